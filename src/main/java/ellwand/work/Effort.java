@@ -1,0 +1,73 @@
+package ellwand.work;
+
+import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * How much search one marker may have: a time or a number of steps.
+ *
+ * <p>A search limited by steps repeats exactly for the same seed and thread count; one limited by
+ * time does not.
+ *
+ * @param seconds wall-clock seconds, {@link Double#POSITIVE_INFINITY} when limited by steps
+ * @param steps search steps, {@link Long#MAX_VALUE} when limited by time
+ */
+public record Effort(double seconds, long steps) {
+
+  private static final Pattern TEXT =
+      Pattern.compile("(\\d+(?:\\.\\d+)?)\\s*(s|sec|min|h|steps?)");
+
+  public Effort {
+    if (!(seconds > 0) || steps <= 0) {
+      throw new IllegalArgumentException("an effort must be more than nothing");
+    }
+  }
+
+  public static Effort ofSeconds(double seconds) {
+    return new Effort(seconds, Long.MAX_VALUE);
+  }
+
+  public static Effort ofSteps(long steps) {
+    return new Effort(Double.POSITIVE_INFINITY, steps);
+  }
+
+  /**
+   * Reads {@code 30s}, {@code 2min}, {@code 1h} or {@code 5000steps}.
+   *
+   * @throws IllegalArgumentException if the text is none of these
+   */
+  public static Effort parse(String text) {
+    Matcher matcher = TEXT.matcher(text.strip().toLowerCase(Locale.ROOT));
+    if (!matcher.matches()) {
+      throw new IllegalArgumentException(
+          "'" + text + "' is no effort: write for example 30s, 2min or 5000steps");
+    }
+    double amount = Double.parseDouble(matcher.group(1));
+    return switch (matcher.group(2)) {
+      case "min" -> ofSeconds(amount * 60);
+      case "h" -> ofSeconds(amount * 3600);
+      case "step", "steps" -> ofSteps((long) amount);
+      default -> ofSeconds(amount);
+    };
+  }
+
+  /** Whether the search repeats exactly for the same seed and thread count. */
+  public boolean repeats() {
+    return steps != Long.MAX_VALUE;
+  }
+
+  /** An equal part of this effort, for one of {@code parts} searches made one after another. */
+  public Effort share(int parts) {
+    return repeats() ? ofSteps(Math.max(1, steps / parts)) : ofSeconds(seconds / parts);
+  }
+
+  @Override
+  public String toString() {
+    return repeats() ? steps + "steps" : trim(seconds) + "s";
+  }
+
+  private static String trim(double value) {
+    return value == Math.rint(value) ? Long.toString((long) value) : Double.toString(value);
+  }
+}
