@@ -15,8 +15,7 @@ import java.util.regex.Pattern;
  */
 public record Effort(double seconds, long steps) {
 
-  private static final Pattern TEXT =
-      Pattern.compile("(\\d+(?:\\.\\d+)?)\\s*(s|sec|min|h|steps?)");
+  private static final Pattern TEXT = Pattern.compile("(\\d+(?:\\.\\d+)?)\\s*(s|sec|min|h|steps?)");
 
   public Effort {
     if (!(seconds > 0) || steps <= 0) {

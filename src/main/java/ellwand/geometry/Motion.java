@@ -1,0 +1,44 @@
+package ellwand.geometry;
+
+/**
+ * How a drawn shape comes to its place: first turned over (y becomes -y) if {@code flipped}, then
+ * turned about the origin, then shifted. Quarter turns are exact.
+ *
+ * @param turnDegrees counter-clockwise, any value
+ * @param x shift along the warp, mm
+ * @param y shift across, mm
+ */
+public record Motion(boolean flipped, double turnDegrees, double x, double y) {
+
+  public static final Motion NONE = new Motion(false, 0, 0, 0);
+
+  public Point apply(Point p) {
+    double py = flipped ? -p.y() : p.y();
+    double c = cos();
+    double s = sin();
+    return new Point(c * p.x() - s * py + x, s * p.x() + c * py + y);
+  }
+
+  /** The same turn without the shift. */
+  public Motion unshifted() {
+    return new Motion(flipped, turnDegrees, 0, 0);
+  }
+
+  public Motion shifted(double dx, double dy) {
+    return new Motion(flipped, turnDegrees, x + dx, y + dy);
+  }
+
+  private double cos() {
+    double quarters = turnDegrees / 90;
+    return quarters == Math.rint(quarters)
+        ? new int[] {1, 0, -1, 0}[Math.floorMod((long) quarters, 4)]
+        : Math.cos(Math.toRadians(turnDegrees));
+  }
+
+  private double sin() {
+    double quarters = turnDegrees / 90;
+    return quarters == Math.rint(quarters)
+        ? new int[] {0, 1, 0, -1}[Math.floorMod((long) quarters, 4)]
+        : Math.sin(Math.toRadians(turnDegrees));
+  }
+}

@@ -1,0 +1,86 @@
+package ellwand.geometry;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+
+/**
+ * A closed line of straight stretches, counter-clockwise, the first point not repeated at the end.
+ *
+ * <p>Made with {@link #of}, which turns clockwise points round. It does not look for crossings; see
+ * {@link Region#crossing}.
+ */
+public record Outline(List<Point> points) {
+
+  public Outline {
+    points = List.copyOf(points);
+    if (points.size() < 3) {
+      throw new IllegalArgumentException("an outline needs three points or more");
+    }
+    if (!(signedArea(points) > 0)) {
+      throw new IllegalArgumentException("an outline must run counter-clockwise round some area");
+    }
+  }
+
+  /** From points in either direction; repeats of a point after itself are dropped. */
+  public static Outline of(List<Point> points) {
+    List<Point> ring = new ArrayList<>(points.size());
+    for (Point p : points) {
+      if (ring.isEmpty() || !ring.get(ring.size() - 1).equals(p)) {
+        ring.add(p);
+      }
+    }
+    if (ring.size() > 1 && ring.get(0).equals(ring.get(ring.size() - 1))) {
+      ring.remove(ring.size() - 1);
+    }
+    if (signedArea(ring) < 0) {
+      Collections.reverse(ring);
+    }
+    return new Outline(ring);
+  }
+
+  public static Outline of(Box box) {
+    return new Outline(
+        List.of(
+            new Point(box.minX(), box.minY()),
+            new Point(box.maxX(), box.minY()),
+            new Point(box.maxX(), box.maxY()),
+            new Point(box.minX(), box.maxY())));
+  }
+
+  /** Positive for counter-clockwise rings; the shoelace formula. */
+  static double signedArea(List<Point> ring) {
+    double twice = 0;
+    for (int i = 0; i < ring.size(); i++) {
+      twice += ring.get(i).cross(ring.get((i + 1) % ring.size()));
+    }
+    return twice / 2;
+  }
+
+  /** Square mm. */
+  public double area() {
+    return signedArea(points);
+  }
+
+  public Box box() {
+    return Box.around(points);
+  }
+
+  /** In its place; stays counter-clockwise when turned over. */
+  public Outline moved(Motion motion) {
+    List<Point> moved = new ArrayList<>(points.size());
+    for (Point p : points) {
+      moved.add(motion.apply(p));
+    }
+    if (motion.flipped()) {
+      Collections.reverse(moved);
+    }
+    return new Outline(moved);
+  }
+
+  /** Stretched by the two factors about the origin, as cloth that will shrink again asks for. */
+  public Outline scaled(double alongX, double alongY) {
+    return new Outline(
+        points.stream().map(p -> new Point(p.x() * alongX, p.y() * alongY)).toList());
+  }
+}

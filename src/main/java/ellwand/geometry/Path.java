@@ -1,0 +1,138 @@
+package ellwand.geometry;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+
+/** Lines and curves joined end to start, at least one. */
+public record Path(List<Segment> segments) {
+
+  /** What ends count as joined, mm. */
+  private static final double JOINED_MM = 1e-6;
+
+  /** Chord tolerance used to measure lengths, mm; the error of a length is far below it. */
+  private static final double MEASURING_MM = 1e-3;
+
+  public Path {
+    segments = List.copyOf(segments);
+    if (segments.isEmpty()) {
+      throw new IllegalArgumentException("a path needs a line or a curve");
+    }
+    for (int i = 1; i < segments.size(); i++) {
+      if (segments.get(i - 1).end().distance(segments.get(i).start()) > JOINED_MM) {
+        throw new IllegalArgumentException("a path must not have a break");
+      }
+    }
+  }
+
+  public static Path line(Point a, Point b) {
+    return new Path(List.of(new Segment.Line(a, b)));
+  }
+
+  public Point start() {
+    return segments.get(0).start();
+  }
+
+  public Point end() {
+    return segments.get(segments.size() - 1).end();
+  }
+
+  /** Direction of travel at the start, length 1. */
+  public Point startDirection() {
+    return segments.get(0).direction(0);
+  }
+
+  /** Direction of travel at the end, length 1. */
+  public Point endDirection() {
+    return segments.get(segments.size() - 1).direction(1);
+  }
+
+  /** Whether no point of it is farther than {@code toleranceMm} from the line between its ends. */
+  public boolean straight(double toleranceMm) {
+    Point along = end().minus(start());
+    if (along.norm() == 0) {
+      return false;
+    }
+    Point unit = along.unit();
+    return flattened(toleranceMm / 10).stream()
+        .allMatch(p -> Math.abs(unit.cross(p.minus(start()))) <= toleranceMm);
+  }
+
+  public Path reversed() {
+    List<Segment> back = new ArrayList<>();
+    for (Segment s : segments) {
+      back.add(0, s.reversed());
+    }
+    return new Path(back);
+  }
+
+  public Path moved(Motion motion) {
+    return new Path(segments.stream().map(s -> s.moved(motion)).toList());
+  }
+
+  public Path then(Path next) {
+    List<Segment> all = new ArrayList<>(segments);
+    all.addAll(next.segments);
+    return new Path(all);
+  }
+
+  /**
+   * Points from start to end, both included, none farther than the tolerance from the true line.
+   */
+  public List<Point> flattened(double toleranceMm) {
+    List<Point> points = new ArrayList<>();
+    points.add(start());
+    segments.forEach(s -> s.flattenInto(points, toleranceMm));
+    return Collections.unmodifiableList(points);
+  }
+
+  /** Measured along the line, mm. */
+  public double length() {
+    return length(flattened(MEASURING_MM));
+  }
+
+  static double length(List<Point> line) {
+    double sum = 0;
+    for (int i = 1; i < line.size(); i++) {
+      sum += line.get(i - 1).distance(line.get(i));
+    }
+    return sum;
+  }
+
+  /**
+   * The mark made by measuring along the line from its start.
+   *
+   * @param distanceMm 0 to {@link #length}; beyond either end the end is taken
+   */
+  public Mark mark(double distanceMm) {
+    double left = distanceMm;
+    for (Segment segment : segments) {
+      List<Point> line = new ArrayList<>();
+      line.add(segment.start());
+      segment.flattenInto(line, MEASURING_MM);
+      double length = length(line);
+      if (left <= length || segment == segments.get(segments.size() - 1)) {
+        return within(line, Math.max(0, Math.min(left, length)));
+      }
+      left -= length;
+    }
+    throw new AssertionError("a path has a last segment");
+  }
+
+  private static Mark within(List<Point> line, double distance) {
+    double left = distance;
+    for (int i = 1; i < line.size(); i++) {
+      Point a = line.get(i - 1);
+      Point b = line.get(i);
+      double step = a.distance(b);
+      if (step > 0 && (left <= step || i == line.size() - 1)) {
+        return new Mark(a.towards(b, Math.min(1, left / step)), b.minus(a).unit());
+      }
+      left -= step;
+    }
+    throw new IllegalArgumentException("a line without length has no marks");
+  }
+
+  /** A place on a line and the direction of travel there. */
+  public record Mark(Point at, Point direction) {}
+}

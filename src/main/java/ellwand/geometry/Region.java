@@ -1,0 +1,176 @@
+package ellwand.geometry;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import org.locationtech.jts.algorithm.construct.MaximumInscribedCircle;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.LinearRing;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
+import org.locationtech.jts.operation.valid.IsSimpleOp;
+
+/**
+ * A part of the plane, perhaps with holes, perhaps in several parts, perhaps empty. Areas in mm².
+ */
+public final class Region {
+
+  /** The one factory: full double precision; overlays fall back to snapping where they must. */
+  static final GeometryFactory FACTORY = new GeometryFactory();
+
+  public static final Region EMPTY = new Region(FACTORY.createPolygon());
+
+  /** How finely the widest place of a region is searched for, mm. */
+  private static final double THICKNESS_STEP_MM = 0.01;
+
+  private final Geometry geometry;
+
+  private Region(Geometry geometry) {
+    this.geometry = geometry;
+  }
+
+  public static Region of(Outline outline) {
+    return new Region(polygon(outline, List.of()));
+  }
+
+  public static Region of(Box box) {
+    return of(Outline.of(box));
+  }
+
+  public static Region of(Outline shell, List<Outline> holes) {
+    return new Region(polygon(shell, holes));
+  }
+
+  public static Region union(Collection<Region> regions) {
+    if (regions.isEmpty()) {
+      return EMPTY;
+    }
+    return new Region(OverlayNGRobust.union(regions.stream().map(r -> r.geometry).toList()));
+  }
+
+  static Polygon polygon(Outline shell, List<Outline> holes) {
+    return FACTORY.createPolygon(
+        ring(shell.points()), holes.stream().map(h -> ring(h.points())).toArray(LinearRing[]::new));
+  }
+
+  private static LinearRing ring(List<Point> points) {
+    Coordinate[] coordinates = new Coordinate[points.size() + 1];
+    for (int i = 0; i < points.size(); i++) {
+      coordinates[i] = new Coordinate(points.get(i).x(), points.get(i).y());
+    }
+    coordinates[points.size()] = coordinates[0].copy();
+    return FACTORY.createLinearRing(coordinates);
+  }
+
+  public Region intersect(Region other) {
+    return overlay(other, OverlayNG.INTERSECTION);
+  }
+
+  public Region minus(Region other) {
+    return overlay(other, OverlayNG.DIFFERENCE);
+  }
+
+  public Region union(Region other) {
+    return overlay(other, OverlayNG.UNION);
+  }
+
+  private Region overlay(Region other, int operation) {
+    return new Region(OverlayNGRobust.overlay(geometry, other.geometry, operation));
+  }
+
+  /** Widened all round by {@code mm} with round corners, or narrowed where it is negative. */
+  public Region grown(double mm) {
+    return new Region(geometry.buffer(mm, 32));
+  }
+
+  public double area() {
+    return geometry.getArea();
+  }
+
+  public boolean isEmpty() {
+    return geometry.isEmpty() || geometry.getArea() == 0;
+  }
+
+  /** The smallest distance between the two, 0 where they touch or overlap, mm. */
+  public double distance(Region other) {
+    return geometry.distance(other.geometry);
+  }
+
+  public boolean contains(Point point) {
+    return geometry.covers(FACTORY.createPoint(new Coordinate(point.x(), point.y())));
+  }
+
+  /** The smallest box round it; not for an empty region. */
+  public Box box() {
+    Envelope e = geometry.getEnvelopeInternal();
+    return new Box(e.getMinX(), e.getMinY(), e.getMaxX(), e.getMaxY());
+  }
+
+  /** The diameter of the largest circle that fits in, mm; 0 for an empty region. */
+  public double thickness() {
+    return isEmpty() ? 0 : 2 * largestPart().map(Region::circleRadius).orElse(0.0);
+  }
+
+  /** The middle of the largest circle that fits in: a good place for a name. */
+  public Point middle() {
+    org.locationtech.jts.geom.Point centre =
+        new MaximumInscribedCircle(largestPart().orElseThrow(), 0.5).getCenter();
+    return new Point(centre.getX(), centre.getY());
+  }
+
+  private static double circleRadius(Polygon part) {
+    return new MaximumInscribedCircle(part, THICKNESS_STEP_MM).getRadiusLine().getLength();
+  }
+
+  private Optional<Polygon> largestPart() {
+    return polygons().stream()
+        .max((a, b) -> Double.compare(a.getArea(), b.getArea()))
+        .filter(p -> p.getArea() > 0);
+  }
+
+  /** The outer lines of its parts. */
+  public List<Outline> shells() {
+    return polygons().stream().map(p -> outline(p.getExteriorRing())).toList();
+  }
+
+  /** The lines of all its holes. */
+  public List<Outline> holes() {
+    List<Outline> holes = new ArrayList<>();
+    for (Polygon p : polygons()) {
+      for (int i = 0; i < p.getNumInteriorRing(); i++) {
+        holes.add(outline(p.getInteriorRingN(i)));
+      }
+    }
+    return holes;
+  }
+
+  private List<Polygon> polygons() {
+    List<Polygon> polygons = new ArrayList<>();
+    for (int i = 0; i < geometry.getNumGeometries(); i++) {
+      if (geometry.getGeometryN(i) instanceof Polygon p && !p.isEmpty()) {
+        polygons.add(p);
+      }
+    }
+    return polygons;
+  }
+
+  private static Outline outline(LinearRing ring) {
+    return Outline.of(Arrays.stream(ring.getCoordinates()).map(c -> new Point(c.x, c.y)).toList());
+  }
+
+  /** Where a closed line crosses or touches itself, if it does. */
+  public static Optional<Point> crossing(List<Point> ring) {
+    IsSimpleOp simple = new IsSimpleOp(ring(ring));
+    if (simple.isSimple()) {
+      return Optional.empty();
+    }
+    Coordinate at = simple.getNonSimpleLocation();
+    return Optional.of(new Point(at.x, at.y));
+  }
+}

@@ -1,0 +1,63 @@
+package ellwand.pattern;
+
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * How many of a piece one garment needs from one cloth.
+ *
+ * @param count 1 or more; pairs count as one
+ */
+public record Cut(String cloth, int count, How how) {
+
+  /** In which form a piece is cut. */
+  public enum How {
+    /** As drawn, the same hand each time. */
+    WHOLE,
+    /** A half piece cut with its fold edge on a fold of the cloth, or opened out. */
+    FOLD,
+    /** One as drawn and one mirrored. */
+    PAIR
+  }
+
+  private static final Pattern TEXT =
+      Pattern.compile("(?:(-?\\d+)\\s*)?(on fold|pairs?)?", Pattern.CASE_INSENSITIVE);
+
+  public Cut {
+    if (count < 1) {
+      throw new IllegalArgumentException(
+          "a piece is cut once or more, not " + count + " times: leave the cloth out instead");
+    }
+  }
+
+  /**
+   * Reads {@code 2}, {@code 1 on fold}, {@code pair}, {@code 2 pairs}.
+   *
+   * @throws IllegalArgumentException saying what is accepted
+   */
+  public static Cut parse(String cloth, String text) {
+    Matcher matcher = TEXT.matcher(text.strip());
+    if (text.isBlank() || !matcher.matches()) {
+      throw new IllegalArgumentException(
+          "'" + text + "' is no way to cut: write 2, 1 on fold, pair or 2 pairs");
+    }
+    String how = matcher.group(2) == null ? "" : matcher.group(2).toLowerCase();
+    try {
+      int count = matcher.group(1) == null ? 1 : Integer.parseInt(matcher.group(1));
+      return new Cut(
+          cloth, count, how.isEmpty() ? How.WHOLE : how.equals("on fold") ? How.FOLD : How.PAIR);
+    } catch (NumberFormatException e) {
+      throw new IllegalArgumentException("'" + text + "' is more than anyone can cut", e);
+    }
+  }
+
+  /** As in a job file and on a label. */
+  @Override
+  public String toString() {
+    return switch (how) {
+      case WHOLE -> Integer.toString(count);
+      case FOLD -> count + " on fold";
+      case PAIR -> count == 1 ? "pair" : count + " pairs";
+    };
+  }
+}

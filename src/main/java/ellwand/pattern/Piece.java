@@ -1,0 +1,203 @@
+package ellwand.pattern;
+
+import ellwand.geometry.Outline;
+import ellwand.geometry.Path;
+import ellwand.geometry.Point;
+import ellwand.geometry.Region;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * One pattern piece in one size, on the sewing line.
+ *
+ * @param edges all of the outline, counter-clockwise, each starting where the one before ends
+ * @param fold the name of the edge at which a half piece opens, if it is one
+ * @param cuts what one garment needs of it, at most one entry a cloth
+ */
+public record Piece(
+    String name,
+    List<Edge> edges,
+    Optional<String> fold,
+    Grain grain,
+    List<Notch> notches,
+    List<InnerLine> innerLines,
+    List<Cut> cuts) {
+
+  /** How far from a straight line a fold edge may stray, and a direction from the grain, mm. */
+  private static final double STRAIGHT_MM = 0.05;
+
+  private static final double FLATTENING_MM = 0.05;
+
+  public Piece {
+    edges = List.copyOf(edges);
+    notches = List.copyOf(notches);
+    innerLines = List.copyOf(innerLines);
+    cuts = List.copyOf(cuts);
+    List<Problem> problems = new ArrayList<>();
+    checkOutline(name, edges, problems);
+    checkFold(name, edges, fold, grain, cuts, problems);
+    checkNotches(name, edges, notches, problems);
+    if (!problems.isEmpty()) {
+      throw new InputException(problems);
+    }
+  }
+
+  private static void checkOutline(String name, List<Edge> edges, List<Problem> problems) {
+    Set<String> names = new HashSet<>();
+    List<Point> ring = new ArrayList<>();
+    for (int i = 0; i < edges.size(); i++) {
+      Edge edge = edges.get(i);
+      Edge next = edges.get((i + 1) % edges.size());
+      if (!names.add(edge.name())) {
+        problems.add(
+            Problem.onEdge(
+                name, edge.name(), "two edges have this name", "Give each edge a name of its own"));
+      }
+      if (edge.line().end().distance(next.line().start()) > 1e-6) {
+        problems.add(
+            Problem.onEdge(
+                name,
+                edge.name(),
+                "the outline is open between this edge and edge " + next.name(),
+                "Let each edge start at the point where the one before ends"));
+      }
+      List<Point> line = edge.line().flattened(FLATTENING_MM);
+      ring.addAll(line.subList(0, line.size() - 1));
+    }
+    if (!problems.isEmpty()) {
+      return;
+    }
+    if (ring.size() < 3) {
+      problems.add(
+          Problem.inPiece(name, "the outline encloses nothing", "Give it three points or more"));
+      return;
+    }
+    Region.crossing(ring)
+        .ifPresent(
+            at ->
+                problems.add(
+                    Problem.inPiece(
+                        name,
+                        String.format(
+                            java.util.Locale.ROOT,
+                            "the outline crosses or touches itself near x = %.1f cm, y = %.1f cm",
+                            at.x() / 10,
+                            at.y() / 10),
+                        "Put the points in order round the piece, and see that none stands twice")));
+    if (problems.isEmpty()) {
+      Outline.of(ring);
+    }
+  }
+
+  private static void checkFold(
+      String name,
+      List<Edge> edges,
+      Optional<String> fold,
+      Grain grain,
+      List<Cut> cuts,
+      List<Problem> problems) {
+    boolean onFold = cuts.stream().anyMatch(c -> c.how() == Cut.How.FOLD);
+    if (fold.isEmpty()) {
+      if (onFold) {
+        problems.add(
+            Problem.inPiece(
+                name,
+                "it is cut on the fold, but no edge is its fold",
+                "Name the fold edge with fold:, or cut it as a whole piece"));
+      }
+      return;
+    }
+    Optional<Edge> edge = edges.stream().filter(e -> e.name().equals(fold.get())).findFirst();
+    if (edge.isEmpty()) {
+      problems.add(
+          Problem.onEdge(
+              name, fold.get(), "the fold edge is not an edge of the piece", "Name one that is"));
+      return;
+    }
+    Path line = edge.get().line();
+    if (!line.straight(STRAIGHT_MM)) {
+      problems.add(
+          Problem.onEdge(
+              name,
+              fold.get(),
+              "the fold edge is not straight",
+              "Cloth folds along a straight line"));
+    } else if (Math.abs(line.end().y() - line.start().y()) > STRAIGHT_MM
+        && grain != Grain.ACROSS
+        && grain != Grain.BIAS) {
+      problems.add(
+          Problem.onEdge(
+              name,
+              fold.get(),
+              "the fold edge does not lie along the grain",
+              "Draw it along x, since a lengthwise fold lies along the warp"));
+    }
+    if (edge.get().allowanceMm() > 0) {
+      problems.add(
+          Problem.onEdge(
+              name,
+              fold.get(),
+              "a fold edge has no seam",
+              "Set its allowance to 0 or leave it out"));
+    }
+    if (cuts.stream().anyMatch(c -> c.how() != Cut.How.FOLD)) {
+      problems.add(
+          Problem.inPiece(
+              name,
+              "it is a half piece, but is cut otherwise than on the fold",
+              "Write for example 1 on fold, or draw the whole piece without fold:"));
+    }
+  }
+
+  private static void checkNotches(
+      String name, List<Edge> edges, List<Notch> notches, List<Problem> problems) {
+    for (Notch notch : notches) {
+      Optional<Edge> edge = edges.stream().filter(e -> e.name().equals(notch.edge())).findFirst();
+      if (edge.isEmpty()) {
+        problems.add(
+            Problem.onEdge(
+                name,
+                notch.edge(),
+                "a notch stands on an edge that is not there",
+                "Name one that is"));
+      } else if (notch.atMm() > edge.get().line().length() + 1e-6) {
+        problems.add(
+            Problem.onEdge(
+                name,
+                notch.edge(),
+                String.format(
+                    java.util.Locale.ROOT,
+                    "a notch at %.1f cm lies beyond the end of the edge, which is %.1f cm long",
+                    notch.atMm() / 10,
+                    edge.get().line().length() / 10),
+                "Measure it from the edge's start"));
+      } else if (notch.depthMm() > edge.get().allowanceMm() + 1e-9) {
+        problems.add(
+            Problem.onEdge(
+                name,
+                notch.edge(),
+                String.format(
+                    java.util.Locale.ROOT,
+                    "a notch %.1f mm deep would cut through the seam, the allowance is %.1f mm",
+                    notch.depthMm(),
+                    edge.get().allowanceMm()),
+                "Make it shallower or the allowance wider"));
+      }
+    }
+  }
+
+  public Edge edge(String edgeName) {
+    return edges.stream()
+        .filter(e -> e.name().equals(edgeName))
+        .findFirst()
+        .orElseThrow(() -> new IllegalArgumentException(name + " has no edge " + edgeName));
+  }
+
+  /** The cut asked for from a cloth, if any. */
+  public Optional<Cut> cutFrom(String cloth) {
+    return cuts.stream().filter(c -> c.cloth().equals(cloth)).findFirst();
+  }
+}
