@@ -1,0 +1,56 @@
+package ellwand.cloth;
+
+import java.util.List;
+
+/**
+ * A cloth as bought, and how it is to be laid. Lengths in mm.
+ *
+ * @param name as in the job ("main", "lining")
+ * @param widthMm edge to edge, as bought
+ * @param selvedgeMm what may not be used along each of the two edges
+ * @param gapMm least distance between two pieces; none at fold edge, selvedge or cut end
+ * @param folds the ways it may lie, at least one, best liked first
+ * @param endsMm what is lost at both cut ends together
+ * @param shopStepMm length is sold in multiples of this
+ * @param pricePerMetre in whatever money the user reckons in; 0 if unknown
+ * @param currency a word or sign shown with money, may be empty
+ */
+public record Cloth(
+    String name,
+    double widthMm,
+    double selvedgeMm,
+    double gapMm,
+    Direction direction,
+    List<Fold> folds,
+    Shrinkage shrinkage,
+    double endsMm,
+    double shopStepMm,
+    double pricePerMetre,
+    String currency) {
+
+  public Cloth {
+    folds = List.copyOf(folds);
+    require(widthMm > 0, name, "its width must be more than 0");
+    require(selvedgeMm >= 0, name, "its selvedge cannot be less than 0");
+    require(gapMm >= 0, name, "the gap between pieces cannot be less than 0");
+    require(endsMm >= 0, name, "the ends cannot be less than 0");
+    require(shopStepMm > 0, name, "the shop's step must be more than 0");
+    require(pricePerMetre >= 0, name, "its price cannot be less than 0");
+    require(!folds.isEmpty(), name, "it must lie in some way: open or lengthwise fold");
+    require(
+        shrinkage.laidWidth(widthMm) - 2 * selvedgeMm > 0,
+        name,
+        "nothing is left of its width between the selvedges");
+  }
+
+  private static void require(boolean holds, String name, String otherwise) {
+    if (!holds) {
+      throw new IllegalArgumentException("cloth " + name + ": " + otherwise);
+    }
+  }
+
+  /** What may be cut across the open cloth as it comes to the table, mm. */
+  public double usableWidthMm() {
+    return shrinkage.laidWidth(widthMm) - 2 * selvedgeMm;
+  }
+}

@@ -1,0 +1,90 @@
+package ellwand.cutting;
+
+import ellwand.geometry.Motion;
+import ellwand.geometry.Outline;
+import ellwand.geometry.Point;
+import ellwand.pattern.Piece;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A piece as it is cut, in the frame it is drawn in: x along its grain, as seen on the right side.
+ *
+ * @param piece where it comes from
+ * @param cutting the line the blade follows
+ * @param sewing the line the needle follows
+ * @param notches each a short stroke from the cutting line inward
+ * @param innerLines drawn inside, by name
+ * @param fold the fold edge of a half piece as a stroke from end to end; empty for whole and opened
+ *     pieces
+ */
+public record CutPiece(
+    Piece piece,
+    Outline cutting,
+    Outline sewing,
+    List<Stroke> notches,
+    List<Drawn> innerLines,
+    Optional<Stroke> fold) {
+
+  /** A straight mark. */
+  public record Stroke(Point from, Point to) {
+
+    public Stroke moved(Motion motion) {
+      return new Stroke(motion.apply(from), motion.apply(to));
+    }
+  }
+
+  /** A named line of straight stretches. */
+  public record Drawn(String name, List<Point> points) {
+
+    public Drawn moved(Motion motion) {
+      return new Drawn(name, points.stream().map(motion::apply).toList());
+    }
+  }
+
+  public CutPiece {
+    notches = List.copyOf(notches);
+    innerLines = List.copyOf(innerLines);
+  }
+
+  public String name() {
+    return piece.name();
+  }
+
+  /** All its lines in a new place. */
+  public CutPiece moved(Motion motion) {
+    return new CutPiece(
+        piece,
+        cutting.moved(motion),
+        sewing.moved(motion),
+        notches.stream().map(n -> n.moved(motion)).toList(),
+        innerLines.stream().map(l -> l.moved(motion)).toList(),
+        fold.map(f -> f.moved(motion)));
+  }
+
+  /** A half piece opened about its fold edge: one whole outline with no step at the fold. */
+  public CutPiece opened() {
+    Stroke line =
+        fold.orElseThrow(() -> new IllegalStateException(name() + " is not a half piece"));
+    List<Stroke> bothNotches = new ArrayList<>(notches);
+    notches.forEach(
+        n -> bothNotches.add(new Stroke(mirrored(n.from(), line), mirrored(n.to(), line))));
+    List<Drawn> bothLines = new ArrayList<>(innerLines);
+    innerLines.forEach(
+        l ->
+            bothLines.add(
+                new Drawn(l.name(), l.points().stream().map(p -> mirrored(p, line)).toList())));
+    return new CutPiece(
+        piece,
+        Opening.opened(cutting, line),
+        Opening.opened(sewing, line),
+        bothNotches,
+        bothLines,
+        Optional.empty());
+  }
+
+  private static Point mirrored(Point p, Stroke line) {
+    return p.mirrored(line.from(), line.to());
+  }
+}

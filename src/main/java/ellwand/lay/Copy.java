@@ -1,0 +1,24 @@
+package ellwand.lay;
+
+import ellwand.geometry.Motion;
+import ellwand.geometry.Outline;
+
+/**
+ * One placement in a marker.
+ *
+ * @param piece name of the piece
+ * @param size the garment's size
+ * @param garment which garment of the lay, from 1
+ * @param zone id of the zone it lies in
+ * @param motion how the drawn piece (opened, for {@link Form#OPENED}) comes to its place
+ * @param outline its cutting line in place
+ */
+public record Copy(
+    String piece,
+    String size,
+    int garment,
+    Form form,
+    String zone,
+    Heading heading,
+    Motion motion,
+    Outline outline) {}

@@ -1,0 +1,55 @@
+package ellwand.lay;
+
+import ellwand.cloth.Fold;
+import ellwand.cloth.Zone;
+import java.util.List;
+
+/**
+ * A lay with a place for every copy.
+ *
+ * @param fold how the cloth lies
+ * @param zones without gaps or overlaps between them
+ * @param search how it was found
+ */
+public record Marker(Lay lay, Fold fold, List<Zone> zones, List<Copy> copies, Search search) {
+
+  /**
+   * How a marker was found.
+   *
+   * @param effort as given by the user
+   * @param stoppedEarly stopped by the user before the effort was spent
+   */
+  public record Search(long seed, int threads, String effort, boolean stoppedEarly) {}
+
+  public Marker {
+    zones = List.copyOf(zones);
+    copies = List.copyOf(copies);
+  }
+
+  /** From the cut end to the farthest cutting line, mm. */
+  public double lengthMm() {
+    return copies.stream().mapToDouble(c -> c.outline().box().maxX()).max().orElse(0);
+  }
+
+  /** The same in cloth, mm. */
+  public double clothLengthMm() {
+    return lengthMm();
+  }
+
+  /** What may be cut across, as laid, mm. */
+  public double markerWidthMm() {
+    return zones.stream().mapToDouble(z -> z.box().maxY()).max().orElse(0);
+  }
+
+  /** Wanted area as cut over open usable width times cloth length, 0 to 1. */
+  public double utilisation() {
+    return lay.wantedAreaMm2() / (lay.cloth().usableWidthMm() * clothLengthMm());
+  }
+
+  public Zone zone(String id) {
+    return zones.stream()
+        .filter(z -> z.id().equals(id))
+        .findFirst()
+        .orElseThrow(() -> new IllegalArgumentException("no zone " + id));
+  }
+}
