@@ -1,0 +1,72 @@
+package ellwand.figures;
+
+import java.util.List;
+
+/**
+ * What one marker comes to. Field names are those of {@code figures.json}; lengths in mm, areas in
+ * square mm.
+ *
+ * @param cloth name of the cloth
+ * @param fold as in a job file
+ * @param direction as in a job file
+ * @param garments how many the marker cuts
+ * @param clothWidthMm edge to edge, as bought
+ * @param usableWidthMm of the open cloth on the table, between the selvedges
+ * @param widthNeededMm the narrowest cloth, as bought, that this marker can be cut from
+ * @param markerLengthMm cut end to farthest cutting line
+ * @param clothLengthMm the same in cloth
+ * @param endsMm lost at both cut ends together
+ * @param shopStepMm cloth is sold in multiples of this
+ * @param lengthToBuyMm with ends and shrinkage, rounded up to the shop's step
+ * @param utilisation wanted area over usable width times cloth length, 0 to 1
+ * @param wantedAreaMm2 what is wanted as cut: halves opened, both of a pair, no wasted twin
+ * @param wasteAreaMm2 the rest of usable width times cloth length
+ * @param pricePerMetre 0 if unknown
+ * @param cost of the length to buy; 0 if the price is unknown
+ * @param currency may be empty
+ * @param pieces each piece in each size
+ * @param wastedTwins copies in a double zone whose twin nobody wants
+ * @param onOpenedStretch copies of a folded lay that lie where the cloth is opened
+ * @param leftOvers the largest rectangle in each zone that has one
+ * @param cautions sentences for the cutter
+ * @param stoppedEarly the user stopped the search before its effort was spent
+ */
+public record Figures(
+    String cloth,
+    String fold,
+    String direction,
+    int garments,
+    double clothWidthMm,
+    double usableWidthMm,
+    double widthNeededMm,
+    double markerLengthMm,
+    double clothLengthMm,
+    double endsMm,
+    double shopStepMm,
+    double lengthToBuyMm,
+    double utilisation,
+    double wantedAreaMm2,
+    double wasteAreaMm2,
+    double pricePerMetre,
+    double cost,
+    String currency,
+    List<PieceFigures> pieces,
+    List<CopyName> wastedTwins,
+    List<CopyName> onOpenedStretch,
+    List<LeftOver> leftOvers,
+    List<String> cautions,
+    boolean stoppedEarly) {
+
+  public Figures {
+    pieces = List.copyOf(pieces);
+    wastedTwins = List.copyOf(wastedTwins);
+    onOpenedStretch = List.copyOf(onOpenedStretch);
+    leftOvers = List.copyOf(leftOvers);
+    cautions = List.copyOf(cautions);
+  }
+
+  /** 0 if the price is unknown. */
+  public double costPerGarment() {
+    return garments == 0 ? 0 : cost / garments;
+  }
+}

@@ -1,0 +1,29 @@
+package ellwand.figures;
+
+import java.util.List;
+
+/**
+ * All cloths of a job: the whole of {@code figures.json}.
+ *
+ * @param style name of the style
+ * @param garments how many garments the job cuts
+ * @param cloths one for each cloth
+ * @param totalCost of all cloths; 0 unless every price is known and all are in one currency
+ * @param costPerGarment the same for one garment
+ * @param currency may be empty
+ * @param cautions sentences that concern the whole job
+ */
+public record JobFigures(
+    String style,
+    int garments,
+    List<Figures> cloths,
+    double totalCost,
+    double costPerGarment,
+    String currency,
+    List<String> cautions) {
+
+  public JobFigures {
+    cloths = List.copyOf(cloths);
+    cautions = List.copyOf(cautions);
+  }
+}

@@ -1,0 +1,20 @@
+package ellwand.figures;
+
+/**
+ * The largest rectangle along the warp that is left over in a zone.
+ *
+ * @param zone id of the zone
+ * @param plies 1, or 2 for two such rectangles
+ * @param xMm its near end, from the cut end
+ * @param yMm its near side, in the marker's frame
+ * @param lengthMm along the warp
+ * @param widthMm across
+ */
+public record LeftOver(
+    String zone, int plies, double xMm, double yMm, double lengthMm, double widthMm) {
+
+  /** Of one ply. */
+  public double areaMm2() {
+    return lengthMm * widthMm;
+  }
+}

@@ -1,0 +1,2 @@
+/** What a marker comes to: lengths, utilisation, cost, left-overs, cautions. */
+package ellwand.figures;

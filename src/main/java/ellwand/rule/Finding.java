@@ -1,0 +1,34 @@
+package ellwand.rule;
+
+import ellwand.geometry.Point;
+import ellwand.units.Unit;
+import java.util.List;
+
+/**
+ * One place where a marker breaks a rule.
+ *
+ * @param pieces names of the pieces concerned, perhaps none
+ * @param place where on the laid cloth, mm
+ * @param amount by how much, above 0, in {@link Rule#unit}
+ * @param words says it to people
+ */
+public record Finding(Rule rule, List<String> pieces, Point place, double amount, Words words) {
+
+  /** A sentence that shows its lengths in the unit asked for. */
+  @FunctionalInterface
+  public interface Words {
+    String in(Unit unit);
+  }
+
+  public Finding {
+    pieces = List.copyOf(pieces);
+    if (!(amount > 0)) {
+      throw new IllegalArgumentException("rule " + rule.id() + " is kept where nothing is amiss");
+    }
+  }
+
+  /** {@code Left back overlaps front by 3.2 mm near x = 41.0 cm.} */
+  public String sentence(Unit unit) {
+    return words.in(unit);
+  }
+}
