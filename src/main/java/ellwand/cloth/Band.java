@@ -14,12 +14,7 @@ import java.util.Set;
  * @param sideUp which side of the cloth is seen from above
  */
 public record Band(
-    String id,
-    double lowY,
-    double highY,
-    int plies,
-    Set<Zone.Side> foldEdges,
-    Zone.Face sideUp) {
+    String id, double lowY, double highY, int plies, Set<Zone.Side> foldEdges, Zone.Face sideUp) {
 
   public Band {
     foldEdges = Set.copyOf(foldEdges);

@@ -28,6 +28,9 @@ public record Cloth(
     double pricePerMetre,
     String currency) {
 
+  /** Shops that think in metres cut to 10 cm; common practice. */
+  public static final double USUAL_SHOP_STEP_MM = 100;
+
   public Cloth {
     folds = List.copyOf(folds);
     require(widthMm > 0, name, "its width must be more than 0");

@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Set;
 
 /**
- * A cloth on the table before anything is placed: stretches one after another along it, each of bands
- * side by side across it.
+ * A cloth on the table before anything is placed: stretches one after another along it, each of
+ * bands side by side across it.
  *
  * @param stretches in order from the cut end; each may stay empty
  */

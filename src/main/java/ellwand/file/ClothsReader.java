@@ -1,0 +1,114 @@
+package ellwand.file;
+
+import ellwand.cloth.Cloth;
+import ellwand.cloth.Direction;
+import ellwand.cloth.Fold;
+import ellwand.cloth.Shrinkage;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+
+/** Reads {@code cloths:}. */
+final class ClothsReader {
+
+  private final Shape shape;
+
+  ClothsReader(Shape shape) {
+    this.shape = shape;
+  }
+
+  /** Those that are right, in the order written; problems of the others are reported. */
+  List<Cloth> read(Spot cloths) {
+    List<Cloth> read = new ArrayList<>();
+    cloths
+        .entries()
+        .forEach(
+            (name, spot) -> {
+              Names.check(spot, name);
+              if (shape.holds(spot)) {
+                cloth(name, spot).ifPresent(read::add);
+              }
+            });
+    return read;
+  }
+
+  private Optional<Cloth> cloth(String name, Spot spot) {
+    int before = spot.problems().size();
+    double width = spot.get("width").lengthAbove0().orElse(0.0);
+    double selvedge = spot.get("selvedge").lengthFrom0().orElse(0.0);
+    double gap = spot.get("gap").lengthFrom0().orElse(0.0);
+    double ends = spot.get("ends").lengthFrom0().orElse(0.0);
+    Optional<Double> step = spot.get("shop-step").lengthAbove0();
+    Direction direction =
+        spot.get("direction").text().map(ClothsReader::direction).orElse(Direction.ANY_WAY);
+    List<Fold> folds = folds(spot.get("fold"));
+    Shrinkage shrinkage = shrinkage(spot.get("shrinkage"));
+    Spot priceSpot = spot.get("price");
+    Price price =
+        priceSpot.text().flatMap(t -> priceSpot.attempt(() -> Price.parse(t))).orElse(Price.NONE);
+    if (spot.problems().size() > before) {
+      return Optional.empty();
+    }
+    return spot.attempt(
+        () ->
+            new Cloth(
+                name,
+                width,
+                selvedge,
+                gap,
+                direction,
+                folds,
+                shrinkage,
+                ends,
+                step.orElse(Cloth.USUAL_SHOP_STEP_MM),
+                price.perMetre(),
+                price.currency()));
+  }
+
+  private static Direction direction(String words) {
+    return Arrays.stream(Direction.values())
+        .filter(d -> d.words().equals(words))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static List<Fold> folds(Spot spot) {
+    if (!spot.present() || spot.node().asText().equals("any")) {
+      return List.of(Fold.values());
+    }
+    List<Spot> named = spot.node().isArray() ? spot.items() : List.of(spot);
+    List<Fold> folds = new ArrayList<>();
+    for (Spot one : named) {
+      one.attempt(() -> fold(one.node().asText()))
+          .filter(f -> one.holds(!folds.contains(f), "this fold stands here twice", "Name it once"))
+          .ifPresent(folds::add);
+    }
+    return folds;
+  }
+
+  private static Fold fold(String words) {
+    List<String> known = Arrays.stream(Fold.values()).map(Fold::words).toList();
+    return Arrays.stream(Fold.values())
+        .filter(f -> f.words().equals(words))
+        .findFirst()
+        .orElseThrow(
+            () ->
+                new IllegalArgumentException(
+                    "cloth cannot lie '" + words + "': use " + String.join(", ", known) + ", any"));
+  }
+
+  private static Shrinkage shrinkage(Spot spot) {
+    double along = share(spot.get("along"));
+    double across = share(spot.get("across"));
+    Shrinkage.When when =
+        spot.get("when").text().filter("after"::equals).isPresent()
+            ? Shrinkage.When.AFTER
+            : Shrinkage.When.BEFORE_CUTTING;
+    return new Shrinkage(along, across, when);
+  }
+
+  private static double share(Spot spot) {
+    return spot.text().flatMap(t -> spot.attempt(() -> Share.parse(t))).orElse(0.0);
+  }
+}

@@ -1,0 +1,78 @@
+package ellwand.file;
+
+import ellwand.cloth.Cloth;
+import ellwand.pattern.InputException;
+import ellwand.pattern.Problem;
+import ellwand.pattern.Style;
+import ellwand.units.Unit;
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Reads a job file and the files it names. */
+public final class JobReader {
+
+  private JobReader() {}
+
+  /**
+   * Reads a job.
+   *
+   * @throws InputException with every problem that could be found, in the order of the lines
+   */
+  public static Job read(Path path) {
+    Sheet sheet = SheetReader.read(path);
+    Shape shape = Shape.of(sheet);
+    List<Problem> problems = new ArrayList<>(shape.problems());
+    Spot root = Spot.root(sheet, problems);
+    List<Cloth> cloths = new ClothsReader(shape).read(root.get("cloths"));
+    Optional<Style> style =
+        new StyleReader(shape).read(root.get("style"), root.get("cloths").entries().keySet());
+    Map<String, Integer> garments = new OrderReader(shape).read(root.get("order"), style);
+    root.get("cloths").entries().forEach((name, cloth) -> checkUsed(root, name, cloth));
+    if (!problems.isEmpty()) {
+      throw new InputException(inOrder(problems, path));
+    }
+    return new Job(
+        path,
+        sha256(sheet.sources()),
+        root.get("title").text(),
+        root.get("notes").items().stream().flatMap(n -> n.text().stream()).toList(),
+        Unit.parse(root.get("unit").text().orElseThrow()),
+        style.orElseThrow(),
+        cloths,
+        garments);
+  }
+
+  private static void checkUsed(Spot root, String name, Spot cloth) {
+    cloth.holds(
+        root.get("style").get("pieces").entries().values().stream()
+            .anyMatch(piece -> piece.get("cut").get(name).present()),
+        "no piece is cut from cloth " + name,
+        "Name it in the cut: of a piece, or take it out");
+  }
+
+  private static List<Problem> inOrder(List<Problem> problems, Path path) {
+    Comparator<Problem> jobFirst =
+        Comparator.comparing(p -> !p.file().orElse("").equals(path.toString()));
+    return problems.stream()
+        .distinct()
+        .sorted(jobFirst.thenComparing(p -> p.file().orElse("")).thenComparingInt(Problem::line))
+        .toList();
+  }
+
+  private static String sha256(List<Source> sources) {
+    try {
+      MessageDigest digest = MessageDigest.getInstance("SHA-256");
+      sources.forEach(s -> digest.update(s.bytes()));
+      return HexFormat.of().formatHex(digest.digest());
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("every Java has SHA-256", e);
+    }
+  }
+}

@@ -1,0 +1,106 @@
+package ellwand.file;
+
+import com.fasterxml.jackson.core.JsonPointer;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.networknt.schema.ValidationMessage;
+import ellwand.pattern.Problem;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.StreamSupport;
+
+/** Says in plain words where a job differs from its schema. */
+final class ShapeWords {
+
+  private static final Map<String, String> KINDS =
+      Map.of(
+          "string", "a text",
+          "number", "a number",
+          "integer", "a whole number",
+          "boolean", "true or false",
+          "array", "a list",
+          "object", "a group of entries");
+
+  private ShapeWords() {}
+
+  /**
+   * The problem that a message of the schema stands for.
+   *
+   * @param at the entry concerned
+   * @param known the keys that it may have, if it is a group of entries
+   */
+  static Problem problem(ValidationMessage message, JsonPointer at, List<String> known) {
+    JsonNode schema = message.getSchemaNode();
+    String entry = entry(at);
+    return switch (message.getType()) {
+      case "additionalProperties" -> unknown(message.getProperty(), entry, known);
+      case "required" -> Problem.of(entry + " has no " + message.getProperty() + ":", "Add it");
+      case "type" ->
+          Problem.of(
+              entry + " should be " + kinds(schema) + ", not " + found(message.getInstanceNode()),
+              "Compare it with one of the sample jobs");
+      case "enum" -> notAmong(message, entry, texts(schema));
+      case "const" ->
+          Problem.of(
+              entry + " must be " + schema.asText() + ", the only version of the job format",
+              "Write ellwand: 1");
+      case "minItems", "minProperties", "minLength" ->
+          Problem.of(
+              entry + " needs at least " + schema.asText(),
+              "Fill it in, or leave " + entry + " out");
+      case "maxItems", "maxProperties" ->
+          Problem.of(entry + " has more than " + schema.asText(), "Leave some out");
+      case "exclusiveMinimum" ->
+          Problem.of(entry + " must be more than " + schema.asText(), "Write a larger number");
+      default -> Problem.of(entry + " is not right: " + message.getMessage(), "Correct it");
+    };
+  }
+
+  private static Problem unknown(String key, String entry, List<String> known) {
+    return Problem.of(
+        entry + " has no entry called " + key + ":",
+        Spelling.nearest(key, known)
+            .map(k -> "Did you mean " + k + ":?")
+            .orElse("Use " + String.join(", ", known)));
+  }
+
+  private static Problem notAmong(ValidationMessage message, String entry, List<String> known) {
+    String text = message.getInstanceNode().asText();
+    return Problem.of(
+        entry + " cannot be '" + text + "'",
+        Spelling.nearest(text, known)
+            .map(k -> "Did you mean " + k + "?")
+            .orElse("Use " + String.join(", ", known)));
+  }
+
+  private static List<String> texts(JsonNode list) {
+    return StreamSupport.stream(list.spliterator(), false).map(JsonNode::asText).toList();
+  }
+
+  private static String kinds(JsonNode types) {
+    return types.isArray()
+        ? texts(types).stream().map(KINDS::get).collect(Collectors.joining(" or "))
+        : KINDS.get(types.asText());
+  }
+
+  private static String found(JsonNode node) {
+    return switch (node.getNodeType()) {
+      case OBJECT -> "a group of entries";
+      case ARRAY -> "a list";
+      case BOOLEAN -> "'" + node.asText() + "'";
+      case NULL, MISSING -> "empty";
+      default -> "'" + node.asText() + "'";
+    };
+  }
+
+  /** The entry's key, or its number in a list: {@code width:}, {@code number 3 of outline:}. */
+  private static String entry(JsonPointer at) {
+    if (at.matches()) {
+      return "the job";
+    }
+    JsonPointer last = at.last();
+    return last.mayMatchElement() && at.head() != null && !at.head().matches()
+        ? "number " + (last.getMatchingIndex() + 1) + " of " + entry(at.head())
+        : last.getMatchingProperty() + ":";
+  }
+}

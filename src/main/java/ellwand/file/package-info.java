@@ -1,0 +1,2 @@
+/** Reading and writing: jobs in YAML, markers and figures in JSON. */
+package ellwand.file;

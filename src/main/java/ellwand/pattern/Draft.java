@@ -1,0 +1,86 @@
+package ellwand.pattern;
+
+import ellwand.geometry.Point;
+import ellwand.geometry.Segment;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * A piece as people describe it: points in order round the sewing line, either way, and stretches
+ * of it that have a name. {@link #piece} turns it into a {@link Piece}.
+ *
+ * @param nodes two or more, each drawn to from the one before, the first from the last
+ * @param stretches named; what they leave over is named after its points
+ * @param allowanceMm of every edge that has none of its own, except the fold
+ * @param fold name of the edge at which a half piece opens, if it is one
+ * @param notches {@link Notch#atMm} measured from the edge's first point in drawn direction
+ */
+public record Draft(
+    String name,
+    List<Node> nodes,
+    List<Stretch> stretches,
+    double allowanceMm,
+    Optional<String> fold,
+    Grain grain,
+    List<Notch> notches,
+    List<InnerLine> innerLines,
+    List<Cut> cuts) {
+
+  /** Points nearer than this are the same place, mm. */
+  static final double SAME_MM = 1e-6;
+
+  /**
+   * A point of the outline.
+   *
+   * @param arriving the curve that leads here from the point before; a straight line if empty
+   */
+  public record Node(Optional<String> name, Point at, Optional<Curve> arriving) {
+
+    /**
+     * The line that leads here.
+     *
+     * @throws IllegalArgumentException if it starts where it ends
+     */
+    public Segment from(Point start) {
+      if (start.distance(at) < SAME_MM) {
+        throw new IllegalArgumentException(
+            "two points after one another are in the same place: leave one out");
+      }
+      return arriving
+          .<Segment>map(c -> new Segment.Cubic(start, c.control1(), c.control2(), at))
+          .orElseGet(() -> new Segment.Line(start, at));
+    }
+  }
+
+  /** The two control points of a cubic curve, in drawn direction. */
+  public record Curve(Point control1, Point control2) {}
+
+  /**
+   * A named edge.
+   *
+   * @param from the node at which it starts, in drawn direction
+   * @param to the node at which it ends; the same node for the whole way round
+   * @param allowanceMm its own allowance, 0 or more
+   * @param turnedBack see {@link Edge}
+   */
+  public record Stretch(
+      String name, String from, String to, OptionalDouble allowanceMm, boolean turnedBack) {}
+
+  public Draft {
+    nodes = List.copyOf(nodes);
+    stretches = List.copyOf(stretches);
+    notches = List.copyOf(notches);
+    innerLines = List.copyOf(innerLines);
+    cuts = List.copyOf(cuts);
+  }
+
+  /**
+   * The piece, counter-clockwise.
+   *
+   * @throws InputException with every problem found
+   */
+  public Piece piece() {
+    return new DraftOutline(this).piece();
+  }
+}
