@@ -1,0 +1,17 @@
+package ellwand.draw;
+
+import ellwand.geometry.Box;
+import java.util.List;
+
+/**
+ * What one file or page shows, true to size in mm, y up.
+ *
+ * @param frame all of it lies within
+ */
+record Drawing(String title, Box frame, List<Item> items) {
+
+  Drawing {
+    title = Lettering.clean(title);
+    items = List.copyOf(items);
+  }
+}
