@@ -20,13 +20,16 @@ final class SheetReader {
   /** The sections that another file may hold; there they stand under the same name. */
   private static final Set<String> SECTIONS = Set.of("style", "cloths", "order");
 
+  /** Far above any job that a person writes. */
+  private static final int MAX_BYTES = 5_000_000;
+
   private static final int MAX_FILES_IN_A_CHAIN = 8;
   private static final String REMEDY_UNIT = "Write for example unit: cm, or in, mm, m, yd";
 
   private final Map<JsonPointer, Place> places = new HashMap<>();
   private final Map<String, Unit> units = new HashMap<>();
   private final List<Source> sources = new ArrayList<>();
-  private final Map<Path, YamlTree> trees = new HashMap<>();
+  private final Map<Path, Tree> trees = new HashMap<>();
 
   private SheetReader() {}
 
@@ -40,7 +43,7 @@ final class SheetReader {
   }
 
   private Sheet sheet(Path job) {
-    YamlTree tree = tree(job);
+    Tree tree = tree(job);
     ObjectNode root = (ObjectNode) tree.root();
     places.putAll(tree.places());
     for (String section : SECTIONS) {
@@ -51,13 +54,13 @@ final class SheetReader {
     return new Sheet(root, places, units, sources);
   }
 
-  private YamlTree tree(Path path) {
-    YamlTree known = trees.get(path);
+  private Tree tree(Path path) {
+    Tree known = trees.get(path);
     if (known != null) {
       return known;
     }
-    Source source = Source.read(path);
-    YamlTree tree = YamlTree.of(source);
+    Source source = Source.read(path, MAX_BYTES);
+    Tree tree = Tree.ofYaml(source);
     if (!tree.root().isObject()) {
       throw refused(
           tree.places().get(JsonPointer.empty()),
@@ -71,7 +74,7 @@ final class SheetReader {
 
   /** The section of a file, or of the file that it names in turn. */
   private JsonNode section(String section, Path path, List<Path> chain) {
-    YamlTree tree = tree(path);
+    Tree tree = tree(path);
     JsonPointer at = JsonPointer.empty().appendProperty(section);
     JsonNode node = tree.root().get(section);
     if (node == null) {
@@ -137,7 +140,7 @@ final class SheetReader {
     return !p.matches() && p.getMatchingProperty().equals(section);
   }
 
-  private static Unit unit(YamlTree tree) {
+  private static Unit unit(Tree tree) {
     JsonNode unit = tree.root().get("unit");
     Place place =
         tree.places()

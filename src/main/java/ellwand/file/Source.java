@@ -21,15 +21,12 @@ import java.nio.file.Path;
  */
 record Source(Path path, byte[] bytes, String text) {
 
-  /** Far above any job a person writes; a marker of a thousand copies needs about this much. */
-  static final int MAX_BYTES = 5_000_000;
-
   /**
-   * Reads a file of UTF-8 text.
+   * Reads a file of UTF-8 text, at most so many bytes.
    *
    * @throws InputException if it is not there, a folder, empty, too large or no text
    */
-  static Source read(Path path) {
+  static Source read(Path path, int maxBytes) {
     if (Files.isDirectory(path)) {
       throw refused(path, 0, "this is a folder, not a file", "Name a file in it");
     }
@@ -38,7 +35,7 @@ record Source(Path path, byte[] bytes, String text) {
     }
     byte[] bytes;
     try (InputStream in = Files.newInputStream(path)) {
-      bytes = in.readNBytes(MAX_BYTES + 1);
+      bytes = in.readNBytes(maxBytes + 1);
     } catch (IOException e) {
       throw refused(
           path,
@@ -46,12 +43,13 @@ record Source(Path path, byte[] bytes, String text) {
           "the file cannot be read (" + e.getClass().getSimpleName() + ")",
           "See that it may be read by you");
     }
-    if (bytes.length > MAX_BYTES) {
-      throw refused(path, 0, "the file is larger than 5 MB", "Name a smaller one");
+    if (bytes.length > maxBytes) {
+      throw refused(
+          path, 0, "the file is larger than " + maxBytes / 1_000_000 + " MB", "Name a smaller one");
     }
     String text = decoded(path, bytes);
     if (text.isBlank()) {
-      throw refused(path, 0, "the file is empty", "Start from one of the sample jobs");
+      throw refused(path, 0, "the file is empty", "See that the right file is named");
     }
     return new Source(path, bytes, text);
   }

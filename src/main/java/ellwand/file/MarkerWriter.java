@@ -1,0 +1,96 @@
+package ellwand.file;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import ellwand.cloth.Zone;
+import ellwand.geometry.Motion;
+import ellwand.geometry.Point;
+import ellwand.lay.Copy;
+import ellwand.lay.Marker;
+import ellwand.rule.Stated;
+import java.nio.file.Path;
+
+/** Writes marker.json: the same marker gives the same bytes. */
+public final class MarkerWriter {
+
+  private MarkerWriter() {}
+
+  /**
+   * Writes a marker.
+   *
+   * @param job what it was made from
+   * @throws ellwand.pattern.InputException if the file cannot be written
+   */
+  public static void write(Path path, Marker marker, Job job) {
+    WholeFile.write(path, bytes(MarkerFile.of(marker, job)));
+  }
+
+  static byte[] bytes(MarkerFile file) {
+    ObjectNode root = Json.object();
+    root.put("ellwand", 1);
+    root.putObject("job").put("path", file.jobPath()).put("sha256", file.jobSha256());
+    root.put("cloth", file.cloth());
+    root.put("fold", file.fold().words());
+    root.put("direction", file.direction().words());
+    Stated stated = file.stated();
+    root.set("gap", Json.number(stated.gapMm()));
+    root.set("markerWidth", Json.number(stated.markerWidthMm()));
+    root.set("length", Json.number(stated.lengthMm()));
+    root.set("clothLength", Json.number(stated.clothLengthMm()));
+    root.set("utilisation", Json.number(stated.utilisation()));
+    root.put("seed", file.search().seed());
+    root.put("threads", file.search().threads());
+    root.put("effort", file.search().effort());
+    root.put("stoppedEarly", file.search().stoppedEarly());
+    ArrayNode zones = root.putArray("zones");
+    file.zones().forEach(z -> zones.add(zone(z)));
+    root.putArray("keepOuts");
+    ArrayNode demand = root.putArray("demand");
+    file.demand().forEach(d -> demand.add(demand(d)));
+    ArrayNode copies = root.putArray("copies");
+    file.copies().forEach(c -> copies.add(copy(c)));
+    return Json.bytes(root);
+  }
+
+  private static ObjectNode zone(Zone zone) {
+    ObjectNode node = Json.object();
+    node.put("id", zone.id());
+    node.set("x0", Json.number(zone.box().minX()));
+    node.set("x1", Json.number(zone.box().maxX()));
+    node.set("y0", Json.number(zone.box().minY()));
+    node.set("y1", Json.number(zone.box().maxY()));
+    node.put("plies", zone.plies());
+    ArrayNode folds = node.putArray("foldEdges");
+    zone.foldEdges().stream().sorted().forEach(side -> folds.add(Json.word(side)));
+    node.put("sideUp", Json.word(zone.sideUp()));
+    return node;
+  }
+
+  private static ObjectNode demand(MarkerFile.Demand demand) {
+    return Json.object()
+        .put("piece", demand.piece())
+        .put("size", demand.size())
+        .put("garment", demand.garment())
+        .put("how", Json.word(demand.how()));
+  }
+
+  private static ObjectNode copy(Copy copy) {
+    ObjectNode node = Json.object();
+    node.put("piece", copy.piece());
+    node.put("size", copy.size());
+    node.put("garment", copy.garment());
+    node.put("form", Json.word(copy.form()));
+    node.put("zone", copy.zone());
+    node.put("heading", Json.word(copy.heading()));
+    Motion motion = copy.motion();
+    node.set("x", Json.number(motion.x()));
+    node.set("y", Json.number(motion.y()));
+    node.set("turn", Json.number(motion.turnDegrees()));
+    node.put("flipped", motion.flipped());
+    ArrayNode outline = node.putArray("outline");
+    for (Point p : copy.outline().points()) {
+      outline.addArray().add(Json.number(p.x())).add(Json.number(p.y()));
+    }
+    return node;
+  }
+}
