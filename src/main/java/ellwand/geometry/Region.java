@@ -12,6 +12,7 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.operation.distance.DistanceOp;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 import org.locationtech.jts.operation.valid.IsSimpleOp;
@@ -100,6 +101,12 @@ public final class Region {
   /** The smallest distance between the two, 0 where they touch or overlap, mm. */
   public double distance(Region other) {
     return geometry.distance(other.geometry);
+  }
+
+  /** Midway between the two where they are nearest each other. */
+  public Point narrowest(Region other) {
+    Coordinate[] ends = DistanceOp.nearestPoints(geometry, other.geometry);
+    return new Point((ends[0].x + ends[1].x) / 2, (ends[0].y + ends[1].y) / 2);
   }
 
   public boolean contains(Point point) {

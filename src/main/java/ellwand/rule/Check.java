@@ -2,6 +2,7 @@ package ellwand.rule;
 
 import ellwand.lay.Marker;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The independent check: every hard rule, asked of the outlines in place with JTS.
@@ -15,11 +16,15 @@ public final class Check {
 
   /** What the marker breaks of the hard rules; empty for a legal marker. */
   public static List<Finding> of(Marker marker) {
-    throw new UnsupportedOperationException("lands shortly, for " + marker.fold());
+    return of(new Inspection(marker, Optional.empty()));
   }
 
-  /** As {@link #of}, and what a file states about itself that is not so. */
+  /** As {@link #of(Marker)}, and what a file states about the marker that is not so. */
   public static List<Finding> of(Marker marker, Stated stated) {
-    throw new UnsupportedOperationException("lands shortly, for " + stated + marker.fold());
+    return of(new Inspection(marker, Optional.of(stated)));
+  }
+
+  private static List<Finding> of(Inspection inspection) {
+    return Rules.HARD.stream().flatMap(rule -> rule.findings(inspection).stream()).toList();
   }
 }

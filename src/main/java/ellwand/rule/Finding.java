@@ -3,16 +3,18 @@ package ellwand.rule;
 import ellwand.geometry.Point;
 import ellwand.units.Unit;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * One place where a marker breaks a rule.
  *
  * @param pieces names of the pieces concerned, perhaps none
- * @param place where on the laid cloth, mm
+ * @param place where on the laid cloth, mm; empty for what is missing or concerns all of it
  * @param amount by how much, above 0, in {@link Rule#unit}
  * @param words says it to people
  */
-public record Finding(Rule rule, List<String> pieces, Point place, double amount, Words words) {
+public record Finding(
+    Rule rule, List<String> pieces, Optional<Point> place, double amount, Words words) {
 
   /** A sentence that shows its lengths in the unit asked for. */
   @FunctionalInterface
@@ -22,6 +24,8 @@ public record Finding(Rule rule, List<String> pieces, Point place, double amount
 
   public Finding {
     pieces = List.copyOf(pieces);
+    // What cannot be measured is as wrong as can be.
+    amount = Double.isNaN(amount) ? Double.POSITIVE_INFINITY : amount;
     if (!(amount > 0)) {
       throw new IllegalArgumentException("rule " + rule.id() + " is kept where nothing is amiss");
     }

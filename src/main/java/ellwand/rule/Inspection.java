@@ -1,17 +1,78 @@
 package ellwand.rule;
 
+import ellwand.cloth.Zone;
+import ellwand.cutting.CutPiece;
+import ellwand.lay.Copy;
+import ellwand.lay.Form;
 import ellwand.lay.Marker;
+import ellwand.lay.Wanted;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 
-/** A marker made ready to be looked at. */
+/** A marker made ready to be looked at: each copy beside what it claims to be. */
 public final class Inspection {
 
   private final Marker marker;
+  private final Optional<Stated> stated;
+  private final List<Placed> placed = new ArrayList<>();
+  private final List<Meeting> meetings;
 
-  Inspection(Marker marker) {
+  Inspection(Marker marker, Optional<Stated> stated) {
     this.marker = marker;
+    this.stated = stated;
+    Map<String, Zone> zones = new HashMap<>();
+    marker.zones().forEach(z -> zones.putIfAbsent(z.id(), z));
+    Map<PieceAndForm, Optional<CutPiece>> cuts = new HashMap<>();
+    for (Copy copy : marker.copies()) {
+      Optional<CutPiece> cut =
+          cuts.computeIfAbsent(
+              new PieceAndForm(copy.piece(), copy.size(), copy.form()), this::cutInForm);
+      placed.add(
+          Placed.of(
+              copy,
+              name(copy.piece(), copy.size(), copy.garment()),
+              cut,
+              Optional.ofNullable(zones.get(copy.zone()))));
+    }
+    this.meetings = Meeting.within(marker.lay().cloth().gapMm(), placed);
+  }
+
+  private record PieceAndForm(String piece, String size, Form form) {}
+
+  private Optional<CutPiece> cutInForm(PieceAndForm key) {
+    return marker.lay().wanted().stream()
+        .filter(w -> w.cut().name().equals(key.piece) && w.size().equals(key.size))
+        .map(Wanted::cut)
+        .findFirst()
+        .map(cut -> key.form == Form.OPENED && cut.fold().isPresent() ? cut.opened() : cut);
+  }
+
+  /** What a piece is called before people: with its garment only where there are several. */
+  String name(String piece, String size, int garment) {
+    boolean several =
+        marker.lay().wanted().stream()
+            .anyMatch(w -> w.garment() != garment || !w.size().equals(size));
+    return several ? piece + " (size " + size + ", garment " + garment + ")" : piece;
   }
 
   public Marker marker() {
     return marker;
+  }
+
+  /** What the marker's file says of it, if it was read from one. */
+  Optional<Stated> stated() {
+    return stated;
+  }
+
+  List<Placed> placed() {
+    return placed;
+  }
+
+  /** Copies that overlap or are nearer each other than the cloth's gap. */
+  List<Meeting> meetings() {
+    return meetings;
   }
 }

@@ -20,7 +20,9 @@ public record Rule(String id, boolean hard, Counted unit, String name, Measure m
     /** Pieces of cloth: too few, too many or wrong. */
     PIECES,
     /** A share of 1. */
-    SHARE
+    SHARE,
+    /** 1 for each fault. */
+    FAULTS
   }
 
   /** How a rule looks at a marker. */

@@ -1,0 +1,99 @@
+package ellwand.rule;
+
+import ellwand.cloth.Direction;
+import ellwand.lay.Heading;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
+/** Pieces head the way the cloth's direction asks. */
+final class Headings {
+
+  /** Amount: pieces that head the other way than the rest, or than they claim. */
+  static final Rule RULE =
+      new Rule(
+          "heading",
+          true,
+          Rule.Counted.PIECES,
+          "Pieces head one way where the cloth asks it",
+          Headings::findings);
+
+  private Headings() {}
+
+  private static List<Finding> findings(Rule rule, Inspection of) {
+    List<Finding> findings = new ArrayList<>();
+    for (Placed p : of.placed()) {
+      if (p.copy().heading() != real(p)) {
+        findings.add(
+            p.finding(
+                rule,
+                1,
+                unit ->
+                    Say.capital(p.name())
+                        + " is said to head "
+                        + word(p.copy().heading())
+                        + " but heads "
+                        + word(real(p))
+                        + " "
+                        + Say.near(p.box().centre(), unit)
+                        + "."));
+      }
+    }
+    Direction direction = of.marker().lay().cloth().direction();
+    switch (direction) {
+      case ANY_WAY -> {}
+      case ONE_WAY -> mixed(findings, rule, of.placed(), "this cloth is cut one way");
+      case ONE_WAY_PER_GARMENT -> {
+        Map<String, List<Placed>> garments = new LinkedHashMap<>();
+        of.placed()
+            .forEach(
+                p ->
+                    garments
+                        .computeIfAbsent(
+                            p.copy().garment() + " " + p.copy().size(), g -> new ArrayList<>())
+                        .add(p));
+        garments
+            .values()
+            .forEach(
+                g -> mixed(findings, rule, g, "this cloth is cut one way within each garment"));
+      }
+    }
+    return findings;
+  }
+
+  /** Those that head the other way than most: up if there are as many of each. */
+  private static void mixed(
+      List<Finding> findings, Rule rule, List<Placed> together, String reason) {
+    long down = together.stream().filter(p -> real(p) == Heading.DOWN).count();
+    Heading most = 2 * down > together.size() ? Heading.DOWN : Heading.UP;
+    for (Placed p : together) {
+      if (real(p) != most) {
+        findings.add(
+            p.finding(
+                rule,
+                1,
+                unit ->
+                    Say.capital(p.name())
+                        + " heads "
+                        + word(real(p))
+                        + " "
+                        + Say.near(p.box().centre(), unit)
+                        + ", the others "
+                        + word(most)
+                        + "; "
+                        + reason
+                        + "."));
+      }
+    }
+  }
+
+  private static Heading real(Placed p) {
+    return Heading.ofTurn(p.copy().motion().turnDegrees(), p.copy().motion().flipped());
+  }
+
+  private static String word(Heading heading) {
+    return heading.name().toLowerCase(Locale.ROOT);
+  }
+}

@@ -1,0 +1,68 @@
+package ellwand.rule;
+
+import ellwand.pattern.Grain;
+import java.util.List;
+import java.util.Locale;
+
+/** Grain lines lie as the pieces ask. */
+final class OnGrain {
+
+  /** Rounding in a stated turn that is none, degrees; a copy 10 m long moves under 0.001 mm. */
+  private static final double ROUNDING_DEGREES = 1e-6;
+
+  /** Amount: degrees off the nearest turn that is on grain. */
+  static final Rule RULE =
+      new Rule(
+          "grain",
+          true,
+          Rule.Counted.DEGREES,
+          "Every grain line lies to the warp as its piece asks",
+          OnGrain::findings);
+
+  private OnGrain() {}
+
+  private static List<Finding> findings(Rule rule, Inspection of) {
+    return of.placed().stream()
+        .filter(p -> p.cut().isPresent())
+        .filter(p -> !(off(p) <= ROUNDING_DEGREES))
+        .map(
+            p ->
+                p.finding(
+                    rule,
+                    off(p),
+                    unit ->
+                        Say.capital(p.name())
+                            + " lies "
+                            + String.format(Locale.ROOT, "%.1f", off(p))
+                            + " degrees off its grain "
+                            + Say.near(p.box().centre(), unit)
+                            + "; it wants its grain "
+                            + words(grain(p))
+                            + "."))
+        .toList();
+  }
+
+  private static Grain grain(Placed p) {
+    return p.cut().orElseThrow().piece().grain();
+  }
+
+  private static double off(Placed p) {
+    double turn = p.copy().motion().turnDegrees();
+    if (!Double.isFinite(turn)) {
+      return Double.POSITIVE_INFINITY;
+    }
+    return grain(p).turns().stream()
+        .mapToDouble(t -> Math.abs(Math.IEEEremainder(turn - t, 360)))
+        .min()
+        .orElseThrow();
+  }
+
+  private static String words(Grain grain) {
+    return switch (grain) {
+      case ALONG -> "along the warp";
+      case ACROSS -> "across the warp";
+      case EITHER -> "along or across the warp";
+      case BIAS -> "at 45 degrees to the warp";
+    };
+  }
+}

@@ -1,0 +1,57 @@
+package ellwand.rule;
+
+import ellwand.cloth.Zone;
+import ellwand.cutting.CutPiece;
+import ellwand.geometry.Box;
+import ellwand.geometry.Point;
+import ellwand.geometry.Region;
+import ellwand.lay.Copy;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A copy and what it claims to be.
+ *
+ * @param copy as it stands in the marker
+ * @param name for people; tells garments apart where there are several
+ * @param cut the piece of its name and size, opened if it lies so; empty if there is none
+ * @param zone the zone it names; empty if there is none
+ * @param region the cloth it takes; empty if its outline is not a sound one
+ * @param box round its outline
+ */
+record Placed(
+    Copy copy,
+    String name,
+    Optional<CutPiece> cut,
+    Optional<Zone> zone,
+    Optional<Region> region,
+    Box box) {
+
+  /** No table is longer, mm; what lies farther out is not a place. */
+  private static final double FARTHEST_MM = 1e7;
+
+  static Placed of(Copy copy, String name, Optional<CutPiece> cut, Optional<Zone> zone) {
+    List<Point> points = copy.outline().points();
+    boolean sound =
+        points.stream().allMatch(Placed::onAnyTable) && Region.crossing(points).isEmpty();
+    return new Placed(
+        copy,
+        name,
+        cut,
+        zone,
+        sound ? Optional.of(Region.of(copy.outline())) : Optional.empty(),
+        copy.outline().box());
+  }
+
+  static boolean onAnyTable(Point p) {
+    return Math.abs(p.x()) <= FARTHEST_MM && Math.abs(p.y()) <= FARTHEST_MM;
+  }
+
+  boolean inDoubleZone() {
+    return zone.filter(z -> z.plies() == 2).isPresent();
+  }
+
+  Finding finding(Rule rule, double amount, Finding.Words words) {
+    return new Finding(rule, List.of(copy.piece()), Optional.of(box.centre()), amount, words);
+  }
+}

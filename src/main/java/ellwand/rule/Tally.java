@@ -1,0 +1,112 @@
+package ellwand.rule;
+
+import ellwand.cloth.Zone;
+import ellwand.cutting.CutPiece;
+import ellwand.lay.Form;
+import ellwand.lay.Wanted;
+import ellwand.pattern.Cut;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * What one garment wants of one piece, and what its copies deliver; in pieces of cloth.
+ *
+ * @param name of the piece, for people
+ * @param wholes wanted as drawn
+ * @param pairs wanted, one of each hand
+ * @param halves wanted on the fold
+ * @param placed its copies whose form can deliver
+ */
+record Tally(
+    String piece,
+    String name,
+    Optional<CutPiece> cut,
+    int wholes,
+    int pairs,
+    int halves,
+    List<Placed> placed) {
+
+  private record Key(String piece, String size, int garment) {}
+
+  static List<Tally> of(Inspection inspection) {
+    Map<Key, List<Wanted>> wanted = new LinkedHashMap<>();
+    for (Wanted w : inspection.marker().lay().wanted()) {
+      wanted
+          .computeIfAbsent(new Key(w.cut().name(), w.size(), w.garment()), k -> new ArrayList<>())
+          .add(w);
+    }
+    Map<Key, List<Placed>> placed = new LinkedHashMap<>();
+    for (Placed p : inspection.placed()) {
+      Key key = new Key(p.copy().piece(), p.copy().size(), p.copy().garment());
+      placed.computeIfAbsent(key, k -> new ArrayList<>()).add(p);
+      wanted.putIfAbsent(key, List.of());
+    }
+    List<Tally> tallies = new ArrayList<>();
+    wanted.forEach(
+        (key, list) ->
+            tallies.add(
+                new Tally(
+                    key.piece,
+                    inspection.name(key.piece, key.size, key.garment),
+                    list.stream().map(Wanted::cut).findFirst(),
+                    count(list, Cut.How.WHOLE),
+                    count(list, Cut.How.PAIR),
+                    count(list, Cut.How.FOLD),
+                    placed.getOrDefault(key, List.of()))));
+    return tallies;
+  }
+
+  private static int count(List<Wanted> wanted, Cut.How how) {
+    return (int) wanted.stream().filter(w -> w.how() == how).count();
+  }
+
+  int needed() {
+    return wholes + 2 * pairs + halves;
+  }
+
+  int delivered() {
+    return placed.stream().mapToInt(Tally::delivers).sum();
+  }
+
+  /** A twin below a whole or opened copy in a double zone is wasted, so it does not count. */
+  private static int delivers(Placed p) {
+    return p.copy().form() == Form.PAIR && p.inDoubleZone() ? 2 : 1;
+  }
+
+  /** How many of the delivered pieces have the wrong hand. */
+  int wrongHands() {
+    if (cut.isEmpty() || halves > 0 || Symmetry.of(cut.get())) {
+      return 0;
+    }
+    int eachOfPair = placed.stream().mapToInt(p -> delivers(p) - 1).sum();
+    int asDrawn = (int) placed.stream().filter(p -> oneHanded(p) && !mirrored(p)).count();
+    int mirrored = (int) placed.stream().filter(p -> oneHanded(p) && mirrored(p)).count();
+    int tooMany =
+        Math.max(0, asDrawn + eachOfPair - wholes - pairs)
+            + Math.max(0, mirrored + eachOfPair - pairs);
+    return Math.max(0, tooMany - Math.max(0, delivered() - needed()));
+  }
+
+  /** The copies that may be at fault for a wrong hand: those there are too many of. */
+  List<Placed> suspects() {
+    int eachOfPair = placed.stream().mapToInt(p -> delivers(p) - 1).sum();
+    long mirrored = placed.stream().filter(p -> oneHanded(p) && mirrored(p)).count();
+    boolean tooManyMirrored = mirrored + eachOfPair > pairs;
+    List<Placed> found =
+        placed.stream().filter(p -> oneHanded(p) && mirrored(p) == tooManyMirrored).toList();
+    return found.isEmpty() ? placed : found;
+  }
+
+  private static boolean oneHanded(Placed p) {
+    return !p.inDoubleZone();
+  }
+
+  /** Cut as the mirror image of what is drawn: turned over, or cut from the wrong side. */
+  static boolean mirrored(Placed p) {
+    boolean wrongSideUp = p.zone().filter(z -> z.sideUp() == Zone.Face.WRONG).isPresent();
+    return p.copy().motion().flipped() != wrongSideUp;
+  }
+}

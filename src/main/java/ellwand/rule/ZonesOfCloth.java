@@ -1,0 +1,137 @@
+package ellwand.rule;
+
+import ellwand.cloth.Band;
+import ellwand.cloth.Cloth;
+import ellwand.cloth.LaidCloth;
+import ellwand.cloth.Zone;
+import ellwand.geometry.Box;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** The zones are what the cloth becomes when it is laid so. */
+final class ZonesOfCloth {
+
+  private static final double TOLERANCE_MM = 0.01;
+
+  /** Amount: 1 for each fault. */
+  static final Rule RULE =
+      new Rule(
+          "laid cloth",
+          true,
+          Rule.Counted.FAULTS,
+          "The cloth lies as it can and as the job allows",
+          ZonesOfCloth::findings);
+
+  private ZonesOfCloth() {}
+
+  private static List<Finding> findings(Rule rule, Inspection of) {
+    Cloth cloth = of.marker().lay().cloth();
+    List<Finding> findings = new ArrayList<>();
+    if (!cloth.folds().contains(of.marker().fold())) {
+      findings.add(
+          finding(
+              rule,
+              unit ->
+                  "Cloth "
+                      + cloth.name()
+                      + " is not to be laid in this way: "
+                      + of.marker().fold().words()
+                      + "."));
+    }
+    LaidCloth laid = LaidCloth.of(cloth, of.marker().fold());
+    Set<String> ids = new HashSet<>();
+    List<Zone> zones = of.marker().zones();
+    for (Zone zone : zones) {
+      if (!ids.add(zone.id())) {
+        findings.add(finding(rule, unit -> "Two zones are called " + zone.id() + "."));
+      }
+      if (stretch(zone, laid).isEmpty()) {
+        findings.add(
+            finding(
+                rule,
+                unit ->
+                    "Cloth "
+                        + cloth.name()
+                        + ", "
+                        + of.marker().fold().words()
+                        + ", has no zone like "
+                        + zone.id()
+                        + ": "
+                        + Say.length(zone.box().width(), unit)
+                        + " wide, "
+                        + Say.number(zone.plies(), "ply", "plies")
+                        + "."));
+      }
+      if (zone.box().minX() < -TOLERANCE_MM) {
+        findings.add(finding(rule, unit -> "Zone " + zone.id() + " begins before the cut end."));
+      }
+    }
+    for (int i = 0; i < zones.size(); i++) {
+      for (int j = i + 1; j < zones.size(); j++) {
+        meet(findings, rule, zones.get(i), zones.get(j), laid);
+      }
+    }
+    return findings;
+  }
+
+  private static void meet(List<Finding> findings, Rule rule, Zone a, Zone b, LaidCloth laid) {
+    double common = Math.min(common(a.box(), b.box()), common(turned(a.box()), turned(b.box())));
+    if (common > TOLERANCE_MM) {
+      findings.add(
+          finding(
+              rule,
+              unit ->
+                  "Zones "
+                      + a.id()
+                      + " and "
+                      + b.id()
+                      + " overlap by "
+                      + Say.small(common, unit)
+                      + "."));
+      return;
+    }
+    Zone first = a.box().minX() <= b.box().minX() ? a : b;
+    Zone second = first == a ? b : a;
+    Optional<Integer> one = stretch(first, laid);
+    Optional<Integer> other = stretch(second, laid);
+    if (one.isPresent() && other.isPresent() && one.get() > other.get()) {
+      findings.add(
+          finding(
+              rule, unit -> "Zone " + second.id() + " must come before zone " + first.id() + "."));
+    }
+  }
+
+  /** Along x, how much the two have in common; below 0 how far they are apart. */
+  private static double common(Box a, Box b) {
+    return Math.min(a.maxX(), b.maxX()) - Math.max(a.minX(), b.minX());
+  }
+
+  private static Box turned(Box box) {
+    return new Box(box.minY(), box.minX(), box.maxY(), box.maxX());
+  }
+
+  /** Which stretch of the laid cloth the zone can be part of. */
+  private static Optional<Integer> stretch(Zone zone, LaidCloth laid) {
+    for (int i = 0; i < laid.stretches().size(); i++) {
+      if (laid.stretches().get(i).stream().anyMatch(band -> alike(zone, band))) {
+        return Optional.of(i);
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static boolean alike(Zone zone, Band band) {
+    return Math.abs(zone.box().minY() - band.lowY()) <= TOLERANCE_MM
+        && Math.abs(zone.box().maxY() - band.highY()) <= TOLERANCE_MM
+        && zone.plies() == band.plies()
+        && zone.foldEdges().equals(band.foldEdges())
+        && zone.sideUp() == band.sideUp();
+  }
+
+  private static Finding finding(Rule rule, Finding.Words words) {
+    return new Finding(rule, List.of(), Optional.empty(), 1, words);
+  }
+}
