@@ -50,20 +50,26 @@ final class ClothsReader {
     if (spot.problems().size() > before) {
       return Optional.empty();
     }
-    return spot.attempt(
-        () ->
-            new Cloth(
-                name,
-                width,
-                selvedge,
-                gap,
-                direction,
-                folds,
-                shrinkage,
-                ends,
-                step.orElse(Cloth.USUAL_SHOP_STEP_MM),
-                price.perMetre(),
-                price.currency()));
+    double usable = shrinkage.laidWidth(width) - 2 * selvedge;
+    if (!spot.holds(
+        usable > 0,
+        "nothing is left of cloth " + name + " between its selvedges",
+        "See that width: and selvedge: are right")) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Cloth(
+            name,
+            width,
+            selvedge,
+            gap,
+            direction,
+            folds,
+            shrinkage,
+            ends,
+            step.orElse(Cloth.USUAL_SHOP_STEP_MM),
+            price.perMetre(),
+            price.currency()));
   }
 
   private static Direction direction(String words) {

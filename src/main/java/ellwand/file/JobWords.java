@@ -1,6 +1,7 @@
 package ellwand.file;
 
 import com.fasterxml.jackson.core.JsonPointer;
+import com.fasterxml.jackson.databind.JsonNode;
 import ellwand.pattern.Problem;
 import java.util.ArrayList;
 import java.util.List;
@@ -23,14 +24,29 @@ final class JobWords {
     Optional<String> edge = problem.edge();
     JsonPointer line = at;
     if (edge.isPresent() && keys.size() == 3 && inPieces(keys)) {
-      JsonPointer edges = at.appendProperty("edges").appendProperty(edge.get());
-      line = sheet.places().containsKey(edges) ? edges : at;
+      line = naming(edge.get(), sheet, at);
     } else if (edge.isEmpty() && keys.size() > 4 && keys.get(3).equals("edges")) {
       edge = Optional.of(keys.get(4));
     }
     Place place = sheet.place(line);
     return new Problem(
         Optional.of(place.file()), place.line(), piece, edge, problem.what(), problem.remedy());
+  }
+
+  /** The entry of a piece that makes an edge or, failing that, speaks of it. */
+  private static JsonPointer naming(String edge, Sheet sheet, JsonPointer piece) {
+    JsonPointer made = piece.appendProperty("edges").appendProperty(edge);
+    if (sheet.places().containsKey(made)) {
+      return made;
+    }
+    JsonNode notches = sheet.root().at(piece).path("notches");
+    for (int i = 0; i < notches.size(); i++) {
+      if (notches.get(i).path("edge").asText().equals(edge)) {
+        return piece.appendProperty("notches").appendIndex(i);
+      }
+    }
+    JsonPointer fold = piece.appendProperty("fold");
+    return sheet.root().at(fold).asText().equals(edge) ? fold : piece;
   }
 
   private static boolean inPieces(List<String> keys) {

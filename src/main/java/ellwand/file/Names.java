@@ -18,7 +18,8 @@ final class Names {
         "Use letters, digits, spaces and hyphens, 60 at most, and begin with a letter or digit");
   }
 
-  private static String shown(String name) {
+  /** Short and printable, to be quoted in a message. */
+  static String shown(String name) {
     String plain = name.replaceAll("\\p{Cntrl}", "?");
     return plain.length() > 60 ? plain.substring(0, 60) + "..." : plain;
   }

@@ -88,7 +88,7 @@ final class PieceReader {
                   cloths.contains(cloth),
                   "no cloth is called " + cloth,
                   Spelling.nearest(cloth, cloths)
-                      .map(c -> "Did you mean " + c + "?")
+                      .map(c -> "Perhaps " + c + " is meant")
                       .orElse("Add it under cloths:"))) {
                 text.attempt(() -> Cut.parse(cloth, text.node().asText())).ifPresent(cuts::add);
               }

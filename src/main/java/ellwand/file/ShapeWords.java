@@ -33,7 +33,7 @@ final class ShapeWords {
     JsonNode schema = message.getSchemaNode();
     String entry = entry(at);
     return switch (message.getType()) {
-      case "additionalProperties" -> unknown(message.getProperty(), entry, known);
+      case "additionalProperties" -> unknown(Names.shown(message.getProperty()), entry, known);
       case "required" -> Problem.of(entry + " has no " + message.getProperty() + ":", "Add it");
       case "type" ->
           Problem.of(
@@ -44,12 +44,8 @@ final class ShapeWords {
           Problem.of(
               entry + " must be " + schema.asText() + ", the only version of the job format",
               "Write ellwand: 1");
-      case "minItems", "minProperties", "minLength" ->
-          Problem.of(
-              entry + " needs at least " + schema.asText(),
-              "Fill it in, or leave " + entry + " out");
-      case "maxItems", "maxProperties" ->
-          Problem.of(entry + " has more than " + schema.asText(), "Leave some out");
+      case "minItems", "maxItems", "minProperties", "maxProperties" -> count(message, entry);
+      case "minLength" -> Problem.of(entry + " is empty", "Write something, or leave it out");
       case "exclusiveMinimum" ->
           Problem.of(entry + " must be more than " + schema.asText(), "Write a larger number");
       default -> Problem.of(entry + " is not right: " + message.getMessage(), "Correct it");
@@ -60,16 +56,28 @@ final class ShapeWords {
     return Problem.of(
         entry + " has no entry called " + key + ":",
         Spelling.nearest(key, known)
-            .map(k -> "Did you mean " + k + ":?")
+            .map(k -> "Perhaps " + k + ": is meant")
             .orElse("Use " + String.join(", ", known)));
   }
 
+  private static Problem count(ValidationMessage message, String entry) {
+    String limit = message.getType().startsWith("min") ? "at least " : "at most ";
+    return Problem.of(
+        entry
+            + " has "
+            + message.getInstanceNode().size()
+            + " entries, not "
+            + limit
+            + message.getSchemaNode().asText(),
+        "A place is [x, y], a curve has two control points, what is empty may be left out");
+  }
+
   private static Problem notAmong(ValidationMessage message, String entry, List<String> known) {
-    String text = message.getInstanceNode().asText();
+    String text = Names.shown(message.getInstanceNode().asText());
     return Problem.of(
         entry + " cannot be '" + text + "'",
         Spelling.nearest(text, known)
-            .map(k -> "Did you mean " + k + "?")
+            .map(k -> "Perhaps " + k + " is meant")
             .orElse("Use " + String.join(", ", known)));
   }
 
@@ -89,7 +97,7 @@ final class ShapeWords {
       case ARRAY -> "a list";
       case BOOLEAN -> "'" + node.asText() + "'";
       case NULL, MISSING -> "empty";
-      default -> "'" + node.asText() + "'";
+      default -> "'" + Names.shown(node.asText()) + "'";
     };
   }
 
@@ -97,6 +105,11 @@ final class ShapeWords {
   private static String entry(JsonPointer at) {
     if (at.matches()) {
       return "the job";
+    }
+    List<String> keys = JobWords.keys(at);
+    boolean pieceOrEdge = keys.size() == 3 || keys.size() == 5 && keys.get(3).equals("edges");
+    if (pieceOrEdge && keys.get(1).equals("pieces")) {
+      return "it";
     }
     JsonPointer last = at.last();
     return last.mayMatchElement() && at.head() != null && !at.head().matches()

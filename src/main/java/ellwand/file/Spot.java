@@ -66,12 +66,13 @@ record Spot(Sheet sheet, JsonPointer at, JsonNode node, List<Problem> problems) 
   /** A length in mm that must be 0 or more. */
   Optional<Double> lengthFrom0() {
     return length()
-        .filter(mm -> holds(mm >= 0, "a length below 0 makes no sense here", "Write 0 or more"));
+        .filter(mm -> holds(mm >= 0, key() + " must not be less than 0", "Write 0 or more"));
   }
 
   /** A length in mm that must be more than 0. */
   Optional<Double> lengthAbove0() {
-    return length().filter(mm -> holds(mm > 0, "it must be more than 0", "Write a length above 0"));
+    return length()
+        .filter(mm -> holds(mm > 0, key() + " must be more than 0", "Write a length above 0"));
   }
 
   private double mm() {
@@ -81,7 +82,8 @@ record Spot(Sheet sheet, JsonPointer at, JsonNode node, List<Problem> problems) 
             ? Length.of(node.asDouble(), bare).mm()
             : Length.parse(node.asText(), bare).mm();
     if (Math.abs(mm) > MAX_MM) {
-      throw new IllegalArgumentException("this is more than 100 m: see that the unit is right");
+      throw new IllegalArgumentException(
+          "'" + node.asText() + "' is more than 100 m: see that the unit is right");
     }
     return mm;
   }
@@ -91,6 +93,11 @@ record Spot(Sheet sheet, JsonPointer at, JsonNode node, List<Problem> problems) 
       report(Problem.of(otherwise, remedy));
     }
     return condition;
+  }
+
+  /** As written, {@code width:}. */
+  private String key() {
+    return at.last().getMatchingProperty() + ":";
   }
 
   /** What is made, or nothing and a problem here if it cannot be. */

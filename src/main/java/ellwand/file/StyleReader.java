@@ -25,6 +25,9 @@ final class StyleReader {
    * @param cloths names that pieces may be cut from
    */
   Optional<Style> read(Spot style, Set<String> cloths) {
+    if (!style.present()) {
+      return Optional.empty();
+    }
     int before = style.problems().size();
     Optional<Double> allowance =
         shape.holds(style.get("allowance"))

@@ -18,7 +18,7 @@ record Tree(JsonNode root, Map<JsonPointer, Place> places) {
   /**
    * Builds the tree of a YAML file.
    *
-   * @throws InputException if it is no YAML, names a key twice, uses anchors, or is too deep
+   * @throws InputException if it is no YAML, names a key twice, uses aliases, or is too deep
    */
   static Tree ofYaml(Source source) {
     LoaderOptions options = new LoaderOptions();

@@ -17,11 +17,13 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.yaml.snakeyaml.error.MarkedYAMLException;
 
 /** Builds a {@link Tree} from a stream of tokens. */
 final class TreeBuilder {
 
   private static final int MAX_DEPTH = 20;
+  private static final int MAX_DIGITS = 40;
   private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
 
   private final Source source;
@@ -61,6 +63,10 @@ final class TreeBuilder {
   private Problem malformed(JsonProcessingException e) {
     int line = e.getLocation() == null ? 0 : Math.max(0, e.getLocation().getLineNr());
     String what = e.getOriginalMessage().lines().findFirst().orElse("");
+    if (e.getCause() instanceof MarkedYAMLException yaml && yaml.getProblem() != null) {
+      what = yaml.getProblem();
+      line = yaml.getProblemMark() == null ? line : yaml.getProblemMark().getLine() + 1;
+    }
     return Problem.of(
             "the file is not well-formed " + format.getFormatName() + " here: " + what,
             "Look at this line and the one above: indent with spaces, put a space after each"
@@ -86,9 +92,9 @@ final class TreeBuilder {
           Problem.of("entries are nested too deeply", "A few levels are all that is needed")
               .at(file(), here().line()));
     }
-    if (in instanceof YAMLParser yaml && (yaml.isCurrentAlias() || yaml.getObjectId() != null)) {
+    if (in instanceof YAMLParser yaml && yaml.isCurrentAlias()) {
       problem(
-          "anchors and aliases (& and *) are not used in job files",
+          "aliases such as *" + Names.shown(in.getText()) + " are not used in job files",
           "Write the value out, or put quotes round it if it is a text");
     }
     JsonToken token = in.currentToken();
@@ -98,13 +104,20 @@ final class TreeBuilder {
     return switch (token) {
       case START_OBJECT -> object(at, depth);
       case START_ARRAY -> array(at, depth);
-      case VALUE_NUMBER_INT -> NODES.numberNode(in.getBigIntegerValue());
+      case VALUE_NUMBER_INT -> whole(in.getText());
       case VALUE_NUMBER_FLOAT -> NODES.numberNode(in.getDoubleValue());
       case VALUE_TRUE -> NODES.booleanNode(true);
       case VALUE_FALSE -> NODES.booleanNode(false);
       case VALUE_NULL -> NODES.nullNode();
       default -> NODES.textNode(in.getText());
     };
+  }
+
+  /** Turning many digits into a number takes long, and nothing measures so much. */
+  private JsonNode whole(String text) throws IOException {
+    return text.length() > MAX_DIGITS
+        ? NODES.textNode(text)
+        : NODES.numberNode(in.getBigIntegerValue());
   }
 
   private ObjectNode object(JsonPointer at, int depth) throws IOException {
@@ -115,13 +128,14 @@ final class TreeBuilder {
       Place before = places.putIfAbsent(entry, here());
       if (before != null) {
         problem(
-            "'" + key + "' stands here a second time, after line " + before.line(),
+            "'" + Names.shown(key) + "' stands here a second time, after line " + before.line(),
             "Give it another name, or take one of the two out");
       }
       in.nextToken();
-      JsonNode value = value(entry, depth + 1);
       if (before == null) {
-        object.set(key, value);
+        object.set(key, value(entry, depth + 1));
+      } else {
+        in.skipChildren();
       }
     }
     return object;

@@ -9,6 +9,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * One pattern piece in one size, on the sewing line.
@@ -114,7 +115,10 @@ public record Piece(
     if (edge.isEmpty()) {
       problems.add(
           Problem.onEdge(
-              name, fold.get(), "the fold edge is not an edge of the piece", "Name one that is"));
+              name,
+              fold.get(),
+              "the fold edge is not an edge of the piece",
+              "Use one of " + names(edges)));
       return;
     }
     Path line = edge.get().line();
@@ -162,7 +166,7 @@ public record Piece(
                 name,
                 notch.edge(),
                 "a notch stands on an edge that is not there",
-                "Name one that is"));
+                "Use one of " + names(edges)));
       } else if (notch.atMm() > edge.get().line().length() + 1e-6) {
         problems.add(
             Problem.onEdge(
@@ -187,6 +191,10 @@ public record Piece(
                 "Make it shallower or the allowance wider"));
       }
     }
+  }
+
+  private static String names(List<Edge> edges) {
+    return edges.stream().map(Edge::name).collect(Collectors.joining(", "));
   }
 
   public Edge edge(String edgeName) {
