@@ -7,6 +7,7 @@ import ellwand.pattern.Piece;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 /**
  * A piece as it is cut, in the frame it is drawn in: x along its grain, as seen on the right side.
@@ -61,6 +62,24 @@ public record CutPiece(
         notches.stream().map(n -> n.moved(motion)).toList(),
         innerLines.stream().map(l -> l.moved(motion)).toList(),
         fold.map(f -> f.moved(motion)));
+  }
+
+  /** All its lines stretched by two factors about the origin, x first. */
+  CutPiece stretched(double alongX, double alongY) {
+    if (alongX == 1 && alongY == 1) {
+      return this;
+    }
+    UnaryOperator<Point> stretch = p -> new Point(p.x() * alongX, p.y() * alongY);
+    UnaryOperator<Stroke> stroke = s -> new Stroke(stretch.apply(s.from()), stretch.apply(s.to()));
+    return new CutPiece(
+        piece,
+        cutting.scaled(alongX, alongY),
+        sewing.scaled(alongX, alongY),
+        notches.stream().map(stroke).toList(),
+        innerLines.stream()
+            .map(l -> new Drawn(l.name(), l.points().stream().map(stretch).toList()))
+            .toList(),
+        fold.map(stroke));
   }
 
   /** A half piece opened about its fold edge: one whole outline with no step at the fold. */

@@ -22,7 +22,7 @@ final class Opening {
         whole.add(side.get(i).mirrored(fold.from(), fold.to()));
       }
     }
-    return Outline.of(whole);
+    return Outline.of(whole).withoutNeedless(CuttingLine.NEEDLESS_MM);
   }
 
   /**

@@ -66,6 +66,35 @@ public record Outline(List<Point> points) {
     return Box.around(points);
   }
 
+  /** The smallest distance from a place to the line itself, mm; 0 on it. */
+  public double distance(Point place) {
+    double least = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < points.size(); i++) {
+      Point next = points.get((i + 1) % points.size());
+      least = Math.min(least, Offset.distance(place, points.get(i), next));
+    }
+    return least;
+  }
+
+  /**
+   * The same line without points that lie within so many mm of the stretch between their
+   * neighbours.
+   */
+  public Outline withoutNeedless(double mm) {
+    List<Point> kept = new ArrayList<>(points);
+    for (int i = 0; i < kept.size() && kept.size() > 3; ) {
+      Point before = kept.get((i + kept.size() - 1) % kept.size());
+      Point after = kept.get((i + 1) % kept.size());
+      if (Offset.distance(kept.get(i), before, after) <= mm) {
+        kept.remove(i);
+        i = Math.max(0, i - 1);
+      } else {
+        i++;
+      }
+    }
+    return new Outline(kept);
+  }
+
   /** In its place; stays counter-clockwise when turned over. */
   public Outline moved(Motion motion) {
     List<Point> moved = new ArrayList<>(points.size());

@@ -55,6 +55,14 @@ public final class Region {
     return new Region(OverlayNGRobust.union(regions.stream().map(r -> r.geometry).toList()));
   }
 
+  /**
+   * What a closed line encloses where it runs counter-clockwise round it once or more; the line may
+   * cross itself.
+   */
+  public static Region enclosedBy(List<Point> line) {
+    return new Region(Winding.positive(ring(line)));
+  }
+
   static Polygon polygon(Outline shell, List<Outline> holes) {
     return FACTORY.createPolygon(
         ring(shell.points()), holes.stream().map(h -> ring(h.points())).toArray(LinearRing[]::new));

@@ -1,0 +1,50 @@
+package ellwand.cutting;
+
+import ellwand.geometry.Outline;
+import ellwand.geometry.Path;
+import ellwand.geometry.Point;
+import ellwand.pattern.Edge;
+import ellwand.pattern.Notch;
+import ellwand.pattern.Piece;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Draws notches: strokes from the cutting line inward, square to the sewing line. */
+final class Notching {
+
+  /** How far apart the two strokes of a double notch stand on the sewing line, mm. */
+  static final double APART_MM = 6;
+
+  private Notching() {}
+
+  static List<CutPiece.Stroke> strokes(Piece piece, Outline cutting) {
+    List<CutPiece.Stroke> strokes = new ArrayList<>();
+    for (Notch notch : piece.notches()) {
+      Edge edge = piece.edge(notch.edge());
+      if (notch.strokes() == 1) {
+        strokes.add(stroke(edge, notch.atMm(), notch.depthMm(), cutting));
+        continue;
+      }
+      double room = Math.max(0, edge.line().length() - APART_MM);
+      double first = Math.max(0, Math.min(room, notch.atMm() - APART_MM / 2));
+      strokes.add(stroke(edge, first, notch.depthMm(), cutting));
+      strokes.add(stroke(edge, first + APART_MM, notch.depthMm(), cutting));
+    }
+    return strokes;
+  }
+
+  private static CutPiece.Stroke stroke(Edge edge, double atMm, double depthMm, Outline cutting) {
+    Path.Mark mark = edge.line().mark(atMm);
+    Point out = mark.direction().left().times(-1);
+    // Corners may have cut the line beside the edge short, so look for where the stroke starts.
+    Point far = mark.at().plus(out.times(2 * edge.allowanceMm() * Cutter.MITRE_LIMIT));
+    List<Point> ring = new ArrayList<>(cutting.points());
+    ring.add(ring.get(0));
+    Point from =
+        Crossing.nearest(List.of(mark.at(), far), ring, mark.at())
+            .map(Crossing::at)
+            .orElse(mark.at().plus(out.times(edge.allowanceMm())));
+    double depth = Math.min(depthMm, from.distance(mark.at()));
+    return new CutPiece.Stroke(from, from.minus(out.times(depth)));
+  }
+}

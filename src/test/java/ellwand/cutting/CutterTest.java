@@ -1,0 +1,151 @@
+package ellwand.cutting;
+
+import static ellwand.cutting.Drawn.cutting;
+import static ellwand.cutting.Drawn.polygon;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import org.junit.jupiter.api.Test;
+
+/** Cutting lines worked out by hand. */
+class CutterTest {
+
+  @Test
+  void eachEdgeOfARectangleHasItsOwnAllowance() {
+    var piece = polygon(new double[] {10, 30, 10, 0}, 0, 0, 200, 0, 200, 100, 0, 100);
+    Same.points(cutting(piece), 0, -10, 230, -10, 230, 110, 0, 110);
+  }
+
+  @Test
+  void edgesWithoutAllowanceStayAsDrawn() {
+    var piece = polygon(new double[4], 0, 0, 200, 0, 200, 100, 0, 100);
+    Same.points(cutting(piece), 0, 0, 200, 0, 200, 100, 0, 100);
+  }
+
+  @Test
+  void linesOfDifferentAllowanceMeetWhereTheyCross() {
+    // Right angle at (0,0), slope 3:4 at (400,0), so the mitre is 3-4-5.
+    var piece = polygon(new double[] {10, 20, 30}, 0, 0, 400, 0, 0, 300);
+    // Slope line 3x + 4y = 1200 moved out by 20: 3x + 4y = 1300.
+    Same.points(cutting(piece), -30, -10, 1340 / 3.0, -10, -30, 1390 / 4.0);
+  }
+
+  @Test
+  void aHemIsTurnedBackAsItsNeighboursMirrored() {
+    // A skirt 300 wide at the hem (x = 0), 200 at the top (x = 200), sides 1:4, no side seams.
+    var piece =
+        Drawn.from(0, 0).line(200, 50, 0).line(200, 250, 0).line(0, 300, 0).hem(0, 0, 40).piece();
+    // The hem's allowance gets narrower as the skirt does.
+    Same.points(cutting(piece), 0, 0, 200, 50, 200, 250, 0, 300, -40, 290, -40, 10);
+  }
+
+  @Test
+  void aTurnedBackHemMirrorsTheSideSeamsAllowanceToo() {
+    var piece =
+        Drawn.from(0, 0)
+            .line(300, 100, 10)
+            .line(300, 200, 0)
+            .line(0, 300, 10)
+            .hem(0, 0, 30)
+            .piece();
+    double wide = 10 * Math.sqrt(10) / 3; // the side's allowance measured along the hem
+    Same.points(
+        cutting(piece),
+        0,
+        -wide,
+        300,
+        100 - wide,
+        300,
+        200 + wide,
+        0,
+        300 + wide,
+        -30,
+        290 + wide,
+        -30,
+        10 - wide);
+  }
+
+  @Test
+  void aSharpCornerIsSquaredOff() {
+    // Half angle with tangent 1/10: the mitre would reach 10 allowances past the corner.
+    var piece = polygon(new double[] {10, 10, 0}, 0, 0, 1000, 100, 0, 200);
+    double s = Math.sqrt(101);
+    double limit = Cutter.MITRE_LIMIT * 10;
+    // The side moved out: y = x/10 - 10 s/10 with s = sqrt(101); at x = 1000 + limit.
+    double y = (1000 + limit) / 10 - s;
+    Same.points(cutting(piece), 0, -s, 1000 + limit, y, 1000 + limit, 200 - y, 0, 200 + s);
+  }
+
+  @Test
+  void aStepInAllowanceOnAStraightLineIsSquare() {
+    var piece = polygon(new double[] {10, 25, 0, 0, 0}, 0, 0, 100, 0, 200, 0, 200, 100, 0, 100);
+    Same.points(cutting(piece), 0, -10, 100, -10, 100, -25, 200, -25, 200, 100, 0, 100);
+  }
+
+  @Test
+  void anEqualAllowanceOnAStraightLineMakesNoCorner() {
+    var piece = polygon(new double[] {10, 10, 0, 0, 0}, 0, 0, 100, 0, 200, 0, 200, 100, 0, 100);
+    Same.points(cutting(piece), 0, -10, 200, -10, 200, 100, 0, 100);
+  }
+
+  @Test
+  void anInnerCornerIsCutWhereTheLinesCross() {
+    var piece =
+        polygon(
+            new double[] {10, 10, 10, 20, 10, 10},
+            0,
+            0,
+            200,
+            0,
+            200,
+            100,
+            100,
+            100,
+            100,
+            200,
+            0,
+            200);
+    Same.points(cutting(piece), -10, -10, 210, -10, 210, 110, 120, 110, 120, 210, -10, 210);
+  }
+
+  @Test
+  void aHalfPieceEndsOnItsFoldLine() {
+    // Neckline slanting to the fold at 45 degrees, hem square to it.
+    var piece =
+        Drawn.from(0, 0)
+            .fold(300, 0)
+            .line(350, 50, 10)
+            .line(350, 100, 10)
+            .line(0, 100, 10)
+            .hem(0, 0, 30)
+            .piece();
+    CutPiece cut = Cutter.cut(piece, 1, 1);
+    double r = 10 * Math.sqrt(2);
+    Same.points(cut.cutting(), -30, 0, 300 + r, 0, 360, 60 - r, 360, 110, -30, 110);
+    assertEquals(-30, cut.fold().orElseThrow().from().x(), 1e-9);
+    assertEquals(300 + r, cut.fold().orElseThrow().to().x(), 1e-9);
+    Same.points(
+        cut.opened().cutting(),
+        -30,
+        -110,
+        360,
+        -110,
+        360,
+        r - 60,
+        300 + r,
+        0,
+        360,
+        60 - r,
+        360,
+        110,
+        -30,
+        110);
+  }
+
+  @Test
+  void clothThatShrinksOnceCutIsCutLarger() {
+    var piece = polygon(new double[] {10, 10, 10, 10}, 0, 0, 200, 0, 200, 100, 0, 100);
+    var cut = Cutter.cut(piece, 1 / (1 - 0.05), 1 / (1 - 0.02)).cutting().box();
+    assertEquals(220 / 0.95, cut.length(), 1e-9);
+    assertEquals(120 / 0.98, cut.width(), 1e-9);
+  }
+}
