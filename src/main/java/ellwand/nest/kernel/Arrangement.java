@@ -1,0 +1,227 @@
+package ellwand.nest.kernel;
+
+import java.util.Arrays;
+
+/**
+ * Where all bodies lie just now on a strip of a certain length, overlaps allowed, and how deep each
+ * pair overlaps. Belongs to one thread.
+ */
+final class Arrangement {
+
+  final Plan plan;
+  final int bodies;
+  final int copies;
+  final double[] x;
+  final double[] y;
+  final int[] form;
+  final int[] shape;
+
+  /** Depth of each pair's overlap, body by body, both halves kept. */
+  final double[] depth;
+
+  /** What a unit of depth costs just now, body by body. */
+  final double[] weight;
+
+  /** With how many others each body overlaps. */
+  final int[] clashes;
+
+  final Neighbours neighbours;
+
+  private final Budget budget;
+  private double length;
+
+  Arrangement(Plan plan, Budget budget) {
+    this.plan = plan;
+    this.budget = budget;
+    bodies = plan.bodies;
+    copies = plan.copies;
+    x = new double[bodies];
+    y = new double[bodies];
+    form = new int[bodies];
+    shape = new int[bodies];
+    depth = new double[bodies * bodies];
+    weight = plan.base.clone();
+    clashes = new int[bodies];
+    neighbours = new Neighbours(bodies);
+    for (int i = copies; i < bodies; i++) {
+      x[i] = plan.obstacleX[i - copies];
+      y[i] = plan.obstacleY[i - copies];
+      shape[i] = plan.kinds[plan.kind[i]].shape[0];
+    }
+  }
+
+  double length() {
+    return length;
+  }
+
+  Plan.Kind kind(int copy) {
+    return plan.kinds[plan.kind[copy]];
+  }
+
+  /** Takes over places and length; every pair's depth is measured anew. */
+  void take(Snapshot snapshot) {
+    length = snapshot.length;
+    for (int i = 0; i < copies; i++) {
+      form[i] = snapshot.form[i];
+      shape[i] = kind(i).shape[form[i]];
+      x[i] = snapshot.x[i];
+      y[i] = snapshot.y[i];
+    }
+    measure();
+  }
+
+  /** Changes the length; what lies beyond {@code cut} moves along, the rest stays if it can. */
+  void resize(double newLength, double cut) {
+    double by = newLength - length;
+    length = newLength;
+    for (int i = 0; i < copies; i++) {
+      Plan.Kind k = kind(i);
+      while (!k.fits(form[i], length)) {
+        form[i] = (form[i] + 1) % k.forms;
+      }
+      shape[i] = k.shape[form[i]];
+      x[i] = k.x(form[i], x[i] > cut ? x[i] + by : x[i], length);
+      y[i] = k.y(form[i], y[i]);
+    }
+    measure();
+  }
+
+  /** Takes all copies off a strip of about the given length. */
+  void clear(double roughLength) {
+    length = roughLength;
+    neighbours.begin(length, plan.lowY, plan.highY);
+    for (int i = copies; i < bodies; i++) {
+      neighbours.put(i, x[i], y[i], plan.halfX[shape[i]], plan.halfY[shape[i]]);
+    }
+  }
+
+  /** Puts down a copy that was taken off, without measuring overlaps. */
+  void put(int copy, int newForm, double newX, double newY) {
+    form[copy] = newForm;
+    shape[copy] = kind(copy).shape[newForm];
+    x[copy] = newX;
+    y[copy] = newY;
+    neighbours.put(copy, newX, newY, plan.halfX[shape[copy]], plan.halfY[shape[copy]]);
+  }
+
+  private void measure() {
+    neighbours.begin(length, plan.lowY, plan.highY);
+    for (int i = 0; i < bodies; i++) {
+      neighbours.put(i, x[i], y[i], plan.halfX[shape[i]], plan.halfY[shape[i]]);
+    }
+    Arrays.fill(depth, 0);
+    Arrays.fill(clashes, 0);
+    for (int i = 0; i < copies; i++) {
+      add(i);
+    }
+  }
+
+  /** Puts a copy elsewhere and measures its overlaps. */
+  void move(int copy, int newForm, double newX, double newY) {
+    for (int k = 0; k < bodies; k++) {
+      if (depth[copy * bodies + k] > 0) {
+        depth[copy * bodies + k] = 0;
+        depth[k * bodies + copy] = 0;
+        clashes[k]--;
+      }
+    }
+    clashes[copy] = 0;
+    put(copy, newForm, newX, newY);
+    add(copy);
+  }
+
+  private void add(int copy) {
+    for (int k = 0; k < bodies; k++) {
+      if (k != copy && depth[copy * bodies + k] == 0) {
+        double d = depth(copy, k);
+        if (d > plan.tolerance) {
+          depth[copy * bodies + k] = d;
+          depth[k * bodies + copy] = d;
+          clashes[copy]++;
+          clashes[k]++;
+        }
+      }
+    }
+  }
+
+  private double depth(int copy, int other) {
+    int s = shape[copy];
+    int t = shape[other];
+    double dx = x[copy] - x[other];
+    double dy = y[copy] - y[other];
+    if (Math.abs(dx) >= plan.halfX[s] + plan.halfX[t]
+        || Math.abs(dy) >= plan.halfY[s] + plan.halfY[t]) {
+      return 0;
+    }
+    double sign = plan.tables.sign(t, s);
+    return plan.tables.table(t, s).depth(sign * dx, sign * dy);
+  }
+
+  /**
+   * What the copy's overlaps would cost in another place; any value from {@code bound} up once it
+   * is clear that the cost is not below that.
+   */
+  double cost(int copy, int inForm, double atX, double atY, double bound) {
+    budget.evaluations++;
+    int s = kind(copy).shape[inForm];
+    double hx = plan.halfX[s];
+    double hy = plan.halfY[s];
+    double sum = 0;
+    int words = neighbours.words;
+    int right = neighbours.column(atX + hx) * words;
+    int left = neighbours.column(atX - hx) * words;
+    int top = neighbours.row(atY + hy) * words;
+    int bottom = neighbours.row(atY - hy) * words;
+    for (int w = 0; w < words; w++) {
+      long near = neighbours.near(w, left, right, bottom, top);
+      if (copy >> 6 == w) {
+        near &= ~(1L << copy);
+      }
+      while (near != 0) {
+        int k = (w << 6) + Long.numberOfTrailingZeros(near);
+        near &= near - 1;
+        double dx = atX - x[k];
+        double dy = atY - y[k];
+        int t = shape[k];
+        if (Math.abs(dx) < hx + plan.halfX[t] && Math.abs(dy) < hy + plan.halfY[t]) {
+          double sign = plan.tables.sign(t, s);
+          double d = plan.tables.table(t, s).depth(sign * dx, sign * dy);
+          if (d > plan.tolerance) {
+            sum += d * weight[copy * bodies + k];
+            if (sum >= bound) {
+              return sum;
+            }
+          }
+        }
+      }
+    }
+    return sum;
+  }
+
+  /** What the copy's overlaps cost where it lies. */
+  double cost(int copy) {
+    double sum = 0;
+    for (int k = copy * bodies; k < (copy + 1) * bodies; k++) {
+      sum += depth[k] * weight[k];
+    }
+    return sum;
+  }
+
+  /** All depths, scaled by the sizes of the pairs; 0 when the arrangement is legal. */
+  double total() {
+    double total = 0;
+    for (int i = 0; i < copies; i++) {
+      if (clashes[i] > 0) {
+        for (int k = i + 1; k < bodies; k++) {
+          total += depth[i * bodies + k] * plan.base[i * bodies + k];
+        }
+      }
+    }
+    return total;
+  }
+
+  Snapshot snapshot() {
+    return new Snapshot(
+        length, Arrays.copyOf(form, copies), Arrays.copyOf(x, copies), Arrays.copyOf(y, copies));
+  }
+}

@@ -1,0 +1,65 @@
+package ellwand.nest.kernel;
+
+import ellwand.work.Effort;
+import ellwand.work.Stop;
+
+/** What one thread may still spend, what it has spent, and the best legal layout it knows of. */
+final class Budget {
+
+  /** Pose evaluations that make one step. */
+  static final long STEP = 1000;
+
+  /** Evaluations between two meetings of the threads. */
+  private static final long BETWEEN_MEETINGS = 500 * STEP;
+
+  private final long deadline;
+  private final long most;
+  private final Stop stop;
+  private final Meeting meeting;
+  private final int thread;
+
+  private long nextMeeting = BETWEEN_MEETINGS;
+  private boolean over;
+
+  /** Poses evaluated by this thread. */
+  long evaluations;
+
+  /** The best known to this thread; null before the first. */
+  Snapshot best;
+
+  Budget(Effort effort, long began, Stop stop, Meeting meeting, int thread) {
+    double nanos = effort.seconds() * 1e9;
+    deadline = nanos < 1e18 ? began + (long) nanos : Long.MAX_VALUE;
+    long share = effort.steps() / meeting.threads();
+    most = share > Long.MAX_VALUE / STEP ? Long.MAX_VALUE : Math.max(1, share) * STEP;
+    this.stop = stop;
+    this.meeting = meeting;
+    this.thread = thread;
+  }
+
+  /** Whether the thread has to end; from time to time the threads exchange their best here. */
+  boolean spent() {
+    if (over) {
+      return true;
+    }
+    if (evaluations >= nextMeeting && meeting.threads() > 1) {
+      nextMeeting += BETWEEN_MEETINGS;
+      best = meeting.exchange(thread, best);
+    }
+    meeting.count(thread, evaluations);
+    over =
+        evaluations >= most
+            || stop.wanted()
+            || (deadline != Long.MAX_VALUE && System.nanoTime() - deadline >= 0);
+    return over;
+  }
+
+  /** Keeps a legal layout that is shorter than the best. */
+  void found(Snapshot legal) {
+    if (best == null || legal.length < best.length) {
+      best = legal;
+      meeting.count(thread, evaluations);
+      meeting.report(legal);
+    }
+  }
+}

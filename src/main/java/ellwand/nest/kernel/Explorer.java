@@ -1,0 +1,146 @@
+package ellwand.nest.kernel;
+
+/** One thread's search: shorten, separate, and when that fails try from elsewhere. */
+final class Explorer {
+
+  private static final double FIRST_STEP = 0.02;
+  private static final double LEAST_STEP = 0.0015;
+  private static final int STRIKES = 3;
+  private static final int PATIENCE = 120;
+  private static final double HOPELESS = 3;
+  private static final int RESTARTS = 6;
+  private static final double[] REOPENED = {0.3, 0.6, 0.85};
+
+  private final Plan plan;
+  private final Arrangement arrangement;
+  private final Budget budget;
+  private final Dice dice;
+  private final Separation separation;
+  private final Pool pool = new Pool();
+  private double step = FIRST_STEP;
+
+  Explorer(Arrangement arrangement, Budget budget, Dice dice) {
+    this.plan = arrangement.plan;
+    this.arrangement = arrangement;
+    this.budget = budget;
+    this.dice = dice;
+    separation = new Separation(arrangement, budget, dice);
+  }
+
+  /** Searches until the budget is spent or nothing shorter is possible. */
+  void run() {
+    while (!budget.spent() && !atLeast()) {
+      Snapshot from = budget.best;
+      double target = target(from.length * (1 - step));
+      pool.clear();
+      if (shorten(from, target, STRIKES, PATIENCE)) {
+        step = Math.min(FIRST_STEP, step * 1.25);
+        continue;
+      }
+      step = Math.max(LEAST_STEP, step / 2);
+      if (!reopen(target) && !restart(target)) {
+        compress();
+      }
+    }
+  }
+
+  private boolean atLeast() {
+    return budget.best.length <= plan.least * (1 + 1e-9);
+  }
+
+  private double target(double wanted) {
+    double most = plan.strip.maxLength();
+    double bounded = budget.best.length > most ? Math.max(most, wanted) : wanted;
+    return Math.max(plan.least, bounded);
+  }
+
+  private boolean shorten(Snapshot from, double target, int strikes, int patience) {
+    arrangement.take(from);
+    arrangement.resize(target, dice.between(0, from.length));
+    return separate(strikes, patience);
+  }
+
+  private boolean separate(int strikes, int patience) {
+    if (separation.run(strikes, patience, HOPELESS * pool.least())) {
+      budget.found(arrangement.snapshot().trimmed(plan));
+      return true;
+    }
+    pool.add(separation.closest, separation.closestTotal);
+    return false;
+  }
+
+  /** Gives back a part of what was taken away. */
+  private boolean reopen(double target) {
+    Snapshot closest = pool.pick(dice);
+    double from = budget.best.length;
+    for (double part : REOPENED) {
+      if (budget.spent()) {
+        return false;
+      }
+      double length = target + part * (from - target);
+      arrangement.take(closest);
+      arrangement.resize(length, dice.between(0, target));
+      if (separation.run(1, PATIENCE / 3, Double.POSITIVE_INFINITY)) {
+        budget.found(arrangement.snapshot().trimmed(plan));
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Starts again from failed arrangements, each with two large copies exchanged. */
+  private boolean restart(double target) {
+    for (int i = 0; i < RESTARTS && !budget.spent() && target < budget.best.length; i++) {
+      arrangement.take(pool.pick(dice));
+      swapLarge();
+      if (separate(STRIKES, PATIENCE)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private void swapLarge() {
+    int a = large();
+    int b = large();
+    for (int tries = 0; tries < 20 && plan.kind[a] == plan.kind[b]; tries++) {
+      b = large();
+    }
+    double ax = arrangement.x[a];
+    double ay = arrangement.y[a];
+    put(a, arrangement.x[b], arrangement.y[b]);
+    put(b, ax, ay);
+  }
+
+  /** The largest of a few copies drawn at random. */
+  private int large() {
+    int largest = dice.below(plan.copies);
+    for (int i = 0; i < 2; i++) {
+      int other = dice.below(plan.copies);
+      if (plan.size[arrangement.shape[other]] > plan.size[arrangement.shape[largest]]) {
+        largest = other;
+      }
+    }
+    return largest;
+  }
+
+  private void put(int copy, double x, double y) {
+    Plan.Kind kind = arrangement.kind(copy);
+    int f = arrangement.form[copy];
+    arrangement.move(copy, f, kind.x(f, x, arrangement.length()), kind.y(f, y));
+  }
+
+  /** Shortens the best by ever smaller steps. */
+  private void compress() {
+    for (double part = 0.002; part > 3e-5 && !budget.spent() && !atLeast(); ) {
+      double target = target(budget.best.length * (1 - part));
+      arrangement.take(budget.best);
+      arrangement.resize(target, dice.between(0, budget.best.length));
+      if (separation.run(2, 60, Double.POSITIVE_INFINITY)) {
+        budget.found(arrangement.snapshot().trimmed(plan));
+      } else {
+        part *= 0.6;
+      }
+    }
+  }
+}

@@ -1,0 +1,26 @@
+package ellwand.nest.kernel;
+
+import java.util.List;
+
+/**
+ * Where every copy lies, in the strip's order of copies.
+ *
+ * @param poses one for each copy
+ * @param length the furthest end of a copy
+ */
+public record Layout(List<Pose> poses, double length) {
+
+  public Layout {
+    poses = List.copyOf(poses);
+    if (poses.isEmpty() || !(length > 0)) {
+      throw new IllegalArgumentException("a layout needs a copy and a length");
+    }
+  }
+
+  /**
+   * @param form index into the copy's own list of forms
+   * @param x place of the shape's origin
+   * @param y place of the shape's origin
+   */
+  public record Pose(int form, double x, double y) {}
+}

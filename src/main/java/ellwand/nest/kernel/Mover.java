@@ -1,0 +1,90 @@
+package ellwand.nest.kernel;
+
+/** Seeks a cheaper pose for one copy: random poses, poses near its own, the best brought down. */
+final class Mover {
+
+  private static final int ANYWHERE = 24;
+  private static final int NEARBY = 12;
+  private static final int REFINED = 3;
+
+  private final Arrangement arrangement;
+  private final Dice dice;
+  private final Descent descent;
+
+  private int kept;
+  private final int[] forms = new int[REFINED];
+  private final double[] xs = new double[REFINED];
+  private final double[] ys = new double[REFINED];
+  private final double[] costs = new double[REFINED];
+
+  Mover(Arrangement arrangement, Dice dice) {
+    this.arrangement = arrangement;
+    this.dice = dice;
+    descent = new Descent(arrangement);
+  }
+
+  /** Moves the copy if a cheaper pose is found. */
+  void improve(int copy) {
+    Arrangement a = arrangement;
+    Plan.Kind kind = a.kind(copy);
+    kept = 0;
+    double now = a.cost(copy);
+    double length = a.length();
+    keep(a.form[copy], a.x[copy], a.y[copy], now);
+    for (int i = 0; i < ANYWHERE; i++) {
+      int f = kind.forms == 1 ? 0 : dice.below(kind.forms);
+      double x = kind.x(f, dice.between(kind.lowX[f], length - kind.reach[f]), length);
+      double y = kind.y(f, dice.between(kind.lowY[f], kind.highY[f]));
+      sample(copy, kind, f, x, y);
+    }
+    int s = a.shape[copy];
+    for (int i = 0; i < NEARBY; i++) {
+      int f = kind.forms == 1 || i % 3 > 0 ? a.form[copy] : dice.below(kind.forms);
+      double x = kind.x(f, a.x[copy] + a.plan.halfX[s] * dice.between(-1, 1), length);
+      double y = kind.y(f, a.y[copy] + a.plan.halfY[s] * dice.between(-1, 1));
+      sample(copy, kind, f, x, y);
+    }
+    double best = now;
+    int bestForm = 0;
+    double bestX = 0;
+    double bestY = 0;
+    for (int i = 0; i < kept && best > 0; i++) {
+      descent.run(copy, forms[i], xs[i], ys[i], costs[i]);
+      if (descent.cost < best) {
+        best = descent.cost;
+        bestForm = forms[i];
+        bestX = descent.x;
+        bestY = descent.y;
+      }
+    }
+    if (best < now) {
+      a.move(copy, bestForm, bestX, bestY);
+    }
+  }
+
+  private void sample(int copy, Plan.Kind kind, int f, double x, double y) {
+    if (!kind.fits(f, arrangement.length())) {
+      return;
+    }
+    double bound = kept < REFINED ? Double.POSITIVE_INFINITY : costs[REFINED - 1];
+    double cost = arrangement.cost(copy, f, x, y, bound);
+    if (cost < bound) {
+      keep(f, x, y, cost);
+    }
+  }
+
+  private void keep(int f, double x, double y, double cost) {
+    int at = kept < REFINED ? kept++ : REFINED - 1;
+    while (at > 0 && costs[at - 1] > cost) {
+      at--;
+      forms[at + 1] = forms[at];
+      xs[at + 1] = xs[at];
+      ys[at + 1] = ys[at];
+      costs[at + 1] = costs[at];
+    }
+    forms[at] = f;
+    xs[at] = x;
+    ys[at] = y;
+    costs[at] = cost;
+  }
+}

@@ -1,0 +1,12 @@
+package ellwand.nest.kernel;
+
+import java.util.Optional;
+
+/**
+ * How a search ended.
+ *
+ * @param layout the shortest legal one found; empty when nothing was found that keeps the longest
+ *     length allowed
+ * @param evaluations poses evaluated, by all threads together
+ */
+public record Outcome(Optional<Layout> layout, long evaluations) {}

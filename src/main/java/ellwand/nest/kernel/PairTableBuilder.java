@@ -1,0 +1,160 @@
+package ellwand.nest.kernel;
+
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * Lays the grid over a no-fit polygon: the box is quartered again and again, and each quarter keeps
+ * those of its parent's edges that can still be the nearest to a place in it.
+ */
+final class PairTableBuilder {
+
+  private final int side;
+  private final double[] edges;
+  private final double[] box;
+  private final int[] cells;
+  private int[] lists = new int[256];
+  private int used;
+
+  /** Corner distances of the edges under trial, four each. */
+  private double[] near = new double[64];
+
+  private PairTableBuilder(List<double[]> rings, int levels) {
+    side = 1 << levels;
+    edges = Edges.of(rings);
+    cells = new int[side * side];
+    Arrays.fill(cells, PairTable.OUTSIDE);
+    box = new double[] {1e300, 1e300, -1e300, -1e300};
+    for (double[] r : rings) {
+      box[0] = Math.min(box[0], Rings.min(r, 0));
+      box[1] = Math.min(box[1], Rings.min(r, 1));
+      box[2] = Math.max(box[2], Rings.max(r, 0));
+      box[3] = Math.max(box[3], Rings.max(r, 1));
+    }
+  }
+
+  /** A table of 4 to the power {@code levels} cells. */
+  static PairTable build(List<double[]> rings, int levels) {
+    PairTableBuilder builder = new PairTableBuilder(rings, levels);
+    int[] all = new int[builder.edges.length / PairTable.EDGE];
+    for (int i = 0; i < all.length; i++) {
+      all[i] = i * PairTable.EDGE;
+    }
+    builder.quarter(0, 0, builder.side, all);
+    return new PairTable(
+        builder.box,
+        builder.side,
+        builder.cells,
+        Arrays.copyOf(builder.lists, builder.used),
+        builder.edges);
+  }
+
+  private void quarter(int column, int row, int span, int[] parents) {
+    double wx = (box[2] - box[0]) / side;
+    double wy = (box[3] - box[1]) / side;
+    double x0 = box[0] + column * wx;
+    double y0 = box[1] + row * wy;
+    double x1 = x0 + span * wx;
+    double y1 = y0 + span * wy;
+    int[] kept = nearest(parents, x0, y0, x1, y1);
+    if (kept.length == 0) {
+      return;
+    }
+    if (span == 1) {
+      cells[row * side + column] = kept.length == 1 ? kept[0] : list(kept);
+      return;
+    }
+    int half = span / 2;
+    quarter(column, row, half, kept);
+    quarter(column + half, row, half, kept);
+    quarter(column, row + half, half, kept);
+    quarter(column + half, row + half, half, kept);
+  }
+
+  private int list(int[] kept) {
+    if (used + kept.length + 1 > lists.length) {
+      lists = Arrays.copyOf(lists, 2 * lists.length + kept.length);
+    }
+    int at = used;
+    lists[used++] = kept.length;
+    for (int edge : kept) {
+      lists[used++] = edge;
+    }
+    return -2 - at;
+  }
+
+  /** The edges that can be nearest to a place of the box; none when all of it lies outside. */
+  private int[] nearest(int[] parents, double x0, double y0, double x1, double y1) {
+    int n = parents.length;
+    if (near.length < 4 * n) {
+      near = new double[8 * n];
+    }
+    double reach = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < n; i++) {
+      int o = parents[i];
+      near[4 * i] = Edges.square(edges, o, x0, y0);
+      near[4 * i + 1] = Edges.square(edges, o, x1, y0);
+      near[4 * i + 2] = Edges.square(edges, o, x1, y1);
+      near[4 * i + 3] = Edges.square(edges, o, x0, y1);
+      double far =
+          Math.max(
+              Math.max(near[4 * i], near[4 * i + 1]), Math.max(near[4 * i + 2], near[4 * i + 3]));
+      reach = Math.min(reach, far);
+    }
+    int[] kept = new int[n];
+    int count = 0;
+    boolean crossed = false;
+    for (int i = 0; i < n; i++) {
+      double square = Edges.squareToBox(edges, parents[i], x0, y0, x1, y1);
+      crossed |= square == 0;
+      if (square <= reach * (1 + 1e-9)) {
+        System.arraycopy(near, 4 * i, near, 4 * count, 4);
+        kept[count++] = parents[i];
+      }
+    }
+    if (!crossed && outside(kept, count, (x0 + x1) / 2, (y0 + y1) / 2)) {
+      return new int[0];
+    }
+    return undominated(kept, count, x0, y0, x1, y1);
+  }
+
+  private boolean outside(int[] kept, int count, double x, double y) {
+    int nearest = kept[0];
+    for (int i = 1; i < count; i++) {
+      if (Edges.square(edges, kept[i], x, y) < Edges.square(edges, nearest, x, y)) {
+        nearest = kept[i];
+      }
+    }
+    return Edges.depth(edges, nearest, x, y) == 0;
+  }
+
+  /**
+   * Drops each edge whose line is everywhere farther than some other edge: the difference of a
+   * distance (convex) and a line's (linear) is greatest at a corner of the box.
+   */
+  private int[] undominated(int[] kept, int count, double x0, double y0, double x1, double y1) {
+    boolean[] dropped = new boolean[count];
+    for (int i = 0; i < count; i++) {
+      double a = Edges.left(edges, kept[i], x0, y0);
+      double b = Edges.left(edges, kept[i], x1, y0);
+      double c = Edges.left(edges, kept[i], x1, y1);
+      double d = Edges.left(edges, kept[i], x0, y1);
+      for (int k = 0; k < count && !dropped[i] && a > 0 && b > 0 && c > 0 && d > 0; k++) {
+        dropped[i] =
+            k != i
+                && !dropped[k]
+                && near[4 * k] <= a * a
+                && near[4 * k + 1] <= b * b
+                && near[4 * k + 2] <= c * c
+                && near[4 * k + 3] <= d * d;
+      }
+    }
+    int left = 0;
+    for (int i = 0; i < count; i++) {
+      if (!dropped[i]) {
+        kept[left++] = kept[i];
+      }
+    }
+    return Arrays.copyOf(kept, left);
+  }
+}
