@@ -171,7 +171,8 @@ final class DraftOutline {
   }
 
   private Edge edge(Draft.Stretch owner, int from, int to, Path line) {
-    String name = owner == null ? label(from) + " to " + label(to) : owner.name();
+    String between = from == to ? "outline" : label(from) + " to " + label(to);
+    String name = owner == null ? between : owner.name();
     double usual = draft.fold().filter(name::equals).isPresent() ? 0 : draft.allowanceMm();
     return owner == null
         ? new Edge(name, line, usual, false)
@@ -190,13 +191,14 @@ final class DraftOutline {
   /** A notch beyond the end of its edge, or on none, is left as it is for the piece to refuse. */
   private static Notch fromOtherEnd(Notch notch, List<Edge> edges) {
     return edges.stream()
-        .filter(e -> e.name().equals(notch.edge()) && e.line().length() >= notch.atMm())
+        .filter(
+            e -> e.name().equals(notch.edge()) && e.line().length() + Draft.SAME_MM >= notch.atMm())
         .findFirst()
         .map(
             e ->
                 new Notch(
                     notch.edge(),
-                    e.line().length() - notch.atMm(),
+                    Math.max(0, e.line().length() - notch.atMm()),
                     notch.strokes(),
                     notch.depthMm()))
         .orElse(notch);
