@@ -1,5 +1,6 @@
 package ellwand.figures;
 
+import ellwand.lay.Marker;
 import java.util.List;
 
 /**
@@ -63,6 +64,15 @@ public record Figures(
     onOpenedStretch = List.copyOf(onOpenedStretch);
     leftOvers = List.copyOf(leftOvers);
     cautions = List.copyOf(cautions);
+  }
+
+  /**
+   * Of a legal marker.
+   *
+   * @param cautions sentences that concern this cloth or its pieces
+   */
+  public static Figures of(Marker marker, List<String> cautions) {
+    return new Reckoning(marker).figures(cautions);
   }
 
   /** 0 if the price is unknown. */

@@ -26,4 +26,26 @@ public record JobFigures(
     cloths = List.copyOf(cloths);
     cautions = List.copyOf(cautions);
   }
+
+  /**
+   * Adds up.
+   *
+   * @param cloths at least one, each cutting its part of the same garments
+   * @param cautions sentences that concern the whole job
+   */
+  public static JobFigures of(String style, List<Figures> cloths, List<String> cautions) {
+    int garments = cloths.stream().mapToInt(Figures::garments).max().orElseThrow();
+    boolean known =
+        cloths.stream().allMatch(c -> c.pricePerMetre() > 0)
+            && cloths.stream().map(Figures::currency).distinct().count() == 1;
+    double total = known ? cloths.stream().mapToDouble(Figures::cost).sum() : 0;
+    return new JobFigures(
+        style,
+        garments,
+        cloths,
+        total,
+        garments == 0 ? 0 : total / garments,
+        known ? cloths.get(0).currency() : "",
+        cautions);
+  }
 }

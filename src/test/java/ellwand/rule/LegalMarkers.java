@@ -9,16 +9,16 @@ import ellwand.lay.Form;
 import ellwand.lay.Marker;
 
 /** Two markers with one of everything, both legal. */
-final class LegalMarkers {
+public final class LegalMarkers {
 
-  static final CutPiece BACK = Trial.rectangle("back", "1 on fold", 300, 150);
-  static final CutPiece SLEEVE = Trial.sloped("sleeve", "pair", 200, 150);
-  static final CutPiece FRONT = Trial.sloped("front", "1", 300, 200);
-  static final CutPiece YOKE = Trial.rectangle("yoke", "2", 100, 80);
+  public static final CutPiece BACK = Trial.rectangle("back", "1 on fold", 300, 150);
+  public static final CutPiece SLEEVE = Trial.sloped("sleeve", "pair", 200, 150);
+  public static final CutPiece FRONT = Trial.sloped("front", "1", 300, 200);
+  public static final CutPiece YOKE = Trial.rectangle("yoke", "2", 100, 80);
 
   private LegalMarkers() {}
 
-  static Marker open(Direction direction) {
+  public static Marker open(Direction direction) {
     return Trial.open(
         Trial.lay(Trial.cloth(1000, 0, direction, Fold.OPEN), BACK, SLEEVE, FRONT, YOKE),
         800,
@@ -31,7 +31,7 @@ final class LegalMarkers {
   }
 
   /** The second yoke lies on the opened stretch; the front wastes its twin. */
-  static Marker folded(Direction direction) {
+  public static Marker folded(Direction direction) {
     return Trial.folded(
         Trial.lay(Trial.cloth(1000, 0, direction, Fold.LENGTHWISE), BACK, SLEEVE, FRONT, YOKE),
         700,

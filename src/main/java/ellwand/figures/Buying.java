@@ -1,0 +1,34 @@
+package ellwand.figures;
+
+import ellwand.cloth.Cloth;
+
+/** What to buy for a length on the table. */
+public final class Buying {
+
+  /** Nobody buys another step of cloth for less than this, mm; floating error is far below it. */
+  private static final double NOT_WORTH_A_STEP_MM = 0.01;
+
+  private Buying() {}
+
+  /**
+   * Cloth length and ends, lengthened by 1/(1 - shrinkage) if the cloth is washed before it is cut,
+   * rounded up to the shop's step.
+   *
+   * @param clothLengthMm 0 or more
+   */
+  public static double lengthMm(Cloth cloth, double clothLengthMm) {
+    double needed = cloth.shrinkage().boughtLength(clothLengthMm + cloth.endsMm());
+    double step = cloth.shopStepMm();
+    return Math.ceil((needed - NOT_WORTH_A_STEP_MM) / step) * step;
+  }
+
+  /** 0 if the price is unknown. */
+  public static double cost(Cloth cloth, double boughtMm) {
+    return boughtMm / 1000 * cloth.pricePerMetre();
+  }
+
+  /** How wide the cloth must be bought to have so much between its selvedges on the table, mm. */
+  public static double widthMm(Cloth cloth, double usableMm) {
+    return (usableMm + 2 * cloth.selvedgeMm()) / cloth.shrinkage().laidWidth(1);
+  }
+}

@@ -1,0 +1,210 @@
+package ellwand.figures;
+
+import ellwand.units.Area;
+import ellwand.units.Length;
+import ellwand.units.Unit;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/** The figures of a job as plain text for people. */
+public final class FiguresText {
+
+  private static final int LINE_WIDTH = 80;
+
+  private final Unit unit;
+  private final StringBuilder text = new StringBuilder();
+
+  private FiguresText(Unit unit) {
+    this.unit = unit;
+  }
+
+  /**
+   * Lines that end with a line feed; labels and numbers stand below each other.
+   *
+   * @param unit that lengths are shown in
+   */
+  public static String of(JobFigures job, Unit unit) {
+    FiguresText text = new FiguresText(unit);
+    text.head(job);
+    job.cloths().forEach(text::cloth);
+    text.cautions("", job.cautions());
+    return text.text.toString();
+  }
+
+  /**
+   * How good a utilisation is: 70 % is good, 80 to 85 % very good (Vilumsone-Nemes, Industrial
+   * Cutting of Textile Materials, p. 19); empty below.
+   */
+  static String praise(double utilisation) {
+    return utilisation >= 0.8 ? " (very good)" : utilisation >= 0.7 ? " (good)" : "";
+  }
+
+  private void head(JobFigures job) {
+    text.append(job.style())
+        .append(": ")
+        .append(job.garments())
+        .append(job.garments() == 1 ? " garment" : " garments");
+    if (job.totalCost() > 0) {
+      text.append(", cloth for ").append(money(job.totalCost(), job.currency()));
+      if (job.garments() > 1) {
+        text.append(", ").append(money(job.costPerGarment(), job.currency())).append(" each");
+      }
+    }
+    text.append('\n');
+  }
+
+  private void cloth(Figures f) {
+    text.append('\n')
+        .append(f.cloth())
+        .append(": ")
+        .append(f.fold())
+        .append(", ")
+        .append(f.direction())
+        .append(f.stoppedEarly() ? ", stopped early" : "")
+        .append('\n');
+    Map<String, List<String>> rows = new LinkedHashMap<>();
+    rows.put("Length to buy", List.of(length(f.lengthToBuyMm()) + price(f)));
+    rows.put("Marker length", List.of(length(f.markerLengthMm())));
+    if (f.clothLengthMm() != f.markerLengthMm()) {
+      rows.put("Cloth length", List.of(length(f.clothLengthMm())));
+    }
+    rows.put(
+        "Cloth width",
+        List.of(
+            length(f.clothWidthMm())
+                + "; usable "
+                + length(f.usableWidthMm())
+                + ", needed "
+                + length(f.widthNeededMm())));
+    rows.put(
+        "Utilisation",
+        List.of(
+            String.format(Locale.ROOT, "%.1f %%", 100 * f.utilisation())
+                + praise(f.utilisation())));
+    rows.put("Wasted", List.of(new Area(f.wasteAreaMm2()).show(unit)));
+    rows.put("Largest left-over", f.leftOvers().stream().map(this::leftOver).toList());
+    rows.put("Pieces", pieces(f.pieces()));
+    rows.put("Twin wasted", names(f.wastedTwins()));
+    rows.put("On opened stretch", names(f.onOpenedStretch()));
+    int width = rows.keySet().stream().mapToInt(String::length).max().orElseThrow();
+    rows.forEach((label, values) -> row(label, width, values));
+    cautions("  ", f.cautions());
+  }
+
+  private void row(String label, int width, List<String> values) {
+    for (int i = 0; i < values.size(); i++) {
+      text.append("  ")
+          .append(padded(i == 0 ? label : "", width))
+          .append("  ")
+          .append(values.get(i))
+          .append('\n');
+    }
+  }
+
+  private String price(Figures f) {
+    if (f.pricePerMetre() == 0) {
+      return "";
+    }
+    boolean yards = unit == Unit.INCH || unit == Unit.YARD;
+    double each = f.pricePerMetre() * (yards ? Unit.YARD.mm() / Unit.M.mm() : 1);
+    return ": "
+        + money(f.cost(), f.currency())
+        + " at "
+        + money(each, f.currency())
+        + (yards ? " a yard" : " a metre");
+  }
+
+  private String leftOver(LeftOver left) {
+    return new Length(left.lengthMm()).number(unit)
+        + " x "
+        + length(left.widthMm())
+        + (left.plies() == 2 ? ", twice" : "")
+        + " ("
+        + left.zone()
+        + ", from "
+        + length(left.xMm())
+        + ")";
+  }
+
+  private List<String> pieces(List<PieceFigures> pieces) {
+    boolean sizes = pieces.stream().map(PieceFigures::size).distinct().count() > 1;
+    List<String[]> cells = new ArrayList<>();
+    for (PieceFigures p : pieces) {
+      cells.add(
+          new String[] {
+            p.count() + " x", p.piece() + (sizes ? ", " + p.size() : ""), area(p.areaMm2()),
+          });
+    }
+    int counts = widest(cells, 0);
+    int names = widest(cells, 1);
+    int areas = widest(cells, 2);
+    return cells.stream()
+        .map(
+            c ->
+                " ".repeat(counts - c[0].length())
+                    + c[0]
+                    + " "
+                    + padded(c[1], names)
+                    + "  "
+                    + " ".repeat(areas - c[2].length())
+                    + c[2])
+        .toList();
+  }
+
+  private static int widest(List<String[]> cells, int column) {
+    return cells.stream().mapToInt(c -> c[column].length()).max().orElse(0);
+  }
+
+  private static List<String> names(List<CopyName> copies) {
+    boolean several = copies.stream().map(c -> c.size() + " " + c.garment()).distinct().count() > 1;
+    return copies.stream()
+        .collect(
+            Collectors.groupingBy(
+                c -> several ? c.piece() + " (size " + c.size() + ")" : c.piece(),
+                LinkedHashMap::new,
+                Collectors.counting()))
+        .entrySet()
+        .stream()
+        .map(e -> e.getValue() == 1 ? e.getKey() : e.getValue() + " x " + e.getKey())
+        .toList();
+  }
+
+  private void cautions(String indent, List<String> cautions) {
+    if (!cautions.isEmpty()) {
+      text.append('\n');
+      cautions.forEach(c -> wrapped(indent + "! ", c));
+    }
+  }
+
+  private void wrapped(String first, String sentence) {
+    StringBuilder line = new StringBuilder(first);
+    for (String word : sentence.split(" ")) {
+      if (line.length() > first.length() && line.length() + word.length() > LINE_WIDTH) {
+        text.append(line.toString().stripTrailing()).append('\n');
+        line = new StringBuilder(" ".repeat(first.length()));
+      }
+      line.append(word).append(' ');
+    }
+    text.append(line.toString().stripTrailing()).append('\n');
+  }
+
+  private String length(double mm) {
+    return new Length(mm).show(unit);
+  }
+
+  private String area(double mm2) {
+    return new Area(mm2).show(unit);
+  }
+
+  private static String money(double amount, String currency) {
+    return String.format(Locale.ROOT, "%.2f", amount) + (currency.isEmpty() ? "" : " " + currency);
+  }
+
+  private static String padded(String text, int width) {
+    return text + " ".repeat(width - text.length());
+  }
+}

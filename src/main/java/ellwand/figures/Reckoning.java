@@ -1,0 +1,144 @@
+package ellwand.figures;
+
+import ellwand.cloth.Cloth;
+import ellwand.cloth.Zone;
+import ellwand.geometry.Box;
+import ellwand.geometry.Outline;
+import ellwand.lay.Copy;
+import ellwand.lay.Form;
+import ellwand.lay.Marker;
+import ellwand.lay.Wanted;
+import ellwand.pattern.Cut;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Predicate;
+
+/** Works out the figures of one legal marker. */
+final class Reckoning {
+
+  private final Marker marker;
+  private final Cloth cloth;
+
+  Reckoning(Marker marker) {
+    this.marker = marker;
+    this.cloth = marker.lay().cloth();
+  }
+
+  Figures figures(List<String> cautions) {
+    double clothLength = marker.clothLengthMm();
+    double toBuy = Buying.lengthMm(cloth, clothLength);
+    double wanted = marker.lay().wantedAreaMm2();
+    return new Figures(
+        cloth.name(),
+        marker.fold().words(),
+        cloth.direction().words(),
+        garments(),
+        cloth.widthMm(),
+        cloth.usableWidthMm(),
+        widthNeeded(),
+        marker.lengthMm(),
+        clothLength,
+        cloth.endsMm(),
+        cloth.shopStepMm(),
+        toBuy,
+        clothLength == 0 ? 0 : marker.utilisation(),
+        wanted,
+        cloth.usableWidthMm() * clothLength - wanted,
+        cloth.pricePerMetre(),
+        Buying.cost(cloth, toBuy),
+        cloth.currency(),
+        pieces(),
+        names(c -> doubled(c) && (c.form() == Form.WHOLE || c.form() == Form.OPENED)),
+        names(c -> foldedElsewhere() && !doubled(c)),
+        leftOvers(),
+        cautions,
+        marker.search().stoppedEarly());
+  }
+
+  private record Garment(String size, int number) {}
+
+  private int garments() {
+    return (int)
+        marker.lay().wanted().stream()
+            .map(w -> new Garment(w.size(), w.garment()))
+            .distinct()
+            .count();
+  }
+
+  private List<PieceFigures> pieces() {
+    record Key(String piece, String size) {}
+    Map<Key, PieceFigures> pieces = new LinkedHashMap<>();
+    for (Wanted w : marker.lay().wanted()) {
+      double area = w.cut().cutting().area() * (w.how() == Cut.How.FOLD ? 2 : 1);
+      pieces.merge(
+          new Key(w.cut().name(), w.size()),
+          new PieceFigures(w.cut().name(), w.size(), w.how() == Cut.How.PAIR ? 2 : 1, area),
+          (a, b) -> new PieceFigures(a.piece(), a.size(), a.count() + b.count(), a.areaMm2()));
+    }
+    return List.copyOf(pieces.values());
+  }
+
+  private boolean doubled(Copy copy) {
+    return marker.zone(copy.zone()).plies() == 2;
+  }
+
+  private boolean foldedElsewhere() {
+    return marker.zones().stream().anyMatch(z -> z.plies() == 2);
+  }
+
+  private List<CopyName> names(Predicate<Copy> which) {
+    return marker.copies().stream()
+        .filter(which)
+        .map(c -> new CopyName(c.piece(), c.size(), c.garment()))
+        .toList();
+  }
+
+  /** Across the open cloth; what lies on a fold reaches as far on the other side of it. */
+  private double widthNeeded() {
+    double usable = 0;
+    for (Zone zone : marker.zones()) {
+      List<Box> boxes =
+          marker.copies().stream()
+              .filter(c -> c.zone().equals(zone.id()))
+              .map(c -> c.outline().box())
+              .toList();
+      if (!boxes.isEmpty()) {
+        usable = Math.max(usable, across(zone, boxes.stream().reduce(Box::union).orElseThrow()));
+      }
+    }
+    return Buying.widthMm(cloth, usable);
+  }
+
+  private static double across(Zone zone, Box taken) {
+    if (zone.foldEdges().contains(Zone.Side.LOW_Y)) {
+      return 2 * (taken.maxY() - zone.box().minY());
+    }
+    if (zone.foldEdges().contains(Zone.Side.HIGH_Y)) {
+      return 2 * (zone.box().maxY() - taken.minY());
+    }
+    return taken.width();
+  }
+
+  private List<LeftOver> leftOvers() {
+    List<Outline> taken = marker.copies().stream().map(Copy::outline).toList();
+    List<LeftOver> leftOvers = new ArrayList<>();
+    for (Zone zone : marker.zones()) {
+      Box box = zone.box();
+      double end = Math.max(box.minX(), Math.min(box.maxX(), marker.lengthMm()));
+      FreeRectangle.largest(new Box(box.minX(), box.minY(), end, box.maxY()), taken)
+          .map(
+              free ->
+                  new LeftOver(
+                      zone.id(),
+                      zone.plies(),
+                      free.minX(),
+                      free.minY(),
+                      free.length(),
+                      free.width()))
+          .ifPresent(leftOvers::add);
+    }
+    return leftOvers;
+  }
+}

@@ -1,0 +1,7 @@
+package ellwand.figures;
+
+/** What a garment is for, where rules beyond the cutting table ask after it. */
+public enum Wear {
+  CHILDREN,
+  NIGHTWEAR
+}

@@ -1,0 +1,145 @@
+package ellwand.figures;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import ellwand.cloth.Direction;
+import ellwand.cloth.Fold;
+import ellwand.cutting.CutPiece;
+import ellwand.lay.Form;
+import ellwand.lay.Lay;
+import ellwand.lay.Marker;
+import ellwand.lay.Wanted;
+import ellwand.rule.LegalMarkers;
+import ellwand.rule.Trial;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+
+class FiguresTest {
+
+  private final Figures open =
+      Figures.of(LegalMarkers.open(Direction.ONE_WAY), List.of("Mind the nap."));
+  private final Figures folded = Figures.of(LegalMarkers.folded(Direction.ANY_WAY), List.of());
+
+  /**
+   * Area method: piece area / (marker width x marker length), Glock and Kunz, Apparel
+   * Manufacturing. By hand: back 300 x 300 opened, sleeves 2 x 150 x 180, front 200 x 270, yokes 2
+   * x 100 x 80, on 1000 x 700 mm.
+   */
+  @Test
+  void utilisationIsThatOfTheAreaMethod() {
+    assertEquals(90_000 + 54_000 + 54_000 + 16_000, open.wantedAreaMm2(), 1e-6);
+    assertEquals(214_000.0 / 700_000, open.utilisation(), 1e-12);
+    assertEquals(700_000 - 214_000, open.wasteAreaMm2(), 1e-6);
+  }
+
+  @Test
+  void aWastedTwinIsNoUse() {
+    assertEquals(214_000, folded.wantedAreaMm2(), 1e-6);
+    assertEquals(214_000.0 / 800_000, folded.utilisation(), 1e-12);
+  }
+
+  @Test
+  void lengthsWidthsAndCost() {
+    assertEquals(700, open.markerLengthMm());
+    assertEquals(700, open.clothLengthMm());
+    assertEquals(40, open.endsMm());
+    assertEquals(750, open.lengthToBuyMm());
+    assertEquals(1020, open.clothWidthMm());
+    assertEquals(1000, open.usableWidthMm());
+    // From 0 to the second sleeve's far side at 600, and two selvedges of 10.
+    assertEquals(620, open.widthNeededMm(), 1e-9);
+    assertEquals(6, open.cost(), 1e-12);
+    assertEquals(6, open.costPerGarment(), 1e-12);
+    assertEquals("open", open.fold());
+    assertEquals("one way", open.direction());
+    assertEquals(List.of("Mind the nap."), open.cautions());
+  }
+
+  @Test
+  void widthNeededOfAFoldedLayCountsBothSidesOfTheFold() {
+    // The pair of sleeves reaches 350 from the fold; the yoke on the opened stretch is narrower.
+    assertEquals(2 * 350 + 20, folded.widthNeededMm(), 1e-9);
+  }
+
+  @Test
+  void piecesAreCountedAsCut() {
+    assertEquals(
+        List.of(
+            new PieceFigures("back", "110", 1, 90_000),
+            new PieceFigures("sleeve", "110", 2, 27_000),
+            new PieceFigures("front", "110", 1, 54_000),
+            new PieceFigures("yoke", "110", 2, 8_000)),
+        folded.pieces());
+    assertEquals(
+        folded.wantedAreaMm2(),
+        folded.pieces().stream().mapToDouble(PieceFigures::totalAreaMm2).sum(),
+        1e-6);
+  }
+
+  @Test
+  void wastedTwinsAndTheOpenedStretchAreNamed() {
+    assertEquals(
+        List.of(new CopyName("front", "110", 1), new CopyName("yoke", "110", 1)),
+        folded.wastedTwins());
+    assertEquals(List.of(new CopyName("yoke", "110", 1)), folded.onOpenedStretch());
+    assertEquals(List.of(), open.wastedTwins());
+    assertEquals(List.of(), open.onOpenedStretch());
+  }
+
+  @Test
+  void leftOverEndsWithTheMarker() {
+    // Beside the sleeves and above the back, up to the marker's end at 700, though the zone goes on
+    // to 800; 500 x 700 is more than the 700 x 400 above the sleeves.
+    assertEquals(List.of(new LeftOver("open", 1, 200, 300, 500, 700)), open.leftOvers());
+    LeftOver opened = folded.leftOvers().get(1);
+    assertEquals("opened", opened.zone());
+    assertEquals(100 * 900, opened.areaMm2(), 1e-6);
+  }
+
+  @Test
+  void severalGarmentsShareTheCost() {
+    CutPiece yoke = LegalMarkers.YOKE;
+    List<Wanted> wanted = new ArrayList<>();
+    wanted.addAll(Trial.wanted(yoke, "110", 1));
+    wanted.addAll(Trial.wanted(yoke, "116", 2));
+    Lay lay = new Lay("pinafore", Trial.cloth(400, 0, Direction.ANY_WAY, Fold.OPEN), wanted);
+    Marker marker =
+        Trial.open(
+            lay,
+            100,
+            Trial.copy(yoke, "110", 1, Form.WHOLE, "open", false, 0, 0, 0),
+            Trial.copy(yoke, "110", 1, Form.WHOLE, "open", false, 0, 0, 100),
+            Trial.copy(yoke, "116", 2, Form.WHOLE, "open", false, 0, 0, 200),
+            Trial.copy(yoke, "116", 2, Form.WHOLE, "open", false, 0, 0, 300));
+    Figures figures = Figures.of(marker, List.of());
+    assertEquals(2, figures.garments());
+    assertEquals(0.8, figures.utilisation(), 1e-12);
+    assertEquals(figures.cost() / 2, figures.costPerGarment(), 1e-12);
+    assertEquals(2, figures.pieces().size());
+  }
+
+  @Test
+  void jobAddsUpItsCloths() {
+    JobFigures job = JobFigures.of("pinafore", List.of(open, folded), List.of());
+    assertEquals(1, job.garments());
+    assertEquals(open.cost() + folded.cost(), job.totalCost(), 1e-12);
+    assertEquals(job.totalCost(), job.costPerGarment(), 1e-12);
+    assertEquals("EUR", job.currency());
+  }
+
+  @Test
+  void cautionsDependOnWhatTheGarmentIsFor() {
+    assertEquals(1, Cautions.of(Set.of()).size());
+    assertTrue(Cautions.of(Set.of()).get(0).contains("rotary cutter"));
+    List<String> children = Cautions.of(Set.of(Wear.CHILDREN));
+    assertTrue(children.stream().anyMatch(c -> c.contains("EN 14682")));
+    assertTrue(children.stream().anyMatch(c -> c.contains("16 CFR 1501")));
+    assertTrue(children.stream().noneMatch(c -> c.contains("EN 14878")));
+    assertTrue(
+        Cautions.of(Set.of(Wear.NIGHTWEAR)).stream()
+            .anyMatch(c -> c.contains("EN 14878") && c.contains("licensed practice")));
+  }
+}
