@@ -20,6 +20,7 @@ import ellwand.lay.Heading;
 import ellwand.lay.Marker;
 import ellwand.units.Unit;
 import java.util.List;
+import net.jqwik.api.Assume;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
@@ -66,6 +67,9 @@ class MutationTest {
       @ForAll @IntRange(min = 0, max = 1000) int which) {
     Marker marker = Shelves.random(seed);
     int index = which % marker.copies().size();
+    // An opened half turned over about its own fold is where it was.
+    Assume.that(
+        mutation != Mutation.MIRROR_POSE || marker.copies().get(index).form() != Form.OPENED);
     Marker mutant = mutant(marker, index, mutation);
     List<String> broken = Check.of(mutant).stream().map(f -> f.rule().id()).toList();
     assertTrue(
