@@ -7,14 +7,17 @@ import ellwand.units.Unit;
 /** A marker as it is shown: on screen, on one page, or full size. */
 public final class MarkerDrawing {
 
-  private final Marker marker;
-  private final Figures figures;
-  private final Unit unit;
+  private static final double DOTS_PER_INCH = 200;
 
-  private MarkerDrawing(Marker marker, Figures figures, Unit unit) {
-    this.marker = marker;
-    this.figures = figures;
-    this.unit = unit;
+  /** Letters on large prints are this much larger than on A4, since they are read from afar. */
+  private static final double LARGE_PRINT = 2.5;
+
+  private final MarkerSheet sheet;
+  private final Fit fit;
+
+  private MarkerDrawing(MarkerSheet sheet) {
+    this.sheet = sheet;
+    this.fit = fit(sheet, 0);
   }
 
   /**
@@ -22,22 +25,44 @@ public final class MarkerDrawing {
    * @param unit for rulers and figures
    */
   public static MarkerDrawing of(Marker marker, Figures figures, Unit unit) {
-    return new MarkerDrawing(marker, figures, unit);
+    return new MarkerDrawing(new MarkerSheet(marker, figures, unit));
+  }
+
+  /**
+   * @param keptMm height of the page that is kept for other things
+   */
+  static Fit fit(MarkerSheet sheet, double keptMm) {
+    return Fit.onA4(
+        (paper, scale) -> {
+          Reading reading = new Reading(scale);
+          double width = paper.innerWidthMm() * scale;
+          return sheet.pictureWidthMm(reading) <= width
+              && sheet.heightMm(width, reading) <= (paper.innerHeightMm() - keptMm) * scale;
+        });
   }
 
   /** SVG in UTF-8, true to size in mm, lettered so that it reads well printed on one A4 page. */
   public byte[] svg() {
-    throw new UnsupportedOperationException("lands shortly, for " + marker + figures + unit);
+    return SvgWriter.bytes(drawing(sheet, fit, 1));
   }
 
-  /** A PNG picture of the A4 page. */
+  /**
+   * @param stated the scale that the sheet says it has
+   */
+  static Drawing drawing(MarkerSheet sheet, Fit fit, double stated) {
+    return sheet.drawing(
+        fit.paper().innerWidthMm() * fit.scale(), new Reading(fit.scale()), stated);
+  }
+
+  /** A PNG picture of what is on the A4 page, 200 dots to the inch of that page. */
   public byte[] png() {
-    throw new UnsupportedOperationException("lands shortly");
+    return PdfWriter.picture(
+        PdfWriter.onePage(drawing(sheet, fit, fit.scale()), fit.scale()), DOTS_PER_INCH);
   }
 
   /** One A4 page, upright or on its side, whichever shows the marker larger, its scale stated. */
   public byte[] pdf() {
-    throw new UnsupportedOperationException("lands shortly");
+    return PdfWriter.onePage(drawing(sheet, fit, fit.scale()), fit.scale(), fit.paper());
   }
 
   /**
@@ -46,6 +71,12 @@ public final class MarkerDrawing {
    * @param scale mm of cloth for one mm of paper; 1 is full size
    */
   public byte[] pdf(double scale) {
-    throw new UnsupportedOperationException("lands shortly, at 1:" + scale);
+    if (!(scale > 0)) {
+      throw new IllegalArgumentException("a scale must be above 0, not " + scale);
+    }
+    Reading reading = new Reading(scale < fit.scale() / LARGE_PRINT ? scale * LARGE_PRINT : scale);
+    double width = Math.max(sheet.pictureWidthMm(reading), reading.mm(Paper.A4.innerWidthMm()));
+    Drawing drawing = sheet.drawing(width, reading, scale);
+    return PdfWriter.onePage(drawing, scale);
   }
 }

@@ -46,6 +46,24 @@ final class PdfWriter implements AutoCloseable {
     document.setDocumentId(0L);
   }
 
+  /** A drawing on one page that is as large as it must be. */
+  static byte[] onePage(Drawing drawing, double scale) {
+    double margins = 2 * Paper.MARGIN_MM;
+    double width = drawing.frame().length() / scale + margins;
+    double height = drawing.frame().width() / scale + margins;
+    return onePage(drawing, scale, new Paper(width, height));
+  }
+
+  /** A drawing on one page, at the top of it. */
+  static byte[] onePage(Drawing drawing, double scale, Paper paper) {
+    try (PdfWriter writer = new PdfWriter(drawing.title())) {
+      double height = drawing.frame().width() / scale;
+      Point at = new Point(Paper.MARGIN_MM, paper.heightMm() - Paper.MARGIN_MM - height);
+      writer.page(paper, List.of(new Placed(drawing, scale, at)));
+      return writer.bytes();
+    }
+  }
+
   /**
    * A drawing on a page.
    *

@@ -1,0 +1,52 @@
+package ellwand.draw;
+
+import ellwand.cloth.Cloth;
+import ellwand.cloth.Zone;
+import ellwand.lay.Marker;
+import java.util.ArrayList;
+import java.util.List;
+
+/** How a cloth is laid, in words. */
+final class ClothWords {
+
+  private ClothWords() {}
+
+  /** Sentences for the person who lays it. */
+  static List<String> of(Marker marker, Shown shown) {
+    Cloth cloth = marker.lay().cloth();
+    List<String> words = new ArrayList<>();
+    words.add(
+        switch (marker.fold()) {
+          case OPEN -> "Lay the cloth open, right side up.";
+          case LENGTHWISE ->
+              "Fold the cloth lengthwise, right sides together, so that the selvedges meet.";
+        });
+    if (marker.zones().size() > 1) {
+      marker.zones().forEach(z -> words.add(sentence(of(z, shown))));
+    }
+    words.add(
+        switch (cloth.direction()) {
+          case ANY_WAY -> "Pieces may head either way.";
+          case ONE_WAY -> "All tops point the same way: the cloth has a direction.";
+          case ONE_WAY_PER_GARMENT -> "All tops of one garment point the same way.";
+        });
+    if (cloth.selvedgeMm() > 0) {
+      words.add(
+          "The selvedges, "
+              + shown.length(cloth.selvedgeMm())
+              + " on each side, are left out of the drawing's measures.");
+    }
+    return words;
+  }
+
+  private static String sentence(String words) {
+    return Character.toUpperCase(words.charAt(0)) + words.substring(1) + ".";
+  }
+
+  /** How it lies in one zone. */
+  static String of(Zone zone, Shown shown) {
+    String from = zone.box().minX() > 0 ? " from " + shown.length(zone.box().minX()) : "";
+    String side = zone.sideUp() == Zone.Face.RIGHT ? "right side up" : "wrong side up";
+    return zone.id() + from + ": " + (zone.plies() == 2 ? "2 plies" : "1 ply") + ", " + side;
+  }
+}

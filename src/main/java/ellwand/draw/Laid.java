@@ -1,0 +1,167 @@
+package ellwand.draw;
+
+import ellwand.cloth.Direction;
+import ellwand.cloth.Zone;
+import ellwand.cutting.CutPiece;
+import ellwand.geometry.Motion;
+import ellwand.geometry.Point;
+import ellwand.geometry.Region;
+import ellwand.lay.Copy;
+import ellwand.lay.Form;
+import ellwand.lay.Heading;
+import ellwand.lay.Marker;
+import ellwand.lay.Wanted;
+import ellwand.pattern.Cut;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * One copy where it lies.
+ *
+ * @param number from 1, counted from the cut end, the same in the drawing and in the tables
+ * @param cut all its lines in place
+ * @param how it is wanted
+ * @param grain its grain line in place
+ */
+record Laid(int number, Copy copy, CutPiece cut, Cut.How how, Zone zone, GrainLine grain) {
+
+  /**
+   * A straight line along the warp; the same line of the piece in every drawing, so that it can be
+   * measured to.
+   *
+   * @param through a place on it well inside the piece
+   * @param towards the piece's top, length 1
+   */
+  record GrainLine(Point through, Point towards) {
+
+    /** Which share of the piece's width lies to the right of the line, to leave room for words. */
+    private static final double ASIDE = 0.3;
+
+    /** The grain line of a piece as drawn. */
+    static GrainLine of(CutPiece cut) {
+      Point towards =
+          switch (cut.piece().grain()) {
+            case ALONG, EITHER -> new Point(1, 0);
+            case ACROSS -> new Point(0, -1);
+            case BIAS -> new Point(1, -1).unit();
+          };
+      Point middle = Region.of(cut.sewing()).middle();
+      Point right = towards.left().times(-1);
+      double toRight = reach(cut.sewing().points(), middle, right);
+      double toLeft = reach(cut.sewing().points(), middle, right.times(-1));
+      double aside = toRight - ASIDE * (toRight + toLeft);
+      return new GrainLine(middle.plus(right.times(aside)), towards);
+    }
+
+    /** How far one can go from a place inside before meeting the outline, mm. */
+    private static double reach(List<Point> ring, Point from, Point direction) {
+      double nearest = Double.POSITIVE_INFINITY;
+      for (int i = 0; i < ring.size(); i++) {
+        Point a = ring.get(i).minus(from);
+        Point side = ring.get((i + 1) % ring.size()).minus(ring.get(i));
+        double across = direction.cross(side);
+        if (across != 0) {
+          double distance = a.cross(side) / across;
+          double share = a.cross(direction) / across;
+          if (distance > 0 && share >= 0 && share <= 1) {
+            nearest = Math.min(nearest, distance);
+          }
+        }
+      }
+      return nearest;
+    }
+
+    GrainLine moved(Motion motion) {
+      return new GrainLine(motion.apply(through), motion.unshifted().apply(towards));
+    }
+  }
+
+  /** All copies of a marker, numbered zone by zone and from the cut end. */
+  static List<Laid> of(Marker marker) {
+    List<Copy> sorted = new ArrayList<>(marker.copies());
+    List<String> zones = marker.zones().stream().map(Zone::id).toList();
+    sorted.sort(
+        Comparator.<Copy>comparingInt(c -> zones.indexOf(c.zone()))
+            .thenComparingLong(c -> Math.round(c.outline().box().minX()))
+            .thenComparingDouble(c -> c.outline().box().minY()));
+    List<Laid> laid = new ArrayList<>();
+    for (Copy copy : sorted) {
+      Wanted wanted = wanted(marker, copy);
+      CutPiece drawn = copy.form() == Form.OPENED ? wanted.cut().opened() : wanted.cut();
+      laid.add(
+          new Laid(
+              laid.size() + 1,
+              copy,
+              drawn.moved(copy.motion()),
+              wanted.how(),
+              marker.zone(copy.zone()),
+              grain(drawn, copy)));
+    }
+    return List.copyOf(laid);
+  }
+
+  private static Wanted wanted(Marker marker, Copy copy) {
+    return marker.lay().wanted().stream()
+        .filter(w -> w.cut().name().equals(copy.piece()) && w.size().equals(copy.size()))
+        .findFirst()
+        .orElseThrow(
+            () ->
+                new IllegalArgumentException(
+                    "nothing in the lay is called " + copy.piece() + " in size " + copy.size()));
+  }
+
+  private static GrainLine grain(CutPiece drawn, Copy copy) {
+    GrainLine line = GrainLine.of(drawn).moved(copy.motion());
+    if (Math.abs(line.towards().x()) > 0.9) {
+      return line;
+    }
+    // Laid across or on the bias: the warp runs otherwise than the drawn grain line.
+    return new GrainLine(line.through(), new Point(copy.heading() == Heading.UP ? 1 : -1, 0));
+  }
+
+  String piece() {
+    return copy.piece();
+  }
+
+  /** What the cutter gets from this placement. */
+  String form() {
+    return switch (copy.form()) {
+      case HALF -> "on the fold";
+      case OPENED -> "opened out";
+      case PAIR -> "pair, cuts 2";
+      case WHOLE ->
+          zone.plies() == 2
+              ? "cuts 2, one is spare"
+              : how == Cut.How.PAIR
+                  ? copy.motion().flipped() ? "pair, turned over" : "pair, as drawn"
+                  : "cut 1";
+    };
+  }
+
+  /** Which way the top points, in words. */
+  String heading() {
+    return copy.heading() == Heading.UP ? "away from cut end" : "to cut end";
+  }
+
+  /** All there is to say about it, for those who point at it. */
+  String title(String style, boolean manyGarments) {
+    return number
+        + " "
+        + piece()
+        + ", "
+        + style
+        + ", size "
+        + copy.size()
+        + (manyGarments ? ", garment " + copy.garment() : "")
+        + ", "
+        + form()
+        + ", top "
+        + heading();
+  }
+
+  /** Whether the drawn arrow has one head. */
+  static boolean oneHeaded(Direction direction) {
+    return direction != Direction.ANY_WAY;
+  }
+}

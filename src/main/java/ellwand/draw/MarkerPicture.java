@@ -1,0 +1,99 @@
+package ellwand.draw;
+
+import ellwand.cutting.CutPiece;
+import ellwand.geometry.Box;
+import ellwand.geometry.Outline;
+import ellwand.geometry.Point;
+import ellwand.lay.Form;
+import ellwand.lay.Marker;
+import ellwand.pattern.Edge;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** The cloth with its copies, true to size in the marker's own frame. */
+final class MarkerPicture {
+
+  private final Marker marker;
+  private final List<Laid> laid;
+  private final Palette palette;
+  private final Reading reading;
+  private final PieceLines lines;
+  private final ClothPicture cloth;
+
+  MarkerPicture(Marker marker, List<Laid> laid, Palette palette, Reading reading, Shown shown) {
+    this.marker = marker;
+    this.laid = laid;
+    this.palette = palette;
+    this.reading = reading;
+    this.lines = new PieceLines(reading);
+    this.cloth = new ClothPicture(marker, reading, shown);
+  }
+
+  Box box() {
+    return cloth.box();
+  }
+
+  List<Item> items() {
+    List<Item> items = new ArrayList<>();
+    items.add(cloth.under());
+    OutsideNumbers outside = new OutsideNumbers(laid, reading);
+    items.add(Item.Group.of("copies", laid.stream().map(c -> copy(c, outside)).toList()));
+    items.addAll(cloth.over(lines));
+    return items;
+  }
+
+  private boolean manyGarments() {
+    return laid.stream().map(l -> l.copy().garment()).distinct().count() > 1;
+  }
+
+  private Item copy(Laid copy, OutsideNumbers outside) {
+    List<Item> items = new ArrayList<>();
+    CutPiece inPlace = copy.cut();
+    // What is drawn as cutting line is what was checked, not what was worked out again here.
+    Outline cutting = copy.copy().outline();
+    Optional<CutPiece.Stroke> fold =
+        copy.copy().form() == Form.HALF ? inPlace.fold() : Optional.empty();
+    items.addAll(lines.cutting(cutting, fold, palette.fill(copy.piece())));
+    items.addAll(lines.inside(inPlace));
+    List<Item> lettering = lettering(copy, cutting);
+    boolean lettered = lettering.stream().anyMatch(Item.Text.class::isInstance);
+    items.addAll(lettering);
+    items.addAll(lettered ? List.of() : outside.number(copy));
+    return new Item.Group(
+        "copy-" + copy.number(),
+        "copy piece-" + (palette.index(copy.piece()) + 1),
+        Optional.of(copy.title(marker.lay().style(), manyGarments())),
+        items);
+  }
+
+  private List<Item> lettering(Laid copy, Outline cutting) {
+    List<List<Point>> avoid = copy.cut().innerLines().stream().map(CutPiece.Drawn::points).toList();
+    List<Wording> choices = wordings(copy);
+    List<Wording> shortest = choices.subList(choices.size() - 2, choices.size());
+    Labelling.Found found =
+        new Labelling(reading, copy.cut().sewing(), copy.grain(), avoid).place(choices);
+    if (found.label().isEmpty()) {
+      found = new Labelling(reading, cutting, copy.grain(), avoid).place(shortest);
+    }
+    List<Item> items =
+        new ArrayList<>(
+            lines.arrow(found.arrow(), Laid.oneHeaded(marker.lay().cloth().direction())));
+    found.label().map(l -> l.items(reading)).ifPresent(items::addAll);
+    return items;
+  }
+
+  private List<Wording> wordings(Laid copy) {
+    String which =
+        "size " + copy.copy().size() + (manyGarments() ? ", garment " + copy.copy().garment() : "");
+    boolean allowance =
+        copy.cut().piece().edges().stream().mapToDouble(Edge::allowanceMm).sum() > 0;
+    return Wording.choices(
+        Integer.toString(copy.number()),
+        copy.piece(),
+        List.of(which, copy.form()),
+        List.of(
+            marker.lay().style() + ", " + marker.lay().cloth().name(),
+            allowance ? "allowance included" : "no allowance"));
+  }
+}

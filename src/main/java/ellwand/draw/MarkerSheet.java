@@ -1,0 +1,176 @@
+package ellwand.draw;
+
+import ellwand.cloth.Fold;
+import ellwand.draw.TitleBlock.Cell;
+import ellwand.figures.Figures;
+import ellwand.geometry.Box;
+import ellwand.geometry.Point;
+import ellwand.lay.Marker;
+import ellwand.units.Unit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** A marker with its title block, key and cautions, composed for a width and a way of reading. */
+final class MarkerSheet {
+
+  /** Between the parts of the sheet on paper, mm. */
+  private static final double GAP = 3;
+
+  /** From this width on paper, cautions stand beside the key, mm. */
+  private static final double TWO_COLUMNS = 230;
+
+  private final Marker marker;
+  private final Figures figures;
+  private final Shown shown;
+  private final List<Laid> laid;
+  private final Palette palette;
+
+  MarkerSheet(Marker marker, Figures figures, Unit unit) {
+    this.marker = marker;
+    this.figures = figures;
+    this.shown = new Shown(unit);
+    this.laid = Laid.of(marker);
+    this.palette =
+        new Palette(marker.lay().wanted().stream().map(w -> w.cut().name()).distinct().toList());
+  }
+
+  List<Laid> laid() {
+    return laid;
+  }
+
+  Shown shown() {
+    return shown;
+  }
+
+  /** How wide and high the sheet is at the least, in mm drawn. */
+  double heightMm(double widthMm, Reading reading) {
+    return head(widthMm, reading).heightMm()
+        + picture(reading).box().width()
+        + foot(widthMm, reading).heightMm()
+        + 2 * reading.mm(GAP);
+  }
+
+  double pictureWidthMm(Reading reading) {
+    return picture(reading).box().length();
+  }
+
+  /**
+   * The sheet.
+   *
+   * @param widthMm of it all, in mm drawn
+   * @param scale stated on it, mm of cloth for one mm of paper; 0 to leave it out
+   */
+  Drawing drawing(double widthMm, Reading reading, double scale) {
+    MarkerPicture picture = picture(reading);
+    Box box = picture.box();
+    double left = box.centre().x() - widthMm / 2;
+    Block head = head(widthMm, reading, scale);
+    Block foot = foot(widthMm, reading);
+    double gap = reading.mm(GAP);
+    double top = box.maxY() + gap + head.heightMm();
+    double bottom = box.minY() - gap - foot.heightMm();
+    List<Item> items = new ArrayList<>(head.items(new Point(left, top)));
+    items.addAll(picture.items());
+    items.addAll(foot.items(new Point(left, box.minY() - gap)));
+    return new Drawing(
+        marker.lay().style() + ", " + marker.lay().cloth().name(),
+        new Box(left, bottom, left + widthMm, top),
+        items);
+  }
+
+  private MarkerPicture picture(Reading reading) {
+    return new MarkerPicture(marker, laid, palette, reading, shown);
+  }
+
+  private Block head(double widthMm, Reading reading) {
+    return head(widthMm, reading, 1);
+  }
+
+  private Block head(double widthMm, Reading reading, double scale) {
+    return new TitleBlock(
+        marker.lay().style() + " · " + marker.lay().cloth().name(),
+        "drawn "
+            + (scale == 1 ? "full size" : "1:" + scale(scale))
+            + ", lengths in "
+            + shown.unitWords(),
+        cells(figures, shown),
+        widthMm,
+        reading);
+  }
+
+  static String scale(double scale) {
+    return SvgWriter.number(scale);
+  }
+
+  /** The figures that matter at the table and in the shop. */
+  static List<Cell> cells(Figures figures, Shown shown) {
+    List<Cell> cells = new ArrayList<>();
+    cells.add(new Cell("length to buy", shown.bought(figures.lengthToBuyMm())));
+    cells.add(new Cell("cloth width", shown.length(figures.clothWidthMm())));
+    cells.add(new Cell("marker length", shown.length(figures.markerLengthMm())));
+    if (Math.abs(figures.clothLengthMm() - figures.markerLengthMm()) > 0.5) {
+      cells.add(new Cell("cloth length", shown.length(figures.clothLengthMm())));
+    }
+    cells.add(new Cell("lies", figures.fold()));
+    cells.add(new Cell("direction", figures.direction()));
+    cells.add(new Cell("garments", Integer.toString(figures.garments())));
+    cells.add(new Cell("cloth used", Shown.share(figures.utilisation())));
+    if (figures.cost() > 0) {
+      cells.add(new Cell("cost", Shown.money(figures.cost(), figures.currency())));
+    }
+    return cells;
+  }
+
+  private Block foot(double widthMm, Reading reading) {
+    double gap = reading.mm(GAP);
+    boolean beside = widthMm >= reading.mm(TWO_COLUMNS) && !figures.cautions().isEmpty();
+    double keyWidth = beside ? widthMm * 0.5 : widthMm;
+    double cautionsWidth = beside ? widthMm * 0.5 - reading.mm(5) : widthMm;
+    Block key = new Key(laid, palette, keyWidth, reading);
+    Block cautions =
+        new Paragraphs(
+            "caution",
+            figures.cautions().isEmpty() ? "" : "Mind",
+            figures.cautions(),
+            Reading.TEXT,
+            Colour.INK,
+            cautionsWidth,
+            reading);
+    Block small =
+        new Paragraphs(
+            "small-print", "", List.of(smallPrint()), Reading.SMALL, Colour.GREY, widthMm, reading);
+    Block lies =
+        new Paragraphs(
+            "cloth-words",
+            "",
+            List.of(String.join(" ", ClothWords.of(marker, shown))),
+            Reading.TEXT,
+            Colour.INK,
+            widthMm,
+            reading);
+    return beside
+        ? new Block.Stack(
+            List.of(lies, new Block.Beside(key, cautions, widthMm * 0.5 + reading.mm(5)), small),
+            gap)
+        : new Block.Stack(List.of(lies, key, cautions, small), gap);
+  }
+
+  private String smallPrint() {
+    Marker.Search search = marker.search();
+    String arrow =
+        Laid.oneHeaded(marker.lay().cloth().direction())
+            ? "Arrow: grain, its head at the piece's top. "
+            : "Arrow: grain, either way up. ";
+    String folded = marker.fold() == Fold.OPEN ? "" : "Dash and dot: fold. ";
+    return "Heavy line: cut here. Dashed line: sew here. Short strokes: notches. "
+        + arrow
+        + folded
+        + String.format(
+            Locale.ROOT,
+            "Numbers run from the cut end. Ellwand, seed %d, effort %s%s.",
+            search.seed(),
+            search.effort(),
+            search.stoppedEarly() ? ", stopped early" : "");
+  }
+}

@@ -1,0 +1,79 @@
+package ellwand.draw;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * One way to letter a piece: the fewer words, the smaller the room that is needed.
+ *
+ * @param lines the first is drawn larger and heavier
+ * @param points size of the other lines on paper
+ */
+record Wording(List<String> lines, double points) {
+
+  /** How much larger the first line is. */
+  private static final double HEAD = 1.2;
+
+  Wording {
+    lines = lines.stream().map(Lettering::clean).toList();
+  }
+
+  /**
+   * From the most words to the fewest.
+   *
+   * @param number of the copy, or empty
+   * @param name of the piece
+   * @param main lines that are kept as long as possible
+   * @param more lines that are left out first
+   */
+  static List<Wording> choices(String number, String name, List<String> main, List<String> more) {
+    String head = number.isEmpty() ? name : number + " " + name;
+    List<String> full = lines(head, main, more);
+    List<String> some = lines(head, main, List.of());
+    List<String> first = lines(head, main.subList(0, 1), List.of());
+    List<String> oneLine = List.of(String.join(", ", lines(head, main, List.of())));
+    List<Wording> choices = new ArrayList<>();
+    choices.add(new Wording(full, 9));
+    choices.add(new Wording(full, 8));
+    choices.add(new Wording(some, 9));
+    choices.add(new Wording(some, 8));
+    choices.add(new Wording(some, 7));
+    choices.add(new Wording(oneLine, 7));
+    choices.add(new Wording(first, 8));
+    choices.add(new Wording(first, 7));
+    choices.add(new Wording(List.of(head), 8));
+    choices.add(new Wording(List.of(head), 7));
+    if (!number.isEmpty()) {
+      choices.add(new Wording(List.of(number), 9));
+      choices.add(new Wording(List.of(number), 7));
+    }
+    return choices;
+  }
+
+  private static List<String> lines(String head, List<String> main, List<String> more) {
+    List<String> lines = new ArrayList<>(List.of(head));
+    lines.addAll(main);
+    lines.addAll(more);
+    return lines;
+  }
+
+  double size(int line, Reading reading) {
+    return reading.points(line == 0 ? points * HEAD : points);
+  }
+
+  double width(Reading reading) {
+    double width = 0;
+    for (int i = 0; i < lines.size(); i++) {
+      width = Math.max(width, Lettering.width(lines.get(i), size(i, reading)));
+    }
+    return width;
+  }
+
+  double height(Reading reading) {
+    double height = 0;
+    for (int i = 0; i < lines.size(); i++) {
+      height += size(i, reading) * (i == 0 ? Lettering.CAPITALS : Lettering.LINE);
+    }
+    return height + size(lines.size() - 1, reading) * Lettering.DESCENT;
+  }
+}

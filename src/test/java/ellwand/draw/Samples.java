@@ -1,0 +1,235 @@
+package ellwand.draw;
+
+import ellwand.cloth.Cloth;
+import ellwand.cloth.Direction;
+import ellwand.cloth.Fold;
+import ellwand.cloth.LaidCloth;
+import ellwand.cloth.Shrinkage;
+import ellwand.cloth.Zone;
+import ellwand.cutting.CutPiece;
+import ellwand.figures.Figures;
+import ellwand.figures.JobFigures;
+import ellwand.geometry.Box;
+import ellwand.geometry.Motion;
+import ellwand.geometry.Outline;
+import ellwand.lay.Copy;
+import ellwand.lay.Form;
+import ellwand.lay.Heading;
+import ellwand.lay.Lay;
+import ellwand.lay.Marker;
+import ellwand.lay.Wanted;
+import ellwand.pattern.Cut;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Markers laid by hand, for the drawings to show. */
+final class Samples {
+
+  private Samples() {}
+
+  static CutPiece back() {
+    return Drafting.of("Back", 0, 0)
+        .fold("centre back", 470, 0)
+        .curve("neck", 10, 472, 30, 478, 45, 490, 58)
+        .line("shoulder", 15, 465, 150)
+        .curve("armhole", 10, 420, 138, 380, 140, 345, 190)
+        .line("side seam", 15, 0, 205)
+        .line("hem", 30, 0, 0)
+        .notch("armhole", 70, 2)
+        .notch("side seam", 170, 1)
+        .cut("main", "1 on fold");
+  }
+
+  static CutPiece front() {
+    return Drafting.of("Front", 0, 0)
+        .line("front edge", 15, 415, 0)
+        .curve("neck", 10, 418, 40, 440, 55, 488, 62)
+        .line("shoulder", 15, 462, 155)
+        .curve("armhole", 10, 415, 130, 385, 140, 345, 195)
+        .line("side seam", 15, 0, 210)
+        .line("hem", 30, 0, 0)
+        .notch("armhole", 75, 1)
+        .notch("side seam", 170, 1)
+        .inner("pocket place", 60, 60, 60, 170)
+        .cut("main", "pair");
+  }
+
+  static CutPiece sleeve() {
+    return Drafting.of("Sleeve", 0, 0)
+        .line("front underarm", 15, 270, -35)
+        .curve("front cap", 10, 330, 10, 380, 40, 385, 120)
+        .curve("back cap", 10, 385, 190, 330, 250, 270, 275)
+        .line("back underarm", 15, 0, 240)
+        .line("wrist", 30, 0, 0)
+        .notch("front cap", 60, 1)
+        .notch("back cap", 90, 2)
+        .cut("main", "pair");
+  }
+
+  static CutPiece collar() {
+    return Drafting.of("Collar", 0, 0)
+        .fold("centre back", 75, 0)
+        .curve("outer edge", 10, 75, 60, 75, 110, 90, 175)
+        .line("front edge", 10, 12, 160)
+        .curve("neck", 10, 2, 100, 0, 50, 0, 0)
+        .cut("main", "2 on fold");
+  }
+
+  static CutPiece pocket() {
+    return Drafting.rectangle("Pocket", 130, 110, 10).cut("main", "2");
+  }
+
+  static CutPiece facing() {
+    return Drafting.rectangle("Front facing", 430, 50, 10).cut("main", "pair");
+  }
+
+  static CutPiece loop() {
+    return Drafting.rectangle("Hanger loop", 90, 12, 0).cut("main", "1");
+  }
+
+  static Cloth cloth(Direction direction, Fold fold) {
+    return new Cloth(
+        "main", 1400, 10, 3, direction, List.of(fold), Shrinkage.NONE, 40, 50, 14, "EUR");
+  }
+
+  /** A child's jacket on a lengthwise fold, one way, its pockets where the cloth is opened. */
+  static Marker jacket() {
+    Lay lay =
+        new Lay(
+            "Weir jacket",
+            cloth(Direction.ONE_WAY, Fold.LENGTHWISE),
+            List.of(
+                new Wanted(back(), "104", 1, Cut.How.FOLD),
+                new Wanted(front(), "104", 1, Cut.How.PAIR),
+                new Wanted(sleeve(), "104", 1, Cut.How.PAIR),
+                new Wanted(collar(), "104", 1, Cut.How.FOLD),
+                new Wanted(facing(), "104", 1, Cut.How.PAIR),
+                new Wanted(pocket(), "104", 1, Cut.How.WHOLE),
+                new Wanted(loop(), "104", 1, Cut.How.WHOLE)));
+    List<Zone> zones =
+        LaidCloth.of(lay.cloth(), Fold.LENGTHWISE).stretches().stream()
+            .map(s -> s.get(0))
+            .map(b -> b.id().equals("folded") ? b.zone(0, 968) : b.zone(968, 1120))
+            .toList();
+    List<Copy> copies =
+        List.of(
+            laid(back(), 1, Form.HALF, "folded", 0, 0, 0),
+            laid(front(), 1, Form.PAIR, "folded", 0, 0, 223),
+            laid(facing(), 1, Form.PAIR, "folded", 0, 0, 474),
+            laid(collar(), 1, Form.HALF, "folded", 0, 532, 0),
+            laid(sleeve(), 1, Form.PAIR, "folded", 0, 535, 190),
+            laid(collar(), 1, Form.OPENED, "opened", 0, 970, 5),
+            laid(pocket(), 1, Form.WHOLE, "opened", 0, 970, 380),
+            laid(pocket(), 1, Form.WHOLE, "opened", 0, 970, 515),
+            laid(loop(), 1, Form.WHOLE, "opened", 0, 970, 660));
+    return new Marker(
+        lay, Fold.LENGTHWISE, zones, copies, new Marker.Search(1, 2, "5000steps", false));
+  }
+
+  /** Six overalls on open cloth, either way up, laid in rows as they come. */
+  static Marker overalls() {
+    List<CutPiece> cuts =
+        List.of(back().opened(), front(), front(), sleeve(), sleeve(), pocket(), loop());
+    List<Wanted> wanted = new ArrayList<>();
+    List<Copy> copies = new ArrayList<>();
+    double x = 0;
+    double y = 0;
+    double row = 0;
+    for (int garment = 1; garment <= 6; garment++) {
+      for (CutPiece cut : cuts) {
+        boolean second = copies.size() % 2 == 1;
+        Cut.How how = cut.piece().cuts().get(0).how();
+        CutPiece drawn = how == Cut.How.FOLD ? back() : cut;
+        // Two copies on open cloth make one pair.
+        if (how != Cut.How.PAIR || !isPairBegun(wanted, drawn, garment)) {
+          wanted.add(new Wanted(drawn, "104", garment, how));
+        }
+        Form form = how == Cut.How.FOLD ? Form.OPENED : Form.WHOLE;
+        Copy copy = laid(drawn, garment, form, "open", second ? 180 : 0, x, y);
+        if (copy.outline().box().maxY() > 1380) {
+          x = row + 3;
+          y = 0;
+          copy = laid(drawn, garment, form, "open", second ? 180 : 0, x, y);
+        }
+        y = copy.outline().box().maxY() + 3;
+        row = Math.max(row, copy.outline().box().maxX());
+        copies.add(copy);
+      }
+    }
+    Lay lay = new Lay("Overalls", cloth(Direction.ANY_WAY, Fold.OPEN), wanted);
+    List<Zone> zones = List.of(LaidCloth.of(lay.cloth(), Fold.OPEN).bands().get(0).zone(0, row));
+    return new Marker(lay, Fold.OPEN, zones, copies, new Marker.Search(7, 2, "30s", true));
+  }
+
+  private static boolean isPairBegun(List<Wanted> wanted, CutPiece cut, int garment) {
+    return wanted.stream()
+        .anyMatch(w -> w.cut().name().equals(cut.name()) && w.garment() == garment);
+  }
+
+  static java.util.Map<String, List<CutPiece>> pieces() {
+    return java.util.Map.of(
+        "104", List.of(back(), front(), sleeve(), collar(), facing(), pocket(), loop()));
+  }
+
+  /** One copy whose cutting line begins at a place, mm. */
+  static Copy laid(
+      CutPiece cut, int garment, Form form, String zone, double turn, double minX, double minY) {
+    Outline drawn = form == Form.OPENED ? cut.opened().cutting() : cut.cutting();
+    Box box = drawn.moved(new Motion(false, turn, 0, 0)).box();
+    Motion motion = new Motion(false, turn, minX - box.minX(), minY - box.minY());
+    return new Copy(
+        cut.name(),
+        "104",
+        garment,
+        form,
+        zone,
+        Heading.ofTurn(turn, false),
+        motion,
+        drawn.moved(motion));
+  }
+
+  static Figures figures(Marker marker) {
+    Cloth cloth = marker.lay().cloth();
+    double toBuy = Math.ceil((marker.lengthMm() + cloth.endsMm()) / 50) * 50;
+    double area = cloth.usableWidthMm() * marker.clothLengthMm();
+    return new Figures(
+        cloth.name(),
+        marker.fold().words(),
+        cloth.direction().words(),
+        (int) marker.copies().stream().map(Copy::garment).distinct().count(),
+        cloth.widthMm(),
+        cloth.usableWidthMm(),
+        cloth.widthMm(),
+        marker.lengthMm(),
+        marker.clothLengthMm(),
+        cloth.endsMm(),
+        cloth.shopStepMm(),
+        toBuy,
+        marker.utilisation(),
+        marker.lay().wantedAreaMm2(),
+        area - marker.lay().wantedAreaMm2(),
+        cloth.pricePerMetre(),
+        toBuy / 1000 * cloth.pricePerMetre(),
+        cloth.currency(),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(
+            "Lay all pieces with their tops away from the cut end: the cloth has a direction.",
+            "Children's clothes: no cords at hood or neck up to 7 years (EN 14682)."),
+        marker.search().stoppedEarly());
+  }
+
+  static JobFigures job(Marker... markers) {
+    List<Figures> figures = java.util.Arrays.stream(markers).map(Samples::figures).toList();
+    return new JobFigures(
+        markers[0].lay().style(),
+        1,
+        figures,
+        figures.stream().mapToDouble(Figures::cost).sum(),
+        figures.stream().mapToDouble(Figures::cost).sum(),
+        "EUR",
+        List.of("Close a rotary cutter when it is down; count pins and needles back."));
+  }
+}
