@@ -11,16 +11,19 @@ import java.util.List;
 /** Whether a piece is its own mirror image, so that it has no hand. */
 public final class Symmetry {
 
+  /** Far below what a blade keeps to, above what curves lose when they become short lines, mm. */
+  private static final double SAME_MM = 0.1;
+
   private Symmetry() {}
 
   /**
    * Whether the piece, turned over about a line along its drawn x axis, is the same piece: cutting
-   * line, notches and inner lines. Such a piece may be turned over in a single ply.
+   * line, notches and inner lines, to 0.1 mm. Such a piece may be turned over in a single ply.
    */
   public static boolean of(CutPiece cut) {
     double twiceMiddle = 2 * cut.cutting().box().centre().y();
     CutPiece over = cut.moved(new Motion(true, 0, 0, twiceMiddle));
-    return SameLine.between(cut.cutting(), over.cutting()).same()
+    return SameLine.between(cut.cutting(), over.cutting()).mm() <= SAME_MM
         && matched(strokes(cut), strokes(over))
         && matched(lines(cut), lines(over));
   }
@@ -48,7 +51,7 @@ public final class Symmetry {
       return false;
     }
     for (int i = 0; i < a.size(); i++) {
-      if (a.get(i).distance(b.get(i)) > SameLine.TOLERANCE_MM) {
+      if (a.get(i).distance(b.get(i)) > SAME_MM) {
         return false;
       }
     }

@@ -78,7 +78,7 @@ record Tally(
 
   /** How many of the delivered pieces have the wrong hand. */
   int wrongHands() {
-    if (cut.isEmpty() || halves > 0 || Symmetry.of(cut.get())) {
+    if (cut.isEmpty() || halves > 0) {
       return 0;
     }
     int eachOfPair = placed.stream().mapToInt(p -> delivers(p) - 1).sum();
@@ -87,7 +87,8 @@ record Tally(
     int tooMany =
         Math.max(0, asDrawn + eachOfPair - wholes - pairs)
             + Math.max(0, mirrored + eachOfPair - pairs);
-    return Math.max(0, tooMany - Math.max(0, delivered() - needed()));
+    int wrong = tooMany - Math.max(0, delivered() - needed());
+    return wrong <= 0 || Symmetry.of(cut.get()) ? 0 : wrong;
   }
 
   /** The copies that may be at fault for a wrong hand: those there are too many of. */

@@ -171,6 +171,7 @@ class CheckTest {
             List.of(new CutPiece.Drawn("pocket", Trial.points(50, 20, 90, 20))),
             plain.fold());
     assertTrue(Symmetry.of(plain));
+    assertTrue(!Symmetry.of(LegalMarkers.FRONT));
     assertTrue(!Symmetry.of(pocketed));
   }
 
