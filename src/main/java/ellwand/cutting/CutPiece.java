@@ -53,6 +53,14 @@ public record CutPiece(
     return piece.name();
   }
 
+  /**
+   * Whether it may be turned over freely: turned over, and then turned as its grain allows, its
+   * cutting line is the same again, to 0.05 mm.
+   */
+  public boolean symmetric() {
+    return Symmetry.of(cutting, piece.grain());
+  }
+
   /** All its lines in a new place. */
   public CutPiece moved(Motion motion) {
     return new CutPiece(

@@ -17,7 +17,7 @@ import java.util.List;
 record Run(Edge edge, Point start, Point end, Point along, Point leaving, List<Point> beside) {
 
   /** How far a curve may stray from the straight stretches that stand for it, mm. */
-  static final double FLATTENING_MM = 0.08;
+  static final double FLATTENING_MM = 0.07;
 
   /** Lines that bend less than this, degrees, where they join make one run. */
   private static final double CORNER_DEGREES = 10;

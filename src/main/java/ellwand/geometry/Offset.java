@@ -9,12 +9,16 @@ public final class Offset {
   /** How many places of a curve are looked at; between them a curve counts as straight. */
   private static final int SAMPLES = 256;
 
+  /** With this part of a full stretch's bend an end stretch strays as far as a full one. */
+  private static final double END_SHARE = 0.853;
+
   private Offset() {}
 
   /**
    * The line {@code mm} to the right of a segment (outside a counter-clockwise outline), or the
-   * segment itself for 0. Its points lie on the true offset; they stand closer where it bends more,
-   * and come out the same when the segment is run through backwards.
+   * segment itself for 0. Its ends lie on the true offset, the points between them a little outside
+   * its bends, so that it strays equally to both sides; they stand closer where it bends more, and
+   * come out the same when the segment is run through backwards.
    *
    * @param mm 0 or more; where a curve bends to the right with a radius below it, the line turns
    *     back on itself
@@ -30,19 +34,34 @@ public final class Offset {
       dense[i] = beside(segment, (double) i / SAMPLES, mm);
     }
     double[] bend = bend(segment, dense);
-    double total = bend[SAMPLES];
-    int steps = (int) Math.max(1, Math.floor(total / Math.sqrt(8 * toleranceMm)));
+    int steps = Math.max(1, (int) (bend[SAMPLES] / Math.sqrt(8 * 2 * toleranceMm)));
     while (true) {
       double[] at = places(bend, Math.min(steps, SAMPLES));
-      List<Point> line = new ArrayList<>(at.length);
-      for (double t : at) {
-        line.add(beside(segment, t, mm));
-      }
+      List<Point> line = balanced(segment, mm, at);
       if (steps >= SAMPLES || strays(dense, at, line) <= toleranceMm) {
         return line;
       }
       steps++;
     }
+  }
+
+  /** Points at the given parameters, moved outward by half of what their chords cut off. */
+  private static List<Point> balanced(Segment segment, double mm, double[] at) {
+    List<Point> line = new ArrayList<>(at.length);
+    for (double t : at) {
+      line.add(beside(segment, t, mm));
+    }
+    double[] cutOff = new double[at.length];
+    for (int i = 1; i < at.length; i++) {
+      Point middle = beside(segment, (at[i - 1] + at[i]) / 2, mm);
+      Point chord = line.get(i).minus(line.get(i - 1));
+      cutOff[i] = chord.norm() == 0 ? 0 : -chord.unit().cross(middle.minus(line.get(i - 1)));
+    }
+    for (int i = 1; i < at.length - 1; i++) {
+      Point right = segment.direction(at[i]).left().times(-1);
+      line.set(i, line.get(i).plus(right.times((cutOff[i] + cutOff[i + 1]) / 4)));
+    }
+    return line;
   }
 
   /** The place {@code mm} to the right of the segment at parameter {@code t}. */
@@ -66,12 +85,16 @@ public final class Offset {
     return bend;
   }
 
-  /** Parameters that share the bend out evenly. */
+  /**
+   * Parameters that share the bend out evenly, but for the first and last stretch, which have less
+   * of it: one end of theirs cannot be moved outward.
+   */
   private static double[] places(double[] bend, int steps) {
     double[] at = new double[steps + 1];
+    double share = bend[SAMPLES] / Math.max(1, steps - 2 + 2 * END_SHARE);
     int i = 1;
     for (int step = 1; step < steps; step++) {
-      double wanted = bend[SAMPLES] * step / steps;
+      double wanted = share * (step - 1 + END_SHARE);
       while (bend[i] < wanted) {
         i++;
       }

@@ -1,5 +1,7 @@
 package ellwand.pattern;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -7,21 +9,70 @@ import java.util.Map;
 /**
  * A garment design.
  *
- * @param piecesBySize every size's pieces, sizes in the user's order, the same pieces in each
+ * @param piecesBySize every size's drawn pieces, sizes in the user's order, the same pieces in each
+ * @param gatheredBySize every size's gathered rectangles; sizes without any may be left out
  */
-public record Style(String name, Map<String, List<Piece>> piecesBySize) {
+public record Style(
+    String name,
+    Map<String, List<Piece>> piecesBySize,
+    Map<String, List<Gathered>> gatheredBySize) {
 
   public Style {
-    Map<String, List<Piece>> copy = new LinkedHashMap<>();
-    piecesBySize.forEach((size, pieces) -> copy.put(size, List.copyOf(pieces)));
-    piecesBySize = java.util.Collections.unmodifiableMap(copy);
+    piecesBySize = copy(piecesBySize);
+    gatheredBySize = copy(gatheredBySize);
     if (piecesBySize.isEmpty()) {
       throw new InputException(
           Problem.of("style " + name + " has no size", "Give it at least one"));
     }
   }
 
+  /** A style without gathered rectangles. */
+  public Style(String name, Map<String, List<Piece>> piecesBySize) {
+    this(name, piecesBySize, Map.of());
+  }
+
+  private static <T> Map<String, List<T>> copy(Map<String, List<T>> bySize) {
+    Map<String, List<T>> copy = new LinkedHashMap<>();
+    bySize.forEach((size, of) -> copy.put(size, List.copyOf(of)));
+    return Collections.unmodifiableMap(copy);
+  }
+
+  /** All pieces of a size, gathered rectangles whole, however wide. */
   public List<Piece> pieces(String size) {
+    List<Piece> pieces = new ArrayList<>(drawn(size));
+    gathered(size).forEach(g -> pieces.add(g.piece()));
+    return pieces;
+  }
+
+  /**
+   * The pieces of a size that are cut from one cloth, gathered rectangles in panels where the cloth
+   * is too narrow.
+   *
+   * @param usableMm as for {@link Gathered#panels}
+   */
+  public List<Piece> pieces(String size, String cloth, double usableMm) {
+    List<Piece> pieces = new ArrayList<>(drawn(size));
+    pieces.removeIf(p -> p.cutFrom(cloth).isEmpty());
+    panels(size, cloth, usableMm).forEach(p -> pieces.add(p.piece()));
+    return pieces;
+  }
+
+  /** The gathered rectangles of a size as they are cut from one cloth. */
+  public List<Panels> panels(String size, String cloth, double usableMm) {
+    List<Panels> panels = new ArrayList<>();
+    for (Gathered g : gathered(size)) {
+      g.cuts().stream()
+          .filter(c -> c.cloth().equals(cloth))
+          .forEach(c -> panels.add(g.panels(c, usableMm)));
+    }
+    return panels;
+  }
+
+  private List<Gathered> gathered(String size) {
+    return gatheredBySize.getOrDefault(size, List.of());
+  }
+
+  private List<Piece> drawn(String size) {
     List<Piece> pieces = piecesBySize.get(size);
     if (pieces == null) {
       throw new InputException(

@@ -1,5 +1,6 @@
 package ellwand.cutting;
 
+import ellwand.geometry.Motion;
 import ellwand.geometry.Outline;
 import ellwand.geometry.Path;
 import ellwand.geometry.Point;
@@ -13,7 +14,6 @@ import ellwand.pattern.Piece;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.UnaryOperator;
 
 /** Draws pieces for tests; edges are named e0, e1, ... */
 final class Drawn {
@@ -87,37 +87,16 @@ final class Drawn {
     return new Piece("front", edges, fold, grain, notches, List.<InnerLine>of(), List.of(cut));
   }
 
-  /** The same piece with every point moved. */
-  static Piece moved(Piece piece, UnaryOperator<Point> move) {
-    List<Edge> edges =
-        piece.edges().stream()
-            .map(
-                e ->
-                    new Edge(
-                        e.name(),
-                        new Path(e.line().segments().stream().map(s -> moved(s, move)).toList()),
-                        e.allowanceMm(),
-                        e.turnedBack()))
-            .toList();
-    return new Piece(
-        piece.name(),
-        edges,
-        piece.fold(),
-        piece.grain(),
-        piece.notches(),
-        piece.innerLines(),
-        piece.cuts());
-  }
-
-  private static Segment moved(Segment segment, UnaryOperator<Point> move) {
-    if (segment instanceof Segment.Cubic c) {
-      return new Segment.Cubic(
-          move.apply(c.start()),
-          move.apply(c.control1()),
-          move.apply(c.control2()),
-          move.apply(c.end()));
+  /** The same piece as seen from the wrong side. */
+  static Piece turnedOver(Piece piece) {
+    Motion over = new Motion(true, 0, 0, 0);
+    List<Edge> edges = new ArrayList<>();
+    for (Edge e : piece.edges()) {
+      edges.add(
+          0, new Edge(e.name(), e.line().moved(over).reversed(), e.allowanceMm(), e.turnedBack()));
     }
-    return new Segment.Line(move.apply(segment.start()), move.apply(segment.end()));
+    return new Piece(
+        piece.name(), edges, piece.fold(), piece.grain(), List.of(), List.of(), piece.cuts());
   }
 
   static Outline cutting(Piece piece) {

@@ -1,0 +1,15 @@
+package ellwand.cutting;
+
+/**
+ * Something about a piece that its maker may not have meant.
+ *
+ * @param sentence without full stop
+ */
+public record Caution(String piece, String edge, String sentence) {
+
+  /** {@code front, edge neckline: it meets the fold at 80 degrees ...} */
+  @Override
+  public String toString() {
+    return piece + ", edge " + edge + ": " + sentence;
+  }
+}

@@ -1,0 +1,141 @@
+package ellwand.pattern;
+
+import ellwand.geometry.Path;
+import ellwand.geometry.Point;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A rectangle gathered onto what it joins. Its finished width is the joined length times the
+ * fullness: 10 in of ruffle from 15, 20 or 30 in at 1.5, 2 or 3 to 1 (the ruffle gauge page of
+ * instructables.com).
+ *
+ * <p>It is drawn with its finished length along x, the gathered edge towards +x, so that with
+ * {@link Grain#ALONG} its width lies across the cloth. Edges are called {@value #TOP}, {@value
+ * #HEM}, {@value #SIDE} and {@value #OTHER_SIDE}, or {@value #FOLD} instead of the latter where it
+ * is cut on the fold.
+ *
+ * @param joinedMm finished length of what it is gathered onto, more than 0; see {@link Joined}
+ * @param fullness 1 or more; 1 is not gathered
+ * @param lengthMm finished, from the gathered edge to the hem, more than 0
+ * @param cuts what one garment needs of it, before it is split into panels
+ */
+public record Gathered(
+    String name,
+    double joinedMm,
+    double fullness,
+    double lengthMm,
+    Seams seams,
+    Grain grain,
+    List<Cut> cuts) {
+
+  public static final String TOP = "top";
+  public static final String HEM = "hem";
+  public static final String SIDE = "side";
+  public static final String OTHER_SIDE = "other side";
+  public static final String FOLD = "fold";
+
+  private static final double SAME_MM = 1e-6;
+
+  /**
+   * Allowances, mm.
+   *
+   * @param sideMm at each side, and at each join between panels
+   */
+  public record Seams(double topMm, double hemMm, double sideMm, boolean hemTurnedBack) {}
+
+  public Gathered {
+    cuts = List.copyOf(cuts);
+    List<Problem> problems = new ArrayList<>();
+    if (!(joinedMm > 0)) {
+      problems.add(
+          Problem.inPiece(
+              name, "there is nothing to gather it onto", "Give a length of more than 0"));
+    }
+    if (!(fullness >= 1 && Double.isFinite(fullness))) {
+      problems.add(
+          Problem.inPiece(
+              name,
+              "a fullness of " + fullness + " is less than the edge it is sewn to",
+              "Write 1.5 for half as much again, 2 for twice as much"));
+    }
+    if (!(lengthMm > 0)) {
+      problems.add(
+          Problem.inPiece(name, "its finished length is nothing", "Give one of more than 0"));
+    }
+    if (!problems.isEmpty()) {
+      throw new InputException(problems);
+    }
+  }
+
+  /** Width of the whole rectangle between its sewing lines, mm. */
+  public double finishedWidthMm() {
+    return joinedMm * fullness;
+  }
+
+  /** Width of the whole rectangle with its side allowances, mm. */
+  public double cutWidthMm() {
+    return finishedWidthMm() + 2 * seams.sideMm;
+  }
+
+  /** The whole rectangle as a piece, however wide. */
+  public Piece piece() {
+    return rectangle(finishedWidthMm(), cuts);
+  }
+
+  /**
+   * The rectangle as it is cut from one cloth: whole if that is wide enough, else the fewest equal
+   * panels. Only with {@link Grain#ALONG} does the cloth's width matter.
+   *
+   * @param usableMm what may be cut across the open cloth, before any growth for shrinkage
+   * @throws InputException if even the allowances are wider than the cloth
+   */
+  public Panels panels(Cut cut, double usableMm) {
+    int panels = grain == Grain.ALONG ? fewest(usableMm) : 1;
+    Cut all = new Cut(cut.cloth(), cut.count() * panels, cut.how());
+    return new Panels(
+        rectangle(finishedWidthMm() / panels, List.of(all)),
+        panels,
+        cutWidthMm(),
+        finishedWidthMm() / panels + 2 * seams.sideMm,
+        usableMm);
+  }
+
+  private int fewest(double usableMm) {
+    double room = usableMm - 2 * seams.sideMm;
+    if (cutWidthMm() <= usableMm + SAME_MM) {
+      return 1;
+    }
+    if (!(room > 0)) {
+      throw new InputException(
+          Problem.inPiece(
+              name,
+              "the cloth is narrower than its side allowances alone",
+              "Make the side allowances narrower, or take a wider cloth"));
+    }
+    return (int) Math.ceil((finishedWidthMm() - SAME_MM) / room);
+  }
+
+  private Piece rectangle(double width, List<Cut> asCut) {
+    boolean onFold = asCut.stream().anyMatch(c -> c.how() == Cut.How.FOLD);
+    double drawn = onFold ? width / 2 : width;
+    Point hemStart = new Point(0, 0);
+    Point topStart = new Point(lengthMm, 0);
+    Point topEnd = new Point(lengthMm, drawn);
+    Point hemEnd = new Point(0, drawn);
+    String first = onFold ? FOLD : OTHER_SIDE;
+    return new Piece(
+        name,
+        List.of(
+            new Edge(first, Path.line(hemStart, topStart), onFold ? 0 : seams.sideMm, false),
+            new Edge(TOP, Path.line(topStart, topEnd), seams.topMm, false),
+            new Edge(SIDE, Path.line(topEnd, hemEnd), seams.sideMm, false),
+            new Edge(HEM, Path.line(hemEnd, hemStart), seams.hemMm, seams.hemTurnedBack)),
+        onFold ? Optional.of(FOLD) : Optional.empty(),
+        grain,
+        List.of(),
+        List.of(),
+        asCut);
+  }
+}

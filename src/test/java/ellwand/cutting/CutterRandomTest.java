@@ -1,0 +1,57 @@
+package ellwand.cutting;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import ellwand.geometry.Outline;
+import ellwand.geometry.Path;
+import ellwand.geometry.Point;
+import ellwand.geometry.Region;
+import ellwand.pattern.Edge;
+import ellwand.pattern.Piece;
+import java.util.List;
+import java.util.Optional;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+
+/** What must hold of every cutting line, on random pieces. */
+class CutterRandomTest {
+
+  private static final double NEAR_CORNER_MM = 95;
+
+  @Property(tries = 300)
+  void convexPiecesAreCutAtTheirAllowances(@ForAll long seed) {
+    holds(Blobs.convex(seed));
+  }
+
+  @Property(tries = 300)
+  void mildlyConcavePiecesAreCutAtTheirAllowances(@ForAll long seed) {
+    holds(Blobs.mild(seed));
+  }
+
+  private static void holds(Piece piece) {
+    CutPiece cut = Cutter.cut(piece, 1, 1);
+    Outline cutting = cut.cutting();
+    assertEquals(Optional.empty(), Region.crossing(cutting.points()));
+    assertEquals(0, Region.of(cut.sewing()).minus(Region.of(cutting)).area(), 1e-6);
+    for (Edge edge : piece.edges()) {
+      double length = edge.line().length();
+      for (double at = NEAR_CORNER_MM; at <= length - NEAR_CORNER_MM; at += 3.7) {
+        Path.Mark mark = edge.line().mark(at);
+        Point beside = mark.at().minus(mark.direction().left().times(edge.allowanceMm()));
+        double off = cutting.distance(beside);
+        assertTrue(off < 0.1, () -> edge.name() + " is " + off + " mm off its allowance");
+        double near = cutting.distance(mark.at());
+        assertTrue(near > edge.allowanceMm() - 0.1, () -> edge.name() + " is cut at " + near);
+      }
+    }
+  }
+
+  @Property(tries = 200)
+  void aPieceAndItsMirrorImageAreCutAlike(@ForAll long seed) {
+    Piece piece = Blobs.mild(seed);
+    Outline mirrored = Drawn.cutting(piece).moved(new ellwand.geometry.Motion(true, 0, 0, 0));
+    Outline ofMirrored = Drawn.cutting(Drawn.turnedOver(piece));
+    assertTrue(Reference.apart(List.of(mirrored), List.of(ofMirrored)) < 1e-3);
+  }
+}

@@ -1,0 +1,69 @@
+package ellwand.cutting;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import ellwand.geometry.Outline;
+import ellwand.pattern.Piece;
+import java.util.List;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import org.junit.jupiter.api.Test;
+
+/** Where all allowances are equal, other libraries draw the same line. */
+class CutterReferenceTest {
+
+  @Property(tries = 60)
+  void evenAllowancesAreTheMitredBufferOfJts(@ForAll long seed) {
+    Piece piece = Blobs.even(seed);
+    double mm = piece.edges().get(0).allowanceMm();
+    double apart = Reference.apart(List.of(Drawn.cutting(piece)), Reference.jts(piece, mm));
+    assertTrue(apart < 0.1, () -> apart + " mm apart");
+  }
+
+  @Property(tries = 30)
+  void evenAllowancesAreTheStrokedAreaOfTheJdk(@ForAll long seed) {
+    Piece piece = Blobs.even(seed);
+    double mm = piece.edges().get(0).allowanceMm();
+    double apart = Reference.apart(List.of(Drawn.cutting(piece)), Reference.awt(piece, mm));
+    assertTrue(apart < 0.1, () -> apart + " mm apart");
+  }
+
+  @Test
+  void aDeepNarrowCurveLosesItsLoopAsInJts() {
+    // A bowl 40 wide and 90 deep cut into the top, tighter at its bottom than the allowance.
+    Piece piece =
+        Drawn.from(0, 0)
+            .line(300, 0, 15)
+            .line(300, 200, 15)
+            .line(200, 200, 15)
+            .curve(190, 70, 110, 70, 100, 200, 15)
+            .line(0, 200, 15)
+            .line(0, 0, 15)
+            .piece();
+    Outline cutting = Drawn.cutting(piece);
+    assertTrue(Reference.apart(List.of(cutting), Reference.jts(piece, 15)) < 0.1);
+    Piece tight =
+        Drawn.from(0, 0)
+            .line(300, 0, 15)
+            .line(300, 200, 15)
+            .line(180, 200, 15)
+            .curve(160, 60, 140, 60, 120, 200, 15)
+            .line(0, 200, 15)
+            .line(0, 0, 15)
+            .piece();
+    Outline looped = Drawn.cutting(tight);
+    assertTrue(Reference.apart(List.of(looped), Reference.jts(tight, 15)) < 0.1);
+  }
+
+  @Test
+  void aQuarterCircleIsOffsetToALargerOne() {
+    // A cubic with handles of 0.5523 r stays within 0.03 % of a circle.
+    double r = 100;
+    double k = 4 * (Math.sqrt(2) - 1) / 3 * r;
+    Piece quarter =
+        Drawn.from(0, 0).line(r, 0, 0).curve(r, k, k, r, 0, r, 20).line(0, 0, 0).piece();
+    Outline cutting = Drawn.cutting(quarter);
+    assertEquals(Math.PI * 120 * 120 / 4, cutting.area(), 0.001 * Math.PI * 120 * 120 / 4);
+  }
+}
