@@ -54,11 +54,12 @@ public record CutPiece(
   }
 
   /**
-   * Whether it may be turned over freely: turned over, and then turned as its grain allows, its
-   * cutting line is the same again, to 0.05 mm.
+   * Whether it has no hand: turned over about a line along its drawn x axis it is the same piece,
+   * cutting line, notches and inner lines, to 0.05 mm. A shape that is the same only when it is
+   * also turned end for end does not count, since its heading would be the other one.
    */
   public boolean symmetric() {
-    return Symmetry.of(cutting, piece.grain());
+    return Symmetry.of(this);
   }
 
   /** All its lines in a new place. */

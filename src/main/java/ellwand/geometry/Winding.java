@@ -6,7 +6,7 @@ import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
-import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
+import org.locationtech.jts.operation.overlayng.UnaryUnionNG;
 import org.locationtech.jts.operation.polygonize.Polygonizer;
 
 /** What a closed line that crosses itself encloses. */
@@ -17,7 +17,7 @@ final class Winding {
   /** The part of the plane round which the line runs counter-clockwise once or more. */
   static Geometry positive(Geometry ring) {
     Polygonizer faces = new Polygonizer();
-    faces.add(OverlayNGRobust.union(List.of(ring)));
+    faces.add(UnaryUnionNG.union(ring, Region.SNAPPED));
     List<Geometry> inside = new ArrayList<>();
     @SuppressWarnings("unchecked")
     Collection<Polygon> polygons = faces.getPolygons();
@@ -26,7 +26,7 @@ final class Winding {
         inside.add(face);
       }
     }
-    return OverlayNGRobust.union(inside);
+    return UnaryUnionNG.union(inside, Region.SNAPPED);
   }
 
   /** How many times the line runs counter-clockwise round the place. */

@@ -88,7 +88,7 @@ record Tally(
         Math.max(0, asDrawn + eachOfPair - wholes - pairs)
             + Math.max(0, mirrored + eachOfPair - pairs);
     int wrong = tooMany - Math.max(0, delivered() - needed());
-    return wrong <= 0 || Symmetry.of(cut.get()) ? 0 : wrong;
+    return wrong <= 0 || cut.get().symmetric() ? 0 : wrong;
   }
 
   /** The copies that may be at fault for a wrong hand: those there are too many of. */

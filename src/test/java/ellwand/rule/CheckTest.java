@@ -170,9 +170,9 @@ class CheckTest {
             List.of(),
             List.of(new CutPiece.Drawn("pocket", Trial.points(50, 20, 90, 20))),
             plain.fold());
-    assertTrue(Symmetry.of(plain));
-    assertTrue(!Symmetry.of(LegalMarkers.FRONT));
-    assertTrue(!Symmetry.of(pocketed));
+    assertTrue(plain.symmetric());
+    assertTrue(!LegalMarkers.FRONT.symmetric());
+    assertTrue(!pocketed.symmetric());
   }
 
   // Cutting line
