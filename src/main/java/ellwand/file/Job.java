@@ -1,14 +1,17 @@
 package ellwand.file;
 
 import ellwand.cloth.Cloth;
+import ellwand.figures.Wear;
 import ellwand.pattern.Style;
 import ellwand.units.Unit;
 import java.nio.file.Path;
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * What is to be cut.
@@ -17,6 +20,7 @@ import java.util.Optional;
  * @param sha256 hexadecimal, of the job file followed by the files it names
  * @param title heads the drawings, if given
  * @param notes sentences to show with the cautions
+ * @param wear what the garment is for, as far as rules on safety ask
  * @param unit what results are shown in
  * @param cloths in the user's order, names unique
  * @param garments how many of each size are wanted, 1 or more, in the user's order
@@ -26,6 +30,7 @@ public record Job(
     String sha256,
     Optional<String> title,
     List<String> notes,
+    Set<Wear> wear,
     Unit unit,
     Style style,
     List<Cloth> cloths,
@@ -33,6 +38,7 @@ public record Job(
 
   public Job {
     notes = List.copyOf(notes);
+    wear = Collections.unmodifiableSet(new LinkedHashSet<>(wear));
     cloths = List.copyOf(cloths);
     garments = Collections.unmodifiableMap(new LinkedHashMap<>(garments));
   }

@@ -1,6 +1,7 @@
 package ellwand.file;
 
 import ellwand.cloth.Cloth;
+import ellwand.figures.Wear;
 import ellwand.pattern.InputException;
 import ellwand.pattern.Problem;
 import ellwand.pattern.Style;
@@ -11,9 +12,13 @@ import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HexFormat;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Reads a job file and the files it names. */
 public final class JobReader {
@@ -43,10 +48,17 @@ public final class JobReader {
         sha256(sheet.sources()),
         root.get("title").text(),
         root.get("notes").items().stream().flatMap(n -> n.text().stream()).toList(),
+        wear(root.get("style").get("wear")),
         Unit.parse(root.get("unit").text().orElseThrow()),
         style.orElseThrow(),
         cloths,
         garments);
+  }
+
+  private static Set<Wear> wear(Spot spot) {
+    return spot.items().stream()
+        .map(word -> Wear.valueOf(word.node().asText().toUpperCase(Locale.ROOT)))
+        .collect(Collectors.toCollection(LinkedHashSet::new));
   }
 
   private static void checkUsed(Spot root, String name, Spot cloth) {

@@ -8,7 +8,6 @@ import ellwand.geometry.Point;
 import ellwand.lay.Copy;
 import ellwand.lay.Marker;
 import ellwand.rule.Stated;
-import java.nio.file.Path;
 
 /** Writes marker.json: the same marker gives the same bytes. */
 public final class MarkerWriter {
@@ -16,13 +15,12 @@ public final class MarkerWriter {
   private MarkerWriter() {}
 
   /**
-   * Writes a marker.
+   * The bytes of a marker's file.
    *
    * @param job what it was made from
-   * @throws ellwand.pattern.InputException if the file cannot be written
    */
-  public static void write(Path path, Marker marker, Job job) {
-    WholeFile.write(path, bytes(MarkerFile.of(marker, job)));
+  public static byte[] bytes(Marker marker, Job job) {
+    return bytes(MarkerFile.of(marker, job));
   }
 
   static byte[] bytes(MarkerFile file) {

@@ -45,9 +45,14 @@ final class ShapeWords {
               entry + " must be " + schema.asText() + ", the only version of the job format",
               "Write ellwand: 1");
       case "minItems", "maxItems", "minProperties", "maxProperties" -> count(message, entry);
+      case "uniqueItems" -> Problem.of(entry + " says the same twice", "Say it once");
       case "minLength" -> Problem.of(entry + " is empty", "Write something, or leave it out");
-      case "exclusiveMinimum" ->
-          Problem.of(entry + " must be more than " + schema.asText(), "Write a larger number");
+      case "minimum", "maximum" ->
+          Problem.of(
+              entry + " cannot be " + found(message.getInstanceNode()),
+              "Write a number that is at "
+                  + (message.getType().equals("minimum") ? "least " : "most ")
+                  + schema.asText());
       default -> Problem.of(entry + " is not right: " + message.getMessage(), "Correct it");
     };
   }

@@ -58,6 +58,10 @@ record Spot(Sheet sheet, JsonPointer at, JsonNode node, List<Problem> problems) 
     return present() ? Optional.of(node.asText()) : Optional.empty();
   }
 
+  boolean isTrue() {
+    return present() && node.asBoolean();
+  }
+
   /** A length in mm. */
   Optional<Double> length() {
     return present() ? attempt(this::mm) : Optional.empty();

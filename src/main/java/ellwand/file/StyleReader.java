@@ -1,8 +1,10 @@
 package ellwand.file;
 
+import ellwand.pattern.Gathered;
 import ellwand.pattern.Piece;
 import ellwand.pattern.Style;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -29,21 +31,66 @@ final class StyleReader {
       return Optional.empty();
     }
     int before = style.problems().size();
-    Optional<Double> allowance =
-        shape.holds(style.get("allowance"))
-            ? style.get("allowance").lengthFrom0()
-            : Optional.of(0.0);
-    PieceReader reader = new PieceReader(shape, allowance, cloths);
-    List<Piece> pieces = new ArrayList<>();
-    style
-        .get("pieces")
-        .entries()
-        .forEach((name, spot) -> reader.read(name, spot).ifPresent(pieces::add));
+    Map<String, Spot> spots = usable(style.get("pieces"));
+    Map<String, PieceHead> heads = heads(style, spots, cloths);
+    List<Piece> drawn = new ArrayList<>();
+    spots.forEach(
+        (name, spot) -> {
+          if (!spot.get("gathered").present()) {
+            PieceReader.read(name, spot, heads.get(name)).ifPresent(drawn::add);
+          }
+        });
+    boolean allDrawn = style.problems().size() == before && shape.holds(style);
+    List<Piece> pieces = new ArrayList<>(drawn);
+    List<Gathered> gathered = new ArrayList<>();
+    spots.forEach(
+        (name, spot) -> {
+          if (spot.get("gathered").present()) {
+            GatheredReader.read(
+                    name, spot, heads.get(name), allDrawn ? Optional.of(pieces) : Optional.empty())
+                .ifPresent(
+                    g -> {
+                      gathered.add(g);
+                      pieces.add(g.piece());
+                    });
+          }
+        });
     if (style.problems().size() > before || !shape.holds(style)) {
       return Optional.empty();
     }
     String size = style.get("size").text().orElse(ONLY_SIZE);
     return style.attempt(
-        () -> new Style(style.get("name").text().orElseThrow(), Map.of(size, pieces)));
+        () ->
+            new Style(
+                style.get("name").text().orElseThrow(),
+                Map.of(size, drawn),
+                Map.of(size, gathered)));
+  }
+
+  /** The pieces that have the right shape and either an outline or a rule. */
+  private Map<String, Spot> usable(Spot pieces) {
+    Map<String, Spot> usable = new LinkedHashMap<>();
+    pieces
+        .entries()
+        .forEach(
+            (name, spot) -> {
+              Names.check(spot, name);
+              if (shape.holds(spot)
+                  && spot.holds(
+                      spot.get("outline").present() || spot.get("gathered").present(),
+                      "it has neither outline: nor gathered:",
+                      "Draw it with outline:, or let it be computed with gathered:")) {
+                usable.put(name, spot);
+              }
+            });
+    return usable;
+  }
+
+  private Map<String, PieceHead> heads(Spot style, Map<String, Spot> spots, Set<String> cloths) {
+    Spot allowance = style.get("allowance");
+    Optional<Double> usual = shape.holds(allowance) ? allowance.lengthFrom0() : Optional.of(0.0);
+    Map<String, PieceHead> heads = new LinkedHashMap<>();
+    spots.forEach((name, spot) -> heads.put(name, PieceHead.read(spot, usual, cloths)));
+    return heads;
   }
 }

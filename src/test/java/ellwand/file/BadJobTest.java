@@ -110,7 +110,7 @@ class BadJobTest {
                 .replace("linen: 1, lining: 2 pairs", "linen: 0, lining: many")
                 .replace("fold: any", "fold: none"));
     assertEquals(
-        List.of("job.yaml:3:", "job.yaml:11:", "job.yaml:29:", "job.yaml:29:", "job.yaml:46:"),
+        List.of("job.yaml:3:", "job.yaml:12:", "job.yaml:30:", "job.yaml:30:", "job.yaml:47:"),
         refusal.lines().map(l -> l.split(" ")[0]).toList(),
         refusal);
   }

@@ -7,6 +7,7 @@ import ellwand.cloth.Cloth;
 import ellwand.cloth.Direction;
 import ellwand.cloth.Fold;
 import ellwand.cloth.Shrinkage;
+import ellwand.figures.Wear;
 import ellwand.pattern.Cut;
 import ellwand.pattern.Edge;
 import ellwand.pattern.Grain;
@@ -17,6 +18,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 class JobReaderTest {
@@ -29,6 +31,7 @@ class JobReaderTest {
   void readsWhatHeadsTheJob() {
     assertEquals(Optional.of("Apron with a pocket"), job.title());
     assertEquals(List.of("Wash the linen before cutting."), job.notes());
+    assertEquals(Set.of(Wear.CHILDREN, Wear.NIGHTWEAR), job.wear());
     assertEquals(Unit.CM, job.unit());
     assertEquals(Map.of("104", 2), job.garments());
     assertEquals("bench apron", job.style().name());
