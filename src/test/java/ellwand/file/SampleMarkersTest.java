@@ -18,7 +18,7 @@ class SampleMarkersTest {
 
   private static List<Piece> pieces(String job) {
     Job read = JobReader.read(Path.of("sample-markers", job, "job.yaml"));
-    return read.style().piecesBySize().values().iterator().next();
+    return read.style().pieces(read.garments().keySet().iterator().next());
   }
 
   private static double length(String job, String piece, String edge) {
@@ -51,6 +51,15 @@ class SampleMarkersTest {
     double overlap = 15;
     double neck = length(job, "front", "neckline") - overlap + length(job, "back", "neckline");
     assertEquals(neck, length(job, "collar", "neckline"), EASED_IN_MM);
+  }
+
+  /** 10 in from 15 in at 1.5 to 1: the ruffle gauge page of instructables.com. */
+  @Test
+  void theJacketsPeplumIsHalfAsWideAgainAsTheWaist() {
+    String job = "weir-jacket";
+    double waist = 2 * (length(job, "back", "waist") + length(job, "front", "waist"));
+    // Half the rectangle is drawn, to its fold.
+    assertEquals(1.5 * waist, 2 * length(job, "peplum", "top"), 1e-6);
   }
 
   @Test
