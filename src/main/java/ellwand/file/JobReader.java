@@ -39,7 +39,9 @@ public final class JobReader {
     Optional<Style> style =
         new StyleReader(shape).read(root.get("style"), root.get("cloths").entries().keySet());
     Map<String, Integer> garments = new OrderReader(shape).read(root.get("order"), style);
-    root.get("cloths").entries().forEach((name, cloth) -> checkUsed(root, name, cloth));
+    if (shape.problems().isEmpty()) {
+      root.get("cloths").entries().forEach((name, cloth) -> checkUsed(root, name, cloth));
+    }
     if (!problems.isEmpty()) {
       throw new InputException(inOrder(problems, path));
     }
