@@ -1,8 +1,11 @@
 package ellwand.file;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import ellwand.cloth.Cloth;
+import ellwand.cutting.Cutter;
 import ellwand.pattern.Piece;
 import java.nio.file.Path;
 import java.util.List;
@@ -31,10 +34,33 @@ class SampleMarkersTest {
         .length();
   }
 
+  /** How much wider the widest piece lies than the cloth, halves opened, mm; below 0 if it fits. */
+  private static double tooWide(String name) {
+    Job job = JobReader.read(Path.of("sample-markers", name, "job.yaml"));
+    String size = job.garments().keySet().iterator().next();
+    double most = Double.NEGATIVE_INFINITY;
+    for (Cloth cloth : job.cloths()) {
+      List<Piece> pieces = job.style().pieces(size, cloth.name(), cloth.usableWidthMm());
+      assertFalse(pieces.isEmpty(), cloth.name());
+      for (Piece piece : pieces) {
+        double half = Cutter.cut(piece, 1, 1).cutting().box().width();
+        double width = piece.fold().isPresent() ? 2 * half : half;
+        most = Math.max(most, width - cloth.usableWidthMm());
+      }
+    }
+    return most;
+  }
+
   @ParameterizedTest
-  @ValueSource(strings = {"weir-jacket", "mill-trousers", "fell-bodywarmer", "harbour-cape"})
-  void canBeRead(String job) {
-    assertTrue(pieces(job).size() >= 2);
+  @ValueSource(strings = {"weir-jacket", "mill-trousers", "fell-bodywarmer"})
+  void fitsOnItsCloths(String job) {
+    assertTrue(tooWide(job) < 0);
+  }
+
+  @Test
+  void theCapeIsWiderThanItsCloth() {
+    // A half circle of 62 cm with hems of 2 cm is 128 cm wide, on 108 cm between the selvedges.
+    assertEquals(1280 - 1080, tooWide("harbour-cape"), 0.1);
   }
 
   @Test
