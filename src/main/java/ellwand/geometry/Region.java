@@ -12,7 +12,12 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
+<<<<<<< HEAD
 import org.locationtech.jts.geom.PrecisionModel;
+=======
+import org.locationtech.jts.operation.buffer.BufferOp;
+import org.locationtech.jts.operation.buffer.BufferParameters;
+>>>>>>> 41031f4 (Nest lays with OptaPlanner as host; add app, lay, check and draw commands)
 import org.locationtech.jts.operation.distance.DistanceOp;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.UnaryUnionNG;
@@ -36,6 +41,9 @@ public final class Region {
 
   /** How finely the widest place of a region is searched for, mm. */
   private static final double THICKNESS_STEP_MM = 0.01;
+
+  /** How far a sharp corner may run out, in multiples of the widening. */
+  private static final double MITRE_LIMIT = 2;
 
   private final Geometry geometry;
 
@@ -103,6 +111,17 @@ public final class Region {
   /** Widened all round by {@code mm} with round corners, or narrowed where it is negative. */
   public Region grown(double mm) {
     return new Region(geometry.buffer(mm, 32));
+  }
+
+  /**
+   * Widened all round by at least {@code mm}, corners kept sharp where they are not too sharp: few
+   * points, and never less than {@link #grown}.
+   */
+  public Region grownMitred(double mm) {
+    BufferParameters mitred =
+        new BufferParameters(
+            1, BufferParameters.CAP_FLAT, BufferParameters.JOIN_MITRE, MITRE_LIMIT);
+    return new Region(BufferOp.bufferOp(geometry, mm, mitred));
   }
 
   public double area() {

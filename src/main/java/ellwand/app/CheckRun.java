@@ -1,0 +1,77 @@
+package ellwand.app;
+
+import ellwand.cloth.Cloth;
+import ellwand.file.Job;
+import ellwand.file.JobReader;
+import ellwand.file.MarkerFile;
+import ellwand.file.MarkerReader;
+import ellwand.pattern.InputException;
+import ellwand.pattern.Problem;
+import ellwand.rule.Check;
+import ellwand.rule.Finding;
+import ellwand.units.Unit;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+
+/** Checks a marker file against the job it was made from: all is rebuilt from the job. */
+public final class CheckRun {
+
+  private CheckRun() {}
+
+  /**
+   * What came out.
+   *
+   * @param findings every hard rule that is broken; empty for a legal marker
+   * @param jobChanged the job file is not the one that the marker was made from
+   * @param unit that the job's results are shown in
+   */
+  public record Checked(List<Finding> findings, boolean jobChanged, Unit unit) {}
+
+  /**
+   * Checks a marker file.
+   *
+   * @param job the job to hold it against; if absent, the one that the marker names
+   * @throws InputException if either cannot be read
+   */
+  public static Checked marker(Path markerPath, Optional<Path> job) {
+    MarkerFile file = MarkerReader.read(markerPath);
+    Job read = JobReader.read(job.orElseGet(() -> named(markerPath, file)));
+    Cloth cloth =
+        read.cloths().stream()
+            .filter(c -> c.name().equals(file.cloth()))
+            .findFirst()
+            .orElseThrow(
+                () ->
+                    new InputException(
+                        Problem.of(
+                                "the job has no cloth " + file.cloth(), "Check against another job")
+                            .at(markerPath.toString(), 0)));
+    return new Checked(
+        Check.of(file.on(Lays.of(read, cloth)), file.stated()),
+        !read.sha256().equals(file.jobSha256()),
+        read.unit());
+  }
+
+  /** The job as the marker names it: seen from here, else from the marker's own folder upward. */
+  private static Path named(Path markerPath, MarkerFile file) {
+    Path name = Path.of(file.jobPath());
+    if (Files.exists(name)) {
+      return name;
+    }
+    for (Path folder = markerPath.toAbsolutePath().getParent();
+        folder != null;
+        folder = folder.getParent()) {
+      Path beside = folder.resolve(name.getFileName());
+      if (Files.exists(beside)) {
+        return beside;
+      }
+    }
+    throw new InputException(
+        Problem.of(
+                "the job it was made from, " + file.jobPath() + ", is not there",
+                "Name the job with --job JOB.yaml")
+            .at(markerPath.toString(), 0));
+  }
+}

@@ -1,0 +1,32 @@
+package ellwand.app;
+
+import ellwand.cloth.Cloth;
+import ellwand.cutting.CutPiece;
+import ellwand.draw.PieceDrawing;
+import ellwand.file.Job;
+import ellwand.units.Unit;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Draws the pieces of a job. */
+public final class DrawRun {
+
+  private DrawRun() {}
+
+  /**
+   * Every piece in every size that the style has, each once, as cut from the first cloth it needs.
+   */
+  public static PieceDrawing pieces(Job job, Unit unit) {
+    Map<String, List<CutPiece>> bySize = new LinkedHashMap<>();
+    for (String size : job.style().piecesBySize().keySet()) {
+      Map<String, CutPiece> byName = new LinkedHashMap<>();
+      for (Cloth cloth : job.cloths()) {
+        Lays.cutPieces(job, size, cloth).forEach(p -> byName.putIfAbsent(p.name(), p));
+      }
+      bySize.put(size, new ArrayList<>(byName.values()));
+    }
+    return PieceDrawing.of(job.style().name(), bySize, unit);
+  }
+}

@@ -1,0 +1,113 @@
+package ellwand.app;
+
+import ellwand.cloth.Cloth;
+import ellwand.cloth.Fold;
+import ellwand.draw.CutSheet;
+import ellwand.draw.MarkerDrawing;
+import ellwand.figures.Cautions;
+import ellwand.figures.Figures;
+import ellwand.figures.JobFigures;
+import ellwand.file.Job;
+import ellwand.file.Json;
+import ellwand.file.MarkerWriter;
+import ellwand.file.WholeFile;
+import ellwand.lay.Lay;
+import ellwand.lay.Marker;
+import ellwand.nest.Nester;
+import ellwand.rule.Check;
+import ellwand.rule.Finding;
+import ellwand.units.Unit;
+import ellwand.work.Effort;
+import ellwand.work.Progress;
+import ellwand.work.Stop;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Makes the markers of a job and writes them. */
+public final class LayRun {
+
+  private LayRun() {}
+
+  /**
+   * Markers that have passed the check, with their figures.
+   *
+   * @param markers one for each cloth of the job, in its order
+   */
+  public record Made(Job job, List<Marker> markers, JobFigures figures) {}
+
+  /**
+   * Makes one marker for each cloth.
+   *
+   * @throws ellwand.nest.NoRoomException if a piece is wider than its cloth
+   * @throws IllegalStateException if a marker breaks a hard rule, which is a bug of ours
+   */
+  public static Made make(Job job, SearchOptions options, Stop stop, Progress progress) {
+    List<Marker> markers = new ArrayList<>();
+    for (Cloth cloth : job.cloths()) {
+      markers.add(best(Lays.of(job, cloth), options, stop, progress));
+    }
+    return new Made(job, markers, figures(job, markers));
+  }
+
+  private static JobFigures figures(Job job, List<Marker> markers) {
+    List<Figures> cloths = markers.stream().map(m -> Figures.of(m, List.of())).toList();
+    List<String> cautions =
+        new ArrayList<>(Cautions.of(java.util.Set.of(ellwand.figures.Wear.CHILDREN)));
+    cautions.addAll(job.notes());
+    return JobFigures.of(job.style().name(), cloths, cautions);
+  }
+
+  /** The marker that takes least cloth among the ways in which the cloth may lie. */
+  private static Marker best(Lay lay, SearchOptions options, Stop stop, Progress progress) {
+    List<Fold> folds = lay.cloth().folds();
+    Effort effort = options.effort().share(folds.size());
+    return folds.stream()
+        .map(
+            fold ->
+                checked(
+                    Nester.nest(
+                        lay, fold, effort, options.seed(), options.threads(), stop, progress)))
+        .min(Comparator.comparingDouble(Marker::clothLengthMm))
+        .orElseThrow();
+  }
+
+  private static Marker checked(Marker marker) {
+    List<Finding> findings = Check.of(marker);
+    if (!findings.isEmpty()) {
+      throw new IllegalStateException(
+          "the marker for "
+              + marker.lay().cloth().name()
+              + " breaks a rule: "
+              + findings.get(0).sentence(Unit.MM));
+    }
+    return marker;
+  }
+
+  /**
+   * Writes the drawings, marker files, figures and cut sheet. Nothing is written before all is
+   * made.
+   *
+   * @return the files written
+   */
+  public static List<Path> write(Made made, Path folder, Unit unit) {
+    Map<Path, byte[]> files = new LinkedHashMap<>();
+    for (int i = 0; i < made.markers().size(); i++) {
+      Marker marker = made.markers().get(i);
+      Figures figures = made.figures().cloths().get(i);
+      String name = figures.cloth();
+      MarkerDrawing drawing = MarkerDrawing.of(marker, figures, unit);
+      files.put(folder.resolve(name + ".svg"), drawing.svg());
+      files.put(folder.resolve(name + ".png"), drawing.png());
+      files.put(folder.resolve(name + ".pdf"), drawing.pdf());
+      files.put(folder.resolve(name + ".marker.json"), MarkerWriter.bytes(marker, made.job()));
+    }
+    files.put(folder.resolve("figures.json"), Json.bytes(made.figures()));
+    files.put(folder.resolve("cut-sheet.pdf"), CutSheet.pdf(made.figures(), made.markers(), unit));
+    files.forEach(WholeFile::write);
+    return List.copyOf(files.keySet());
+  }
+}

@@ -1,0 +1,104 @@
+package ellwand.cli;
+
+import ellwand.units.Length;
+import ellwand.units.Unit;
+import ellwand.work.Effort;
+import ellwand.work.Progress;
+import java.io.PrintWriter;
+import java.util.concurrent.Executors;
+import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.TimeUnit;
+import me.tongfei.progressbar.ProgressBar;
+import me.tongfei.progressbar.ProgressBarBuilder;
+import me.tongfei.progressbar.ProgressBarStyle;
+
+/**
+ * What the user sees on stderr while the program searches: a bar for each cloth, or plain lines.
+ */
+final class Console implements Progress, AutoCloseable {
+
+  private static final int BAR_STEPS = 1000;
+  private static final int TICK_MILLIS = 200;
+
+  private final PrintWriter err;
+  private final Effort effort;
+  private final Unit unit;
+  private final boolean terminal = System.console() != null;
+  private final ScheduledExecutorService ticker =
+      Executors.newSingleThreadScheduledExecutor(
+          task -> {
+            Thread thread = new Thread(task, "ticker");
+            thread.setDaemon(true);
+            return thread;
+          });
+  private ProgressBar bar;
+  private String what = "";
+  private long barStartNanos;
+
+  private Console(PrintWriter err, Effort effort, Unit unit) {
+    this.err = err;
+    this.effort = effort;
+    this.unit = unit;
+  }
+
+  static Console open(PrintWriter err, Effort effort, Unit unit) {
+    Console console = new Console(err, effort, unit);
+    if (console.terminal && !effort.repeats()) {
+      console.ticker.scheduleAtFixedRate(
+          console::tick, TICK_MILLIS, TICK_MILLIS, TimeUnit.MILLISECONDS);
+    }
+    return console;
+  }
+
+  @Override
+  public synchronized void hear(News news) {
+    String best = "best " + new Length(news.bestMm()).show(unit);
+    if (!what.equals(news.what())) {
+      closeBar();
+      what = news.what();
+      if (terminal) {
+        startBar();
+      } else {
+        err.println(what + ": first marker " + new Length(news.bestMm()).show(unit));
+        err.flush();
+      }
+    }
+    if (bar != null) {
+      if (effort.repeats()) {
+        bar.stepTo(Math.round(news.share() * BAR_STEPS));
+      }
+      bar.setExtraMessage(best);
+    }
+  }
+
+  private void startBar() {
+    barStartNanos = System.nanoTime();
+    bar =
+        new ProgressBarBuilder()
+            .setTaskName(what)
+            .setInitialMax(BAR_STEPS)
+            .setStyle(ProgressBarStyle.ASCII)
+            .setUpdateIntervalMillis(TICK_MILLIS)
+            .build();
+  }
+
+  private synchronized void tick() {
+    if (bar != null) {
+      double seconds = (System.nanoTime() - barStartNanos) / 1e9;
+      bar.stepTo(Math.round(Math.min(1, seconds / effort.seconds()) * BAR_STEPS));
+    }
+  }
+
+  private void closeBar() {
+    if (bar != null) {
+      bar.close();
+      bar = null;
+    }
+  }
+
+  @Override
+  public synchronized void close() {
+    ticker.shutdownNow();
+    closeBar();
+  }
+}

@@ -1,0 +1,78 @@
+package ellwand.cli;
+
+import ellwand.app.DrawRun;
+import ellwand.draw.PieceDrawing;
+import ellwand.file.Job;
+import ellwand.file.JobReader;
+import ellwand.file.WholeFile;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Draws the pieces of a job. */
+@Command(
+    name = "draw",
+    mixinStandardHelpOptions = true,
+    description =
+        "Draws the pieces with sewing and cutting lines, notches, grain, edges and labels.",
+    footer = {
+      "",
+      "Example: draw sample-markers/waistcoat/job.yaml --out pieces.pdf",
+      "Example: draw sample-markers/waistcoat/job.yaml --scale 1 --out full-size.pdf"
+    })
+final class DrawCommand implements Callable<Integer> {
+
+  @Parameters(paramLabel = "JOB.yaml", description = "The job file.")
+  private Path jobPath;
+
+  @Option(
+      names = "--out",
+      paramLabel = "FILE",
+      defaultValue = "pieces.svg",
+      description = "A .svg, .pdf or .png file. Default: ${DEFAULT-VALUE}.")
+  private Path out;
+
+  @Option(
+      names = "--scale",
+      paramLabel = "N",
+      description = "Draw a PDF at 1:N on one page as large as it takes. Default: to fit on A4.")
+  private Double scale;
+
+  @Mixin private ShowMixin show;
+  @Spec private CommandSpec spec;
+
+  @Override
+  public Integer call() {
+    String name = out.getFileName().toString().toLowerCase(Locale.ROOT);
+    if (scale != null && !(name.endsWith(".pdf") && scale > 0)) {
+      throw new ParameterException(
+          spec.commandLine(), "--scale takes a number above 0 and goes with a .pdf file");
+    }
+    Job job = JobReader.read(jobPath);
+    PieceDrawing drawing = DrawRun.pieces(job, show.unit(job.unit()));
+    WholeFile.write(out, bytes(drawing, name));
+    spec.commandLine().getErr().println("Written: " + out);
+    return Main.DONE;
+  }
+
+  private byte[] bytes(PieceDrawing drawing, String name) {
+    if (name.endsWith(".pdf")) {
+      return scale == null ? drawing.pdf() : drawing.pdf(scale);
+    }
+    if (name.endsWith(".png")) {
+      return drawing.png();
+    }
+    if (name.endsWith(".svg")) {
+      return drawing.svg();
+    }
+    throw new ParameterException(
+        spec.commandLine(), "'" + out + "' must end with .svg, .pdf or .png");
+  }
+}

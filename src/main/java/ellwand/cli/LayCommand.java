@@ -1,0 +1,75 @@
+package ellwand.cli;
+
+import ellwand.app.LayRun;
+import ellwand.app.SearchOptions;
+import ellwand.figures.FiguresText;
+import ellwand.file.Job;
+import ellwand.file.JobReader;
+import ellwand.file.Json;
+import ellwand.units.Unit;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
+import picocli.CommandLine.Spec;
+
+/** Makes the markers of a job. */
+@Command(
+    name = "lay",
+    mixinStandardHelpOptions = true,
+    description =
+        "Makes the markers of a job, one for each cloth: drawings, figures and a sheet to take to"
+            + " the cutting table.",
+    footer = {
+      "",
+      "Example: lay sample-markers/pinafore/job.yaml --effort 30s --out pinafore-out",
+      "Ctrl-C keeps the best markers found so far and writes them."
+    })
+final class LayCommand implements Callable<Integer> {
+
+  @Parameters(paramLabel = "JOB.yaml", description = "The job file.")
+  private Path jobPath;
+
+  @Option(
+      names = "--out",
+      paramLabel = "DIR",
+      description = "Folder for the results. Default: the job's name with -out.")
+  private Path out;
+
+  @Mixin private SearchMixin search;
+  @Mixin private ShowMixin show;
+  @ParentCommand private Main main;
+  @Spec private CommandSpec spec;
+
+  @Override
+  public Integer call() {
+    Job job = JobReader.read(jobPath);
+    Unit unit = show.unit(job.unit());
+    SearchOptions options = search.options();
+    PrintWriter err = spec.commandLine().getErr();
+    LayRun.Made made;
+    try (Console console = Console.open(err, options.effort(), unit)) {
+      made = LayRun.make(job, options, main.stop(), console);
+    }
+    LayRun.write(made, out == null ? defaultOut() : out, unit)
+        .forEach(file -> err.println("Written: " + file));
+    PrintWriter results = spec.commandLine().getOut();
+    if (show.json()) {
+      results.println(new String(Json.bytes(made.figures()), StandardCharsets.UTF_8).strip());
+    } else {
+      results.println(FiguresText.of(made.figures(), unit));
+    }
+    return Main.DONE;
+  }
+
+  private Path defaultOut() {
+    String name = jobPath.getFileName().toString().replaceFirst("\\.ya?ml$", "");
+    return jobPath.resolveSibling(name + "-out");
+  }
+}

@@ -1,0 +1,88 @@
+package ellwand.cli;
+
+import ellwand.pattern.InputException;
+import ellwand.work.Stop;
+import java.io.PrintWriter;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.ExitCode;
+
+/** The program {@code ellwand}. */
+@Command(
+    name = "ellwand",
+    description =
+        "Plans how to lay pattern pieces on cloth: how much to buy, where each piece lies.",
+    subcommands = {
+      LayCommand.class,
+      CheckCommand.class,
+      DrawCommand.class,
+      CommandLine.HelpCommand.class
+    },
+    synopsisSubcommandLabel = "COMMAND",
+    mixinStandardHelpOptions = true,
+    versionProvider = Main.Version.class)
+public final class Main implements Runnable {
+
+  /** Exit codes, as the README lists them. */
+  static final int DONE = ExitCode.OK;
+
+  static final int RULE_BROKEN = 1;
+  static final int BAD_INPUT = 2;
+  static final int OUR_BUG = 3;
+
+  private final Stop stop;
+
+  @CommandLine.Spec private CommandLine.Model.CommandSpec spec;
+
+  private Main(Stop stop) {
+    this.stop = stop;
+  }
+
+  /** Set when the user wants to stop. */
+  Stop stop() {
+    return stop;
+  }
+
+  public static void main(String[] args) {
+    // PDFBox would otherwise leave a font cache in the user's home folder.
+    System.setProperty("pdfbox.fontcache", System.getProperty("java.io.tmpdir"));
+    System.setProperty("java.awt.headless", "true");
+    Interrupt interrupt = Interrupt.install();
+    int code = commandLine(interrupt.stop()).execute(args);
+    interrupt.finished(code);
+    System.exit(code);
+  }
+
+  /** The whole command line; {@code execute} returns the exit code. */
+  static CommandLine commandLine(Stop stop) {
+    return new CommandLine(new Main(stop))
+        .setCaseInsensitiveEnumValuesAllowed(true)
+        .setExecutionExceptionHandler(Main::failed);
+  }
+
+  private static int failed(Exception e, CommandLine command, CommandLine.ParseResult args) {
+    PrintWriter err = command.getErr();
+    if (e instanceof InputException input) {
+      input.problems().forEach(err::println);
+      return BAD_INPUT;
+    }
+    err.println("This is a bug in Ellwand. Please report these lines with the job file:");
+    e.printStackTrace(err);
+    return OUR_BUG;
+  }
+
+  @Override
+  public void run() {
+    throw new CommandLine.ParameterException(
+        spec.commandLine(), "Name a command, for example: lay JOB.yaml");
+  }
+
+  /** The version that the build wrote into the jar. */
+  static final class Version implements CommandLine.IVersionProvider {
+    @Override
+    public String[] getVersion() {
+      String version = Main.class.getPackage().getImplementationVersion();
+      return new String[] {"ellwand " + (version == null ? "(not packaged)" : version)};
+    }
+  }
+}

@@ -1,0 +1,46 @@
+package ellwand.cli;
+
+import ellwand.app.SearchOptions;
+import ellwand.work.Effort;
+import ellwand.work.Seed;
+import picocli.CommandLine.Option;
+
+/** Options of every command that searches for markers. */
+final class SearchMixin {
+
+  @Option(
+      names = "--effort",
+      paramLabel = "TIME|STEPS",
+      converter = EffortConverter.class,
+      defaultValue = "15s",
+      description =
+          "Search for each cloth: a time (30s, 2min) or steps (5000steps; the same steps, seed and"
+              + " threads give the same marker). Default: ${DEFAULT-VALUE}.")
+  private Effort effort;
+
+  @Option(
+      names = "--seed",
+      paramLabel = "N",
+      defaultValue = "1",
+      description = "Another seed tries another way. Default: ${DEFAULT-VALUE}.")
+  private long seed;
+
+  @Option(names = "--threads", paramLabel = "N", description = "Processors to use. Default: all.")
+  private int threads = Runtime.getRuntime().availableProcessors();
+
+  SearchOptions options() {
+    return new SearchOptions(effort, new Seed(seed), threads);
+  }
+
+  /** Reads an effort. */
+  static final class EffortConverter implements picocli.CommandLine.ITypeConverter<Effort> {
+    @Override
+    public Effort convert(String text) {
+      try {
+        return Effort.parse(text);
+      } catch (IllegalArgumentException e) {
+        throw new picocli.CommandLine.TypeConversionException(e.getMessage());
+      }
+    }
+  }
+}

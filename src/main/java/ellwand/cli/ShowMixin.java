@@ -1,0 +1,40 @@
+package ellwand.cli;
+
+import ellwand.units.Unit;
+import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.TypeConversionException;
+
+/** Options for how results are shown. */
+final class ShowMixin {
+
+  @Option(
+      names = "--units",
+      paramLabel = "UNIT",
+      converter = UnitConverter.class,
+      description = "Show lengths in mm, cm, m, in or yd. Default: the unit of the job.")
+  private Unit unit;
+
+  @Option(names = "--json", description = "Print the figures as JSON and nothing else.")
+  private boolean json;
+
+  Unit unit(Unit ofTheJob) {
+    return unit == null ? ofTheJob : unit;
+  }
+
+  boolean json() {
+    return json;
+  }
+
+  /** Reads a unit. */
+  static final class UnitConverter implements ITypeConverter<Unit> {
+    @Override
+    public Unit convert(String text) {
+      try {
+        return Unit.parse(text);
+      } catch (IllegalArgumentException e) {
+        throw new TypeConversionException(e.getMessage());
+      }
+    }
+  }
+}

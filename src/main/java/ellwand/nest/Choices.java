@@ -1,0 +1,96 @@
+package ellwand.nest;
+
+import ellwand.cloth.Direction;
+import ellwand.cloth.LaidCloth;
+import ellwand.lay.Heading;
+import ellwand.lay.Lay;
+import ellwand.lay.Wanted;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeSet;
+
+/** Sets up the planning solution of a lay, and says what could be chosen otherwise. */
+final class Choices {
+
+  private Choices() {}
+
+  /**
+   * A plan with every serving at its first station and garments heading up and down in turn.
+   *
+   * @throws NoRoomException if something wanted fits nowhere
+   */
+  static LayPlan first(Lay lay, LaidCloth cloth) {
+    List<Serving> servings = new ArrayList<>();
+    for (List<Wanted> wants : Stations.servings(lay)) {
+      List<Station> stations = Stations.of(wants, cloth);
+      if (stations.isEmpty()) {
+        throw NoRoomException.of(lay.cloth(), cloth, wants.get(0));
+      }
+      Serving serving = new Serving(servings.size(), wants, stations);
+      serving.serveAt(stations.get(0));
+      servings.add(serving);
+    }
+    return new LayPlan(servings, headings(lay), cloth);
+  }
+
+  private static List<GarmentHeading> headings(Lay lay) {
+    if (lay.cloth().direction() != Direction.ONE_WAY_PER_GARMENT) {
+      return List.of();
+    }
+    TreeSet<Integer> garments = new TreeSet<>();
+    lay.wanted().forEach(w -> garments.add(w.garment()));
+    List<GarmentHeading> headings = new ArrayList<>();
+    for (int garment : garments) {
+      headings.add(
+          new GarmentHeading(garment, Heading.values()[headings.size() % Heading.values().length]));
+    }
+    return headings;
+  }
+
+  /**
+   * Decisions one change away: all copies of a piece served otherwise, or a garment turned round.
+   * The first garment keeps its heading, since turning the whole lay changes nothing.
+   */
+  static List<Decision> neighbours(LayPlan plan, Decision from) {
+    List<Decision> neighbours = new ArrayList<>();
+    List<Serving> servings = plan.servings();
+    for (int i = 0; i < servings.size(); i++) {
+      if (!firstOfItsPiece(servings, i)) {
+        continue;
+      }
+      for (int option = 0; option < servings.get(i).stations().size(); option++) {
+        Decision changed = from;
+        for (int j = i; j < servings.size(); j++) {
+          if (samePiece(servings.get(i), servings.get(j))) {
+            changed = changed.at(j, servings.get(j).stations().get(option));
+          }
+        }
+        if (!changed.equals(from)) {
+          neighbours.add(changed);
+        }
+      }
+    }
+    plan.headings().stream()
+        .skip(1)
+        .forEach(
+            h -> {
+              Heading now = from.headings().get(h.garment());
+              neighbours.add(
+                  from.heading(h.garment(), now == Heading.UP ? Heading.DOWN : Heading.UP));
+            });
+    return neighbours;
+  }
+
+  private static boolean firstOfItsPiece(List<Serving> servings, int index) {
+    return servings.subList(0, index).stream()
+        .noneMatch(earlier -> samePiece(earlier, servings.get(index)));
+  }
+
+  private static boolean samePiece(Serving a, Serving b) {
+    Wanted first = a.wants().get(0);
+    Wanted second = b.wants().get(0);
+    return first.cut().equals(second.cut())
+        && first.size().equals(second.size())
+        && a.wants().size() == b.wants().size();
+  }
+}

@@ -1,0 +1,57 @@
+package ellwand.nest;
+
+import ellwand.cloth.Band;
+import ellwand.cloth.Cloth;
+import ellwand.cloth.LaidCloth;
+import ellwand.geometry.Box;
+import ellwand.lay.Wanted;
+
+/** A piece fits into no zone of the cloth as it lies. */
+public final class NoRoomException extends RuntimeException {
+
+  private final String piece;
+  private final String cloth;
+  private final double neededMm;
+  private final double widestMm;
+
+  private NoRoomException(String piece, String cloth, double neededMm, double widestMm) {
+    super("piece " + piece + " is too wide for cloth " + cloth);
+    this.piece = piece;
+    this.cloth = cloth;
+    this.neededMm = neededMm;
+    this.widestMm = widestMm;
+  }
+
+  static NoRoomException of(Cloth cloth, LaidCloth laid, Wanted wanted) {
+    Box box =
+        wanted.cut().fold().isPresent()
+            ? wanted.cut().opened().cutting().box()
+            : wanted.cut().cutting().box();
+    double needed =
+        switch (wanted.cut().piece().grain()) {
+          case ALONG -> box.width();
+          case ACROSS -> box.length();
+          case EITHER, BIAS -> Math.min(box.width(), box.length());
+        };
+    double widest = laid.bands().stream().mapToDouble(Band::widthMm).max().orElse(0);
+    return new NoRoomException(wanted.cut().name(), cloth.name(), needed, widest);
+  }
+
+  public String piece() {
+    return piece;
+  }
+
+  public String cloth() {
+    return cloth;
+  }
+
+  /** How wide the piece lies across the cloth, mm. */
+  public double neededMm() {
+    return neededMm;
+  }
+
+  /** The widest zone there is, mm. */
+  public double widestMm() {
+    return widestMm;
+  }
+}

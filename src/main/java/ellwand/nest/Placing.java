@@ -1,0 +1,134 @@
+package ellwand.nest;
+
+import ellwand.cloth.LaidCloth;
+import ellwand.lay.Lay;
+import ellwand.nest.Found.Placed;
+import ellwand.nest.kernel.Layout;
+import ellwand.nest.kernel.Listener;
+import ellwand.work.Effort;
+import ellwand.work.Progress;
+import ellwand.work.Seed;
+import ellwand.work.Stop;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Places decisions with the kernel, keeps the best that was found and tells of it. */
+final class Placing {
+
+  /** What the first layout may take: as good as nothing. */
+  private static final Effort FIRST = Effort.ofSteps(1);
+
+  private final Lay lay;
+  private final LaidCloth cloth;
+  private final Effort effort;
+  private final Seed seed;
+  private final int threads;
+  private final Stop stop;
+  private final Progress progress;
+  private final long startNanos = System.nanoTime();
+  private double shareSpent;
+  private int searches;
+  private Found best;
+
+  Placing(
+      Lay lay,
+      LaidCloth cloth,
+      Effort effort,
+      Seed seed,
+      int threads,
+      Stop stop,
+      Progress progress) {
+    this.lay = lay;
+    this.cloth = cloth;
+    this.effort = effort;
+    this.seed = seed;
+    this.threads = threads;
+    this.stop = stop;
+    this.progress = progress;
+  }
+
+  Found best() {
+    return best;
+  }
+
+  boolean stopWanted() {
+    return stop.wanted();
+  }
+
+  /** The kernel's first layout of every stretch; quick and legal. */
+  Found construct(Decision decision) {
+    List<Placed> stretches = new ArrayList<>();
+    for (int stretch = 0; stretch < cloth.stretches().size(); stretch++) {
+      StretchTask task = StretchTask.of(lay.cloth(), decision, stretch);
+      stretches.add(
+          new Placed(
+              task,
+              task.search()
+                  .flatMap(
+                      search ->
+                          search
+                              .run(Optional.empty(), FIRST, seed, 1, stop, Listener.NONE)
+                              .layout())));
+    }
+    return keep(new Found(decision, stretches));
+  }
+
+  /**
+   * Searches from a found marker on.
+   *
+   * @param share part of the whole effort that this search may take, 0 to 1
+   */
+  Found search(Found start, double share) {
+    Found now = start;
+    int copies = start.stretches().stream().mapToInt(p -> p.task().seats().size()).sum();
+    for (int stretch = 0; stretch < start.stretches().size() && !stop.wanted(); stretch++) {
+      int seats = start.stretches().get(stretch).task().seats().size();
+      if (seats > 0) {
+        now = searchStretch(now, stretch, share * seats / copies);
+      }
+    }
+    return now;
+  }
+
+  private Found searchStretch(Found start, int stretch, double share) {
+    double until = Math.min(1, shareSpent + share);
+    Placed placed = start.stretches().get(stretch);
+    Optional<Layout> better =
+        placed
+            .task()
+            .search()
+            .orElseThrow()
+            .run(
+                placed.layout(),
+                part(until),
+                seed.child(searches++),
+                threads,
+                stop,
+                (layout, evaluations) -> keep(start.with(stretch, layout)))
+            .layout();
+    shareSpent = until;
+    return better.map(layout -> keep(start.with(stretch, layout))).orElse(start);
+  }
+
+  /** What of the effort lies between now and a share of it. */
+  private Effort part(double untilShare) {
+    if (effort.repeats()) {
+      return Effort.ofSteps(Math.max(1, Math.round(effort.steps() * (untilShare - shareSpent))));
+    }
+    return Effort.ofSeconds(Math.max(0.01, effort.seconds() * untilShare - seconds()));
+  }
+
+  private double seconds() {
+    return (System.nanoTime() - startNanos) / 1e9;
+  }
+
+  private synchronized Found keep(Found found) {
+    if (best == null || found.lengthMm() < best.lengthMm()) {
+      best = found;
+      double share = effort.repeats() ? shareSpent : Math.min(1, seconds() / effort.seconds());
+      progress.hear(new Progress.News(lay.cloth().name(), seconds(), share, best.lengthMm()));
+    }
+    return found;
+  }
+}

@@ -1,0 +1,117 @@
+package ellwand.nest;
+
+import ellwand.cloth.Band;
+import ellwand.cloth.Zone.Side;
+import ellwand.cutting.CutPiece.Stroke;
+import ellwand.geometry.Box;
+import ellwand.geometry.Motion;
+import ellwand.geometry.Outline;
+import ellwand.lay.Form;
+import ellwand.lay.Heading;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * One way a request may lie in a band.
+ *
+ * @param motion how the drawn piece is turned and turned over, without shift
+ * @param outline its cutting line so turned
+ * @param lowY least shift across, mm
+ * @param highY greatest shift across, mm; equal to the least where the piece lies on a fold edge
+ */
+record Pose(Motion motion, Heading heading, Outline outline, double lowY, double highY) {
+
+  /** Room that rounding may take from an exact fit, mm; far inside the check's tolerance. */
+  private static final double EXACT_MM = 1e-6;
+
+  /** Every way the request may lie in the band; empty if it does not fit. */
+  static List<Pose> of(Request request, Band band, Set<Heading> headings) {
+    List<Pose> poses = new ArrayList<>();
+    for (int turn : request.wanted().cut().piece().grain().turns()) {
+      for (boolean flipped : flips(request)) {
+        Heading heading = Heading.ofTurn(turn, flipped);
+        if (headings.contains(heading)) {
+          Motion motion = new Motion(flipped, turn, 0, 0);
+          Outline outline = request.drawn().cutting().moved(motion);
+          if (request.form() == Form.HALF) {
+            Stroke fold = request.drawn().fold().orElseThrow().moved(motion);
+            addOnFold(poses, band, motion, heading, outline, fold);
+          } else {
+            Box box = outline.box();
+            double low = band.lowY() - box.minY();
+            double high = band.highY() - box.maxY();
+            addDistinct(poses, motion, heading, outline, low, high);
+          }
+        }
+      }
+    }
+    return poses;
+  }
+
+  private static List<Boolean> flips(Request request) {
+    if (request.form() == Form.HALF) {
+      return List.of(false, true);
+    }
+    return switch (request.hand()) {
+      case AS_DRAWN -> List.of(false);
+      case MIRRORED -> List.of(true);
+      case FREE -> List.of(false, true);
+    };
+  }
+
+  private static void addOnFold(
+      List<Pose> poses, Band band, Motion motion, Heading heading, Outline outline, Stroke fold) {
+    if (Math.abs(fold.from().y() - fold.to().y()) > 0.05) {
+      return;
+    }
+    Box box = outline.box();
+    double fits = band.widthMm() + EXACT_MM;
+    double foldY = fold.from().y();
+    if (box.minY() >= foldY - EXACT_MM
+        && box.maxY() - foldY <= fits
+        && band.foldEdges().contains(Side.LOW_Y)) {
+      double shift = band.lowY() - foldY;
+      addDistinct(poses, motion, heading, outline, shift, shift);
+    }
+    if (box.maxY() <= foldY + EXACT_MM
+        && foldY - box.minY() <= fits
+        && band.foldEdges().contains(Side.HIGH_Y)) {
+      double shift = band.highY() - foldY;
+      addDistinct(poses, motion, heading, outline, shift, shift);
+    }
+  }
+
+  /** Adds a pose that fits and that no earlier one repeats. */
+  private static void addDistinct(
+      List<Pose> poses, Motion motion, Heading heading, Outline outline, double low, double high) {
+    if (low > high + EXACT_MM) {
+      return;
+    }
+    Pose pose = new Pose(motion, heading, outline, low, Math.max(low, high));
+    if (poses.stream().noneMatch(pose::repeats)) {
+      poses.add(pose);
+    }
+  }
+
+  /** Whether both are the same shape but for a shift that the search makes anyway. */
+  private boolean repeats(Pose other) {
+    boolean fixed = lowY == highY;
+    if (fixed != (other.lowY == other.highY)
+        || outline.points().size() != other.outline.points().size()) {
+      return false;
+    }
+    Box mine = outline.box();
+    Box theirs = other.outline.box();
+    double dx = theirs.minX() - mine.minX();
+    double dy = theirs.minY() - mine.minY();
+    return outline.points().stream()
+        .allMatch(
+            p ->
+                other.outline.points().stream()
+                    .anyMatch(
+                        q ->
+                            Math.abs(p.x() + dx - q.x()) < EXACT_MM
+                                && Math.abs(p.y() + dy - q.y()) < EXACT_MM));
+  }
+}

@@ -1,0 +1,27 @@
+package ellwand.nest;
+
+import ellwand.cutting.CutPiece;
+import ellwand.lay.Form;
+import ellwand.lay.Wanted;
+
+/**
+ * One placement to be made.
+ *
+ * @param wanted what it serves (the first of two, where a pair serves two symmetric wholes)
+ * @param drawn the piece as it lies: opened for {@link Form#OPENED}, else as drawn
+ * @param hand which hands may be seen from above
+ */
+record Request(Wanted wanted, Form form, CutPiece drawn, Hand hand) {
+
+  /** Which hands of a piece may be seen from above. */
+  enum Hand {
+    AS_DRAWN,
+    MIRRORED,
+    FREE
+  }
+
+  static Request of(Wanted wanted, Form form, Hand hand) {
+    CutPiece drawn = form == Form.OPENED ? wanted.cut().opened() : wanted.cut();
+    return new Request(wanted, form, drawn, hand);
+  }
+}

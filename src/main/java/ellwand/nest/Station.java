@@ -1,0 +1,32 @@
+package ellwand.nest;
+
+import ellwand.cloth.Band;
+import java.util.List;
+
+/**
+ * Where on the cloth and in which forms a serving can lie.
+ *
+ * @param stretch index of the stretch
+ * @param requests the placements it makes there
+ * @param longestMm the length of its longest placement, turned as short as it may be
+ */
+record Station(int stretch, Band band, List<Request> requests, double longestMm) {
+
+  /** Share of a lay that pieces usually fill: "very good" begins here, Vilumsone-Nemes p. 19. */
+  private static final double USUAL_FILL = 0.8;
+
+  Station {
+    requests = List.copyOf(requests);
+  }
+
+  /** What the placements take of the band's length when they fill it as pieces usually do, mm. */
+  double fillMm() {
+    double area = requests.stream().mapToDouble(r -> r.drawn().cutting().area()).sum();
+    return area / band.widthMm() / USUAL_FILL;
+  }
+
+  @Override
+  public String toString() {
+    return requests.get(0).form() + " in " + band.id();
+  }
+}

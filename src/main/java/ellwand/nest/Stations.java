@@ -1,0 +1,100 @@
+package ellwand.nest;
+
+import ellwand.cloth.Band;
+import ellwand.cloth.LaidCloth;
+import ellwand.cloth.Zone.Face;
+import ellwand.lay.Form;
+import ellwand.lay.Heading;
+import ellwand.lay.Lay;
+import ellwand.lay.Wanted;
+import ellwand.nest.Request.Hand;
+import ellwand.pattern.Cut.How;
+import ellwand.rule.Symmetry;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** What has to be served, and where each could be. */
+final class Stations {
+
+  private Stations() {}
+
+  /**
+   * The lay's wants as servings: one each, but two wholes of one garment and a symmetric piece go
+   * together, since a double zone cuts both at once.
+   */
+  static List<List<Wanted>> servings(Lay lay) {
+    List<List<Wanted>> servings = new ArrayList<>();
+    Map<String, Wanted> waiting = new LinkedHashMap<>();
+    for (Wanted wanted : lay.wanted()) {
+      if (wanted.how() != How.WHOLE || !Symmetry.of(wanted.cut())) {
+        servings.add(List.of(wanted));
+        continue;
+      }
+      String key = wanted.cut().name() + "/" + wanted.size() + "/" + wanted.garment();
+      Wanted first = waiting.remove(key);
+      if (first == null) {
+        waiting.put(key, wanted);
+      } else {
+        servings.add(List.of(first, wanted));
+      }
+    }
+    waiting.values().forEach(wanted -> servings.add(List.of(wanted)));
+    return servings;
+  }
+
+  /** Every station at which the wants could be served; empty if they fit nowhere. */
+  static List<Station> of(List<Wanted> wants, LaidCloth cloth) {
+    List<Station> stations = new ArrayList<>();
+    for (int stretch = 0; stretch < cloth.stretches().size(); stretch++) {
+      for (Band band : cloth.stretches().get(stretch)) {
+        for (List<Request> requests : requests(wants, band)) {
+          double longest =
+              requests.stream().mapToDouble(r -> shortest(r, band)).max().orElseThrow();
+          if (longest < Double.POSITIVE_INFINITY) {
+            stations.add(new Station(stretch, band, requests, longest));
+          }
+        }
+      }
+    }
+    return stations;
+  }
+
+  private static double shortest(Request request, Band band) {
+    return Pose.of(request, band, EnumSet.allOf(Heading.class)).stream()
+        .mapToDouble(pose -> pose.outline().box().length())
+        .min()
+        .orElse(Double.POSITIVE_INFINITY);
+  }
+
+  private static List<List<Request>> requests(List<Wanted> wants, Band band) {
+    Wanted first = wants.get(0);
+    boolean single = band.plies() == 1;
+    Hand drawn = band.sideUp() == Face.RIGHT ? Hand.AS_DRAWN : Hand.MIRRORED;
+    Hand mirrored = drawn == Hand.AS_DRAWN ? Hand.MIRRORED : Hand.AS_DRAWN;
+    return switch (first.how()) {
+      case FOLD ->
+          single || band.foldEdges().isEmpty()
+              ? List.of(List.of(Request.of(first, Form.OPENED, Hand.AS_DRAWN)))
+              : List.of(
+                  List.of(Request.of(first, Form.HALF, Hand.FREE)),
+                  List.of(Request.of(first, Form.OPENED, Hand.AS_DRAWN)));
+      case PAIR ->
+          single
+              ? List.of(
+                  List.of(
+                      Request.of(first, Form.WHOLE, drawn),
+                      Request.of(first, Form.WHOLE, mirrored)))
+              : List.of(List.of(Request.of(first, Form.PAIR, Hand.FREE)));
+      case WHOLE -> {
+        if (single) {
+          yield List.of(wants.stream().map(w -> Request.of(w, Form.WHOLE, drawn)).toList());
+        }
+        Form form = wants.size() == 2 ? Form.PAIR : Form.WHOLE;
+        yield List.of(List.of(Request.of(first, form, Hand.FREE)));
+      }
+    };
+  }
+}

@@ -1,0 +1,116 @@
+package ellwand.nest;
+
+import ellwand.cloth.Band;
+import ellwand.cloth.Cloth;
+import ellwand.cloth.Direction;
+import ellwand.geometry.Box;
+import ellwand.geometry.NoFitUnion;
+import ellwand.geometry.Outline;
+import ellwand.geometry.Region;
+import ellwand.lay.Heading;
+import ellwand.nest.kernel.Form;
+import ellwand.nest.kernel.Search;
+import ellwand.nest.kernel.Shape;
+import ellwand.nest.kernel.Strip;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.DoubleStream;
+
+/**
+ * What is to be placed on one stretch, in the kernel's terms.
+ *
+ * @param seats one for each copy
+ * @param search made ready to place them; empty where there is nothing to place
+ * @param poses for each request the ways it may lie, in the order of the kernel's forms
+ */
+record StretchTask(List<Seat> seats, List<List<Pose>> poses, Optional<Search> search) {
+
+  /** A request and its band. */
+  record Seat(Request request, Band band) {}
+
+  static StretchTask of(Cloth cloth, Decision decision, int stretch) {
+    List<Seat> seats = new ArrayList<>();
+    for (Station station : decision.stations()) {
+      if (station.stretch() == stretch) {
+        station.requests().forEach(r -> seats.add(new Seat(r, station.band())));
+      }
+    }
+    Builder builder = new Builder(cloth.gapMm(), stretch > 0);
+    for (Seat seat : seats) {
+      builder.add(
+          Pose.of(seat.request(), seat.band(), headings(cloth.direction(), decision, seat)));
+    }
+    return new StretchTask(seats, builder.poses, builder.search());
+  }
+
+  private static Set<Heading> headings(Direction direction, Decision decision, Seat seat) {
+    return switch (direction) {
+      case ANY_WAY -> EnumSet.allOf(Heading.class);
+      case ONE_WAY -> EnumSet.of(Heading.UP);
+      case ONE_WAY_PER_GARMENT ->
+          EnumSet.of(decision.headings().get(seat.request().wanted().garment()));
+    };
+  }
+
+  /**
+   * Collects shapes and forms; equal outlines become one shape, equal requests share their forms.
+   */
+  private static final class Builder {
+
+    private final double gapMm;
+    private final double beforeMm;
+    private final Map<Outline, Integer> indices = new HashMap<>();
+    private final List<Shape> shapes = new ArrayList<>();
+    private final Map<List<Pose>, List<Form>> formsOf = new HashMap<>();
+    private final List<List<Pose>> poses = new ArrayList<>();
+    private final List<List<Form>> copies = new ArrayList<>();
+
+    /**
+     * @param follows whether another stretch lies before this one, to whose pieces the gap applies
+     */
+    Builder(double gapMm, boolean follows) {
+      this.gapMm = gapMm;
+      this.beforeMm = follows ? gapMm : 0;
+    }
+
+    void add(List<Pose> ways) {
+      poses.add(ways);
+      copies.add(formsOf.computeIfAbsent(ways, w -> w.stream().map(this::form).toList()));
+    }
+
+    private Form form(Pose pose) {
+      Box box = pose.outline().box();
+      return Form.free(
+          indices.computeIfAbsent(pose.outline(), this::shape),
+          pose.lowY(),
+          pose.highY(),
+          beforeMm - box.minX(),
+          box.maxX());
+    }
+
+    private int shape(Outline outline) {
+      shapes.add(
+          new Shape(
+              grown(outline).points().stream()
+                  .flatMapToDouble(p -> DoubleStream.of(p.x(), p.y()))
+                  .toArray()));
+      return shapes.size() - 1;
+    }
+
+    /** Half the gap round each piece keeps the whole gap between any two. */
+    private Outline grown(Outline outline) {
+      return gapMm == 0 ? outline : Region.of(outline).grownMitred(gapMm / 2).shells().get(0);
+    }
+
+    Optional<Search> search() {
+      return copies.isEmpty()
+          ? Optional.empty()
+          : Optional.of(new Search(Strip.open(shapes, copies), NoFitUnion::rings));
+    }
+  }
+}

@@ -1,0 +1,139 @@
+package ellwand;
+
+import static com.tngtech.archunit.base.DescribedPredicate.not;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeSet;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+
+/** Holds the package table of the contributors' guide: who may import whom. */
+class PackagesTest {
+
+  /** A package, and the packages of ours that it may import; the table of DEVELOPERS.md. */
+  private static final Map<String, List<String>> TABLE = new LinkedHashMap<>();
+
+  static {
+    TABLE.put("work", List.of());
+    TABLE.put("units", List.of());
+    TABLE.put("geometry", List.of("units"));
+    TABLE.put("pattern", List.of("geometry", "units"));
+    TABLE.put("cutting", List.of("pattern", "geometry", "units"));
+    TABLE.put("cloth", List.of("geometry", "units"));
+    TABLE.put("lay", List.of("cutting", "cloth", "pattern", "geometry", "units"));
+    TABLE.put("rule", with("lay", "lay"));
+    TABLE.put("nest.kernel", List.of("work"));
+    TABLE.put("nest", with("rule", "nest.kernel", "rule", "work"));
+    TABLE.put("order", with("lay", "lay", "work"));
+    TABLE.put("figures", with("rule", "rule", "order"));
+    TABLE.put("draw", with("figures", "figures"));
+    TABLE.put("file", with("figures", "figures"));
+    TABLE.put("app", List.of());
+    TABLE.put("cli", List.of());
+    TABLE.put("bench", List.of());
+  }
+
+  private static JavaClasses classes;
+
+  private static List<String> with(String base, String... more) {
+    List<String> all = new ArrayList<>(TABLE.get(base));
+    for (String name : more) {
+      if (!all.contains(name)) {
+        all.add(name);
+      }
+    }
+    return List.copyOf(all);
+  }
+
+  @BeforeAll
+  static void read() {
+    classes =
+        new ClassFileImporter()
+            .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
+            .importPackages("ellwand");
+  }
+
+  @Test
+  void everyPackageIsInTheTable() {
+    TreeSet<String> found = new TreeSet<>();
+    classes.forEach(c -> found.add(c.getPackageName().substring("ellwand".length() + 1)));
+    TreeSet<String> unknown = new TreeSet<>(found);
+    unknown.removeAll(TABLE.keySet());
+    assertEquals(new TreeSet<>(), unknown, "packages that the table does not know");
+  }
+
+  @TestFactory
+  List<DynamicTest> eachImportsOnlyWhatItMay() {
+    List<DynamicTest> tests = new ArrayList<>();
+    TABLE.forEach(
+        (name, may) -> {
+          if (!may.isEmpty() || List.of("work", "units").contains(name)) {
+            tests.add(DynamicTest.dynamicTest(name, () -> holds(name, may)));
+          }
+        });
+    return tests;
+  }
+
+  private static void holds(String name, List<String> may) {
+    List<String> allowed = new ArrayList<>();
+    allowed.add("ellwand." + name);
+    may.forEach(other -> allowed.add("ellwand." + other));
+    noClasses()
+        .that(resideInAPackage("ellwand." + name))
+        .should()
+        .dependOnClassesThat(
+            resideInAPackage("ellwand..")
+                .and(not(resideInAnyPackage(allowed.toArray(new String[0])))))
+        .allowEmptyShould(true)
+        .check(classes);
+  }
+
+  @Test
+  void onlyTheAppAndTheBenchSeeTheNester() {
+    noClasses()
+        .that()
+        .resideOutsideOfPackages(
+            "ellwand.app", "ellwand.bench", "ellwand.nest", "ellwand.nest.kernel")
+        .should()
+        .dependOnClassesThat(resideInAnyPackage("ellwand.nest", "ellwand.nest.kernel"))
+        .check(classes);
+  }
+
+  @Test
+  void noCycles() {
+    slices().matching("ellwand.(**)").should().beFreeOfCycles().check(classes);
+  }
+
+  @Test
+  void librariesStayWhereTheyBelong() {
+    stays("org.locationtech.jts..", "ellwand.geometry");
+    stays("org.optaplanner..", "ellwand.nest", "ellwand.order");
+    stays("org.apache.batik..", "ellwand.draw", "ellwand.file");
+    stays("org.apache.pdfbox..", "ellwand.draw");
+    stays("picocli..", "ellwand.cli", "ellwand.bench");
+  }
+
+  private static void stays(String library, String... homes) {
+    noClasses()
+        .that()
+        .resideOutsideOfPackages(homes)
+        .should()
+        .dependOnClassesThat()
+        .resideInAPackage(library)
+        .allowEmptyShould(true)
+        .check(classes);
+  }
+}
