@@ -36,8 +36,9 @@ public final class LayRun {
    * Markers that have passed the check, with their figures.
    *
    * @param markers one for each cloth of the job, in its order
+   * @param unit that lengths are shown in
    */
-  public record Made(Job job, List<Marker> markers, JobFigures figures) {}
+  public record Made(Job job, List<Marker> markers, JobFigures figures, Unit unit) {}
 
   /**
    * Makes one marker for each cloth.
@@ -45,18 +46,17 @@ public final class LayRun {
    * @throws ellwand.nest.NoRoomException if a piece is wider than its cloth
    * @throws IllegalStateException if a marker breaks a hard rule, which is a bug of ours
    */
-  public static Made make(Job job, SearchOptions options, Stop stop, Progress progress) {
+  public static Made make(Job job, Unit unit, SearchOptions options, Stop stop, Progress progress) {
     List<Marker> markers = new ArrayList<>();
     for (Cloth cloth : job.cloths()) {
       markers.add(best(Lays.of(job, cloth), options, stop, progress));
     }
-    return new Made(job, markers, figures(job, markers));
+    return new Made(job, markers, figures(job, markers, unit), unit);
   }
 
-  private static JobFigures figures(Job job, List<Marker> markers) {
+  private static JobFigures figures(Job job, List<Marker> markers, Unit unit) {
     List<Figures> cloths = markers.stream().map(m -> Figures.of(m, List.of())).toList();
-    List<String> cautions =
-        new ArrayList<>(Cautions.of(java.util.Set.of(ellwand.figures.Wear.CHILDREN)));
+    List<String> cautions = new ArrayList<>(Cautions.of(job.wear()));
     cautions.addAll(job.notes());
     return JobFigures.of(job.style().name(), cloths, cautions);
   }
@@ -93,20 +93,21 @@ public final class LayRun {
    *
    * @return the files written
    */
-  public static List<Path> write(Made made, Path folder, Unit unit) {
+  public static List<Path> write(Made made, Path folder) {
     Map<Path, byte[]> files = new LinkedHashMap<>();
     for (int i = 0; i < made.markers().size(); i++) {
       Marker marker = made.markers().get(i);
       Figures figures = made.figures().cloths().get(i);
       String name = figures.cloth();
-      MarkerDrawing drawing = MarkerDrawing.of(marker, figures, unit);
+      MarkerDrawing drawing = MarkerDrawing.of(marker, figures, made.unit());
       files.put(folder.resolve(name + ".svg"), drawing.svg());
       files.put(folder.resolve(name + ".png"), drawing.png());
       files.put(folder.resolve(name + ".pdf"), drawing.pdf());
       files.put(folder.resolve(name + ".marker.json"), MarkerWriter.bytes(marker, made.job()));
     }
     files.put(folder.resolve("figures.json"), Json.bytes(made.figures()));
-    files.put(folder.resolve("cut-sheet.pdf"), CutSheet.pdf(made.figures(), made.markers(), unit));
+    files.put(
+        folder.resolve("cut-sheet.pdf"), CutSheet.pdf(made.figures(), made.markers(), made.unit()));
     files.forEach(WholeFile::write);
     return List.copyOf(files.keySet());
   }

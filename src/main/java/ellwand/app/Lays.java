@@ -1,13 +1,15 @@
 package ellwand.app;
 
 import ellwand.cloth.Cloth;
+import ellwand.cloth.Shrinkage;
+import ellwand.cutting.Cautions;
 import ellwand.cutting.CutPiece;
 import ellwand.cutting.Cutter;
 import ellwand.file.Job;
 import ellwand.lay.Lay;
 import ellwand.lay.Wanted;
 import ellwand.pattern.Cut;
-import ellwand.pattern.Piece;
+import ellwand.units.Unit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -38,13 +40,28 @@ final class Lays {
 
   /** The pieces of one size that are cut from a cloth, with their cutting lines. */
   static List<CutPiece> cutPieces(Job job, String size, Cloth cloth) {
-    List<CutPiece> pieces = new ArrayList<>();
-    for (Piece piece : job.style().pieces(size)) {
-      if (piece.cutFrom(cloth.name()).isPresent()) {
-        pieces.add(
-            Cutter.cut(piece, cloth.shrinkage().growthAlong(), cloth.shrinkage().growthAcross()));
-      }
+    Shrinkage shrinkage = cloth.shrinkage();
+    return job.style().pieces(size, cloth.name(), panelRoomMm(cloth)).stream()
+        .map(piece -> Cutter.cut(piece, shrinkage.growthAlong(), shrinkage.growthAcross()))
+        .toList();
+  }
+
+  /** What a cutter should know about the pieces cut from a cloth, one sentence each. */
+  static List<String> cautions(Job job, Cloth cloth, Unit unit) {
+    List<String> cautions = new ArrayList<>();
+    for (String size : job.garments().keySet()) {
+      job.style().panels(size, cloth.name(), panelRoomMm(cloth)).stream()
+          .flatMap(panels -> panels.sentence(unit).stream())
+          .forEach(cautions::add);
+      job.style().pieces(size, cloth.name(), panelRoomMm(cloth)).stream()
+          .flatMap(piece -> Cautions.of(piece).stream())
+          .forEach(caution -> cautions.add(caution.toString()));
     }
-    return pieces;
+    return cautions.stream().distinct().map(sentence -> sentence + ".").toList();
+  }
+
+  /** How wide a panel may be: cutting lines grow after that. */
+  private static double panelRoomMm(Cloth cloth) {
+    return cloth.usableWidthMm() / cloth.shrinkage().growthAcross();
   }
 }

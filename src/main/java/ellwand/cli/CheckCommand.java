@@ -1,6 +1,7 @@
 package ellwand.cli;
 
 import ellwand.app.CheckRun;
+import ellwand.app.JobCheck;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -42,12 +43,12 @@ final class CheckCommand implements Callable<Integer> {
   public Integer call() {
     PrintWriter out = spec.commandLine().getOut();
     if (!path.toString().endsWith(".json")) {
-      ellwand.file.JobReader.read(path);
+      JobCheck.cautions(path, show.unit()).forEach(out::println);
       out.println("Nothing wrong with " + path + ".");
       return Main.DONE;
     }
     CheckRun.Checked checked = CheckRun.marker(path, Optional.ofNullable(job));
-    checked.findings().forEach(f -> out.println(f.sentence(show.unit(checked.unit()))));
+    checked.findings().forEach(f -> out.println(f.sentence(show.unit().orElse(checked.unit()))));
     if (checked.jobChanged()) {
       spec.commandLine().getErr().println("The job has been changed since the marker was made.");
     }

@@ -56,7 +56,7 @@ final class DrawCommand implements Callable<Integer> {
           spec.commandLine(), "--scale takes a number above 0 and goes with a .pdf file");
     }
     Job job = JobReader.read(jobPath);
-    PieceDrawing drawing = DrawRun.pieces(job, show.unit(job.unit()));
+    PieceDrawing drawing = DrawRun.pieces(job, show.unit().orElse(job.unit()));
     WholeFile.write(out, bytes(drawing, name));
     spec.commandLine().getErr().println("Written: " + out);
     return Main.DONE;

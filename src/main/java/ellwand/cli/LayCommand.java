@@ -50,14 +50,14 @@ final class LayCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     Job job = JobReader.read(jobPath);
-    Unit unit = show.unit(job.unit());
+    Unit unit = show.unit().orElse(job.unit());
     SearchOptions options = search.options();
     PrintWriter err = spec.commandLine().getErr();
     LayRun.Made made;
     try (Console console = Console.open(err, options.effort(), unit)) {
-      made = LayRun.make(job, options, main.stop(), console);
+      made = LayRun.make(job, unit, options, main.stop(), console);
     }
-    LayRun.write(made, out == null ? defaultOut() : out, unit)
+    LayRun.write(made, out == null ? defaultOut() : out)
         .forEach(file -> err.println("Written: " + file));
     PrintWriter results = spec.commandLine().getOut();
     if (show.json()) {

@@ -1,6 +1,7 @@
 package ellwand.cli;
 
 import ellwand.units.Unit;
+import java.util.Optional;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.TypeConversionException;
@@ -18,8 +19,9 @@ final class ShowMixin {
   @Option(names = "--json", description = "Print the figures as JSON and nothing else.")
   private boolean json;
 
-  Unit unit(Unit ofTheJob) {
-    return unit == null ? ofTheJob : unit;
+  /** The unit asked for, if any; otherwise that of the job serves. */
+  Optional<Unit> unit() {
+    return Optional.ofNullable(unit);
   }
 
   boolean json() {

@@ -9,7 +9,6 @@ import ellwand.lay.Lay;
 import ellwand.lay.Wanted;
 import ellwand.nest.Request.Hand;
 import ellwand.pattern.Cut.How;
-import ellwand.rule.Symmetry;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
@@ -29,7 +28,7 @@ final class Stations {
     List<List<Wanted>> servings = new ArrayList<>();
     Map<String, Wanted> waiting = new LinkedHashMap<>();
     for (Wanted wanted : lay.wanted()) {
-      if (wanted.how() != How.WHOLE || !Symmetry.of(wanted.cut())) {
+      if (wanted.how() != How.WHOLE || !wanted.cut().symmetric()) {
         servings.add(List.of(wanted));
         continue;
       }

@@ -1,0 +1,29 @@
+package ellwand.app;
+
+import ellwand.file.Job;
+import ellwand.file.JobReader;
+import ellwand.units.Unit;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+
+/** Reads all of a job, down to its cutting lines, without laying it. */
+public final class JobCheck {
+
+  private JobCheck() {}
+
+  /**
+   * What a cutter should know about the pieces, one sentence each.
+   *
+   * @param unit that lengths are shown in; if absent, that of the job
+   * @throws ellwand.pattern.InputException with every problem of the job
+   */
+  public static List<String> cautions(Path jobPath, Optional<Unit> unit) {
+    Job job = JobReader.read(jobPath);
+    job.cloths().forEach(cloth -> Lays.of(job, cloth));
+    return job.cloths().stream()
+        .flatMap(cloth -> Lays.cautions(job, cloth, unit.orElse(job.unit())).stream())
+        .distinct()
+        .toList();
+  }
+}
