@@ -14,4 +14,9 @@ record Drawing(String title, Box frame, List<Item> items) {
     title = Lettering.clean(title);
     items = List.copyOf(items);
   }
+
+  /** With white all round. */
+  Drawing withMargin(double mm) {
+    return new Drawing(title, frame.grown(mm), items);
+  }
 }

@@ -19,7 +19,7 @@ record Key(List<Laid> laid, Palette palette, double widthMm, Reading reading) im
   private int columns() {
     double longest =
         palette.kinds().stream()
-            .mapToDouble(k -> Lettering.width(words(k), reading.points(Reading.TEXT)))
+            .mapToDouble(k -> Lettering.width(k + ": " + numbers(k), reading.points(Reading.TEXT)))
             .max()
             .orElse(0);
     double column = Math.max(reading.mm(COLUMN), longest + reading.mm(SWATCH + 5));
@@ -52,10 +52,13 @@ record Key(List<Laid> laid, Palette palette, double widthMm, Reading reading) im
               Ink.line(Colour.INK, reading.mm(0.25)).filled(palette.fill(kind)),
               Outline.of(swatch).points()));
       double room = column - side - reading.mm(4);
+      String numbers = ": " + numbers(kind);
+      double forName = Math.max(room / 3, room - Lettering.width(numbers, size));
+      String words = Lettering.shortened(kind, size, forName) + numbers;
       items.add(
           Item.Text.of(
               "key",
-              Lettering.shortened(words(kind), size, room),
+              Lettering.shortened(words, size, room),
               new Point(x + side + reading.mm(1.5), y - side * 0.84),
               size,
               Item.Anchor.START));
@@ -63,7 +66,7 @@ record Key(List<Laid> laid, Palette palette, double widthMm, Reading reading) im
     return List.of(Item.Group.of("key", items));
   }
 
-  private String words(String kind) {
+  private String numbers(String kind) {
     Map<String, List<Laid>> bySize =
         laid.stream()
             .filter(l -> l.piece().equals(kind))
@@ -71,15 +74,13 @@ record Key(List<Laid> laid, Palette palette, double widthMm, Reading reading) im
                 Collectors.groupingBy(
                     l -> l.copy().size(), LinkedHashMap::new, Collectors.toList()));
     boolean manySizes = laid.stream().map(l -> l.copy().size()).distinct().count() > 1;
-    return kind
-        + ": "
-        + bySize.entrySet().stream()
-            .map(
-                e ->
-                    e.getValue().stream()
-                            .map(l -> Integer.toString(l.number()))
-                            .collect(Collectors.joining(", "))
-                        + (manySizes ? " (size " + e.getKey() + ")" : ""))
-            .collect(Collectors.joining("; "));
+    return bySize.entrySet().stream()
+        .map(
+            e ->
+                e.getValue().stream()
+                        .map(l -> Integer.toString(l.number()))
+                        .collect(Collectors.joining(", "))
+                    + (manySizes ? " (size " + e.getKey() + ")" : ""))
+        .collect(Collectors.joining("; "));
   }
 }

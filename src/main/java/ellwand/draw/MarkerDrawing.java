@@ -43,7 +43,8 @@ public final class MarkerDrawing {
 
   /** SVG in UTF-8, true to size in mm, lettered so that it reads well printed on one A4 page. */
   public byte[] svg() {
-    return SvgWriter.bytes(drawing(sheet, fit, 1));
+    double margin = Paper.MARGIN_MM * fit.scale();
+    return SvgWriter.bytes(drawing(sheet, fit, 1).withMargin(margin));
   }
 
   /**

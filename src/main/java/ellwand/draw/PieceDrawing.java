@@ -7,6 +7,7 @@ import ellwand.geometry.Box;
 import ellwand.geometry.Point;
 import ellwand.units.Unit;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -50,7 +51,9 @@ public final class PieceDrawing {
   /** SVG in UTF-8, true to size in mm, lettered so that it reads well printed on one A4 page. */
   public byte[] svg() {
     Fit fit = fit();
-    return SvgWriter.bytes(drawing(fit.paper().innerWidthMm() * fit.scale(), fit.scale(), 1));
+    return SvgWriter.bytes(
+        drawing(fit.paper().innerWidthMm() * fit.scale(), fit.scale(), 1)
+            .withMargin(Paper.MARGIN_MM * fit.scale()));
   }
 
   /** A PNG picture of what is on the A4 page, 200 dots to the inch of that page. */
@@ -82,50 +85,68 @@ public final class PieceDrawing {
   }
 
   private Fit fit() {
+    Map<Double, List<Standing>> byScale = new HashMap<>();
     return Fit.onA4(
         (paper, scale) -> {
-          Box frame = drawing(paper.innerWidthMm() * scale, scale, scale).frame();
-          return frame.length() <= paper.innerWidthMm() * scale + 1e-6
-              && frame.width() <= paper.innerHeightMm() * scale;
+          List<Standing> standing = byScale.computeIfAbsent(scale, this::standing);
+          double width = paper.innerWidthMm() * scale;
+          Stack stack = stack(standing, width, new Reading(scale), scale);
+          return widest(standing) <= width && stack.heightMm() <= paper.innerHeightMm() * scale;
         });
   }
 
   private Drawing drawing(double widthMm, double readAt, double stated) {
-    Reading reading = new Reading(readAt);
-    List<Block> rows = new ArrayList<>();
-    double width = widthMm;
-    List<PieceCell> row = new ArrayList<>();
-    double used = 0;
-    int number = 0;
-    for (Map.Entry<String, List<CutPiece>> size : piecesBySize.entrySet()) {
-      for (CutPiece cut : size.getValue()) {
-        PieceCell cell =
-            PieceCell.of(
-                "piece-" + ++number,
-                cut,
-                style,
-                size.getKey(),
-                palette.fill(cut.name()),
-                reading,
-                shown);
-        double needed = cell.box().length() + reading.mm(GAP);
-        if (!row.isEmpty() && used + needed > width) {
-          rows.add(new Row(List.copyOf(row), reading.mm(GAP)));
-          row.clear();
-          used = 0;
-        }
-        row.add(cell);
-        used += needed;
-        width = Math.max(width, used);
-      }
-      rows.add(new Row(List.copyOf(row), reading.mm(GAP)));
-      row.clear();
-      used = 0;
-    }
-    rows.add(0, head(width, reading, stated));
-    Stack stack = new Stack(rows, reading.mm(GAP));
+    List<Standing> standing = standing(readAt);
+    double width = Math.max(widthMm, widest(standing));
+    Stack stack = stack(standing, width, new Reading(readAt), stated);
     return new Drawing(
         style, new Box(0, 0, width, stack.heightMm()), stack.items(new Point(0, stack.heightMm())));
+  }
+
+  private Stack stack(List<Standing> standing, double width, Reading reading, double stated) {
+    double gap = reading.mm(GAP);
+    List<Block> blocks = new ArrayList<>(List.of(head(width, reading, stated)));
+    blocks.addAll(rows(standing, width, gap));
+    return new Stack(blocks, gap);
+  }
+
+  private static double widest(List<Standing> standing) {
+    return standing.stream().mapToDouble(s -> s.cell().box().length()).max().orElse(0);
+  }
+
+  private List<Standing> standing(double readAt) {
+    Reading reading = new Reading(readAt);
+    List<Standing> standing = new ArrayList<>();
+    piecesBySize.forEach(
+        (size, cuts) -> {
+          for (CutPiece cut : cuts) {
+            standing.add(
+                new Standing(
+                    "piece-" + (standing.size() + 1),
+                    size,
+                    new PieceCell(cut, style, size, reading, shown),
+                    palette.fill(cut.name())));
+          }
+        });
+    return standing;
+  }
+
+  /** Fills rows from the left; each size begins a row. */
+  private static List<Row> rows(List<Standing> standing, double width, double gap) {
+    List<List<Standing>> rows = new ArrayList<>();
+    double used = 0;
+    String size = "";
+    for (Standing one : standing) {
+      double length = one.cell().box().length();
+      if (rows.isEmpty() || !one.size().equals(size) || used + gap + length > width) {
+        rows.add(new ArrayList<>());
+        used = -gap;
+      }
+      rows.get(rows.size() - 1).add(one);
+      used += gap + length;
+      size = one.size();
+    }
+    return rows.stream().map(r -> new Row(List.copyOf(r), gap)).toList();
   }
 
   private Block head(double width, Reading reading, double stated) {
@@ -143,25 +164,28 @@ public final class PieceDrawing {
         reading);
   }
 
+  /** A piece with its colour. */
+  private record Standing(String id, String size, PieceCell cell, Colour fill) {}
+
   /** Pieces standing side by side. */
-  private record Row(List<PieceCell> cells, double gapMm) implements Block {
+  private record Row(List<Standing> standing, double gapMm) implements Block {
 
     @Override
     public double heightMm() {
-      return cells.stream().mapToDouble(c -> c.box().width()).max().orElse(0);
+      return standing.stream().mapToDouble(s -> s.cell().box().width()).max().orElse(0);
     }
 
     @Override
     public List<Item> items(Point upperLeft) {
       List<Item> items = new ArrayList<>();
       double x = upperLeft.x();
-      for (PieceCell cell : cells) {
-        Point way =
-            new Point(x - cell.box().minX(), upperLeft.y() - heightMm() - cell.box().minY());
-        items.add(
-            new Item.Group(
-                cell.id(), "piece", Optional.of(cell.title()), Shift.by(way, cell.items())));
-        x += cell.box().length() + gapMm;
+      double y = upperLeft.y() - heightMm();
+      for (Standing one : standing) {
+        Box box = one.cell().box();
+        Point way = new Point(x - box.minX(), y - box.minY());
+        List<Item> shifted = Shift.by(way, one.cell().items(one.fill()));
+        items.add(new Item.Group(one.id(), "piece", Optional.of(one.cell().title()), shifted));
+        x += box.length() + gapMm;
       }
       return items;
     }

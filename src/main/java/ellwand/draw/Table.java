@@ -15,6 +15,7 @@ record Table(List<Column> columns, boolean ticks, Reading reading) {
 
   private static final double ROW = 5.6;
   private static final double NEXT_LINE = 4;
+  private static final int MOST_LINES = 3;
   private static final double HEAD_LINE = 4;
   private static final double PAD = 1;
   private static final double TICK = 3;
@@ -107,9 +108,16 @@ record Table(List<Column> columns, boolean ticks, Reading reading) {
 
     private List<String> lines(int column) {
       double size = table.reading.points(Reading.TEXT);
-      return table.columns.get(column).anchor() == Item.Anchor.END
-          ? List.of(cells.get(column))
-          : Lettering.wrapped(cells.get(column), size, table.room(column));
+      if (table.columns.get(column).anchor() == Item.Anchor.END) {
+        return List.of(cells.get(column));
+      }
+      List<String> all = Lettering.wrapped(cells.get(column), size, table.room(column));
+      if (all.size() <= MOST_LINES) {
+        return all;
+      }
+      List<String> first = new ArrayList<>(all.subList(0, MOST_LINES));
+      first.add(first.remove(MOST_LINES - 1) + "…");
+      return first;
     }
 
     @Override

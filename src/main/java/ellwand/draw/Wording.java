@@ -14,6 +14,9 @@ record Wording(List<String> lines, double points) {
   /** How much larger the first line is. */
   private static final double HEAD = 1.2;
 
+  /** Letters of a name that a label shows; tables show more. */
+  private static final int LONGEST_NAME = 28;
+
   Wording {
     lines = lines.stream().map(Lettering::clean).toList();
   }
@@ -27,7 +30,11 @@ record Wording(List<String> lines, double points) {
    * @param more lines that are left out first
    */
   static List<Wording> choices(String number, String name, List<String> main, List<String> more) {
-    String head = number.isEmpty() ? name : number + " " + name;
+    String shortName =
+        name.codePointCount(0, name.length()) <= LONGEST_NAME
+            ? name
+            : name.substring(0, name.offsetByCodePoints(0, LONGEST_NAME - 1)).strip() + "…";
+    String head = number.isEmpty() ? shortName : number + " " + shortName;
     List<String> full = lines(head, main, more);
     List<String> some = lines(head, main, List.of());
     List<String> first = lines(head, main.subList(0, 1), List.of());

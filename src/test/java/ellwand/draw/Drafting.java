@@ -1,7 +1,7 @@
 package ellwand.draw;
 
 import ellwand.cutting.CutPiece;
-import ellwand.geometry.Outline;
+import ellwand.cutting.Cutter;
 import ellwand.geometry.Path;
 import ellwand.geometry.Point;
 import ellwand.geometry.Segment;
@@ -15,7 +15,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** Drafts pieces for tests, with a plain mitred cutting line that needs no other package. */
+/** Drafts pieces for tests. */
 final class Drafting {
 
   private final String name;
@@ -97,53 +97,6 @@ final class Drafting {
             notches,
             innerLines,
             List.of(Cut.parse(cloth, how)));
-    List<Point> sewing = new ArrayList<>();
-    List<Double> allowances = new ArrayList<>();
-    for (Edge edge : edges) {
-      List<Point> line = edge.line().flattened(0.5);
-      for (int i = 0; i < line.size() - 1; i++) {
-        sewing.add(line.get(i));
-        allowances.add(edge.allowanceMm());
-      }
-    }
-    return new CutPiece(
-        piece,
-        Outline.of(mitred(sewing, allowances)),
-        Outline.of(sewing),
-        strokes(piece),
-        piece.innerLines().stream()
-            .map(l -> new CutPiece.Drawn(l.name(), l.line().flattened(0.5)))
-            .toList(),
-        Optional.ofNullable(fold)
-            .map(piece::edge)
-            .map(e -> new CutPiece.Stroke(e.line().start(), e.line().end())));
-  }
-
-  private static List<Point> mitred(List<Point> ring, List<Double> allowances) {
-    List<Point> outside = new ArrayList<>();
-    int n = ring.size();
-    for (int i = 0; i < n; i++) {
-      Point before = ring.get(i).minus(ring.get((i + n - 1) % n)).unit();
-      Point after = ring.get((i + 1) % n).minus(ring.get(i)).unit();
-      Point p = ring.get(i).minus(before.left().times(allowances.get((i + n - 1) % n)));
-      Point q = ring.get(i).minus(after.left().times(allowances.get(i)));
-      double turn = before.cross(after);
-      outside.add(Math.abs(turn) < 1e-6 ? q : p.plus(before.times(q.minus(p).cross(after) / turn)));
-    }
-    return outside;
-  }
-
-  private static List<CutPiece.Stroke> strokes(Piece piece) {
-    List<CutPiece.Stroke> strokes = new ArrayList<>();
-    for (Notch notch : piece.notches()) {
-      Edge edge = piece.edge(notch.edge());
-      for (int i = 0; i < notch.strokes(); i++) {
-        Path.Mark mark = edge.line().mark(notch.atMm() + 6 * i);
-        Point inward = mark.direction().left();
-        Point foot = mark.at().minus(inward.times(edge.allowanceMm()));
-        strokes.add(new CutPiece.Stroke(foot, foot.plus(inward.times(notch.depthMm()))));
-      }
-    }
-    return strokes;
+    return Cutter.cut(piece, 1, 1);
   }
 }

@@ -7,8 +7,10 @@ import ellwand.cloth.LaidCloth;
 import ellwand.cloth.Shrinkage;
 import ellwand.cloth.Zone;
 import ellwand.cutting.CutPiece;
+import ellwand.figures.Cautions;
 import ellwand.figures.Figures;
 import ellwand.figures.JobFigures;
+import ellwand.figures.Wear;
 import ellwand.geometry.Box;
 import ellwand.geometry.Motion;
 import ellwand.geometry.Outline;
@@ -20,7 +22,10 @@ import ellwand.lay.Marker;
 import ellwand.lay.Wanted;
 import ellwand.pattern.Cut;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 
 /** Markers laid by hand, for the drawings to show. */
 final class Samples {
@@ -161,25 +166,96 @@ final class Samples {
     return new Marker(lay, Fold.OPEN, zones, copies, new Marker.Search(7, 2, "30s", true));
   }
 
+  static final String TAGS = "<b>&\"pocket\"</b>";
+  static final String LETTERS = "Ålesund – złoty кант 裁";
+  static final String LONG = "Undercollar interfacing panel ".repeat(12).strip();
+
+  /** Names that try to break out of the file or the page. */
+  static Marker hostile() {
+    List<CutPiece> cuts =
+        List.of(
+            Drafting.rectangle(TAGS, 300, 200, 10).cut("main", "1"),
+            Drafting.rectangle(LETTERS, 300, 200, 10).cut("main", "1"),
+            Drafting.rectangle(LONG, 300, 200, 10).cut("main", "1"),
+            Drafting.rectangle("X".repeat(400), 300, 200, 10).cut("main", "1"),
+            Drafting.rectangle("tab\tline\nbell\u0007", 300, 200, 10).cut("main", "1"));
+    List<Wanted> wanted = cuts.stream().map(c -> new Wanted(c, "104", 1, Cut.How.WHOLE)).toList();
+    List<Copy> copies = new ArrayList<>();
+    for (CutPiece cut : cuts) {
+      copies.add(laid(cut, 1, Form.WHOLE, "open", 0, 0, copies.size() * 230));
+    }
+    Lay lay = new Lay("<script>" + LONG, cloth(Direction.ONE_WAY, Fold.OPEN), wanted);
+    List<Zone> zones = List.of(LaidCloth.of(lay.cloth(), Fold.OPEN).bands().get(0).zone(0, 320));
+    return new Marker(lay, Fold.OPEN, zones, copies, new Marker.Search(1, 1, "1s", false));
+  }
+
   private static boolean isPairBegun(List<Wanted> wanted, CutPiece cut, int garment) {
     return wanted.stream()
         .anyMatch(w -> w.cut().name().equals(cut.name()) && w.garment() == garment);
   }
 
-  static java.util.Map<String, List<CutPiece>> pieces() {
-    return java.util.Map.of(
-        "104", List.of(back(), front(), sleeve(), collar(), facing(), pocket(), loop()));
+  /** A half on the fold and a pocket whose twin is spare: small enough to read as a file. */
+  static Marker bib() {
+    CutPiece bib =
+        Drafting.of("Bib", 0, 0)
+            .fold("centre", 180, 0)
+            .line("top", 20, 180, 70)
+            .curve("side", 10, 120, 80, 60, 110, 0, 120)
+            .line("waist", 15, 0, 0)
+            .notch("side", 60, 1)
+            .cut("main", "1 on fold");
+    CutPiece patch = Drafting.rectangle("Patch", 60, 50, 10).cut("main", "1");
+    Lay lay =
+        new Lay(
+            "Quay bib",
+            new Cloth(
+                "main",
+                400,
+                0,
+                0,
+                Direction.ANY_WAY,
+                List.of(Fold.LENGTHWISE),
+                Shrinkage.NONE,
+                0,
+                100,
+                0,
+                ""),
+            List.of(
+                new Wanted(bib, "86", 1, Cut.How.FOLD), new Wanted(patch, "86", 1, Cut.How.WHOLE)));
+    Zone folded = LaidCloth.of(lay.cloth(), Fold.LENGTHWISE).bands().get(0).zone(0, 215);
+    List<Copy> copies =
+        List.of(
+            laid(bib, "86", 1, Form.HALF, "folded", 0, 0, 0),
+            laid(patch, "86", 1, Form.WHOLE, "folded", 180, 135, 130));
+    return new Marker(
+        lay, Fold.LENGTHWISE, List.of(folded), copies, new Marker.Search(1, 1, "10steps", false));
+  }
+
+  static Map<String, List<CutPiece>> pieces() {
+    return Map.of("104", List.of(back(), front(), sleeve(), collar(), facing(), pocket(), loop()));
   }
 
   /** One copy whose cutting line begins at a place, mm. */
   static Copy laid(
       CutPiece cut, int garment, Form form, String zone, double turn, double minX, double minY) {
+    return laid(cut, "104", garment, form, zone, turn, minX, minY);
+  }
+
+  private static Copy laid(
+      CutPiece cut,
+      String size,
+      int garment,
+      Form form,
+      String zone,
+      double turn,
+      double minX,
+      double minY) {
     Outline drawn = form == Form.OPENED ? cut.opened().cutting() : cut.cutting();
     Box box = drawn.moved(new Motion(false, turn, 0, 0)).box();
     Motion motion = new Motion(false, turn, minX - box.minX(), minY - box.minY());
     return new Copy(
         cut.name(),
-        "104",
+        size,
         garment,
         form,
         zone,
@@ -189,47 +265,14 @@ final class Samples {
   }
 
   static Figures figures(Marker marker) {
-    Cloth cloth = marker.lay().cloth();
-    double toBuy = Math.ceil((marker.lengthMm() + cloth.endsMm()) / 50) * 50;
-    double area = cloth.usableWidthMm() * marker.clothLengthMm();
-    return new Figures(
-        cloth.name(),
-        marker.fold().words(),
-        cloth.direction().words(),
-        (int) marker.copies().stream().map(Copy::garment).distinct().count(),
-        cloth.widthMm(),
-        cloth.usableWidthMm(),
-        cloth.widthMm(),
-        marker.lengthMm(),
-        marker.clothLengthMm(),
-        cloth.endsMm(),
-        cloth.shopStepMm(),
-        toBuy,
-        marker.utilisation(),
-        marker.lay().wantedAreaMm2(),
-        area - marker.lay().wantedAreaMm2(),
-        cloth.pricePerMetre(),
-        toBuy / 1000 * cloth.pricePerMetre(),
-        cloth.currency(),
-        List.of(),
-        List.of(),
-        List.of(),
-        List.of(),
-        List.of(
-            "Lay all pieces with their tops away from the cut end: the cloth has a direction.",
-            "Children's clothes: no cords at hood or neck up to 7 years (EN 14682)."),
-        marker.search().stoppedEarly());
+    return Figures.of(
+        marker, List.of("Front facing is cut in one piece: fold it along its middle."));
   }
 
   static JobFigures job(Marker... markers) {
-    List<Figures> figures = java.util.Arrays.stream(markers).map(Samples::figures).toList();
-    return new JobFigures(
+    return JobFigures.of(
         markers[0].lay().style(),
-        1,
-        figures,
-        figures.stream().mapToDouble(Figures::cost).sum(),
-        figures.stream().mapToDouble(Figures::cost).sum(),
-        "EUR",
-        List.of("Close a rotary cutter when it is down; count pins and needles back."));
+        Arrays.stream(markers).map(Samples::figures).toList(),
+        Cautions.of(Set.of(Wear.CHILDREN)));
   }
 }

@@ -1,0 +1,171 @@
+package ellwand.draw;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import ellwand.geometry.Box;
+import ellwand.geometry.Motion;
+import ellwand.geometry.Outline;
+import ellwand.geometry.Point;
+import ellwand.geometry.Region;
+import ellwand.lay.Marker;
+import ellwand.units.Unit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Nothing overlaps and nothing is cut off, on sheets that are read on A4. */
+class LayoutTest {
+
+  /** What may be looked at. */
+  enum Sheet {
+    JACKET(Samples.jacket(), Unit.CM),
+    JACKET_IN_INCHES(Samples.jacket(), Unit.INCH),
+    OVERALLS(Samples.overalls(), Unit.MM),
+    HOSTILE(Samples.hostile(), Unit.YARD);
+
+    private final Marker marker;
+    private final Unit unit;
+
+    Sheet(Marker marker, Unit unit) {
+      this.marker = marker;
+      this.unit = unit;
+    }
+
+    Drawing drawing() {
+      MarkerSheet sheet = new MarkerSheet(marker, Samples.figures(marker), unit);
+      return MarkerDrawing.drawing(sheet, MarkerDrawing.fit(sheet, 0), 1);
+    }
+
+    double scale() {
+      MarkerSheet sheet = new MarkerSheet(marker, Samples.figures(marker), unit);
+      return MarkerDrawing.fit(sheet, 0).scale();
+    }
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void wordsStandWithinTheSheetAndClearOfOneAnother(Sheet sheet) {
+    Drawing drawing = sheet.drawing();
+    List<Item.Text> texts = texts(drawing.items());
+    assertTrue(texts.size() > 20);
+    Region frame = Region.of(drawing.frame().grown(0.01));
+    for (int i = 0; i < texts.size(); i++) {
+      Region words = Region.of(area(texts.get(i)));
+      assertTrue(words.minus(frame).isEmpty(), texts.get(i).words() + " leaves the sheet");
+      for (int j = 0; j < i; j++) {
+        String both = texts.get(i).words() + " / " + texts.get(j).words();
+        assertTrue(words.intersect(Region.of(area(texts.get(j)))).isEmpty(), both);
+      }
+    }
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void labelsAndArrowsStandInsideTheirPieces(Sheet sheet) {
+    for (Item.Group copy : groups(sheet.drawing().items())) {
+      if (copy.kind().startsWith("copy ")) {
+        Region piece = Region.of(outline(copy));
+        boolean pointed = copy.items().stream().anyMatch(i -> isLines(i, "pointer"));
+        List<Region> labels = texts(copy.items()).stream().map(t -> Region.of(area(t))).toList();
+        assertTrue(!labels.isEmpty(), copy.id());
+        for (Region label : labels) {
+          assertEquals(pointed, !label.minus(piece).isEmpty(), copy.id());
+        }
+        arrow(copy).ifPresent(a -> assertInside(copy, a, piece, labels));
+      }
+    }
+  }
+
+  private static void assertInside(
+      Item.Group copy, Region arrow, Region piece, List<Region> labels) {
+    assertTrue(arrow.minus(piece).isEmpty(), copy.id());
+    labels.forEach(l -> assertTrue(arrow.intersect(l).isEmpty(), copy.id()));
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void typeIsLargeEnoughToRead(Sheet sheet) {
+    double scale = sheet.scale();
+    for (Item.Text text : texts(sheet.drawing().items())) {
+      double points = text.sizeMm() / scale * 72 / 25.4;
+      double least = List.of("figure", "caution", "key").contains(text.kind()) ? 9 : 7;
+      assertTrue(points >= least - 1e-9, text.kind() + " " + points);
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {5, 8, 20})
+  void edgeNamesStandClearOfTheirPieceAndOfOneAnother(double scale) {
+    for (var cut : Samples.pieces().get("104")) {
+      PieceCell cell =
+          new PieceCell(cut, "Weir jacket", "104", new Reading(scale), new Shown(Unit.CM));
+      List<Item> items = cell.items(Colour.WHITE);
+      Region piece = Region.of(cut.cutting().moved(new Motion(false, 90, 0, 0)));
+      List<Item.Text> names =
+          texts(items).stream().filter(t -> t.kind().equals("edge-name")).toList();
+      assertTrue(names.size() >= cut.piece().edges().size(), cut.name());
+      for (int i = 0; i < names.size(); i++) {
+        Region name = Region.of(area(names.get(i)));
+        assertTrue(name.intersect(piece).isEmpty(), names.get(i).words());
+        for (int j = 0; j < i; j++) {
+          assertTrue(name.intersect(Region.of(area(names.get(j)))).isEmpty(), names.get(i).words());
+        }
+      }
+    }
+  }
+
+  private static List<Item.Text> texts(List<Item> items) {
+    List<Item.Text> texts = new ArrayList<>();
+    for (Item item : items) {
+      if (item instanceof Item.Text text && !text.words().isBlank()) {
+        texts.add(text);
+      } else if (item instanceof Item.Group group) {
+        texts.addAll(texts(group.items()));
+      }
+    }
+    return texts;
+  }
+
+  private static List<Item.Group> groups(List<Item> items) {
+    List<Item.Group> groups = new ArrayList<>();
+    for (Item item : items) {
+      if (item instanceof Item.Group group) {
+        groups.add(group);
+        groups.addAll(groups(group.items()));
+      }
+    }
+    return groups;
+  }
+
+  private static boolean isLines(Item item, String kind) {
+    return item instanceof Item.Lines lines && lines.kind().startsWith(kind);
+  }
+
+  private static Outline outline(Item.Group copy) {
+    return copy.items().stream()
+        .filter(i -> isLines(i, "outline"))
+        .map(i -> Outline.of(((Item.Lines) i).lines().get(0)))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static Optional<Region> arrow(Item.Group copy) {
+    return copy.items().stream()
+        .filter(i -> isLines(i, "grain-line"))
+        .map(i -> ((Item.Lines) i).lines().get(0))
+        .map(l -> Region.of(Box.around(l).grown(0.1)))
+        .findFirst();
+  }
+
+  /** What the letters cover, capitals above the base line. */
+  private static Outline area(Item.Text text) {
+    double before = -text.widthMm() * text.anchor().share();
+    Box box = new Box(before, 0, before + text.widthMm(), text.sizeMm() * Lettering.CAPITALS);
+    Point at = text.at();
+    return Outline.of(box).moved(new Motion(false, text.turnDegrees(), at.x(), at.y()));
+  }
+}
