@@ -194,13 +194,16 @@ final class Samples {
         .anyMatch(w -> w.cut().name().equals(cut.name()) && w.garment() == garment);
   }
 
-  /** A half on the fold and a pocket whose twin is spare: small enough to read as a file. */
+  /**
+   * A half on the fold and a patch whose twin is spare: small enough to read as a file, and without
+   * curves, so that only the drawing decides how the file looks.
+   */
   static Marker bib() {
     CutPiece bib =
         Drafting.of("Bib", 0, 0)
             .fold("centre", 180, 0)
             .line("top", 20, 180, 70)
-            .curve("side", 10, 120, 80, 60, 110, 0, 120)
+            .line("side", 10, 0, 120)
             .line("waist", 15, 0, 0)
             .notch("side", 60, 1)
             .cut("main", "1 on fold");
