@@ -18,6 +18,9 @@ record Corner(List<Point> points, double offFirst, double offSecond, boolean sur
   /** Below this, degrees, two edges count as running on smoothly. */
   private static final double SMOOTH_DEGREES = 1;
 
+  /** Over how many widths of the wider allowance a mitre may taper it to the narrower. */
+  private static final double TAPER = 1 + 1e-9;
+
   Corner {
     points = List.copyOf(points);
   }
@@ -28,8 +31,8 @@ record Corner(List<Point> points, double offFirst, double offSecond, boolean sur
 
   /**
    * The corner between the end of one edge and the start of the next: mitred; squared off where the
-   * mitre would run past {@link Cutter#MITRE_LIMIT}; a square step where one edge runs on into
-   * another with a different allowance.
+   * mitre would run past {@link Cutter#MITRE_LIMIT}; a square step where one edge runs on, smoothly
+   * or nearly so, into another with a different allowance.
    */
   static Corner between(Arm a, Arm b) {
     if (a.allowance() == 0 && b.allowance() == 0) {
@@ -48,16 +51,15 @@ record Corner(List<Point> points, double offFirst, double offSecond, boolean sur
     double pastB = (a.allowance() - b.allowance() * cos) / sin;
     double wider = Math.max(a.allowance(), b.allowance());
     double limit = Cutter.MITRE_LIMIT * wider;
-    boolean far = !(Math.hypot(a.allowance(), pastA) <= limit);
     if (sin > 0 && pastA >= 0 && pastB >= 0) {
-      return far ? squaredOff(a, b, limit) : untrimmed(List.of(a.past(pastA)));
+      return Math.hypot(a.allowance(), pastA) <= limit
+          ? untrimmed(List.of(a.past(pastA)))
+          : squaredOff(a, b, limit);
     }
-    boolean beyond = (pastA > 0 || pastB > 0 || sin > 0) && far;
+    // Beside a much wider allowance at a blunt corner a mitre would taper it too far away.
     boolean uneven =
-        a.allowance() > 0
-            && b.allowance() > 0
-            && (sin > 0 ? Math.min(pastA, pastB) < -wider : Math.max(pastA, pastB) > wider);
-    if (beyond || uneven) {
+        sin > 0 ? Math.min(pastA, pastB) < -TAPER * wider : Math.max(pastA, pastB) > TAPER * wider;
+    if (uneven) {
       return step(a, b);
     }
     return meeting(a, b, limit)

@@ -96,8 +96,13 @@ public record CutPiece(
     Stroke line =
         fold.orElseThrow(() -> new IllegalStateException(name() + " is not a half piece"));
     List<Stroke> bothNotches = new ArrayList<>(notches);
-    notches.forEach(
-        n -> bothNotches.add(new Stroke(mirrored(n.from(), line), mirrored(n.to(), line))));
+    for (Stroke n : notches) {
+      Stroke twin = new Stroke(mirrored(n.from(), line), mirrored(n.to(), line));
+      // A notch on the fold is its own mirror image.
+      if (twin.from().distance(n.from()) > Opening.ON_LINE_MM) {
+        bothNotches.add(twin);
+      }
+    }
     List<Drawn> bothLines = new ArrayList<>(innerLines);
     innerLines.forEach(
         l ->

@@ -22,6 +22,9 @@ final class CuttingLine {
 
   private static final double ON_LINE_MM = 1e-3;
 
+  /** How many allowances past its corner an edge's cutting line may meet the fold line. */
+  private static final double FOLD_REACH = 10;
+
   private final Piece piece;
   private final List<Run> runs = new ArrayList<>();
 
@@ -84,9 +87,6 @@ final class CuttingLine {
                         "its cutting line does not meet the fold line",
                         "Draw the edge square to the fold where the two meet")));
   }
-
-  /** How many allowances past its corner an edge's cutting line may meet the fold line. */
-  private static final double FOLD_REACH = 10;
 
   private void checkFold(Outline outline) {
     if (piece.fold().isEmpty()) {
@@ -176,7 +176,7 @@ final class CuttingLine {
             edge.name(),
             String.format(
                 Locale.ROOT,
-                "its allowance of %.1f mm is more than the concave corner can take: %s",
+                "its allowance of %.1f mm is more than the corner can take: %s",
                 edge.allowanceMm(),
                 why),
             "Make the allowance narrower, or open the corner out"));

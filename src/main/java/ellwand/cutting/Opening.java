@@ -9,7 +9,7 @@ import java.util.List;
 final class Opening {
 
   /** Points nearer the fold line than this lie on it, mm. */
-  private static final double ON_LINE_MM = 1e-6;
+  static final double ON_LINE_MM = 1e-6;
 
   private Opening() {}
 

@@ -17,7 +17,7 @@ import net.jqwik.api.Property;
 /** What must hold of every cutting line, on random pieces. */
 class CutterRandomTest {
 
-  private static final double NEAR_CORNER_MM = 95;
+  private static final double NEAR_CORNER_MM = 75;
 
   @Property(tries = 300)
   void convexPiecesAreCutAtTheirAllowances(@ForAll long seed) {

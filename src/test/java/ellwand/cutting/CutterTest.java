@@ -4,6 +4,7 @@ import static ellwand.cutting.Drawn.cutting;
 import static ellwand.cutting.Drawn.polygon;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import ellwand.pattern.Grain;
 import org.junit.jupiter.api.Test;
 
 /** Cutting lines worked out by hand. */
@@ -147,5 +148,51 @@ class CutterTest {
     var cut = Cutter.cut(piece, 1 / (1 - 0.05), 1 / (1 - 0.02)).cutting().box();
     assertEquals(220 / 0.95, cut.length(), 1e-9);
     assertEquals(120 / 0.98, cut.width(), 1e-9);
+  }
+
+  @Test
+  void atABluntCornerAWiderAllowanceStepsSquare() {
+    // The top edge turns by the angle of 7-24-25, some 16 degrees.
+    var stepped = polygon(new double[] {0, 0, 0, 25, 0}, 0, 0, 100, 0, 100, 96, 76, 103, 0, 103);
+    Same.points(cutting(stepped), 0, 0, 100, 0, 100, 96, 76, 103, 76, 128, 0, 128);
+  }
+
+  @Test
+  void whereAHalfPieceRunsUnevenlyItsFoldIsStraightened() {
+    var piece =
+        Drawn.from(0, 0).fold(300, 0.04).line(300, 100, 10).line(0, 100, 10).line(0, 0, 10).piece();
+    CutPiece cut = Cutter.cut(piece, 1, 1);
+    assertEquals(cut.fold().orElseThrow().from().y(), cut.fold().orElseThrow().to().y(), 1e-9);
+    assertEquals(0, cut.cutting().box().minY(), 1e-9);
+  }
+
+  @Test
+  void aPieceThatMayLieEitherWayGrowsByTheLargerShrinkage() {
+    var piece =
+        Drawn.from(0, 0)
+            .line(200, 0, 0)
+            .line(200, 100, 0)
+            .line(0, 100, 0)
+            .line(0, 0, 0)
+            .grain(Grain.EITHER)
+            .piece();
+    var box = Cutter.cut(piece, 1.02, 1.05).cutting().box();
+    assertEquals(210, box.length(), 1e-9);
+    assertEquals(105, box.width(), 1e-9);
+  }
+
+  @Test
+  void aPieceLaidAcrossGrowsAcrossAlongItsDrawnX() {
+    var piece =
+        Drawn.from(0, 0)
+            .line(200, 0, 0)
+            .line(200, 100, 0)
+            .line(0, 100, 0)
+            .line(0, 0, 0)
+            .grain(Grain.ACROSS)
+            .piece();
+    var box = Cutter.cut(piece, 1.02, 1.05).cutting().box();
+    assertEquals(210, box.length(), 1e-9);
+    assertEquals(102, box.width(), 1e-9);
   }
 }
