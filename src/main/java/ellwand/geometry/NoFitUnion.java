@@ -1,17 +1,17 @@
 package ellwand.geometry;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.GeometryFactory;
-import org.locationtech.jts.geom.LinearRing;
-import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.PrecisionModel;
-import org.locationtech.jts.operation.overlayng.UnaryUnionNG;
+import org.locationtech.jts.noding.NodedSegmentString;
+import org.locationtech.jts.noding.SegmentString;
+import org.locationtech.jts.noding.snapround.SnapRoundingNoder;
 
 /**
- * No-fit polygons as unions of the Minkowski sums of convex parts.
+ * No-fit polygons: the union of all places at which one outline overlaps another, as what the
+ * convolution of the two winds about.
  *
  * <p>Points are snapped to a grid of about 2e-10 of the shapes' size, so the border is that exact.
  */
@@ -38,78 +38,37 @@ public final class NoFitUnion {
     for (double c : moving) {
       size = Math.max(size, Math.abs(c));
     }
-    double scale = Math.scalb(1.0, 32 - Math.getExponent(size));
-    GeometryFactory factory = new GeometryFactory(new PrecisionModel(scale));
-    List<Polygon> sums = new ArrayList<>();
-    List<double[]> others = ConvexParts.of(turned);
-    for (double[] a : ConvexParts.of(still)) {
-      for (double[] b : others) {
-        sums.add(polygon(factory, sum(a, b)));
+    double grid = Math.scalb(1.0, Math.getExponent(size) - 32);
+    WoundPlane plane = new WoundPlane();
+    for (Object noded : noded(Convolution.of(still, turned), grid)) {
+      SegmentString string = (SegmentString) noded;
+      int times = (Boolean) string.getData() ? 1 : -1;
+      for (int i = 1; i < string.size(); i++) {
+        plane.add(string.getCoordinate(i - 1), string.getCoordinate(i), times);
       }
     }
-    Geometry union = UnaryUnionNG.union(factory.buildGeometry(sums), factory.getPrecisionModel());
     List<double[]> rings = new ArrayList<>();
-    for (int i = 0; i < union.getNumGeometries(); i++) {
-      Polygon polygon = (Polygon) union.getGeometryN(i);
-      add(rings, polygon.getExteriorRing(), true, 4 / scale);
-      for (int k = 0; k < polygon.getNumInteriorRing(); k++) {
-        add(rings, polygon.getInteriorRingN(k), false, 4 / scale);
-      }
+    for (List<Coordinate> border : plane.borders()) {
+      add(rings, border, 4 * grid);
     }
     return rings;
   }
 
-  /** The Minkowski sum of two convex rings: their sides in the order of their directions. */
-  private static double[] sum(double[] a, double[] b) {
-    int n = a.length / 2;
-    int m = b.length / 2;
-    int i = lowest(a);
-    int k = lowest(b);
-    double[] sum = new double[2 * (n + m)];
-    int taken = 0;
-    for (int s = 0, t = 0; s < n || t < m; ) {
-      sum[taken++] = a[2 * i] + b[2 * k];
-      sum[taken++] = a[2 * i + 1] + b[2 * k + 1];
-      int ni = (i + 1) % n;
-      int nk = (k + 1) % m;
-      double turn =
-          (a[2 * ni] - a[2 * i]) * (b[2 * nk + 1] - b[2 * k + 1])
-              - (a[2 * ni + 1] - a[2 * i + 1]) * (b[2 * nk] - b[2 * k]);
-      if (t == m || s < n && turn >= 0) {
-        i = ni;
-        s++;
-      } else {
-        k = nk;
-        t++;
-      }
+  private static Collection<?> noded(List<Convolution.Stretch> stretches, double grid) {
+    List<SegmentString> strings = new ArrayList<>();
+    for (Convolution.Stretch s : stretches) {
+      Coordinate from = new Coordinate(s.fromX(), s.fromY());
+      Coordinate to = new Coordinate(s.toX(), s.toY());
+      strings.add(new NodedSegmentString(new Coordinate[] {from, to}, s.forward()));
     }
-    return sum;
+    SnapRoundingNoder noder = new SnapRoundingNoder(new PrecisionModel(1 / grid));
+    noder.computeNodes(strings);
+    return noder.getNodedSubstrings();
   }
 
-  private static int lowest(double[] ring) {
-    int lowest = 0;
-    for (int i = 1; i < ring.length / 2; i++) {
-      double dy = ring[2 * i + 1] - ring[2 * lowest + 1];
-      if (dy < 0 || dy == 0 && ring[2 * i] < ring[2 * lowest]) {
-        lowest = i;
-      }
-    }
-    return lowest;
-  }
-
-  private static Polygon polygon(GeometryFactory factory, double[] ring) {
-    Coordinate[] points = new Coordinate[ring.length / 2 + 1];
-    for (int i = 0; i < points.length - 1; i++) {
-      points[i] = new Coordinate(ring[2 * i], ring[2 * i + 1]);
-    }
-    points[points.length - 1] = points[0].copy();
-    return factory.createPolygon(points);
-  }
-
-  /** Adds a ring without its straight corners, turned the right way; slivers are left out. */
-  private static void add(List<double[]> rings, LinearRing ring, boolean border, double grid) {
-    List<Coordinate> points = new ArrayList<>(List.of(ring.getCoordinates()));
-    points.remove(points.size() - 1);
+  /** Adds a border without its straight corners; slivers are left out. */
+  private static void add(List<double[]> rings, List<Coordinate> border, double grid) {
+    List<Coordinate> points = new ArrayList<>(border);
     for (int i = 0; i < points.size() && points.size() > 3; ) {
       Coordinate a = points.get((i + points.size() - 1) % points.size());
       Coordinate b = points.get(i);
@@ -136,15 +95,6 @@ public final class NoFitUnion {
     if (Math.abs(twice) <= 64 * grid * round) {
       return;
     }
-    rings.add(twice > 0 == border ? flat : reversed(flat));
-  }
-
-  private static double[] reversed(double[] ring) {
-    double[] back = new double[ring.length];
-    for (int i = 0; i < ring.length; i += 2) {
-      back[i] = ring[ring.length - 2 - i];
-      back[i + 1] = ring[ring.length - 1 - i];
-    }
-    return back;
+    rings.add(flat);
   }
 }

@@ -16,11 +16,19 @@ final class Arrangement {
   final int[] form;
   final int[] shape;
 
+  /** Middle and half reach of each body's box: x, y, half x, half y. */
+  private final double[] boxes;
+
   /** Depth of each pair's overlap, body by body, both halves kept. */
   final double[] depth;
 
   /** What a unit of depth costs just now, body by body. */
   final double[] weight;
+
+  /** Pairs that cost more than at first, the lower body first: their places in the arrays above. */
+  private final int[] dear;
+
+  private int dearCount;
 
   /** With how many others each body overlaps. */
   final int[] clashes;
@@ -39,8 +47,10 @@ final class Arrangement {
     y = new double[bodies];
     form = new int[bodies];
     shape = new int[bodies];
+    boxes = new double[4 * bodies];
     depth = new double[bodies * bodies];
     weight = plan.base.clone();
+    dear = new int[bodies * bodies / 2 + 1];
     clashes = new int[bodies];
     neighbours = new Neighbours(bodies);
     for (int i = copies; i < bodies; i++) {
@@ -91,7 +101,7 @@ final class Arrangement {
     length = roughLength;
     neighbours.begin(length, plan.lowY, plan.highY);
     for (int i = copies; i < bodies; i++) {
-      neighbours.put(i, x[i], y[i], plan.halfX[shape[i]], plan.halfY[shape[i]]);
+      box(i);
     }
   }
 
@@ -101,13 +111,23 @@ final class Arrangement {
     shape[copy] = kind(copy).shape[newForm];
     x[copy] = newX;
     y[copy] = newY;
-    neighbours.put(copy, newX, newY, plan.halfX[shape[copy]], plan.halfY[shape[copy]]);
+    box(copy);
+  }
+
+  private void box(int body) {
+    double hx = plan.halfX[shape[body]];
+    double hy = plan.halfY[shape[body]];
+    boxes[4 * body] = x[body];
+    boxes[4 * body + 1] = y[body];
+    boxes[4 * body + 2] = hx;
+    boxes[4 * body + 3] = hy;
+    neighbours.put(body, x[body], y[body], hx, hy);
   }
 
   private void measure() {
     neighbours.begin(length, plan.lowY, plan.highY);
     for (int i = 0; i < bodies; i++) {
-      neighbours.put(i, x[i], y[i], plan.halfX[shape[i]], plan.halfY[shape[i]]);
+      box(i);
     }
     Arrays.fill(depth, 0);
     Arrays.fill(clashes, 0);
@@ -166,6 +186,10 @@ final class Arrangement {
     int s = kind(copy).shape[inForm];
     double hx = plan.halfX[s];
     double hy = plan.halfY[s];
+    int row = s * plan.shapes;
+    PairTable[] tables = plan.tables.tables;
+    double[] signs = plan.tables.signs;
+    double[] boxes = this.boxes;
     double sum = 0;
     int words = neighbours.words;
     int right = neighbours.column(atX + hx) * words;
@@ -180,12 +204,15 @@ final class Arrangement {
       while (near != 0) {
         int k = (w << 6) + Long.numberOfTrailingZeros(near);
         near &= near - 1;
-        double dx = atX - x[k];
-        double dy = atY - y[k];
-        int t = shape[k];
-        if (Math.abs(dx) < hx + plan.halfX[t] && Math.abs(dy) < hy + plan.halfY[t]) {
-          double sign = plan.tables.sign(t, s);
-          double d = plan.tables.table(t, s).depth(sign * dx, sign * dy);
+        double dx = atX - boxes[4 * k];
+        double dy = atY - boxes[4 * k + 1];
+        if (Math.abs(dx) < hx + boxes[4 * k + 2] && Math.abs(dy) < hy + boxes[4 * k + 3]) {
+          int pair = row + shape[k];
+          PairTable table = tables[pair];
+          if (table == null) {
+            table = plan.tables.table(shape[k], s);
+          }
+          double d = table.depth(signs[pair] * dx, signs[pair] * dy);
           if (d > plan.tolerance) {
             sum += d * weight[copy * bodies + k];
             if (sum >= bound) {
@@ -205,6 +232,54 @@ final class Arrangement {
       sum += depth[k] * weight[k];
     }
     return sum;
+  }
+
+  /** Lets every pair cost what it does at first. */
+  void calm() {
+    for (int i = 0; i < dearCount; i++) {
+      weigh(dear[i], plan.base[dear[i]]);
+    }
+    dearCount = 0;
+  }
+
+  /**
+   * Makes the pairs that overlap dearer, the deepest by {@code most}, the others by less but at
+   * least by {@code least}; the pairs that don't come back towards what they cost at first.
+   */
+  void reweigh(double least, double most, double fade) {
+    int kept = 0;
+    for (int i = 0; i < dearCount; i++) {
+      int pair = dear[i];
+      if (depth[pair] == 0) {
+        weigh(pair, Math.max(plan.base[pair], weight[pair] * fade));
+      }
+      if (depth[pair] > 0 || weight[pair] > plan.base[pair]) {
+        dear[kept++] = pair;
+      }
+    }
+    dearCount = kept;
+    double deepest = 0;
+    for (int i = 0; i < copies; i++) {
+      for (int k = i + 1; clashes[i] > 0 && k < bodies; k++) {
+        deepest = Math.max(deepest, depth[i * bodies + k]);
+      }
+    }
+    for (int i = 0; i < copies; i++) {
+      for (int k = i + 1; clashes[i] > 0 && k < bodies; k++) {
+        int pair = i * bodies + k;
+        if (depth[pair] > 0) {
+          if (weight[pair] == plan.base[pair]) {
+            dear[dearCount++] = pair;
+          }
+          weigh(pair, weight[pair] * (least + (most - least) * depth[pair] / deepest));
+        }
+      }
+    }
+  }
+
+  private void weigh(int pair, double to) {
+    weight[pair] = to;
+    weight[pair % bodies * bodies + pair / bodies] = to;
   }
 
   /** All depths, scaled by the sizes of the pairs; 0 when the arrangement is legal. */

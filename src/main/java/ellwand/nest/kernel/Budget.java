@@ -12,6 +12,7 @@ final class Budget {
   /** Evaluations between two meetings of the threads. */
   private static final long BETWEEN_MEETINGS = 500 * STEP;
 
+  private final long began;
   private final long deadline;
   private final long most;
   private final Stop stop;
@@ -28,6 +29,7 @@ final class Budget {
   Snapshot best;
 
   Budget(Effort effort, long began, Stop stop, Meeting meeting, int thread) {
+    this.began = began;
     double nanos = effort.seconds() * 1e9;
     deadline = nanos < 1e18 ? began + (long) nanos : Long.MAX_VALUE;
     long share = effort.steps() / meeting.threads();
@@ -52,6 +54,27 @@ final class Budget {
             || stop.wanted()
             || (deadline != Long.MAX_VALUE && System.nanoTime() - deadline >= 0);
     return over;
+  }
+
+  /** Whether somebody wants the search to end, whatever is left of the budget. */
+  boolean stopped() {
+    return stop.wanted();
+  }
+
+  /** Share of the budget that is used, 0 to 1. */
+  double share() {
+    if (spent()) {
+      return 1;
+    }
+    if (deadline == Long.MAX_VALUE) {
+      return (double) evaluations / most;
+    }
+    return (double) (System.nanoTime() - began) / (deadline - began);
+  }
+
+  /** Whether the best is as short as any layout can be. */
+  boolean atLeast(Plan plan) {
+    return best.length <= plan.least * (1 + 1e-9);
   }
 
   /** Keeps a legal layout that is shorter than the best. */

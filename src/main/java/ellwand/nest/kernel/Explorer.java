@@ -3,6 +3,9 @@ package ellwand.nest.kernel;
 /** One thread's search: shorten, separate, and when that fails try from elsewhere. */
 final class Explorer {
 
+  /** Share of the budget after which the best is only compressed. */
+  private static final double EXPLORED = 0.85;
+
   private static final double FIRST_STEP = 0.02;
   private static final double LEAST_STEP = 0.0015;
   private static final int STRIKES = 3;
@@ -16,6 +19,7 @@ final class Explorer {
   private final Budget budget;
   private final Dice dice;
   private final Separation separation;
+  private final Compression compression;
   private final Pool pool = new Pool();
   private double step = FIRST_STEP;
 
@@ -24,12 +28,13 @@ final class Explorer {
     this.arrangement = arrangement;
     this.budget = budget;
     this.dice = dice;
-    separation = new Separation(arrangement, budget, dice);
+    separation = new Separation(arrangement, budget, dice, true);
+    compression = new Compression(arrangement, budget, dice, separation);
   }
 
-  /** Searches until the budget is spent or nothing shorter is possible. */
+  /** Searches until most of the budget is used or nothing shorter is possible. */
   void run() {
-    while (!budget.spent() && !atLeast()) {
+    while (budget.share() < EXPLORED && !budget.atLeast(plan)) {
       Snapshot from = budget.best;
       double target = target(from.length * (1 - step));
       pool.clear();
@@ -39,13 +44,9 @@ final class Explorer {
       }
       step = Math.max(LEAST_STEP, step / 2);
       if (!reopen(target) && !restart(target)) {
-        compress();
+        compression.pass(EXPLORED);
       }
     }
-  }
-
-  private boolean atLeast() {
-    return budget.best.length <= plan.least * (1 + 1e-9);
   }
 
   private double target(double wanted) {
@@ -128,19 +129,5 @@ final class Explorer {
     Plan.Kind kind = arrangement.kind(copy);
     int f = arrangement.form[copy];
     arrangement.move(copy, f, kind.x(f, x, arrangement.length()), kind.y(f, y));
-  }
-
-  /** Shortens the best by ever smaller steps. */
-  private void compress() {
-    for (double part = 0.002; part > 3e-5 && !budget.spent() && !atLeast(); ) {
-      double target = target(budget.best.length * (1 - part));
-      arrangement.take(budget.best);
-      arrangement.resize(target, dice.between(0, budget.best.length));
-      if (separation.run(2, 60, Double.POSITIVE_INFINITY)) {
-        budget.found(arrangement.snapshot().trimmed(plan));
-      } else {
-        part *= 0.6;
-      }
-    }
   }
 }

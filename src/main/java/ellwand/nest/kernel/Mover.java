@@ -9,6 +9,7 @@ final class Mover {
 
   private final Arrangement arrangement;
   private final Dice dice;
+  private final int jumps;
   private final Descent descent;
 
   private int kept;
@@ -17,7 +18,8 @@ final class Mover {
   private final double[] ys = new double[REFINED];
   private final double[] costs = new double[REFINED];
 
-  Mover(Arrangement arrangement, Dice dice) {
+  Mover(Arrangement arrangement, Dice dice, boolean anywhere) {
+    jumps = anywhere ? ANYWHERE : 0;
     this.arrangement = arrangement;
     this.dice = dice;
     descent = new Descent(arrangement);
@@ -31,7 +33,7 @@ final class Mover {
     double now = a.cost(copy);
     double length = a.length();
     keep(a.form[copy], a.x[copy], a.y[copy], now);
-    for (int i = 0; i < ANYWHERE; i++) {
+    for (int i = 0; i < jumps; i++) {
       int f = kind.forms == 1 ? 0 : dice.below(kind.forms);
       double x = kind.x(f, dice.between(kind.lowX[f], length - kind.reach[f]), length);
       double y = kind.y(f, dice.between(kind.lowY[f], kind.highY[f]));

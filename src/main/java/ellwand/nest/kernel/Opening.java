@@ -28,8 +28,8 @@ final class Opening {
     placed = new int[plan.bodies];
   }
 
-  /** Lays all copies; the arrangement is left in that state. */
-  Snapshot lay() {
+  /** Lays all copies, and leaves the arrangement so; null if the search is to stop before that. */
+  Snapshot lay(Budget budget) {
     arrangement.clear(2 * plan.least);
     for (int i = plan.copies; i < plan.bodies; i++) {
       placed[count++] = i;
@@ -41,6 +41,9 @@ final class Opening {
             .mapToInt(i -> i)
             .toArray();
     for (int copy : order) {
+      if (budget.stopped()) {
+        return null;
+      }
       place(copy);
       arrangement.put(copy, form, x, y);
       placed[count++] = copy;

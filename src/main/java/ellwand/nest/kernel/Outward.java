@@ -44,6 +44,7 @@ final class Outward {
   /** Takes away the corner that adds the least area; false when none may go. */
   private boolean step() {
     double least = Double.POSITIVE_INFINITY;
+    double strays = 0;
     int at = -1;
     Corner replacement = null;
     for (int i = 0; i < ring.size(); i++) {
@@ -58,6 +59,7 @@ final class Outward {
                 + added / Math.hypot(c.x - a.x, c.y - a.y);
         if (added < least && strayed <= bound && open(a, b, c, i)) {
           least = added;
+          strays = strayed;
           at = i;
           replacement = null;
         }
@@ -75,9 +77,18 @@ final class Outward {
     }
     if (replacement != null) {
       ring.set((at + 1) % ring.size(), replacement);
+    } else {
+      stray(Math.floorMod(at - 1, ring.size()), strays);
+      stray((at + 1) % ring.size(), strays);
     }
     ring.remove(at);
     return true;
+  }
+
+  /** The side that begins or ends here is so far from the true outline. */
+  private void stray(int i, double strayed) {
+    Corner c = ring.get(i);
+    ring.set(i, new Corner(c.x, c.y, Math.max(c.strayed, strayed)));
   }
 
   /** Where the sides before b and after c meet when lengthened; null if too far or never. */
@@ -87,7 +98,7 @@ final class Outward {
     double vx = c.x - d.x;
     double vy = c.y - d.y;
     double sine = vx * uy - vy * ux;
-    if (cross(b, c, d) <= 0 || sine >= 0) {
+    if (cross(b, c, d) <= 0 || sine <= 0) {
       return null;
     }
     double along = (vx * (c.y - b.y) - vy * (c.x - b.x)) / sine;
@@ -96,7 +107,10 @@ final class Outward {
     }
     double x = b.x + along * ux;
     double y = b.y + along * uy;
-    double high = Math.abs(cross(b, new Corner(x, y, 0), c)) / Math.hypot(c.x - b.x, c.y - b.y);
+    double side = Math.hypot(c.x - b.x, c.y - b.y);
+    double foot = ((x - b.x) * (c.x - b.x) + (y - b.y) * (c.y - b.y)) / side;
+    double past = Math.max(0, Math.max(-foot, foot - side));
+    double high = Math.hypot(past, cross(b, new Corner(x, y, 0), c) / side);
     double strayed = Math.max(b.strayed, c.strayed) + high;
     return strayed <= bound ? new Corner(x, y, strayed) : null;
   }

@@ -9,6 +9,9 @@ import java.util.List;
  */
 final class PairTableBuilder {
 
+  /** Boxes of up to so many cells a side are worth comparing edge with edge for. */
+  private static final int FINE = 4;
+
   private final int side;
   private final double[] edges;
   private final double[] box;
@@ -56,7 +59,7 @@ final class PairTableBuilder {
     double y0 = box[1] + row * wy;
     double x1 = x0 + span * wx;
     double y1 = y0 + span * wy;
-    int[] kept = nearest(parents, x0, y0, x1, y1);
+    int[] kept = nearest(parents, span <= FINE, x0, y0, x1, y1);
     if (kept.length == 0) {
       return;
     }
@@ -84,7 +87,7 @@ final class PairTableBuilder {
   }
 
   /** The edges that can be nearest to a place of the box; none when all of it lies outside. */
-  private int[] nearest(int[] parents, double x0, double y0, double x1, double y1) {
+  private int[] nearest(int[] parents, boolean fine, double x0, double y0, double x1, double y1) {
     int n = parents.length;
     if (near.length < 4 * n) {
       near = new double[8 * n];
@@ -115,7 +118,9 @@ final class PairTableBuilder {
     if (!crossed && outside(kept, count, (x0 + x1) / 2, (y0 + y1) / 2)) {
       return new int[0];
     }
-    return undominated(kept, count, x0, y0, x1, y1);
+    return fine && count > 1
+        ? undominated(kept, count, x0, y0, x1, y1)
+        : Arrays.copyOf(kept, count);
   }
 
   private boolean outside(int[] kept, int count, double x, double y) {
@@ -135,11 +140,15 @@ final class PairTableBuilder {
   private int[] undominated(int[] kept, int count, double x0, double y0, double x1, double y1) {
     boolean[] dropped = new boolean[count];
     for (int i = 0; i < count; i++) {
-      double a = Edges.left(edges, kept[i], x0, y0);
-      double b = Edges.left(edges, kept[i], x1, y0);
-      double c = Edges.left(edges, kept[i], x1, y1);
-      double d = Edges.left(edges, kept[i], x0, y1);
-      for (int k = 0; k < count && !dropped[i] && a > 0 && b > 0 && c > 0 && d > 0; k++) {
+      int o = kept[i];
+      double a = Edges.left(edges, o, x0, y0);
+      double b = a - (x1 - x0) * edges[o + 3];
+      double d = a + (y1 - y0) * edges[o + 2];
+      double c = b + d - a;
+      if (a <= 0 || b <= 0 || c <= 0 || d <= 0) {
+        continue;
+      }
+      for (int k = 0; k < count && !dropped[i]; k++) {
         dropped[i] =
             k != i
                 && !dropped[k]

@@ -36,6 +36,9 @@ final class Plan {
   final double highY;
   final double least;
 
+  /** Whether any outline has been thinned. */
+  private boolean thinned;
+
   /** How much weight an overlap of two bodies starts with: body by body. */
   final double[] base;
 
@@ -164,11 +167,16 @@ final class Plan {
       if (thinned == null) {
         thinned = bound > 0 ? Outward.thinned(outline, bound) : outline;
       }
+      this.thinned |= thinned.length < outline.length;
       outlines.add(thinned);
       halfX[s] = Math.max(Rings.max(thinned, 0), -Rings.min(thinned, 0));
       halfY[s] = Math.max(Rings.max(thinned, 1), -Rings.min(thinned, 1));
     }
     return outlines;
+  }
+
+  boolean thinned() {
+    return thinned;
   }
 
   private Kind kind(List<Form> forms) {

@@ -12,10 +12,16 @@ import java.util.concurrent.CompletionException;
 public final class Search {
 
   /** How far outlines are thinned outwards while searching, as a share of the strip's width. */
-  private static final double THINNED = 0.00025;
+  private static final double THINNED = 0.0005;
+
+  /** Share of the budget from which the true outlines are used. */
+  private static final double REFINED_FROM = 0.95;
 
   private final Strip strip;
   private final Plan plan;
+
+  /** The same with the true outlines. */
+  private final Plan exact;
 
   /**
    * @param strip what to lay
@@ -23,8 +29,9 @@ public final class Search {
    */
   public Search(Strip strip, NoFit noFit) {
     this.strip = strip;
-    Plan exact = new Plan(strip, noFit, 0);
-    plan = new Plan(strip, noFit, THINNED * (exact.highY - exact.lowY));
+    exact = new Plan(strip, noFit, 0);
+    Plan thinned = new Plan(strip, noFit, THINNED * (exact.highY - exact.lowY));
+    plan = thinned.thinned() ? thinned : exact;
   }
 
   /**
@@ -52,6 +59,9 @@ public final class Search {
       budgets.add(new Budget(effort, began, stop, meeting, t));
     }
     Snapshot first = first(start, budgets.get(0), seed);
+    if (first == null) {
+      return new Outcome(Optional.empty(), meeting.evaluations());
+    }
     budgets.forEach(b -> b.best = first);
     List<Thread> others = new ArrayList<>();
     List<Throwable> failures = new ArrayList<>();
@@ -94,7 +104,7 @@ public final class Search {
       laid = Snapshot.of(start.get(), plan).trimmed(plan);
       arrangement.take(laid);
       if (arrangement.total() > 0
-          && !new Separation(arrangement, budget, new Dice(seed))
+          && !new Separation(arrangement, budget, new Dice(seed), true)
               .run(2, 60, Double.POSITIVE_INFINITY)) {
         laid = null;
       } else {
@@ -102,17 +112,34 @@ public final class Search {
       }
     }
     if (laid == null) {
-      laid = new Opening(arrangement).lay();
+      laid = new Opening(arrangement).lay(budget);
     }
-    budget.found(laid);
+    if (laid != null) {
+      budget.found(laid);
+    }
     return laid;
   }
 
   private void explore(Budget budget, Seed seed, Meeting meeting) {
     try {
-      new Explorer(new Arrangement(plan, budget), budget, new Dice(seed)).run();
+      Dice dice = new Dice(seed);
+      new Explorer(new Arrangement(plan, budget), budget, dice).run();
+      compress(plan, true, budget, dice, plan == exact ? 1 : REFINED_FROM);
+      if (plan != exact) {
+        compress(exact, false, budget, dice, 1);
+      }
     } finally {
       meeting.leave();
+    }
+  }
+
+  private static void compress(
+      Plan plan, boolean anywhere, Budget budget, Dice dice, double until) {
+    Arrangement arrangement = new Arrangement(plan, budget);
+    Separation separation = new Separation(arrangement, budget, dice, anywhere);
+    Compression compression = new Compression(arrangement, budget, dice, separation);
+    while (budget.share() < until && !budget.atLeast(plan)) {
+      compression.pass(until);
     }
   }
 

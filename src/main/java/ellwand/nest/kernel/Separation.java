@@ -24,11 +24,14 @@ final class Separation {
 
   double closestTotal;
 
-  Separation(Arrangement arrangement, Budget budget, Dice dice) {
+  /**
+   * @param anywhere whether copies may jump to any place, or only move nearby
+   */
+  Separation(Arrangement arrangement, Budget budget, Dice dice, boolean anywhere) {
     this.arrangement = arrangement;
     this.budget = budget;
     this.dice = dice;
-    mover = new Mover(arrangement, dice);
+    mover = new Mover(arrangement, dice, anywhere);
     order = new int[arrangement.copies];
   }
 
@@ -40,7 +43,7 @@ final class Separation {
    * @param hopeless total at which to give up when a strike falls
    */
   boolean run(int strikes, int patience, double hopeless) {
-    System.arraycopy(arrangement.plan.base, 0, arrangement.weight, 0, arrangement.weight.length);
+    arrangement.calm();
     closest = arrangement.snapshot();
     closestTotal = arrangement.total();
     if (closestTotal == 0) {
@@ -69,7 +72,7 @@ final class Separation {
             idle = 0;
           }
         }
-        reweigh();
+        arrangement.reweigh(LEAST_GAIN, MOST_GAIN, FADE);
       }
       fallen = closestTotal < before * PROGRESS ? 0 : fallen + 1;
       if (closestTotal > hopeless) {
@@ -93,24 +96,6 @@ final class Separation {
     for (int i = 0; i < count && !budget.spent(); i++) {
       if (arrangement.clashes[order[i]] > 0) {
         mover.improve(order[i]);
-      }
-    }
-  }
-
-  private void reweigh() {
-    double[] depth = arrangement.depth;
-    double[] weight = arrangement.weight;
-    double[] base = arrangement.plan.base;
-    double deepest = 0;
-    for (double d : depth) {
-      deepest = Math.max(deepest, d);
-    }
-    double slope = (MOST_GAIN - LEAST_GAIN) / deepest;
-    for (int i = 0; i < depth.length; i++) {
-      if (depth[i] > 0) {
-        weight[i] *= LEAST_GAIN + slope * depth[i];
-      } else {
-        weight[i] = Math.max(base[i], weight[i] * FADE);
       }
     }
   }

@@ -1,6 +1,8 @@
 package ellwand.nest.kernel;
 
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * The pair tables of a set of centred outlines, built when first asked for, by whichever thread
@@ -21,13 +23,15 @@ final class Tables {
 
   private final int[] turn;
 
-  /** By still outline and moving outline; null until built. */
-  private final PairTable[] tables;
+  /** By moving outline and still outline; null until built. */
+  final PairTable[] tables;
 
   /** Goes with {@link #tables}: what to multiply a place by before asking. */
-  private final double[] signs;
+  final double[] signs;
 
-  private final Object[] locks;
+  private record Pair(int a, int b, boolean alike) {}
+
+  private final Map<Pair, PairTable> built = new ConcurrentHashMap<>();
 
   Tables(List<double[]> centred, NoFit noFit) {
     this.noFit = noFit;
@@ -56,12 +60,8 @@ final class Tables {
     for (int s = 0; s < count; s++) {
       for (int m = 0; m < count; m++) {
         boolean swapped = base[s] > base[m] && turn[s] == turn[m];
-        signs[s * count + m] = swapped ? -turn[s] : turn[s];
+        signs[m * count + s] = swapped ? -turn[s] : turn[s];
       }
-    }
-    locks = new Object[64];
-    for (int i = 0; i < locks.length; i++) {
-      locks[i] = new Object();
     }
   }
 
@@ -78,38 +78,26 @@ final class Tables {
    * {@link #sign}.
    */
   PairTable table(int still, int moving) {
-    PairTable table = tables[still * count + moving];
+    PairTable table = tables[moving * count + still];
     return table != null ? table : build(still, moving);
   }
 
   double sign(int still, int moving) {
-    return signs[still * count + moving];
+    return signs[moving * count + still];
   }
 
   private PairTable build(int still, int moving) {
     int a = Math.min(base[still], base[moving]);
     int b = Math.max(base[still], base[moving]);
     boolean alike = turn[still] == turn[moving];
-    synchronized (locks[Math.floorMod(a * 31 + b * 2 + (alike ? 1 : 0), locks.length)]) {
-      for (int s = 0; s < count; s++) {
-        for (int m = 0; m < count; m++) {
-          PairTable known = tables[s * count + m];
-          if (known != null && serves(s, m, a, b, alike)) {
-            tables[still * count + moving] = known;
-            return known;
-          }
-        }
-      }
-      double[] other = alike ? outlines[b] : Rings.turned(outlines[b]);
-      PairTable table = PairTableBuilder.build(noFit.rings(outlines[a], other), levels);
-      tables[still * count + moving] = table;
-      return table;
-    }
-  }
-
-  private boolean serves(int s, int m, int a, int b, boolean alike) {
-    return Math.min(base[s], base[m]) == a
-        && Math.max(base[s], base[m]) == b
-        && (turn[s] == turn[m]) == alike;
+    PairTable table =
+        built.computeIfAbsent(
+            new Pair(a, b, alike),
+            pair ->
+                PairTableBuilder.build(
+                    noFit.rings(outlines[a], alike ? outlines[b] : Rings.turned(outlines[b])),
+                    levels));
+    tables[moving * count + still] = table;
+    return table;
   }
 }

@@ -1,0 +1,42 @@
+package ellwand.nest.kernel;
+
+/** Shortens the best layout by small steps that keep its order. */
+final class Compression {
+
+  private static final double FIRST = 0.001;
+  private static final double LAST = 1e-5;
+  private static final double SHRINK = 0.5;
+  private static final int STRIKES = 2;
+  private static final int PATIENCE = 60;
+
+  private final Arrangement arrangement;
+  private final Budget budget;
+  private final Dice dice;
+  private final Separation separation;
+
+  Compression(Arrangement arrangement, Budget budget, Dice dice, Separation separation) {
+    this.arrangement = arrangement;
+    this.budget = budget;
+    this.dice = dice;
+    this.separation = separation;
+  }
+
+  /** One pass from large to small steps; ends early when so much of the budget is used. */
+  void pass(double until) {
+    Plan plan = arrangement.plan;
+    for (double part = FIRST; part > LAST && budget.share() < until; ) {
+      double length = budget.best.length;
+      double target = Math.max(plan.least, length * (1 - part));
+      if (!(target < length)) {
+        return;
+      }
+      arrangement.take(budget.best);
+      arrangement.resize(target, dice.between(0, length));
+      if (separation.run(STRIKES, PATIENCE, Double.POSITIVE_INFINITY)) {
+        budget.found(arrangement.snapshot().trimmed(plan));
+      } else {
+        part *= SHRINK;
+      }
+    }
+  }
+}

@@ -1,0 +1,51 @@
+package ellwand.nest.kernel;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import ellwand.geometry.RandomOutlines;
+import java.util.SplittableRandom;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.IntRange;
+import org.junit.jupiter.api.Test;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
+
+/**
+ * Thinned outlines judged by JTS: nothing of the true one is lost, nothing far from it is added.
+ */
+class OutwardTest {
+
+  @Property(tries = 60)
+  void roughOutlinesKeepTheBound(
+      @ForAll long seed, @ForAll @IntRange(min = 17, max = 120) int points) {
+    SplittableRandom random = new SplittableRandom(seed);
+    judge(RandomOutlines.star(random, points, 100, 0.3), 2);
+  }
+
+  @Property(tries = 30)
+  void smoothOutlinesKeepTheBound(
+      @ForAll long seed, @ForAll @IntRange(min = 160, max = 250) int points) {
+    double[] smooth = RandomOutlines.smooth(new SplittableRandom(seed), points, 100);
+    judge(smooth, 0.5);
+    assertTrue(Outward.thinned(smooth, 0.5).length < smooth.length / 2);
+  }
+
+  private static void judge(double[] ring, double bound) {
+    Polygon before = Shapes.polygon(ring, 0, 0);
+    Polygon after = Shapes.polygon(Outward.thinned(ring, bound), 0, 0);
+    assertTrue(after.isValid());
+    double lost = OverlayNGRobust.overlay(before, after, OverlayNG.DIFFERENCE).getArea();
+    assertTrue(lost < 1e-9 * before.getArea(), "lost " + lost);
+    double beyond = after.difference(before.buffer(bound * 1.001, 64)).getArea();
+    assertTrue(beyond < 1e-9 * before.getArea(), "beyond the bound " + beyond);
+  }
+
+  @Test
+  void outlinesOfFewPointsStayAsTheyAre() {
+    double[] comb = RandomOutlines.comb(new SplittableRandom(1), 2);
+    assertArrayEquals(comb, Outward.thinned(comb, 1));
+  }
+}

@@ -1,0 +1,102 @@
+package ellwand.nest.kernel;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import ellwand.geometry.NoFitUnion;
+import ellwand.geometry.RandomOutlines;
+import java.util.List;
+import java.util.SplittableRandom;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.IntRange;
+import org.junit.jupiter.api.Test;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.Polygon;
+
+/** The table's depth judged by JTS: 0 without overlap, else the distance to the nearest exit. */
+class PairTableTest {
+
+  @Property(tries = 25)
+  void depthIsTheDistanceToTheBorderOfTheNoFitPolygon(
+      @ForAll long seed, @ForAll @IntRange(min = 3, max = 20) int points) {
+    SplittableRandom random = new SplittableRandom(seed);
+    double[] still = RandomOutlines.star(random, points, 10, 0.8);
+    double[] moving = RandomOutlines.star(random, 8, 5, 0.7);
+    judge(still, moving, random, 10, 15);
+  }
+
+  @Property(tries = 15)
+  void combsTouchAndNest(@ForAll long seed, @ForAll @IntRange(min = 2, max = 4) int teeth) {
+    SplittableRandom random = new SplittableRandom(seed);
+    judge(RandomOutlines.comb(random, teeth), RandomOutlines.comb(random, 1), random, 5 * teeth, 8);
+  }
+
+  private static void judge(
+      double[] still, double[] moving, SplittableRandom random, double spanX, double spanY) {
+    List<double[]> rings = NoFitUnion.rings(still, moving);
+    PairTable table = PairTableBuilder.build(rings, 5);
+    Geometry borders =
+        Shapes.FACTORY.createMultiLineString(
+            rings.stream()
+                .map(r -> Shapes.polygon(r, 0, 0).getExteriorRing())
+                .toArray(org.locationtech.jts.geom.LineString[]::new));
+    Polygon fixed = Shapes.polygon(still, 0, 0);
+    double[] way = new double[2];
+    for (int i = 0; i < 40; i++) {
+      double x = random.nextDouble(-spanX, 2 * spanX);
+      double y = random.nextDouble(-spanY, spanY);
+      double depth = table.depth(x, y);
+      double overlap = Shapes.overlap(fixed, Shapes.polygon(moving, x, y));
+      double toBorder = borders.distance(Shapes.FACTORY.createPoint(new Coordinate(x, y)));
+      assertEquals(overlap > 1e-9 ? toBorder : 0, depth, 1e-6, "at " + x + ", " + y);
+      assertEquals(depth, table.exit(x, y, way, 0), 1e-12);
+      if (depth > 1e-4) {
+        double past = depth + 1e-6;
+        Polygon out = Shapes.polygon(moving, x + past * way[0], y + past * way[1]);
+        assertTrue(Shapes.overlap(fixed, out) < 1e-6, "the exit leads out");
+      }
+    }
+  }
+
+  @Test
+  void aTouchingPoseHasNoDepthAndOneInsideAHoleNeither() {
+    double[] frame = {
+      0, 0, 10, 0, 10, 10, 5.1, 10, 5.1, 8, 8, 8, 8, 2, 2, 2, 2, 8, 4.9, 8, 4.9, 10, 0, 10
+    };
+    double[] square = {0, 0, 2, 0, 2, 2, 0, 2};
+    PairTable table = PairTableBuilder.build(NoFitUnion.rings(frame, square), 5);
+    assertEquals(0, table.depth(10, 3), 1e-9);
+    assertEquals(0, table.depth(4, 4), 0, "inside the frame");
+    assertEquals(0, table.depth(2, 2), 1e-9, "in the frame's corner");
+    assertEquals(0.5, table.depth(1.5, 4), 1e-9, "half a unit into the frame's wall");
+  }
+
+  @Test
+  void pairsThatDifferByAHalfTurnShareTheirTable() {
+    double[] a = RandomOutlines.star(new SplittableRandom(1), 7, 4, 0.5);
+    double[] b = RandomOutlines.star(new SplittableRandom(2), 7, 4, 0.5);
+    int[] made = {0};
+    Tables tables =
+        new Tables(
+            List.of(a, b, Rings.turned(a), Rings.turned(b)),
+            (still, moving) -> {
+              made[0]++;
+              return NoFitUnion.rings(still, moving);
+            });
+    SplittableRandom random = new SplittableRandom(3);
+    double[][] all = {a, b, Rings.turned(a), Rings.turned(b)};
+    for (int i = 0; i < 200; i++) {
+      int s = random.nextInt(4);
+      int m = random.nextInt(4);
+      double x = random.nextDouble(-8, 8);
+      double y = random.nextDouble(-8, 8);
+      double sign = tables.sign(s, m);
+      double depth = tables.table(s, m).depth(sign * x, sign * y);
+      double overlap = Shapes.overlap(Shapes.polygon(all[s], 0, 0), Shapes.polygon(all[m], x, y));
+      assertEquals(overlap > 1e-9, depth > 1e-9, s + " against " + m);
+    }
+    assertEquals(6, made[0], "a-a, a-b, b-b, each alike and half turned");
+  }
+}

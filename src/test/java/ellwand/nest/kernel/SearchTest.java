@@ -1,0 +1,198 @@
+package ellwand.nest.kernel;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import ellwand.geometry.NoFitUnion;
+import ellwand.geometry.RandomOutlines;
+import ellwand.work.Effort;
+import ellwand.work.Seed;
+import ellwand.work.Stop;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+
+class SearchTest {
+
+  private static Outcome run(Strip strip, int threads, long steps) {
+    return new Search(strip, NoFitUnion::rings)
+        .run(
+            Optional.empty(),
+            Effort.ofSteps(steps),
+            new Seed(7),
+            threads,
+            new Stop(),
+            Listener.NONE);
+  }
+
+  /** Stars in two orientations, a few of each kind, on a strip of width 60. */
+  private static Strip stars(int kinds, int each, int points) {
+    SplittableRandom random = new SplittableRandom(5);
+    List<Shape> shapes = new ArrayList<>();
+    List<List<Form>> copies = new ArrayList<>();
+    for (int i = 0; i < kinds; i++) {
+      Shape shape = new Shape(RandomOutlines.star(random, points, 8 + 2 * i, 0.5));
+      Shape turned = Shapes.turned(shape);
+      shapes.add(shape);
+      shapes.add(turned);
+      List<Form> forms = List.of(Form.within(60, 2 * i, shape), Form.within(60, 2 * i + 1, turned));
+      copies.addAll(Collections.nCopies(each, forms));
+    }
+    return Strip.open(shapes, copies);
+  }
+
+  @Test
+  void layoutsAreLegalAndEachIsShorterThanTheLast() {
+    Strip strip = stars(4, 4, 9);
+    List<Layout> heard = new ArrayList<>();
+    List<Long> counts = new ArrayList<>();
+    Outcome outcome =
+        new Search(strip, NoFitUnion::rings)
+            .run(
+                Optional.empty(),
+                Effort.ofSteps(400),
+                new Seed(1),
+                1,
+                new Stop(),
+                (layout, evaluations) -> {
+                  heard.add(layout);
+                  counts.add(evaluations);
+                });
+    assertTrue(heard.size() > 3, "better layouts were found");
+    for (int i = 0; i < heard.size(); i++) {
+      assertEquals(List.of(), Shapes.faults(strip, heard.get(i)));
+      assertTrue(i == 0 || heard.get(i).length() < heard.get(i - 1).length());
+      assertTrue(i == 0 || counts.get(i) >= counts.get(i - 1));
+    }
+    assertEquals(heard.get(heard.size() - 1), outcome.layout().orElseThrow());
+    assertTrue(outcome.evaluations() >= 400 * 1000);
+  }
+
+  @Test
+  void manyPointsAreLegalOnTheTrueOutlines() {
+    SplittableRandom random = new SplittableRandom(2);
+    Shape body = new Shape(RandomOutlines.smooth(random, 150, 10));
+    Shape star = new Shape(RandomOutlines.star(random, 90, 12, 0.1));
+    List<Form> bodies = List.of(Form.within(60, 0, body));
+    List<Form> stars = List.of(Form.within(60, 1, star));
+    Strip strip =
+        Strip.open(List.of(body, star), List.of(bodies, bodies, bodies, stars, stars, stars));
+    Layout layout = run(strip, 1, 300).layout().orElseThrow();
+    assertEquals(List.of(), Shapes.faults(strip, layout));
+  }
+
+  @Test
+  void stepsRepeatForOneThreadAndForTwo() {
+    Strip strip = stars(3, 4, 8);
+    assertEquals(run(strip, 1, 600), run(strip, 1, 600));
+    Outcome two = run(strip, 2, 2400);
+    assertEquals(two.layout(), run(strip, 2, 2400).layout());
+    assertEquals(List.of(), Shapes.faults(strip, two.layout().orElseThrow()));
+  }
+
+  @Test
+  void aRectangleCutIntoSixIsPutTogetherAgain() {
+    List<Shape> shapes =
+        List.of(
+            new Shape(0, 0, 6, 0, 4, 5, 0, 5),
+            new Shape(6, 0, 12, 0, 12, 7, 9, 7, 4, 5),
+            new Shape(0, 5, 4, 5, 3, 10, 0, 10),
+            new Shape(4, 5, 9, 7, 8, 10, 3, 10),
+            new Shape(9, 7, 12, 7, 12, 10, 8, 10),
+            new Shape(12, 0, 15, 0, 15, 10, 12, 10));
+    List<List<Form>> copies = new ArrayList<>();
+    for (int i = 0; i < shapes.size(); i++) {
+      copies.add(List.of(Form.within(10, i, shapes.get(i))));
+    }
+    Strip strip = Strip.open(shapes, copies);
+    Layout layout = run(strip, 1, 3000).layout().orElseThrow();
+    assertEquals(15, layout.length(), 1e-5);
+    assertEquals(List.of(), Shapes.faults(strip, layout));
+  }
+
+  @Test
+  void latticesWindowsAndObstaclesAreKept() {
+    Shape box = Shapes.box(9, 7);
+    Shape half = Shapes.box(12, 10);
+    Shape flaw = Shapes.box(3, 3);
+    List<Form> onLattice = List.of(new Form(0, 0, 43, 0, 9, new Lattice(5, 2), new Lattice(4, 1)));
+    List<Form> onFold = List.of(Form.free(1, 0, 0, 0, 12));
+    List<Form> inBand = List.of(Form.free(0, 20, 30, 0, 9));
+    Strip strip =
+        new Strip(
+            List.of(box, half, flaw),
+            List.of(onLattice, onLattice, onLattice, onFold, onFold, inBand, inBand, inBand),
+            List.of(new Obstacle(2, 10, 4), new Obstacle(2, 20, 24)),
+            Double.POSITIVE_INFINITY);
+    Layout layout = run(strip, 1, 500).layout().orElseThrow();
+    assertEquals(List.of(), Shapes.faults(strip, layout));
+    for (int i = 3; i <= 4; i++) {
+      assertEquals(0, layout.poses().get(i).y(), 0);
+    }
+  }
+
+  @Test
+  void aGapDoesNotCountAtTheCutEnds() {
+    // two squares of side 10, each grown by 1 for a gap of 2: 10 + 2 + 10 along the strip
+    Shape grown = new Shape(-1, -1, 11, -1, 11, 11, -1, 11);
+    List<Form> forms = List.of(Form.free(0, 0, 0, 0, 10));
+    Layout layout =
+        run(Strip.open(List.of(grown), List.of(forms, forms)), 1, 50).layout().orElseThrow();
+    assertEquals(22, layout.length(), 1e-5);
+  }
+
+  @Test
+  void aRemnantIsLongEnoughOrNot() {
+    Shape box = Shapes.box(4, 3);
+    List<Form> forms = List.of(Form.within(6, 0, box));
+    List<List<Form>> four = Collections.nCopies(4, forms);
+    Strip enough = new Strip(List.of(box), four, List.of(), 8);
+    assertEquals(8, run(enough, 1, 200).layout().orElseThrow().length(), 1e-5);
+    Strip tooShort = new Strip(List.of(box), four, List.of(), 7.9);
+    assertTrue(run(tooShort, 1, 200).layout().isEmpty());
+    Obstacle flaw = new Obstacle(0, 2, 1);
+    assertTrue(
+        run(new Strip(List.of(box), four, List.of(flaw), 10), 1, 200).layout().isEmpty(),
+        "the area would do, but not round the flaw");
+  }
+
+  @Test
+  void aStartIsNeverMadeWorse() {
+    Strip strip = stars(3, 4, 8);
+    Layout start = run(strip, 1, 1500).layout().orElseThrow();
+    Outcome outcome =
+        new Search(strip, NoFitUnion::rings)
+            .run(Optional.of(start), Effort.ofSteps(1), new Seed(3), 1, new Stop(), Listener.NONE);
+    assertTrue(outcome.layout().orElseThrow().length() <= start.length() * (1 + 1e-12));
+    assertEquals(List.of(), Shapes.faults(strip, outcome.layout().orElseThrow()));
+  }
+
+  @Test
+  void aStopEndsTheSearchWithTheBestSoFar() {
+    Strip strip = stars(4, 6, 9);
+    Stop stop = new Stop();
+    Outcome outcome =
+        new Search(strip, NoFitUnion::rings)
+            .run(
+                Optional.empty(),
+                Effort.ofSteps(Long.MAX_VALUE - 1),
+                new Seed(1),
+                2,
+                stop,
+                (layout, evaluations) -> stop.request());
+    assertEquals(List.of(), Shapes.faults(strip, outcome.layout().orElseThrow()));
+  }
+
+  @Test
+  void aStopBeforeTheFirstLayoutEndsWithNone() {
+    Stop stop = new Stop();
+    stop.request();
+    Outcome outcome =
+        new Search(stars(2, 2, 7), NoFitUnion::rings)
+            .run(Optional.empty(), Effort.ofSteps(10), new Seed(1), 1, stop, Listener.NONE);
+    assertTrue(outcome.layout().isEmpty());
+  }
+}
