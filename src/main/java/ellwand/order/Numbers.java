@@ -1,0 +1,305 @@
+package ellwand.order;
+
+import ellwand.pattern.InputException;
+import ellwand.pattern.Problem;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.IntStream;
+
+/**
+ * An order in plain numbers, sizes and colours by index.
+ *
+ * <p>Plies are counted in <i>turns</i>: the plies that must be spread together are one turn. So
+ * every way of spreading looks the same here: a lay cuts mix x turns <i>sets</i>, and a set is the
+ * {@link Spreading#garmentsTogether} garments that one turn makes.
+ */
+final class Numbers {
+
+  final Order order;
+  final List<String> sizes;
+  final List<String> colours;
+
+  /** Fewest and most sets by colour, then size. */
+  final int[][] least;
+
+  final int[][] most;
+  final int maxTurns;
+  final int maxGarments;
+
+  private final long price;
+  private final long layCost;
+  private final double longestGarment;
+  private final double layWeight;
+
+  private final MarkerLengths lengths;
+  private final Map<MixKey, Long> known = new ConcurrentHashMap<>();
+
+  Numbers(Order order, MarkerLengths lengths) {
+    this.order = order;
+    this.lengths = lengths;
+    this.sizes = order.sizes();
+    this.colours = order.colours();
+    this.maxTurns = order.limits().maxPlies() / order.spreading().pliesTogether();
+    this.maxGarments = order.limits().maxGarments();
+    this.least = new int[colours.size()][sizes.size()];
+    this.most = new int[colours.size()][sizes.size()];
+    for (int c = 0; c < colours.size(); c++) {
+      for (int s = 0; s < sizes.size(); s++) {
+        limitSets(c, s);
+      }
+    }
+    checkLengths();
+    this.price = Math.round(order.cost().clothPerMetre() * 1e4);
+    this.layCost = Math.round(order.cost().lay() * 1e10);
+    this.longestGarment =
+        IntStream.range(0, sizes.size()).mapToDouble(s -> turnCloth(one(s))).max().orElseThrow();
+    this.layWeight = layWeight();
+    checkCosts();
+  }
+
+  /** A lay that cuts nothing. */
+  Spread nothing() {
+    return new Spread(new int[sizes.size()], new int[colours.size()]);
+  }
+
+  /** The mix of one garment. */
+  int[] one(int s) {
+    int[] mix = new int[sizes.size()];
+    mix[s] = 1;
+    return mix;
+  }
+
+  private void limitSets(int c, int s) {
+    int wanted = wanted(c, s);
+    int garments = order.spreading().garmentsTogether();
+    least[c][s] = ceilDiv(order.tolerance().least(wanted), garments);
+    most[c][s] = order.tolerance().most(wanted) / garments;
+    if (least[c][s] > most[c][s]) {
+      // Nothing lies within tolerance: one garment too many is better than one too few.
+      most[c][s] = least[c][s];
+    }
+  }
+
+  private void checkCosts() {
+    double sets = Arrays.stream(most).mapToInt(Spread::sum).sum();
+    // A lay for each garment is more than any plan costs.
+    if (sets * (layCost + price * longestGarment) > Long.MAX_VALUE / 4.0) {
+      throw new InputException(
+          Problem.of("the order costs more than can be reckoned", "Give costs in larger units"));
+    }
+  }
+
+  private void checkLengths() {
+    List<Problem> problems = new ArrayList<>();
+    for (String size : sizes) {
+      if (!lengths.sizes().contains(size)) {
+        problems.add(
+            Problem.of(
+                "size " + size + " is ordered but has no marker length",
+                "Give its length, or correct the size: lengths are known for "
+                    + String.join(", ", lengths.sizes().stream().sorted().toList())));
+        continue;
+      }
+      double one = lengths.lengthMm(SizeMix.one(size));
+      double needed = one + order.limits().endLossMm();
+      if (needed > order.limits().tableMm()) {
+        problems.add(
+            Problem.of(
+                "one garment of size %s needs %.0f mm with end loss, but the table is %.0f mm long"
+                    .formatted(size, needed, order.limits().tableMm()),
+                "Use a longer table, or leave out size " + size));
+      }
+    }
+    if (!problems.isEmpty()) {
+      throw new InputException(problems);
+    }
+  }
+
+  int wanted(int c, int s) {
+    return order.wanted(colours.get(c), sizes.get(s));
+  }
+
+  /** Cloth for one turn on this mix, with end loss, in thousandths of a mm. */
+  long turnCloth(int[] mix) {
+    return known.computeIfAbsent(
+        new MixKey(mix),
+        key ->
+            Math.round(
+                (lengthMm(mix) + order.limits().endLossMm())
+                    * 1000
+                    * order.spreading().lengthsTogether()));
+  }
+
+  /** Cloth that one set adds to a turn at least, in thousandths of a mm. */
+  long leastCloth(int s) {
+    return floor(lengths.leastMm(sizes.get(s)));
+  }
+
+  /** End loss of one turn, in thousandths of a mm. */
+  long endCloth() {
+    return floor(order.limits().endLossMm());
+  }
+
+  /** Cloth for the garments of one turn that the table holds at most, in thousandths of a mm. */
+  double clothOnTable() {
+    return (order.limits().tableMm() - order.limits().endLossMm())
+        * 1000
+        * order.spreading().lengthsTogether();
+  }
+
+  private long floor(double mm) {
+    return (long) (mm * 1000 * order.spreading().lengthsTogether() + 1e-6);
+  }
+
+  /** What a plan of so much cloth and so many lays costs, in {@link Value}'s unit. */
+  long cost(long cloth, long lays) {
+    return cloth * price + lays * layCost;
+  }
+
+  /**
+   * Cost and cloth of a lay as one number, for searches that need one; 1 is the cloth of the
+   * longest garment. Without costs a lay weighs so little that cloth decides.
+   */
+  double weight(int[] mix, int turns) {
+    return layWeight + turns * turnWeight(mix);
+  }
+
+  /** The part of {@link #weight} that each turn adds. */
+  double turnWeight(int[] mix) {
+    return turnCloth(mix) / longestGarment;
+  }
+
+  private double layWeight() {
+    double clothCost = longestGarment * price / 1e10;
+    if (clothCost > 0) {
+      return order.cost().lay() / clothCost;
+    }
+    return order.cost().lay() > 0 ? 1000 : 0.01;
+  }
+
+  private double lengthMm(int[] mix) {
+    return lengths.lengthMm(sizeMix(mix));
+  }
+
+  private SizeMix sizeMix(int[] mix) {
+    Map<String, Integer> garments = new LinkedHashMap<>();
+    for (int s = 0; s < mix.length; s++) {
+      if (mix[s] > 0) {
+        garments.put(sizes.get(s), mix[s]);
+      }
+    }
+    return new SizeMix(garments);
+  }
+
+  /** How much too long the marker is for the table, with end loss; 0 if it fits; whole mm, up. */
+  long tooLong(int[] mix) {
+    double clothMm = turnCloth(mix) / 1000.0 / order.spreading().lengthsTogether();
+    // Half a thousandth of a mm lies within the rounding of turnCloth.
+    return (long) Math.max(0, Math.ceil(clothMm - order.limits().tableMm() - 0.0005));
+  }
+
+  /** Whether a marker may hold this mix. */
+  boolean fits(int[] mix) {
+    return Spread.sum(mix) <= maxGarments && tooLong(mix) == 0;
+  }
+
+  /** Sets cut by colour, then size. */
+  int[][] sets(List<Spread> plan) {
+    int[][] sets = new int[colours.size()][sizes.size()];
+    for (Spread spread : plan) {
+      for (int c = 0; c < colours.size(); c++) {
+        for (int s = 0; s < sizes.size(); s++) {
+          sets[c][s] += spread.turns()[c] * spread.mix()[s];
+        }
+      }
+    }
+    return sets;
+  }
+
+  /** How many sets lie outside the tolerance when so many are cut. */
+  int outside(int c, int s, int sets) {
+    return Math.max(0, Math.max(least[c][s] - sets, sets - most[c][s]));
+  }
+
+  /** Garments between what so many sets make and what is wanted. */
+  int deviation(int c, int s, int sets) {
+    return Math.abs(sets * order.spreading().garmentsTogether() - wanted(c, s));
+  }
+
+  /** The value of a plan whose spreads all cut something. */
+  Value value(List<Spread> plan) {
+    long cloth = 0;
+    for (Spread spread : plan) {
+      cloth += spread.totalTurns() * turnCloth(spread.mix());
+    }
+    int[][] sets = sets(plan);
+    long deviation = 0;
+    for (int c = 0; c < colours.size(); c++) {
+      for (int s = 0; s < sizes.size(); s++) {
+        deviation += deviation(c, s, sets[c][s]);
+      }
+    }
+    return new Value(cost(cloth, plan.size()), cloth, plan.size(), deviation);
+  }
+
+  /** The same plan in words; longest lays first. */
+  List<PlannedLay> lays(List<Spread> plan) {
+    return plan.stream().map(this::lay).sorted(PlannedLay.MOST_CUT_FIRST).toList();
+  }
+
+  private PlannedLay lay(Spread spread) {
+    Map<String, Integer> plies = new LinkedHashMap<>();
+    for (int c = 0; c < colours.size(); c++) {
+      if (spread.turns()[c] > 0) {
+        plies.put(colours.get(c), spread.turns()[c] * order.spreading().pliesTogether());
+      }
+    }
+    return new PlannedLay(sizeMix(spread.mix()), plies, lengthMm(spread.mix()));
+  }
+
+  /** What can't be cut within tolerance, whatever the plan. */
+  List<Miss> misses() {
+    List<Miss> misses = new ArrayList<>();
+    int garments = order.spreading().garmentsTogether();
+    for (int c = 0; c < colours.size(); c++) {
+      for (int s = 0; s < sizes.size(); s++) {
+        int wanted = wanted(c, s);
+        if (least[c][s] * garments > order.tolerance().most(wanted)) {
+          misses.add(
+              new Miss(colours.get(c), sizes.get(s), wanted, least[c][s] * garments, Miss.COUPLES));
+        }
+      }
+    }
+    return misses;
+  }
+
+  static int ceilDiv(long amount, long by) {
+    return Math.toIntExact((amount + by - 1) / by);
+  }
+
+  /** A mix as the key of a map. */
+  private static final class MixKey {
+
+    private final int[] mix;
+    private final int hash;
+
+    MixKey(int[] mix) {
+      this.mix = mix.clone();
+      this.hash = Arrays.hashCode(mix);
+    }
+
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof MixKey key && Arrays.equals(mix, key.mix);
+    }
+
+    @Override
+    public int hashCode() {
+      return hash;
+    }
+  }
+}
