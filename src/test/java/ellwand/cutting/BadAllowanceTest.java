@@ -39,7 +39,7 @@ class BadAllowanceTest {
   @Test
   void aSlotNarrowerThanItsAllowances() {
     assertEquals(
-        "piece front, edge e3: its allowance of 10.0 mm is more than the corner can take: nothing"
+        "piece front, edge e3: its allowance of 10.0 mm is more than the concave corner can take: nothing"
             + " is left of its cutting line. Make the allowance narrower, or open the corner out.",
         refused(slot(10)));
   }
@@ -78,7 +78,7 @@ class BadAllowanceTest {
             0,
             100);
     assertEquals(
-        "piece front, edge e4: its allowance of 30.0 mm is more than the corner can take: nothing"
+        "piece front, edge e4: its allowance of 30.0 mm is more than the concave corner can take: nothing"
             + " is left of the cutting line of edge e3 beside it. Make the allowance narrower, or"
             + " open the corner out.",
         refused(step));
@@ -113,7 +113,7 @@ class BadAllowanceTest {
             200,
             0,
             200);
-    assertEquals(true, refused(keyhole).contains("is more than the corner can take"));
+    assertEquals(true, refused(keyhole).contains("is more than the concave corner can take"));
   }
 
   @Test
@@ -144,5 +144,15 @@ class BadAllowanceTest {
             .line(0, 0, 10)
             .piece();
     assertEquals(true, refused(piece).contains("past its fold edge"), refused(piece));
+  }
+
+  @Test
+  void aShortEdgeBetweenMuchNarrowerAllowances() {
+    var chamfered = polygon(new double[] {5, 5, 40, 5, 5}, 0, 0, 200, 0, 200, 90, 190, 100, 0, 100);
+    assertEquals(
+        "piece front, edge e2: its allowance of 40.0 mm is more than so short an edge can take:"
+            + " nothing is left of its cutting line. Make the allowance narrower, or open the"
+            + " corner out.",
+        refused(chamfered));
   }
 }
