@@ -3,6 +3,7 @@ package ellwand.nest.kernel;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.BooleanSupplier;
 
 /**
  * The pair tables of a set of centred outlines, built when first asked for, by whichever thread
@@ -80,6 +81,19 @@ final class Tables {
   PairTable table(int still, int moving) {
     PairTable table = tables[moving * count + still];
     return table != null ? table : build(still, moving);
+  }
+
+  /** Builds every table that isn't there yet, until told that it is enough. */
+  void buildAll(BooleanSupplier enough) {
+    for (int s = 0; s < count; s++) {
+      for (int m = 0; m <= s; m++) {
+        if (enough.getAsBoolean()) {
+          return;
+        }
+        table(s, m);
+        table(m, s);
+      }
+    }
   }
 
   double sign(int still, int moving) {

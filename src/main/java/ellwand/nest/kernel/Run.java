@@ -1,0 +1,133 @@
+package ellwand.nest.kernel;
+
+import ellwand.work.Effort;
+import ellwand.work.Seed;
+import ellwand.work.Stop;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+
+/** One run of a search: its threads, and what each does from first to last. */
+final class Run {
+
+  /** Share of the budget from which the true outlines are used. */
+  private static final double REFINED_FROM = 0.95;
+
+  private final Plan plan;
+  private final Plan exact;
+  private final Seed seed;
+  private final Stop stop;
+  private final Meeting meeting;
+  private final List<Budget> budgets = new ArrayList<>();
+  private final CompletableFuture<Snapshot> first = new CompletableFuture<>();
+
+  /**
+   * @param plan with outlines that may be thinned
+   * @param exact with the true ones; may be the same
+   */
+  Run(Plan plan, Plan exact, Effort effort, Seed seed, int threads, Stop stop, Listener listener) {
+    this.plan = plan;
+    this.exact = exact;
+    this.seed = seed;
+    this.stop = stop;
+    meeting = new Meeting(plan, listener, threads);
+    long began = System.nanoTime();
+    for (int t = 0; t < threads; t++) {
+      budgets.add(new Budget(effort, began, stop, meeting, t));
+    }
+  }
+
+  Outcome outcome(Optional<Layout> start) {
+    List<CompletableFuture<Void>> helpers = new ArrayList<>();
+    for (int t = 1; t < budgets.size(); t++) {
+      int thread = t;
+      CompletableFuture<Void> done = new CompletableFuture<>();
+      helpers.add(done);
+      new Thread(() -> end(done, () -> help(thread)), "search-" + t).start();
+    }
+    try {
+      first.complete(first(start));
+      explore(0);
+    } catch (RuntimeException | Error failure) {
+      stop.request();
+      first.completeExceptionally(failure);
+      throw failure;
+    } finally {
+      meeting.leave();
+      helpers.forEach(h -> h.handle((done, failure) -> null).join());
+    }
+    helpers.forEach(CompletableFuture::join);
+    Snapshot best = first.join();
+    for (Budget b : budgets) {
+      best = b.best != null && b.best.length < best.length ? b.best : best;
+    }
+    boolean kept = best != null && best.length <= plan.strip.maxLength() * (1 + 1e-12);
+    return new Outcome(
+        kept ? Optional.of(best.layout(plan)) : Optional.empty(), meeting.evaluations());
+  }
+
+  private void end(CompletableFuture<Void> done, Runnable work) {
+    try {
+      work.run();
+      done.complete(null);
+    } catch (RuntimeException | Error failure) {
+      stop.request();
+      done.completeExceptionally(failure);
+    } finally {
+      meeting.leave();
+    }
+  }
+
+  /** Builds tables until there is a first layout to search from. */
+  private void help(int thread) {
+    plan.tables.buildAll(first::isDone);
+    explore(thread);
+  }
+
+  private Snapshot first(Optional<Layout> start) {
+    Budget budget = budgets.get(0);
+    Arrangement arrangement = new Arrangement(plan, budget);
+    Snapshot laid = start.map(layout -> separated(layout, arrangement, budget)).orElse(null);
+    if (laid == null) {
+      laid = new Opening(arrangement).lay(budget);
+    }
+    if (laid != null) {
+      budget.found(laid);
+    }
+    return laid;
+  }
+
+  /** The given layout, made legal if it isn't; null if that fails. */
+  private Snapshot separated(Layout layout, Arrangement arrangement, Budget budget) {
+    arrangement.take(Snapshot.of(layout, plan).trimmed(plan));
+    Separation separation = new Separation(arrangement, budget, new Dice(seed), true);
+    return separation.run(2, 60, Double.POSITIVE_INFINITY)
+        ? arrangement.snapshot().trimmed(plan)
+        : null;
+  }
+
+  private void explore(int thread) {
+    Budget budget = budgets.get(thread);
+    budget.best = first.join();
+    if (budget.best == null) {
+      return;
+    }
+    Dice dice = new Dice(seed.child(thread));
+    new Explorer(new Arrangement(plan, budget), budget, dice).run();
+    compress(plan, true, budget, dice, plan == exact ? 1 : REFINED_FROM);
+    if (plan != exact) {
+      compress(exact, false, budget, dice, 1);
+    }
+  }
+
+  private static void compress(
+      Plan plan, boolean anywhere, Budget budget, Dice dice, double until) {
+    Arrangement arrangement = new Arrangement(plan, budget);
+    Separation separation = new Separation(arrangement, budget, dice, anywhere);
+    Compression compression = new Compression(arrangement, budget, dice, separation);
+    while (budget.share() < until && !budget.atLeast(plan)) {
+      compression.pass(until);
+    }
+  }
+}
