@@ -1,5 +1,7 @@
 package ellwand.cloth;
 
+import ellwand.geometry.Motion;
+import ellwand.geometry.Outline;
 import java.util.List;
 
 /**
@@ -14,6 +16,8 @@ import java.util.List;
  * @param shopStepMm length is sold in multiples of this
  * @param pricePerMetre in whatever money the user reckons in; 0 if unknown
  * @param currency a word or sign shown with money, may be empty
+ * @param flaws what of it cannot be used
+ * @param lengthMm how much of it there is; infinite for cloth that is bought by length
  */
 public record Cloth(
     String name,
@@ -26,13 +30,46 @@ public record Cloth(
     double endsMm,
     double shopStepMm,
     double pricePerMetre,
-    String currency) {
+    String currency,
+    List<Flaw> flaws,
+    double lengthMm) {
 
   /** Shops that think in metres cut to 10 cm; common practice. */
   public static final double USUAL_SHOP_STEP_MM = 100;
 
+  /** Cloth without flaws, bought by length. */
+  public Cloth(
+      String name,
+      double widthMm,
+      double selvedgeMm,
+      double gapMm,
+      Direction direction,
+      List<Fold> folds,
+      Shrinkage shrinkage,
+      double endsMm,
+      double shopStepMm,
+      double pricePerMetre,
+      String currency) {
+    this(
+        name,
+        widthMm,
+        selvedgeMm,
+        gapMm,
+        direction,
+        folds,
+        shrinkage,
+        endsMm,
+        shopStepMm,
+        pricePerMetre,
+        currency,
+        List.of(),
+        Double.POSITIVE_INFINITY);
+  }
+
   public Cloth {
     folds = List.copyOf(folds);
+    flaws = List.copyOf(flaws);
+    require(lengthMm > 0, name, "there must be more than 0 of it");
     require(widthMm > 0, name, "its width must be more than 0");
     require(selvedgeMm >= 0, name, "its selvedge cannot be less than 0");
     require(gapMm >= 0, name, "the gap between pieces cannot be less than 0");
@@ -55,5 +92,15 @@ public record Cloth(
   /** What may be cut across the open cloth as it comes to the table, mm. */
   public double usableWidthMm() {
     return shrinkage.laidWidth(widthMm) - 2 * selvedgeMm;
+  }
+
+  /** Whether it is a piece of cloth that is there, not one to be bought by length. */
+  public boolean remnant() {
+    return lengthMm < Double.POSITIVE_INFINITY;
+  }
+
+  /** An outline measured from the edge of the open cloth, in the frame of the open marker. */
+  public Outline fromFirstCuttable(Outline fromEdge) {
+    return fromEdge.moved(new Motion(false, 0, 0, -selvedgeMm));
   }
 }

@@ -3,6 +3,7 @@ package ellwand.cloth;
 import ellwand.cloth.Zone.Face;
 import ellwand.cloth.Zone.Side;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -17,19 +18,36 @@ public record LaidCloth(Fold fold, List<List<Band>> stretches) {
     stretches = stretches.stream().map(List::copyOf).toList();
   }
 
-  /** How the cloth lies when folded so. */
+  /** How the cloth lies when folded so; one with flaws lies in one stretch. */
   public static LaidCloth of(Cloth cloth, Fold fold) {
     double width = cloth.usableWidthMm();
-    Band open = new Band("open", 0, width, 1, Set.of(), Face.RIGHT);
-    return switch (fold) {
-      case OPEN -> new LaidCloth(fold, List.of(List.of(open)));
-      case LENGTHWISE ->
-          new LaidCloth(
-              fold,
-              List.of(
-                  List.of(new Band("folded", 0, width / 2, 2, Set.of(Side.LOW_Y), Face.WRONG)),
-                  List.of(new Band("opened", 0, width, 1, Set.of(), Face.RIGHT))));
-    };
+    List<List<Band>> stretches =
+        switch (fold) {
+          case OPEN -> List.of(List.of(open("open", width)));
+          case LENGTHWISE -> List.of(List.of(folded(width)), List.of(open("opened", width)));
+        };
+    // Where flaws lie on a second stretch would hang on how long the first becomes.
+    return new LaidCloth(fold, cloth.flaws().isEmpty() ? stretches : stretches.subList(0, 1));
+  }
+
+  private static Band open(String id, double width) {
+    return new Band(id, 0, width, List.of(Ply.OPEN), Set.of(), Face.RIGHT);
+  }
+
+  private static Band folded(double width) {
+    double foldAt = width / 2;
+    return new Band(
+        "folded",
+        0,
+        foldAt,
+        List.of(new Ply(foldAt, true), new Ply(foldAt, false)),
+        Set.of(Side.LOW_Y),
+        Face.WRONG);
+  }
+
+  /** The band of that name, if there is one. */
+  public Optional<Band> band(String id) {
+    return bands().stream().filter(b -> b.id().equals(id)).findFirst();
   }
 
   /** Every band, stretch by stretch. */

@@ -51,9 +51,17 @@ final class ClothPicture {
     return new Box(box.minX(), box.minY(), Math.min(box.maxX(), end()), box.maxY());
   }
 
-  /** Where the marker ends, mm; some cloth is shown even when nothing lies on it. */
   private double end() {
-    return Math.max(marker.lengthMm(), 100);
+    return end(marker);
+  }
+
+  /**
+   * How far the cloth is shown, mm: to the marker's end, some of it even when nothing lies on it,
+   * and all of a remnant.
+   */
+  static double end(Marker marker) {
+    double length = marker.lay().cloth().lengthMm();
+    return length < Double.POSITIVE_INFINITY ? length : Math.max(marker.lengthMm(), 100);
   }
 
   /** The cloth with all the words and rulers round it. */

@@ -37,6 +37,7 @@ final class MarkerPicture {
   List<Item> items() {
     List<Item> items = new ArrayList<>();
     items.add(cloth.under());
+    new KeepOutPicture(marker, reading).items().ifPresent(items::add);
     OutsideNumbers outside = new OutsideNumbers(laid, reading);
     items.add(Item.Group.of("copies", laid.stream().map(c -> copy(c, outside)).toList()));
     items.addAll(cloth.over(lines));

@@ -12,11 +12,14 @@ public final class Buying {
 
   /**
    * Cloth length and ends, lengthened by 1/(1 - shrinkage) if the cloth is washed before it is cut,
-   * rounded up to the shop's step.
+   * rounded up to the shop's step. Nothing is bought where a remnant is laid on.
    *
    * @param clothLengthMm 0 or more
    */
   public static double lengthMm(Cloth cloth, double clothLengthMm) {
+    if (cloth.remnant()) {
+      return 0;
+    }
     double needed = cloth.shrinkage().boughtLength(clothLengthMm + cloth.endsMm());
     double step = cloth.shopStepMm();
     return Math.ceil((needed - NOT_WORTH_A_STEP_MM) / step) * step;

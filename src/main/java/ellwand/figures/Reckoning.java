@@ -1,6 +1,7 @@
 package ellwand.figures;
 
 import ellwand.cloth.Cloth;
+import ellwand.cloth.KeepOut;
 import ellwand.cloth.Zone;
 import ellwand.geometry.Box;
 import ellwand.geometry.Outline;
@@ -14,6 +15,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /** Works out the figures of one legal marker. */
 final class Reckoning {
@@ -122,11 +124,18 @@ final class Reckoning {
   }
 
   private List<LeftOver> leftOvers() {
-    List<Outline> taken = marker.copies().stream().map(Copy::outline).toList();
+    List<Outline> taken =
+        Stream.concat(
+                marker.copies().stream().map(Copy::outline),
+                marker.keepOuts().stream().map(KeepOut::outline))
+            .toList();
     List<LeftOver> leftOvers = new ArrayList<>();
     for (Zone zone : marker.zones()) {
       Box box = zone.box();
-      double end = Math.max(box.minX(), Math.min(box.maxX(), marker.lengthMm()));
+      double end =
+          cloth.remnant()
+              ? box.maxX()
+              : Math.max(box.minX(), Math.min(box.maxX(), marker.lengthMm()));
       FreeRectangle.largest(new Box(box.minX(), box.minY(), end, box.maxY()), taken)
           .map(
               free ->

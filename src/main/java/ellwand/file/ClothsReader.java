@@ -2,6 +2,7 @@ package ellwand.file;
 
 import ellwand.cloth.Cloth;
 import ellwand.cloth.Direction;
+import ellwand.cloth.Flaw;
 import ellwand.cloth.Fold;
 import ellwand.cloth.Shrinkage;
 import java.util.ArrayList;
@@ -44,6 +45,7 @@ final class ClothsReader {
         spot.get("direction").text().map(ClothsReader::direction).orElse(Direction.ANY_WAY);
     List<Fold> folds = folds(spot.get("fold"));
     Shrinkage shrinkage = shrinkage(spot.get("shrinkage"));
+    List<Flaw> flaws = FlawsReader.read(spot);
     Spot priceSpot = spot.get("price");
     Price price =
         priceSpot.text().flatMap(t -> priceSpot.attempt(() -> Price.parse(t))).orElse(Price.NONE);
@@ -69,7 +71,9 @@ final class ClothsReader {
             ends,
             step.orElse(Cloth.USUAL_SHOP_STEP_MM),
             price.perMetre(),
-            price.currency()));
+            price.currency(),
+            flaws,
+            Double.POSITIVE_INFINITY));
   }
 
   private static Direction direction(String words) {

@@ -24,6 +24,10 @@ record Fields(Spot spot) {
     return field.node();
   }
 
+  boolean has(String key) {
+    return spot.get(key).present();
+  }
+
   String text(String key) {
     JsonNode node = field(key);
     if (!node.isTextual()) {

@@ -1,6 +1,7 @@
 package ellwand.file;
 
 import ellwand.cloth.Cloth;
+import ellwand.cloth.Remnant;
 import ellwand.figures.Wear;
 import ellwand.pattern.Style;
 import ellwand.units.Unit;
@@ -23,6 +24,7 @@ import java.util.Set;
  * @param wear what the garment is for, as far as rules on safety ask
  * @param unit what results are shown in
  * @param cloths in the user's order, names unique
+ * @param remnants on the shelf, names unique
  * @param garments how many of each size are wanted, 1 or more, in the user's order
  */
 public record Job(
@@ -34,12 +36,14 @@ public record Job(
     Unit unit,
     Style style,
     List<Cloth> cloths,
+    List<Remnant> remnants,
     Map<String, Integer> garments) {
 
   public Job {
     notes = List.copyOf(notes);
     wear = Collections.unmodifiableSet(new LinkedHashSet<>(wear));
     cloths = List.copyOf(cloths);
+    remnants = List.copyOf(remnants);
     garments = Collections.unmodifiableMap(new LinkedHashMap<>(garments));
   }
 }

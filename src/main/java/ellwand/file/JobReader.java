@@ -1,6 +1,7 @@
 package ellwand.file;
 
 import ellwand.cloth.Cloth;
+import ellwand.cloth.Remnant;
 import ellwand.figures.Wear;
 import ellwand.pattern.InputException;
 import ellwand.pattern.Problem;
@@ -36,6 +37,8 @@ public final class JobReader {
     List<Problem> problems = new ArrayList<>(shape.problems());
     Spot root = Spot.root(sheet, problems);
     List<Cloth> cloths = new ClothsReader(shape).read(root.get("cloths"));
+    List<Remnant> remnants =
+        new RemnantsReader(shape).read(root.get("remnants"), root.get("cloths").entries().keySet());
     Optional<Style> style =
         new StyleReader(shape).read(root.get("style"), root.get("cloths").entries().keySet());
     Map<String, Integer> garments = new OrderReader(shape).read(root.get("order"), style);
@@ -54,6 +57,7 @@ public final class JobReader {
         Unit.parse(root.get("unit").text().orElseThrow()),
         style.orElseThrow(),
         cloths,
+        remnants,
         garments);
   }
 

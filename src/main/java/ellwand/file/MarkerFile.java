@@ -2,6 +2,7 @@ package ellwand.file;
 
 import ellwand.cloth.Direction;
 import ellwand.cloth.Fold;
+import ellwand.cloth.KeepOut;
 import ellwand.cloth.Zone;
 import ellwand.lay.Copy;
 import ellwand.lay.Lay;
@@ -9,6 +10,7 @@ import ellwand.lay.Marker;
 import ellwand.pattern.Cut;
 import ellwand.rule.Stated;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What a marker.json says; nothing of it has been compared with a job.
@@ -16,17 +18,21 @@ import java.util.List;
  * @param jobPath the job it was made from, as it was named then
  * @param jobSha256 see {@link Job#sha256}
  * @param cloth name of the cloth
+ * @param remnant what the marker lies on, as given to fit, if it is no cloth bought by length
  * @param stated its figures
+ * @param keepOuts flaws where they bar the laid cloth; the check works them out anew
  */
 public record MarkerFile(
     String jobPath,
     String jobSha256,
     String cloth,
+    Optional<String> remnant,
     Fold fold,
     Direction direction,
     Stated stated,
     Marker.Search search,
     List<Zone> zones,
+    List<KeepOut> keepOuts,
     List<Demand> demand,
     List<Copy> copies) {
 
@@ -35,17 +41,19 @@ public record MarkerFile(
 
   public MarkerFile {
     zones = List.copyOf(zones);
+    keepOuts = List.copyOf(keepOuts);
     demand = List.copyOf(demand);
     copies = List.copyOf(copies);
   }
 
   /** What a marker's file is to say. */
-  static MarkerFile of(Marker marker, Job job) {
+  static MarkerFile of(Marker marker, Job job, Optional<String> remnant) {
     Lay lay = marker.lay();
     return new MarkerFile(
         job.path().toString(),
         job.sha256(),
         lay.cloth().name(),
+        remnant,
         marker.fold(),
         lay.cloth().direction(),
         new Stated(
@@ -56,6 +64,7 @@ public record MarkerFile(
             lay.cloth().gapMm()),
         marker.search(),
         marker.zones(),
+        marker.keepOuts(),
         lay.wanted().stream()
             .map(w -> new Demand(w.cut().name(), w.size(), w.garment(), w.how()))
             .toList(),

@@ -3,6 +3,7 @@ package ellwand.file;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import ellwand.cloth.Direction;
 import ellwand.cloth.Fold;
+import ellwand.cloth.KeepOut;
 import ellwand.cloth.Zone;
 import ellwand.geometry.Box;
 import ellwand.geometry.Motion;
@@ -57,6 +58,7 @@ public final class MarkerReader {
         in.group("job").text("path"),
         in.group("job").text("sha256"),
         in.text("cloth"),
+        in.has("remnant") ? Optional.of(in.text("remnant")) : Optional.empty(),
         in.word("fold", Fold.values(), Fold::words),
         in.word("direction", Direction.values(), Direction::words),
         new Stated(
@@ -71,6 +73,7 @@ public final class MarkerReader {
             in.text("effort"),
             in.flag("stoppedEarly")),
         in.list("zones", MarkerReader::zone),
+        in.list("keepOuts", MarkerReader::keepOut),
         in.list("demand", MarkerReader::demand),
         in.list("copies", MarkerReader::copy));
   }
@@ -82,6 +85,10 @@ public final class MarkerReader {
         (int) in.whole("plies", 100_000),
         Set.copyOf(in.words("foldEdges", Zone.Side.values(), Json::word)),
         in.word("sideUp", Zone.Face.values(), Json::word));
+  }
+
+  private static KeepOut keepOut(Fields in) {
+    return new KeepOut(in.text("zone"), in.text("flaw"), Outline.of(in.points("outline")));
   }
 
   private static MarkerFile.Demand demand(Fields in) {

@@ -2,12 +2,15 @@ package ellwand.file;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import ellwand.cloth.KeepOut;
 import ellwand.cloth.Zone;
 import ellwand.geometry.Motion;
+import ellwand.geometry.Outline;
 import ellwand.geometry.Point;
 import ellwand.lay.Copy;
 import ellwand.lay.Marker;
 import ellwand.rule.Stated;
+import java.util.Optional;
 
 /** Writes marker.json: the same marker gives the same bytes. */
 public final class MarkerWriter {
@@ -20,7 +23,16 @@ public final class MarkerWriter {
    * @param job what it was made from
    */
   public static byte[] bytes(Marker marker, Job job) {
-    return bytes(MarkerFile.of(marker, job));
+    return bytes(MarkerFile.of(marker, job, Optional.empty()));
+  }
+
+  /**
+   * The bytes of the file of a marker that lies on a remnant.
+   *
+   * @param remnant as given to fit
+   */
+  public static byte[] bytes(Marker marker, Job job, String remnant) {
+    return bytes(MarkerFile.of(marker, job, Optional.of(remnant)));
   }
 
   static byte[] bytes(MarkerFile file) {
@@ -28,6 +40,7 @@ public final class MarkerWriter {
     root.put("ellwand", 1);
     root.putObject("job").put("path", file.jobPath()).put("sha256", file.jobSha256());
     root.put("cloth", file.cloth());
+    file.remnant().ifPresent(remnant -> root.put("remnant", remnant));
     root.put("fold", file.fold().words());
     root.put("direction", file.direction().words());
     Stated stated = file.stated();
@@ -42,7 +55,8 @@ public final class MarkerWriter {
     root.put("stoppedEarly", file.search().stoppedEarly());
     ArrayNode zones = root.putArray("zones");
     file.zones().forEach(z -> zones.add(zone(z)));
-    root.putArray("keepOuts");
+    ArrayNode keepOuts = root.putArray("keepOuts");
+    file.keepOuts().forEach(k -> keepOuts.add(keepOut(k)));
     ArrayNode demand = root.putArray("demand");
     file.demand().forEach(d -> demand.add(demand(d)));
     ArrayNode copies = root.putArray("copies");
@@ -85,10 +99,22 @@ public final class MarkerWriter {
     node.set("y", Json.number(motion.y()));
     node.set("turn", Json.number(motion.turnDegrees()));
     node.put("flipped", motion.flipped());
-    ArrayNode outline = node.putArray("outline");
-    for (Point p : copy.outline().points()) {
-      outline.addArray().add(Json.number(p.x())).add(Json.number(p.y()));
-    }
+    node.set("outline", outline(copy.outline()));
     return node;
+  }
+
+  private static ObjectNode keepOut(KeepOut keepOut) {
+    ObjectNode node = Json.object();
+    node.put("zone", keepOut.zone()).put("flaw", keepOut.flaw());
+    node.set("outline", outline(keepOut.outline()));
+    return node;
+  }
+
+  private static ArrayNode outline(Outline outline) {
+    ArrayNode points = Json.object().arrayNode();
+    for (Point p : outline.points()) {
+      points.addArray().add(Json.number(p.x())).add(Json.number(p.y()));
+    }
+    return points;
   }
 }

@@ -1,6 +1,8 @@
 package ellwand.lay;
 
 import ellwand.cloth.Fold;
+import ellwand.cloth.KeepOut;
+import ellwand.cloth.LaidCloth;
 import ellwand.cloth.Zone;
 import java.util.List;
 
@@ -44,6 +46,13 @@ public record Marker(Lay lay, Fold fold, List<Zone> zones, List<Copy> copies, Se
   /** Wanted area as cut over open usable width times cloth length, 0 to 1. */
   public double utilisation() {
     return lay.wantedAreaMm2() / (lay.cloth().usableWidthMm() * clothLengthMm());
+  }
+
+  /** Where flaws of the cloth bar it as it is laid. */
+  public List<KeepOut> keepOuts() {
+    return lay.cloth().flaws().isEmpty()
+        ? List.of()
+        : KeepOut.of(lay.cloth(), LaidCloth.of(lay.cloth(), fold));
   }
 
   public Zone zone(String id) {

@@ -60,7 +60,7 @@ final class Placing {
   Found construct(Decision decision) {
     List<Placed> stretches = new ArrayList<>();
     for (int stretch = 0; stretch < cloth.stretches().size(); stretch++) {
-      StretchTask task = StretchTask.of(lay.cloth(), decision, stretch);
+      StretchTask task = StretchTask.of(lay.cloth(), cloth, decision, stretch);
       stretches.add(
           new Placed(
               task,

@@ -3,12 +3,15 @@ package ellwand.nest;
 import ellwand.cloth.Band;
 import ellwand.cloth.Cloth;
 import ellwand.cloth.Direction;
+import ellwand.cloth.KeepOut;
+import ellwand.cloth.LaidCloth;
 import ellwand.geometry.Box;
 import ellwand.geometry.NoFitUnion;
 import ellwand.geometry.Outline;
 import ellwand.geometry.Region;
 import ellwand.lay.Heading;
 import ellwand.nest.kernel.Form;
+import ellwand.nest.kernel.Obstacle;
 import ellwand.nest.kernel.Search;
 import ellwand.nest.kernel.Shape;
 import ellwand.nest.kernel.Strip;
@@ -33,7 +36,7 @@ record StretchTask(List<Seat> seats, List<List<Pose>> poses, Optional<Search> se
   /** A request and its band. */
   record Seat(Request request, Band band) {}
 
-  static StretchTask of(Cloth cloth, Decision decision, int stretch) {
+  static StretchTask of(Cloth cloth, LaidCloth laid, Decision decision, int stretch) {
     List<Seat> seats = new ArrayList<>();
     for (Station station : decision.stations()) {
       if (station.stretch() == stretch) {
@@ -44,6 +47,9 @@ record StretchTask(List<Seat> seats, List<List<Pose>> poses, Optional<Search> se
     for (Seat seat : seats) {
       builder.add(
           Pose.of(seat.request(), seat.band(), headings(cloth.direction(), decision, seat)));
+    }
+    if (stretch == 0) {
+      KeepOut.of(cloth, laid).forEach(keepOut -> builder.bar(keepOut.outline()));
     }
     return new StretchTask(seats, builder.poses, builder.search());
   }
@@ -69,6 +75,7 @@ record StretchTask(List<Seat> seats, List<List<Pose>> poses, Optional<Search> se
     private final Map<List<Pose>, List<Form>> formsOf = new HashMap<>();
     private final List<List<Pose>> poses = new ArrayList<>();
     private final List<List<Form>> copies = new ArrayList<>();
+    private final List<Obstacle> obstacles = new ArrayList<>();
 
     /**
      * @param follows whether another stretch lies before this one, to whose pieces the gap applies
@@ -94,12 +101,21 @@ record StretchTask(List<Seat> seats, List<List<Pose>> poses, Optional<Search> se
     }
 
     private int shape(Outline outline) {
+      return add(grown(outline));
+    }
+
+    private int add(Outline outline) {
       shapes.add(
           new Shape(
-              grown(outline).points().stream()
+              outline.points().stream()
                   .flatMapToDouble(p -> DoubleStream.of(p.x(), p.y()))
                   .toArray()));
       return shapes.size() - 1;
+    }
+
+    /** No copy may lie there; half the gap, which copies carry about them, is kept as well. */
+    void bar(Outline keepOut) {
+      obstacles.add(new Obstacle(add(keepOut), 0, 0));
     }
 
     /** Half the gap round each piece keeps the whole gap between any two. */
@@ -110,7 +126,12 @@ record StretchTask(List<Seat> seats, List<List<Pose>> poses, Optional<Search> se
     Optional<Search> search() {
       return copies.isEmpty()
           ? Optional.empty()
-          : Optional.of(new Search(Strip.open(shapes, copies), NoFitUnion::rings));
+          : Optional.of(new Search(strip(), NoFitUnion::rings));
+    }
+
+    /** Any length is allowed: what is found too long tells how much cloth is missing. */
+    private Strip strip() {
+      return new Strip(shapes, copies, obstacles, Double.POSITIVE_INFINITY);
     }
   }
 }

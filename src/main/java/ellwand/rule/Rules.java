@@ -17,6 +17,7 @@ public final class Rules {
           OnGrain.RULE,
           Headings.RULE,
           InsideZone.RULE,
+          KeptOut.RULE,
           Apart.OVERLAP,
           Apart.GAP,
           StatedTruly.LENGTHS,

@@ -68,6 +68,18 @@ final class ZonesOfCloth {
       if (zone.box().minX() < -TOLERANCE_MM) {
         findings.add(finding(rule, unit -> "Zone " + zone.id() + " begins before the cut end."));
       }
+      double beyond = zone.box().maxX() - cloth.lengthMm();
+      if (beyond > TOLERANCE_MM) {
+        findings.add(
+            finding(
+                rule,
+                unit ->
+                    "Zone "
+                        + zone.id()
+                        + " ends "
+                        + Say.small(beyond, unit)
+                        + " beyond the end of the cloth."));
+      }
     }
     for (int i = 0; i < zones.size(); i++) {
       for (int j = i + 1; j < zones.size(); j++) {

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import ellwand.cloth.Direction;
 import ellwand.cloth.Fold;
+import ellwand.cloth.KeepOut;
 import ellwand.cloth.Zone;
 import ellwand.geometry.Box;
 import ellwand.geometry.Motion;
@@ -23,6 +24,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -34,6 +36,7 @@ class MarkerFileTest {
           "job.yaml",
           "ab".repeat(32),
           "linen",
+          Optional.of("1 m x 2 m"),
           Fold.LENGTHWISE,
           Direction.ONE_WAY,
           new Stated(690, 812.345678, 812.345678, 0.8125, 2),
@@ -45,6 +48,11 @@ class MarkerFileTest {
                   2,
                   Set.of(Zone.Side.LOW_Y),
                   Zone.Face.WRONG)),
+          List.of(
+              new KeepOut(
+                  "folded",
+                  "stain",
+                  new Outline(List.of(new Point(5, 5), new Point(9, 5), new Point(7, 9.25))))),
           List.of(new MarkerFile.Demand("front \"é\"", "104", 1, Cut.How.FOLD)),
           List.of(
               new Copy(

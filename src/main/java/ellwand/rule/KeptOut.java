@@ -1,0 +1,77 @@
+package ellwand.rule;
+
+import ellwand.cloth.Band;
+import ellwand.cloth.Cloth;
+import ellwand.cloth.Flaw;
+import ellwand.cloth.LaidCloth;
+import ellwand.cloth.Ply;
+import ellwand.geometry.Box;
+import ellwand.geometry.Outline;
+import ellwand.geometry.Region;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Copies keep off the flaws of the cloth. Each copy is unfolded onto the open cloth, ply by ply:
+ * the other way round than the search does it, which folds the flaws.
+ */
+final class KeptOut {
+
+  /** Amount: how wide the flaw in the copy is at its widest, mm. */
+  static final Rule RULE =
+      new Rule(
+          "keep-outs",
+          true,
+          Rule.Counted.MM,
+          "No piece takes cloth that is flawed or not there",
+          KeptOut::findings);
+
+  private KeptOut() {}
+
+  private static List<Finding> findings(Rule rule, Inspection of) {
+    Cloth cloth = of.marker().lay().cloth();
+    LaidCloth laid = LaidCloth.of(cloth, of.marker().fold());
+    List<Finding> findings = new ArrayList<>();
+    for (Placed p : of.placed()) {
+      Optional<Band> band = laid.band(p.copy().zone());
+      if (p.region().isPresent() && band.isPresent()) {
+        for (Ply ply : band.get().layers()) {
+          Outline open = ply.open(p.copy().outline());
+          cloth.flaws().forEach(flaw -> add(findings, rule, p, ply, open, flaw, cloth));
+        }
+      }
+    }
+    return findings;
+  }
+
+  private static void add(
+      List<Finding> findings, Rule rule, Placed p, Ply ply, Outline open, Flaw flaw, Cloth cloth) {
+    Outline barred = cloth.fromFirstCuttable(flaw.outline());
+    if (!barred.box().touches(open.box())) {
+      return;
+    }
+    Region taken = Region.of(open).intersect(Region.of(barred));
+    double smaller = Math.min(open.area(), barred.area());
+    if (taken.area() <= Meeting.OVERLAP_SHARE * smaller) {
+      return;
+    }
+    double wide = Math.max(taken.thickness(), Double.MIN_NORMAL);
+    Box at = ply.laid(Outline.of(taken.box())).box();
+    findings.add(
+        new Finding(
+            rule,
+            List.of(p.copy().piece()),
+            Optional.of(at.centre()),
+            wide,
+            unit ->
+                Say.capital(p.name())
+                    + " takes "
+                    + Say.small(wide, unit)
+                    + " of flawed cloth ("
+                    + flaw.name()
+                    + ") "
+                    + Say.near(at.centre(), unit)
+                    + "."));
+  }
+}
