@@ -24,9 +24,6 @@ final class Labelling {
   private static final double SHORTEST_ARROW = 6;
   private static final double LONGEST_ARROW = 28;
 
-  /** How many mm nearer to the middle make up for running over an inner line. */
-  private static final double INNER_LINE_COST = 25;
-
   private final Reading reading;
   private final Room room;
   private final GrainLine grain;
@@ -65,20 +62,27 @@ final class Labelling {
   /** The stretch of the grain line that is drawn. */
   record Arrow(Point tail, Point head) {}
 
-  /** The first of the wordings for which there is room, and the longest arrow beside it. */
+  /**
+   * The first of the wordings for which there is room, and the longest arrow beside it. Fewer words
+   * are better than words across an inner line, and that is better than no arrow.
+   */
   Found place(List<Wording> choices) {
-    for (double shortest : new double[] {SHORTEST_ARROW, 0}) {
-      for (Wording wording : choices) {
-        Optional<Label> label = best(wording, reading.mm(shortest));
-        if (label.isPresent()) {
-          return new Found(label, arrow(label));
-        }
-      }
-    }
-    return new Found(Optional.empty(), arrow(Optional.empty()));
+    List<Wording> named = choices.stream().filter(Wording::named).toList();
+    return first(named, SHORTEST_ARROW, true)
+        .or(() -> first(choices, SHORTEST_ARROW, false))
+        .or(() -> first(choices, 0, false))
+        .map(label -> new Found(Optional.of(label), arrow(Optional.of(label))))
+        .orElseGet(() -> new Found(Optional.empty(), arrow(Optional.empty())));
   }
 
-  private Optional<Label> best(Wording wording, double shortestArrow) {
+  private Optional<Label> first(
+      List<Wording> choices, double shortestArrow, boolean clearOfInnerLines) {
+    return choices.stream()
+        .flatMap(w -> best(w, reading.mm(shortestArrow), clearOfInnerLines).stream())
+        .findFirst();
+  }
+
+  private Optional<Label> best(Wording wording, double shortestArrow, boolean clearOfInnerLines) {
     double width = wording.width(reading);
     double height = wording.height(reading);
     Label best = null;
@@ -88,12 +92,13 @@ final class Labelling {
       double dy = (upended ? width : height) / 2;
       for (Point centre : centres(dx, dy)) {
         Box box = new Box(centre.x() - dx, centre.y() - dy, centre.x() + dx, centre.y() + dy);
-        if (!room.holds(box.grown(reading.mm(CLEAR)))) {
+        Box clear = box.grown(reading.mm(CLEAR));
+        if (!room.holds(clear) || clearOfInnerLines && isOnInnerLine(clear)) {
           continue;
         }
         Label label = new Label(wording, box, upended);
         double arrow = arrow(Optional.of(label)).map(a -> a.tail().distance(a.head())).orElse(0.0);
-        double worth = worth(label, arrow);
+        double worth = arrow - away(label);
         if (arrow >= shortestArrow && worth > bestWorth) {
           best = label;
           bestWorth = worth;
@@ -106,13 +111,13 @@ final class Labelling {
     return Optional.empty();
   }
 
-  private double worth(Label label, double arrow) {
-    Point middle = room.box().centre();
-    double away =
-        label.box().centre().distance(middle) * 0.4
-            + label.box().centre().distance(grain.through()) * 0.4;
-    boolean onLine = innerLines.stream().anyMatch(l -> Room.crosses(l, label.box()));
-    return arrow - away - (onLine ? reading.mm(INNER_LINE_COST) : 0);
+  private boolean isOnInnerLine(Box box) {
+    return innerLines.stream().anyMatch(l -> Room.crosses(l, box));
+  }
+
+  private double away(Label label) {
+    Point centre = label.box().centre();
+    return 0.4 * (centre.distance(room.box().centre()) + centre.distance(grain.through()));
   }
 
   private List<Point> centres(double dx, double dy) {

@@ -115,7 +115,7 @@ final class MarkerSheet {
     cells.add(new Cell("lies", figures.fold()));
     cells.add(new Cell("direction", figures.direction()));
     cells.add(new Cell("garments", Integer.toString(figures.garments())));
-    cells.add(new Cell("cloth used", Shown.share(figures.utilisation())));
+    cells.add(new Cell("utilisation", Shown.share(figures.utilisation())));
     if (figures.cost() > 0) {
       cells.add(new Cell("cost", Shown.money(figures.cost(), figures.currency())));
     }

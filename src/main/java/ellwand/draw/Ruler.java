@@ -24,6 +24,7 @@ record Ruler(String id, Point zero, Point along, Point away, double fromMm, doub
   /** How far apart strokes and numbers must be on paper to be told apart, mm. */
   private static final double NEAREST_STROKES = 0.9;
 
+  private static final double POINTS = 7;
   private static final double NEAREST_NUMBERS = 8.5;
 
   Item draw(Reading reading, Unit unit) {
@@ -44,16 +45,23 @@ record Ruler(String id, Point zero, Point along, Point away, double fromMm, doub
       double length = main ? 2.2 : whole(at / middle) ? 1.5 : 0.9;
       Point foot = zero.plus(along.times(at));
       lines.add(List.of(foot, foot.plus(away.times(reading.mm(length)))));
-      if (main) {
-        items.add(words(foot, String.format(Locale.ROOT, "%.0f", at / numbered.mm()), reading));
+      String words = String.format(Locale.ROOT, "%.0f", at / numbered.mm());
+      if (main && (at == 0 || fits(words, at, reading))) {
+        items.add(words(foot, words, reading));
       }
     }
     items.add(0, new Item.Lines("ticks", lines, false, Ink.line(Colour.INK, reading.mm(0.18))));
     return new Item.Group(id, "ruler", java.util.Optional.of("in " + numbered.symbol()), items);
   }
 
+  /** Whether a number keeps within the ruler, so that it runs into nothing beside it. */
+  private boolean fits(String words, double at, Reading reading) {
+    double half = along.x() == 0 ? 0 : Lettering.width(words, reading.points(POINTS)) / 2;
+    return at - half >= fromMm && at + half <= toMm;
+  }
+
   private Item words(Point foot, String words, Reading reading) {
-    double size = reading.points(7);
+    double size = reading.points(POINTS);
     Point at = foot.plus(away.times(reading.mm(2.7)));
     if (along.x() == 0) {
       Point low = new Point(at.x(), at.y() - size * Lettering.CAPITALS / 2);

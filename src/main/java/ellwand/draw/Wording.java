@@ -8,8 +8,9 @@ import java.util.List;
  *
  * @param lines the first is drawn larger and heavier
  * @param points size of the other lines on paper
+ * @param named whether the piece's name is among them
  */
-record Wording(List<String> lines, double points) {
+record Wording(List<String> lines, double points, boolean named) {
 
   /** How much larger the first line is. */
   private static final double HEAD = 1.2;
@@ -40,19 +41,19 @@ record Wording(List<String> lines, double points) {
     List<String> first = lines(head, main.subList(0, 1), List.of());
     List<String> oneLine = List.of(String.join(", ", lines(head, main, List.of())));
     List<Wording> choices = new ArrayList<>();
-    choices.add(new Wording(full, 9));
-    choices.add(new Wording(full, 8));
-    choices.add(new Wording(some, 9));
-    choices.add(new Wording(some, 8));
-    choices.add(new Wording(some, 7));
-    choices.add(new Wording(oneLine, 7));
-    choices.add(new Wording(first, 8));
-    choices.add(new Wording(first, 7));
-    choices.add(new Wording(List.of(head), 8));
-    choices.add(new Wording(List.of(head), 7));
+    choices.add(new Wording(full, 9, true));
+    choices.add(new Wording(full, 8, true));
+    choices.add(new Wording(some, 9, true));
+    choices.add(new Wording(some, 8, true));
+    choices.add(new Wording(some, 7, true));
+    choices.add(new Wording(oneLine, 7, true));
+    choices.add(new Wording(first, 8, true));
+    choices.add(new Wording(first, 7, true));
+    choices.add(new Wording(List.of(head), 8, true));
+    choices.add(new Wording(List.of(head), 7, true));
     if (!number.isEmpty()) {
-      choices.add(new Wording(List.of(number), 9));
-      choices.add(new Wording(List.of(number), 7));
+      choices.add(new Wording(List.of(number), 9, false));
+      choices.add(new Wording(List.of(number), 7, false));
     }
     return choices;
   }

@@ -32,11 +32,17 @@ class ShownTest {
 
   @Test
   void rulersAreNumberedInTensOrFeet() {
-    assertEquals(List.of("0", "10", "20", "30"), numbers(Unit.CM, 8, 304.8));
-    assertEquals(List.of("0", "6", "12"), numbers(Unit.INCH, 8, 304.8));
-    assertEquals(List.of("0", "12"), numbers(Unit.YARD, 25, 304.8));
-    assertEquals(List.of("0", "100", "200", "300"), numbers(Unit.MM, 8, 304.8));
+    assertEquals(List.of("0", "10", "20", "30"), numbers(Unit.CM, 8, 320));
+    assertEquals(List.of("0", "6", "12"), numbers(Unit.INCH, 8, 320));
+    assertEquals(List.of("0", "12"), numbers(Unit.YARD, 25, 350));
+    assertEquals(List.of("0", "100", "200", "300"), numbers(Unit.MM, 8, 320));
     assertEquals(List.of("0", "50", "100"), numbers(Unit.CM, 40, 1200));
+  }
+
+  @Test
+  void numbersKeepWithinTheirRuler() {
+    // 30 cm would stand half beyond a ruler of 30.2 cm.
+    assertEquals(List.of("0", "10", "20"), numbers(Unit.CM, 8, 302));
   }
 
   @Test
