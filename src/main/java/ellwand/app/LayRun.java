@@ -14,8 +14,12 @@ import ellwand.file.WholeFile;
 import ellwand.lay.Lay;
 import ellwand.lay.Marker;
 import ellwand.nest.Nester;
+import ellwand.nest.NoRoomException;
+import ellwand.pattern.InputException;
+import ellwand.pattern.Problem;
 import ellwand.rule.Check;
 import ellwand.rule.Finding;
+import ellwand.units.Length;
 import ellwand.units.Unit;
 import ellwand.work.Effort;
 import ellwand.work.Progress;
@@ -43,15 +47,31 @@ public final class LayRun {
   /**
    * Makes one marker for each cloth.
    *
-   * @throws ellwand.nest.NoRoomException if a piece is wider than its cloth
+   * @throws InputException if a piece is wider than its cloth
    * @throws IllegalStateException if a marker breaks a hard rule, which is a bug of ours
    */
   public static Made make(Job job, Unit unit, SearchOptions options, Stop stop, Progress progress) {
     List<Marker> markers = new ArrayList<>();
-    for (Cloth cloth : job.cloths()) {
-      markers.add(best(Lays.of(job, cloth), options, stop, progress));
+    try {
+      for (Cloth cloth : job.cloths()) {
+        markers.add(best(Lays.of(job, cloth), options, stop, progress));
+      }
+    } catch (NoRoomException e) {
+      throw new InputException(tooWide(job, e, unit));
     }
     return new Made(job, markers, figures(job, markers, unit), unit);
+  }
+
+  private static Problem tooWide(Job job, NoRoomException e, Unit unit) {
+    return Problem.inPiece(
+            e.piece(),
+            String.format(
+                "it is cut %s wide, but cloth %s has no more than %s across as it lies",
+                new Length(e.neededMm()).show(unit),
+                e.cloth(),
+                new Length(e.widestMm()).show(unit)),
+            "Take a wider cloth, lay it open, or split the piece with a join")
+        .at(job.path().toString(), 0);
   }
 
   private static JobFigures figures(Job job, List<Marker> markers, Unit unit) {
