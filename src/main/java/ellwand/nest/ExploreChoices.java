@@ -36,7 +36,7 @@ final class ExploreChoices implements CustomPhaseCommand<LayPlan> {
       waiting.add(plan.decision());
     }
     waiting.addAll(unseen(plan, best.decision(), seen));
-    for (int i = 0; i < TRIES && !waiting.isEmpty() && !placing.stopWanted(); i++) {
+    for (int i = 0; i < TRIES && !waiting.isEmpty() && goesOn(); i++) {
       Found found = placing.search(placing.construct(waiting.remove()), SHARE / (TRIES + 1));
       if (found.lengthMm() < best.lengthMm()) {
         best = found;
@@ -45,6 +45,10 @@ final class ExploreChoices implements CustomPhaseCommand<LayPlan> {
       }
     }
     Deepen.settle(director, best);
+  }
+
+  private boolean goesOn() {
+    return !placing.stopWanted() && placing.spent() < SHARE;
   }
 
   private static List<Decision> unseen(LayPlan plan, Decision from, Set<Decision> seen) {

@@ -5,6 +5,7 @@ import ellwand.lay.Lay;
 import ellwand.nest.Found.Placed;
 import ellwand.nest.kernel.Layout;
 import ellwand.nest.kernel.Listener;
+import ellwand.nest.kernel.NoFit;
 import ellwand.work.Effort;
 import ellwand.work.Progress;
 import ellwand.work.Seed;
@@ -26,6 +27,7 @@ final class Placing {
   private final int threads;
   private final Stop stop;
   private final Progress progress;
+  private final NoFit noFit = new KnownNoFits();
   private final long startNanos = System.nanoTime();
   private double shareSpent;
   private int searches;
@@ -60,7 +62,7 @@ final class Placing {
   Found construct(Decision decision) {
     List<Placed> stretches = new ArrayList<>();
     for (int stretch = 0; stretch < cloth.stretches().size(); stretch++) {
-      StretchTask task = StretchTask.of(lay.cloth(), cloth, decision, stretch);
+      StretchTask task = StretchTask.of(lay.cloth(), cloth, decision, stretch, noFit);
       stretches.add(
           new Placed(
               task,
@@ -111,6 +113,11 @@ final class Placing {
     return better.map(layout -> keep(start.with(stretch, layout))).orElse(start);
   }
 
+  /** The part of the effort that is used up, 0 to 1 or a little more. */
+  double spent() {
+    return effort.repeats() ? shareSpent : seconds() / effort.seconds();
+  }
+
   /** What of the effort lies between now and a share of it. */
   private Effort part(double untilShare) {
     if (effort.repeats()) {
@@ -126,8 +133,8 @@ final class Placing {
   private synchronized Found keep(Found found) {
     if (best == null || found.lengthMm() < best.lengthMm()) {
       best = found;
-      double share = effort.repeats() ? shareSpent : Math.min(1, seconds() / effort.seconds());
-      progress.hear(new Progress.News(lay.cloth().name(), seconds(), share, best.lengthMm()));
+      progress.hear(
+          new Progress.News(lay.cloth().name(), seconds(), Math.min(1, spent()), best.lengthMm()));
     }
     return found;
   }

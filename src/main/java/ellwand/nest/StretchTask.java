@@ -6,11 +6,11 @@ import ellwand.cloth.Direction;
 import ellwand.cloth.KeepOut;
 import ellwand.cloth.LaidCloth;
 import ellwand.geometry.Box;
-import ellwand.geometry.NoFitUnion;
 import ellwand.geometry.Outline;
 import ellwand.geometry.Region;
 import ellwand.lay.Heading;
 import ellwand.nest.kernel.Form;
+import ellwand.nest.kernel.NoFit;
 import ellwand.nest.kernel.Obstacle;
 import ellwand.nest.kernel.Search;
 import ellwand.nest.kernel.Shape;
@@ -36,7 +36,8 @@ record StretchTask(List<Seat> seats, List<List<Pose>> poses, Optional<Search> se
   /** A request and its band. */
   record Seat(Request request, Band band) {}
 
-  static StretchTask of(Cloth cloth, LaidCloth laid, Decision decision, int stretch) {
+  static StretchTask of(
+      Cloth cloth, LaidCloth laid, Decision decision, int stretch, NoFit noFit) {
     List<Seat> seats = new ArrayList<>();
     for (Station station : decision.stations()) {
       if (station.stretch() == stretch) {
@@ -51,7 +52,7 @@ record StretchTask(List<Seat> seats, List<List<Pose>> poses, Optional<Search> se
     if (stretch == 0) {
       KeepOut.of(cloth, laid).forEach(keepOut -> builder.bar(keepOut.outline()));
     }
-    return new StretchTask(seats, builder.poses, builder.search());
+    return new StretchTask(seats, builder.poses, builder.search(noFit));
   }
 
   private static Set<Heading> headings(Direction direction, Decision decision, Seat seat) {
@@ -123,10 +124,10 @@ record StretchTask(List<Seat> seats, List<List<Pose>> poses, Optional<Search> se
       return gapMm == 0 ? outline : Region.of(outline).grownMitred(gapMm / 2).shells().get(0);
     }
 
-    Optional<Search> search() {
+    Optional<Search> search(NoFit noFit) {
       return copies.isEmpty()
           ? Optional.empty()
-          : Optional.of(new Search(strip(), NoFitUnion::rings));
+          : Optional.of(new Search(strip(), noFit));
     }
 
     /** Any length is allowed: what is found too long tells how much cloth is missing. */
