@@ -3,7 +3,12 @@ package ellwand.cli;
 import ellwand.app.SearchOptions;
 import ellwand.work.Effort;
 import ellwand.work.Seed;
+import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+import picocli.CommandLine.TypeConversionException;
 
 /** Options of every command that searches for markers. */
 final class SearchMixin {
@@ -28,18 +33,24 @@ final class SearchMixin {
   @Option(names = "--threads", paramLabel = "N", description = "Processors to use. Default: all.")
   private int threads = Runtime.getRuntime().availableProcessors();
 
+  @Spec(Spec.Target.MIXEE)
+  private CommandSpec spec;
+
   SearchOptions options() {
+    if (threads < 1) {
+      throw new ParameterException(spec.commandLine(), "--threads takes a number from 1 up");
+    }
     return new SearchOptions(effort, new Seed(seed), threads);
   }
 
   /** Reads an effort. */
-  static final class EffortConverter implements picocli.CommandLine.ITypeConverter<Effort> {
+  static final class EffortConverter implements ITypeConverter<Effort> {
     @Override
     public Effort convert(String text) {
       try {
         return Effort.parse(text);
       } catch (IllegalArgumentException e) {
-        throw new picocli.CommandLine.TypeConversionException(e.getMessage());
+        throw new TypeConversionException(e.getMessage());
       }
     }
   }

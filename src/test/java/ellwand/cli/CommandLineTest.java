@@ -1,0 +1,224 @@
+package ellwand.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import ellwand.work.Stop;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Consumer;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import picocli.CommandLine;
+
+/** The commands as a user runs them, on the sample jobs. */
+class CommandLineTest {
+
+  private static final String JACKET = "sample-markers/weir-jacket/job.yaml";
+  /** Three plain pieces, so that a run is quick. */
+  private static final String BIB = "src/test/resources/ellwand/cli/bib.yaml";
+
+  private static final String CAPE = "sample-markers/harbour-cape/job.yaml";
+  private static final ObjectMapper JSON = new ObjectMapper();
+
+  @TempDir private Path folder;
+
+  /** What a run left behind. */
+  private record Ran(int code, String out, String err) {}
+
+  private static Ran run(Object... args) {
+    StringWriter out = new StringWriter();
+    StringWriter err = new StringWriter();
+    CommandLine commands = Main.commandLine(new Stop());
+    commands.setOut(new PrintWriter(out));
+    commands.setErr(new PrintWriter(err));
+    int code = commands.execute(Arrays.stream(args).map(Object::toString).toArray(String[]::new));
+    commands.getOut().flush();
+    commands.getErr().flush();
+    return new Ran(code, out.toString(), err.toString());
+  }
+
+  private Path laid() {
+    Path out = folder.resolve("bib");
+    Ran ran = run("lay", BIB, "--effort", "200steps", "--threads", 1, "--out", out);
+    assertEquals(0, ran.code(), ran.err());
+    return out;
+  }
+
+  private static Set<String> names(Path in) throws IOException {
+    try (var files = Files.list(in)) {
+      return files
+          .map(f -> f.getFileName().toString())
+          .collect(Collectors.toCollection(TreeSet::new));
+    }
+  }
+
+  @Test
+  void layWritesEveryFileAndCheckFindsNothing() throws IOException {
+    Path out = laid();
+    assertEquals(
+        new TreeSet<>(
+            List.of(
+                "cut-sheet.pdf",
+                "figures.json",
+                "lining.marker.json",
+                "lining.pdf",
+                "lining.png",
+                "lining.svg",
+                "main.marker.json",
+                "main.pdf",
+                "main.png",
+                "main.svg")),
+        names(out));
+    for (String cloth : List.of("main", "lining")) {
+      Ran check = run("check", out.resolve(cloth + ".marker.json"));
+      assertEquals(0, check.code(), check.out());
+    }
+  }
+
+  @Test
+  void theSampleJacketIsLaid() {
+    Ran ran =
+        run("lay", JACKET, "--effort", "50steps", "--out", folder.resolve("jacket"));
+    assertEquals(0, ran.code(), ran.err());
+    assertTrue(ran.out().contains("Length to buy"), ran.out());
+  }
+
+  @Test
+  void theSameStepsSeedAndThreadsGiveTheSameBytes() throws IOException {
+    for (String name : List.of("a", "b")) {
+      Ran ran =
+          run(
+              "lay",
+              BIB,
+              "--effort",
+              "300steps",
+              "--threads",
+              2,
+              "--seed",
+              7,
+              "--out",
+              folder.resolve(name));
+      assertEquals(0, ran.code(), ran.err());
+    }
+    for (String file : names(folder.resolve("a"))) {
+      if (!file.endsWith(".pdf")) {
+        assertEquals(
+            -1,
+            Files.mismatch(folder.resolve("a").resolve(file), folder.resolve("b").resolve(file)),
+            file);
+      }
+    }
+  }
+
+  @Test
+  void jsonPrintsTheFiguresAndNothingElse() throws IOException {
+    Ran ran = run("lay", BIB, "--effort", "100steps", "--json", "--out", folder.resolve("json"));
+    JsonNode figures = JSON.readTree(ran.out());
+    assertEquals(2, figures.get("cloths").size());
+    assertEquals(figures, JSON.readTree(folder.resolve("json").resolve("figures.json").toFile()));
+  }
+
+  @Test
+  void aPieceWiderThanItsClothIsNamedAndNothingIsWritten() {
+    Path out = folder.resolve("cape");
+    Ran ran = run("lay", CAPE, "--out", out);
+    assertEquals(2, ran.code());
+    assertTrue(ran.err().contains("piece cape"), ran.err());
+    assertTrue(ran.err().contains("128.0 cm wide"), ran.err());
+    assertTrue(ran.err().contains("108.0 cm across"), ran.err());
+    assertFalse(Files.exists(out));
+  }
+
+  @Test
+  void badInputAndBadUsageEndWithTwo() {
+    assertEquals(2, run("lay", folder.resolve("nothing.yaml")).code());
+    assertEquals(2, run("lay", JACKET, "--effort", "soon").code());
+    assertEquals(2, run("lay", JACKET, "--threads", "0").code());
+    assertEquals(2, run("lay", JACKET, "--units", "ell").code());
+    assertEquals(2, run("draw", JACKET, "--out", folder.resolve("pieces.bmp")).code());
+    assertEquals(2, run("measure").code());
+    assertEquals(2, run().code());
+  }
+
+  @Test
+  void anOutputFolderThatCannotBeMadeIsBadInput() throws IOException {
+    Path inTheWay = Files.writeString(folder.resolve("file"), "x");
+    Ran ran = run("lay", BIB, "--effort", "50steps", "--out", inTheWay.resolve("out"));
+    assertEquals(2, ran.code());
+    assertTrue(ran.err().contains("cannot be written"), ran.err());
+  }
+
+  @Test
+  void checkAcceptsTheSampleJobs() {
+    for (String job : List.of(JACKET, CAPE, BIB)) {
+      Ran ran = run("check", job);
+      assertEquals(0, ran.code(), ran.err());
+    }
+  }
+
+  @Test
+  void drawWritesEachKind() {
+    for (String name : List.of("p.svg", "p.png", "p.pdf")) {
+      Path file = folder.resolve(name);
+      assertEquals(0, run("draw", JACKET, "--out", file).code());
+      assertTrue(Files.exists(file));
+    }
+  }
+
+  @Test
+  void checkCatchesWhatIsDoneToAMarkerByHand() throws IOException {
+    Path marker = laid().resolve("main.marker.json");
+    JsonNode good = JSON.readTree(marker.toFile());
+    caught(good, "dropped", copies -> copies.remove(0));
+    caught(good, "doubled", copies -> copies.add(copies.get(0).deepCopy()));
+    caught(good, "mirrored", copies -> flip(copies, 0));
+    caught(good, "moved", copies -> shift(copies, 0, 4));
+    caught(good, "re-zoned", copies -> ((ObjectNode) copies.get(0)).put("zone", "elsewhere"));
+    caught(good, "turned", copies -> ((ObjectNode) copies.get(0)).put("turn", 7));
+    caught(good, "shrunk", copies -> scale(copies, 0, 0.98));
+  }
+
+  private void caught(JsonNode good, String what, Consumer<ArrayNode> edit) throws IOException {
+    JsonNode bad = good.deepCopy();
+    edit.accept((ArrayNode) bad.get("copies"));
+    Path file = folder.resolve(what + ".marker.json");
+    JSON.writeValue(file.toFile(), bad);
+    Ran ran = run("check", file, "--job", BIB);
+    assertEquals(1, ran.code(), what + ": " + ran.out() + ran.err());
+    assertTrue(ran.out().lines().findFirst().orElseThrow().endsWith("."), ran.out());
+  }
+
+  private static void flip(ArrayNode copies, int index) {
+    ObjectNode copy = (ObjectNode) copies.get(index);
+    copy.put("flipped", !copy.get("flipped").asBoolean());
+  }
+
+  private static void shift(ArrayNode copies, int index, double mm) {
+    ObjectNode copy = (ObjectNode) copies.get(index);
+    copy.put("x", copy.get("x").asDouble() + mm);
+  }
+
+  private static void scale(ArrayNode copies, int index, double factor) {
+    for (JsonNode point : copies.get(index).get("outline")) {
+      ArrayNode xy = (ArrayNode) point;
+      for (int axis = 0; axis < 2; axis++) {
+        double value = xy.get(axis).asDouble() * factor;
+        xy.set(axis, JSON.getNodeFactory().numberNode(value));
+      }
+    }
+  }
+}
