@@ -36,8 +36,7 @@ record StretchTask(List<Seat> seats, List<List<Pose>> poses, Optional<Search> se
   /** A request and its band. */
   record Seat(Request request, Band band) {}
 
-  static StretchTask of(
-      Cloth cloth, LaidCloth laid, Decision decision, int stretch, NoFit noFit) {
+  static StretchTask of(Cloth cloth, LaidCloth laid, Decision decision, int stretch, NoFit noFit) {
     List<Seat> seats = new ArrayList<>();
     for (Station station : decision.stations()) {
       if (station.stretch() == stretch) {
@@ -125,9 +124,7 @@ record StretchTask(List<Seat> seats, List<List<Pose>> poses, Optional<Search> se
     }
 
     Optional<Search> search(NoFit noFit) {
-      return copies.isEmpty()
-          ? Optional.empty()
-          : Optional.of(new Search(strip(), noFit));
+      return copies.isEmpty() ? Optional.empty() : Optional.of(new Search(strip(), noFit));
     }
 
     /** Any length is allowed: what is found too long tells how much cloth is missing. */

@@ -28,6 +28,7 @@ import picocli.CommandLine;
 class CommandLineTest {
 
   private static final String JACKET = "sample-markers/weir-jacket/job.yaml";
+
   /** Three plain pieces, so that a run is quick. */
   private static final String BIB = "src/test/resources/ellwand/cli/bib.yaml";
 
@@ -91,8 +92,7 @@ class CommandLineTest {
 
   @Test
   void theSampleJacketIsLaid() {
-    Ran ran =
-        run("lay", JACKET, "--effort", "50steps", "--out", folder.resolve("jacket"));
+    Ran ran = run("lay", JACKET, "--effort", "50steps", "--out", folder.resolve("jacket"));
     assertEquals(0, ran.code(), ran.err());
     assertTrue(ran.out().contains("Length to buy"), ran.out());
   }
