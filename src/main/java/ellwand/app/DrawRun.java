@@ -17,8 +17,10 @@ public final class DrawRun {
 
   /**
    * Every piece in every size that the style has, each once, as cut from the first cloth it needs.
+   *
+   * @param nested all sizes of a piece on one another instead of side by side
    */
-  public static PieceDrawing pieces(Job job, Unit unit) {
+  public static PieceDrawing pieces(Job job, Unit unit, boolean nested) {
     Map<String, List<CutPiece>> bySize = new LinkedHashMap<>();
     for (String size : job.style().piecesBySize().keySet()) {
       Map<String, CutPiece> byName = new LinkedHashMap<>();
@@ -27,6 +29,7 @@ public final class DrawRun {
       }
       bySize.put(size, new ArrayList<>(byName.values()));
     }
-    return PieceDrawing.of(job.style().name(), bySize, unit);
+    String style = job.style().name();
+    return nested ? PieceDrawing.nested(style, bySize, unit) : PieceDrawing.of(style, bySize, unit);
   }
 }

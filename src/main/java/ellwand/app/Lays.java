@@ -9,6 +9,7 @@ import ellwand.file.Job;
 import ellwand.lay.Lay;
 import ellwand.lay.Wanted;
 import ellwand.pattern.Cut;
+import ellwand.pattern.Style;
 import ellwand.units.Unit;
 import java.util.ArrayList;
 import java.util.List;
@@ -57,7 +58,19 @@ final class Lays {
           .flatMap(piece -> Cautions.of(piece).stream())
           .forEach(caution -> cautions.add(caution.toString()));
     }
+    cautions.addAll(seams(job, unit));
     return cautions.stream().distinct().map(sentence -> sentence + ".").toList();
+  }
+
+  /** Which seams do not match, in every size of the style. */
+  private static List<String> seams(Job job, Unit unit) {
+    Style style = job.style();
+    return style.piecesBySize().keySet().stream()
+        .flatMap(
+            size ->
+                style.seams().stream()
+                    .flatMap(seam -> seam.sentence(size, style.pieces(size), unit).stream()))
+        .toList();
   }
 
   /** How wide a panel may be: cutting lines grow after that. */

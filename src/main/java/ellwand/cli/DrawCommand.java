@@ -25,7 +25,8 @@ import picocli.CommandLine.Spec;
     footer = {
       "",
       "Example: draw sample-markers/waistcoat/job.yaml --out pieces.pdf",
-      "Example: draw sample-markers/waistcoat/job.yaml --scale 1 --out full-size.pdf"
+      "Example: draw sample-markers/waistcoat/job.yaml --scale 1 --out full-size.pdf",
+      "Example: draw sample-markers/beck-tunic/job.yaml --nested --out sizes.pdf"
     })
 final class DrawCommand implements Callable<Integer> {
 
@@ -45,6 +46,9 @@ final class DrawCommand implements Callable<Integer> {
       description = "Draw a PDF at 1:N on one page as large as it takes. Default: to fit on A4.")
   private Double scale;
 
+  @Option(names = "--nested", description = "Draw all sizes of each piece on one another.")
+  private boolean nested;
+
   @Mixin private ShowMixin show;
   @Spec private CommandSpec spec;
 
@@ -56,7 +60,7 @@ final class DrawCommand implements Callable<Integer> {
           spec.commandLine(), "--scale takes a number above 0 and goes with a .pdf file");
     }
     Job job = JobReader.read(jobPath);
-    PieceDrawing drawing = DrawRun.pieces(job, show.unit().orElse(job.unit()));
+    PieceDrawing drawing = DrawRun.pieces(job, show.unit().orElse(job.unit()), nested);
     WholeFile.write(out, bytes(drawing, name));
     spec.commandLine().getErr().println("Written: " + out);
     return Main.DONE;

@@ -12,6 +12,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /** The pieces of a style with all their lines, side by side, tops up. */
 public final class PieceDrawing {
@@ -25,8 +26,11 @@ public final class PieceDrawing {
   private final Map<String, List<CutPiece>> piecesBySize;
   private final Shown shown;
   private final Palette palette;
+  private final boolean nested;
 
-  private PieceDrawing(String style, Map<String, List<CutPiece>> piecesBySize, Shown shown) {
+  private PieceDrawing(
+      String style, Map<String, List<CutPiece>> piecesBySize, Shown shown, boolean nested) {
+    this.nested = nested;
     this.style = style;
     this.piecesBySize = piecesBySize;
     this.shown = shown;
@@ -45,7 +49,20 @@ public final class PieceDrawing {
    * @param unit that allowances are shown in
    */
   public static PieceDrawing of(String style, Map<String, List<CutPiece>> piecesBySize, Unit unit) {
-    return new PieceDrawing(style, new LinkedHashMap<>(piecesBySize), new Shown(unit).atTable());
+    return new PieceDrawing(
+        style, new LinkedHashMap<>(piecesBySize), new Shown(unit).atTable(), false);
+  }
+
+  /**
+   * All sizes of each piece on one another, told apart by their dashes.
+   *
+   * @param style its name
+   * @param piecesBySize as cut, from small to large
+   */
+  public static PieceDrawing nested(
+      String style, Map<String, List<CutPiece>> piecesBySize, Unit unit) {
+    return new PieceDrawing(
+        style, new LinkedHashMap<>(piecesBySize), new Shown(unit).atTable(), true);
   }
 
   /** SVG in UTF-8, true to size in mm, lettered so that it reads well printed on one A4 page. */
@@ -106,45 +123,68 @@ public final class PieceDrawing {
   private Stack stack(List<Standing> standing, double width, Reading reading, double stated) {
     double gap = reading.mm(GAP);
     List<Block> blocks = new ArrayList<>(List.of(head(width, reading, stated)));
+    if (nested) {
+      blocks.add(new SizeKey(List.copyOf(piecesBySize.keySet()), width, reading));
+    }
     blocks.addAll(rows(standing, width, gap));
     return new Stack(blocks, gap);
   }
 
   private static double widest(List<Standing> standing) {
-    return standing.stream().mapToDouble(s -> s.cell().box().length()).max().orElse(0);
+    return standing.stream().mapToDouble(s -> s.box().length()).max().orElse(0);
   }
 
   private List<Standing> standing(double readAt) {
     Reading reading = new Reading(readAt);
     List<Standing> standing = new ArrayList<>();
+    if (nested) {
+      for (String kind : palette.kinds()) {
+        NestedCell cell = new NestedCell(kind, inAllSizes(kind), palette.fill(kind), reading);
+        standing.add(new Standing(id(standing), "", kind, cell.box(), cell::items));
+      }
+      return standing;
+    }
     piecesBySize.forEach(
         (size, cuts) -> {
           for (CutPiece cut : cuts) {
+            PieceCell cell = new PieceCell(cut, style, size, reading, shown);
+            Colour fill = palette.fill(cut.name());
             standing.add(
-                new Standing(
-                    "piece-" + (standing.size() + 1),
-                    size,
-                    new PieceCell(cut, style, size, reading, shown),
-                    palette.fill(cut.name())));
+                new Standing(id(standing), size, cell.title(), cell.box(), () -> cell.items(fill)));
           }
         });
     return standing;
+  }
+
+  private static String id(List<Standing> standing) {
+    return "piece-" + (standing.size() + 1);
+  }
+
+  private Map<String, CutPiece> inAllSizes(String kind) {
+    Map<String, CutPiece> bySize = new LinkedHashMap<>();
+    piecesBySize.forEach(
+        (size, cuts) ->
+            cuts.stream()
+                .filter(c -> c.name().equals(kind))
+                .findFirst()
+                .ifPresent(c -> bySize.put(size, c)));
+    return bySize;
   }
 
   /** Fills rows from the left; each size begins a row. */
   private static List<Row> rows(List<Standing> standing, double width, double gap) {
     List<List<Standing>> rows = new ArrayList<>();
     double used = 0;
-    String size = "";
+    String row = "";
     for (Standing one : standing) {
-      double length = one.cell().box().length();
-      if (rows.isEmpty() || !one.size().equals(size) || used + gap + length > width) {
+      double length = one.box().length();
+      if (rows.isEmpty() || !one.row().equals(row) || used + gap + length > width) {
         rows.add(new ArrayList<>());
         used = -gap;
       }
       rows.get(rows.size() - 1).add(one);
       used += gap + length;
-      size = one.size();
+      row = one.row();
     }
     return rows.stream().map(r -> new Row(List.copyOf(r), gap)).toList();
   }
@@ -157,22 +197,26 @@ public final class PieceDrawing {
         style,
         "drawn "
             + (stated == 1 ? "full size" : "1:" + MarkerSheet.scale(stated))
-            + ", allowances in "
-            + shown.unitWords(),
+            + (nested ? ", cutting lines" : ", allowances in " + shown.unitWords()),
         cells,
         width,
         reading);
   }
 
-  /** A piece with its colour. */
-  private record Standing(String id, String size, PieceCell cell, Colour fill) {}
+  /**
+   * A piece, or all sizes of it.
+   *
+   * @param row what is not the same begins another row
+   */
+  private record Standing(
+      String id, String row, String title, Box box, Supplier<List<Item>> items) {}
 
   /** Pieces standing side by side. */
   private record Row(List<Standing> standing, double gapMm) implements Block {
 
     @Override
     public double heightMm() {
-      return standing.stream().mapToDouble(s -> s.cell().box().width()).max().orElse(0);
+      return standing.stream().mapToDouble(s -> s.box().width()).max().orElse(0);
     }
 
     @Override
@@ -181,10 +225,10 @@ public final class PieceDrawing {
       double x = upperLeft.x();
       double y = upperLeft.y() - heightMm();
       for (Standing one : standing) {
-        Box box = one.cell().box();
+        Box box = one.box();
         Point way = new Point(x - box.minX(), y - box.minY());
-        List<Item> shifted = Shift.by(way, one.cell().items(one.fill()));
-        items.add(new Item.Group(one.id(), "piece", Optional.of(one.cell().title()), shifted));
+        List<Item> shifted = Shift.by(way, one.items().get());
+        items.add(new Item.Group(one.id(), "piece", Optional.of(one.title()), shifted));
         x += box.length() + gapMm;
       }
       return items;

@@ -19,10 +19,11 @@ final class GatheredReader {
   /**
    * The rectangle, or nothing if it is wrong or nothing can be gathered onto pieces that are.
    *
+   * @param size that the pieces are in
    * @param pieces every other piece, if all could be read
    */
   static Optional<Gathered> read(
-      String name, Spot spot, PieceHead head, Optional<List<Piece>> pieces) {
+      String name, Spot spot, PieceHead head, String size, Optional<List<Piece>> pieces) {
     int before = spot.problems().size();
     for (String key : ONLY_DRAWN) {
       spot.get(key)
@@ -33,9 +34,9 @@ final class GatheredReader {
     }
     Optional<Gathered.Seams> seams = seams(spot.get("edges"), head);
     Spot gathered = spot.get("gathered");
-    Optional<Double> joined = joined(gathered.get("from"), pieces);
-    Optional<Double> length = gathered.get("length").lengthAbove0();
-    if (spot.problems().size() > before || joined.isEmpty()) {
+    Optional<Double> joined = joined(gathered.get("from"), size, pieces);
+    Optional<Double> length = lengthAbove0(gathered.get("length"), size);
+    if (spot.problems().size() > before || joined.isEmpty() || length.isEmpty()) {
       return Optional.empty();
     }
     return spot.attempt(
@@ -44,15 +45,25 @@ final class GatheredReader {
                 name,
                 joined.get(),
                 gathered.get("fullness").node().asDouble(),
-                length.orElseThrow(),
+                length.get(),
                 seams.orElseThrow(),
                 head.grain(),
                 head.cuts()));
   }
 
-  private static Optional<Double> joined(Spot from, Optional<List<Piece>> pieces) {
+  /** A length for all sizes, or by size. */
+  private static Optional<Double> lengthAbove0(Spot spot, String size) {
+    if (!spot.node().isObject()) {
+      return spot.lengthAbove0();
+    }
+    Spot own = spot.get(size);
+    spot.holds(own.present(), "no length is given for size " + size, "Give one for each size");
+    return own.lengthAbove0();
+  }
+
+  private static Optional<Double> joined(Spot from, String size, Optional<List<Piece>> pieces) {
     if (!from.node().isArray()) {
-      return from.lengthAbove0();
+      return lengthAbove0(from, size);
     }
     List<String> edges = from.items().stream().flatMap(i -> i.text().stream()).toList();
     return pieces.flatMap(p -> from.attempt(() -> Joined.lengthMm(edges, p)));

@@ -40,7 +40,8 @@ public final class JobReader {
     List<Remnant> remnants =
         new RemnantsReader(shape).read(root.get("remnants"), root.get("cloths").entries().keySet());
     Optional<Style> style =
-        new StyleReader(shape).read(root.get("style"), root.get("cloths").entries().keySet());
+        new StyleReader(shape)
+            .read(root.get("style"), root.get("sizes"), root.get("cloths").entries().keySet());
     Map<String, Integer> garments = new OrderReader(shape).read(root.get("order"), style);
     if (shape.problems().isEmpty()) {
       root.get("cloths").entries().forEach((name, cloth) -> checkUsed(root, name, cloth));

@@ -50,7 +50,8 @@ final class JobWords {
   }
 
   private static boolean inPieces(List<String> keys) {
-    return keys.get(0).equals("style") && keys.get(1).equals("pieces");
+    return keys.get(0).equals("style") && keys.get(1).equals("pieces")
+        || keys.get(0).equals("sizes") && keys.get(1).equals("grade");
   }
 
   static List<String> keys(JsonPointer at) {

@@ -1,10 +1,8 @@
 package ellwand.file;
 
-import ellwand.cutting.Cutter;
 import ellwand.pattern.Draft;
 import ellwand.pattern.InnerLine;
 import ellwand.pattern.Notch;
-import ellwand.pattern.Piece;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -15,8 +13,8 @@ final class PieceReader {
 
   private PieceReader() {}
 
-  /** The piece, or nothing if it is wrong or cannot be cut. */
-  static Optional<Piece> read(String name, Spot spot, PieceHead head) {
+  /** The piece as described, or nothing if it cannot be read. */
+  static Optional<Draft> read(String name, Spot spot, PieceHead head) {
     int before = spot.problems().size();
     List<Draft.Stretch> stretches = stretches(spot.get("edges"));
     List<Notch> notches = notches(spot.get("notches"));
@@ -25,7 +23,7 @@ final class PieceReader {
     if (spot.problems().size() > before || head.allowanceMm().isEmpty()) {
       return Optional.empty();
     }
-    Draft draft =
+    return Optional.of(
         new Draft(
             name,
             nodes,
@@ -35,10 +33,7 @@ final class PieceReader {
             head.grain(),
             notches,
             innerLines,
-            head.cuts());
-    // Cut once here, so that allowances that cannot be cut are reported with their lines.
-    return spot.attempt(draft::piece)
-        .filter(piece -> spot.attempt(() -> Cutter.cut(piece, 1, 1)).isPresent());
+            head.cuts()));
   }
 
   private static List<Draft.Stretch> stretches(Spot spot) {

@@ -1,7 +1,13 @@
 package ellwand.file;
 
+import ellwand.cutting.Cutter;
+import ellwand.pattern.Draft;
 import ellwand.pattern.Gathered;
+import ellwand.pattern.InputException;
 import ellwand.pattern.Piece;
+import ellwand.pattern.Problem;
+import ellwand.pattern.Seam;
+import ellwand.pattern.Sizes;
 import ellwand.pattern.Style;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -9,11 +15,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
-/** Reads {@code style:}. */
+/** Reads {@code style:} and draws it in all of {@code sizes:}. */
 final class StyleReader {
-
-  private static final String ONLY_SIZE = "one size";
 
   private final Shape shape;
 
@@ -26,45 +31,138 @@ final class StyleReader {
    *
    * @param cloths names that pieces may be cut from
    */
-  Optional<Style> read(Spot style, Set<String> cloths) {
+  Optional<Style> read(Spot style, Spot sizesSpot, Set<String> cloths) {
     if (!style.present()) {
       return Optional.empty();
     }
     int before = style.problems().size();
+    Optional<Sizes> sizes = SizesReader.read(sizesSpot, style.get("size"), shape);
     Map<String, Spot> spots = usable(style.get("pieces"));
     Map<String, PieceHead> heads = heads(style, spots, cloths);
+    List<Draft> drafts = new ArrayList<>();
     List<Piece> drawn = new ArrayList<>();
     spots.forEach(
         (name, spot) -> {
           if (!spot.get("gathered").present()) {
-            PieceReader.read(name, spot, heads.get(name)).ifPresent(drawn::add);
+            Optional<Draft> draft = PieceReader.read(name, spot, heads.get(name));
+            draft.ifPresent(drafts::add);
+            draft.flatMap(d -> spot.attempt(() -> cuttable(d))).ifPresent(drawn::add);
           }
         });
     boolean allDrawn = style.problems().size() == before && shape.holds(style);
-    List<Piece> pieces = new ArrayList<>(drawn);
+    sizes.ifPresent(s -> checkRules(sizesSpot.get("grade"), s, spots, drafts));
+    Map<String, List<Piece>> drawnBySize = new LinkedHashMap<>();
+    Map<String, List<Gathered>> gatheredBySize = new LinkedHashMap<>();
+    for (String size : sizes.map(Sizes::names).orElse(List.of())) {
+      List<Piece> ofSize =
+          size.equals(sizes.get().base())
+              ? drawn
+              : graded(sizesSpot.get("grade"), drafts, sizes.get(), size);
+      boolean whole = allDrawn && ofSize.size() == drawn.size();
+      drawnBySize.put(size, ofSize);
+      gatheredBySize.put(
+          size, gathered(spots, heads, size, whole ? Optional.of(ofSize) : Optional.empty()));
+    }
+    if (style.problems().size() > before || !shape.holds(style) || sizes.isEmpty()) {
+      return Optional.empty();
+    }
+    String base = sizes.get().base();
+    List<Seam> seams =
+        SeamsReader.read(
+            style.get("seams"), together(drawnBySize.get(base), gatheredBySize.get(base)));
+    return style.attempt(
+        () ->
+            new Style(style.get("name").text().orElseThrow(), drawnBySize, gatheredBySize, seams));
+  }
+
+  /** Cut once here, so that allowances that cannot be cut are reported with their lines. */
+  private static Piece cuttable(Draft draft) {
+    Piece piece = draft.piece();
+    Cutter.cut(piece, 1, 1);
+    return piece;
+  }
+
+  private static List<Piece> graded(Spot grade, List<Draft> drafts, Sizes sizes, String size) {
+    List<Piece> graded = new ArrayList<>();
+    for (Draft draft : drafts) {
+      grade.get(draft.name()).attempt(() -> inSize(sizes, draft, size)).ifPresent(graded::add);
+    }
+    return graded;
+  }
+
+  private static Piece inSize(Sizes sizes, Draft draft, String size) {
+    try {
+      return cuttable(sizes.graded(draft, size));
+    } catch (InputException e) {
+      throw new InputException(
+          e.problems().stream()
+              .map(
+                  p ->
+                      new Problem(
+                          p.file(),
+                          p.line(),
+                          p.piece(),
+                          p.edge(),
+                          "in size " + size + ", " + p.what(),
+                          "See how its points move between sizes"))
+              .toList());
+    }
+  }
+
+  private static void checkRules(
+      Spot grade, Sizes sizes, Map<String, Spot> spots, List<Draft> drafts) {
+    for (String piece : sizes.rules().keySet()) {
+      Optional<Draft> draft = drafts.stream().filter(d -> d.name().equals(piece)).findFirst();
+      if (draft.isEmpty()) {
+        grade
+            .get(piece)
+            .holds(
+                spots.containsKey(piece) && !spots.get(piece).get("gathered").present(),
+                "no piece called " + Names.shown(piece) + " is drawn",
+                Spelling.nearest(piece, spots.keySet())
+                    .filter(p -> !p.equals(piece))
+                    .map(p -> "Perhaps " + p + " is meant")
+                    .orElse("Take it out: only pieces with an outline are graded"));
+        continue;
+      }
+      List<String> known =
+          Stream.concat(
+                  draft.get().nodes().stream().flatMap(n -> n.name().stream()),
+                  draft.get().innerLines().stream().map(l -> l.name()))
+              .toList();
+      for (String point : sizes.rules().get(piece).keySet()) {
+        grade
+            .get(piece)
+            .get(point)
+            .holds(
+                known.contains(point),
+                "no point or line of it is called " + Names.shown(point),
+                known.isEmpty()
+                    ? "Name its points with {point: name, at: [x, y]}"
+                    : "Use one of " + String.join(", ", known));
+      }
+    }
+  }
+
+  private static List<Gathered> gathered(
+      Map<String, Spot> spots,
+      Map<String, PieceHead> heads,
+      String size,
+      Optional<List<Piece>> drawn) {
     List<Gathered> gathered = new ArrayList<>();
     spots.forEach(
         (name, spot) -> {
           if (spot.get("gathered").present()) {
             GatheredReader.read(
-                    name, spot, heads.get(name), allDrawn ? Optional.of(pieces) : Optional.empty())
-                .ifPresent(
-                    g -> {
-                      gathered.add(g);
-                      pieces.add(g.piece());
-                    });
+                    name, spot, heads.get(name), size, drawn.map(d -> together(d, gathered)))
+                .ifPresent(gathered::add);
           }
         });
-    if (style.problems().size() > before || !shape.holds(style)) {
-      return Optional.empty();
-    }
-    String size = style.get("size").text().orElse(ONLY_SIZE);
-    return style.attempt(
-        () ->
-            new Style(
-                style.get("name").text().orElseThrow(),
-                Map.of(size, drawn),
-                Map.of(size, gathered)));
+    return gathered;
+  }
+
+  private static List<Piece> together(List<Piece> drawn, List<Gathered> gathered) {
+    return Stream.concat(drawn.stream(), gathered.stream().map(Gathered::piece)).toList();
   }
 
   /** The pieces that have the right shape and either an outline or a rule. */

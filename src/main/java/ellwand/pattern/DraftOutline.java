@@ -13,7 +13,7 @@ import java.util.Map;
 final class DraftOutline {
 
   /** Where a nameless line turns by more than this, in degrees, a new edge starts. */
-  private static final double CORNER_DEGREES = 5;
+  static final double CORNER_DEGREES = 5;
 
   private final Draft draft;
   private final int size;

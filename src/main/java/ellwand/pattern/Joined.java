@@ -37,6 +37,11 @@ public final class Joined {
     return sum;
   }
 
+  /** Whether each of the edges counts twice. */
+  static boolean allTwice(List<String> edges, List<Piece> pieces) {
+    return edges.stream().allMatch(e -> twice(owner(e, pieces).orElseThrow()));
+  }
+
   private static Optional<Piece> owner(String edge, List<Piece> pieces) {
     return pieces.stream()
         .filter(p -> p.edges().stream().anyMatch(e -> edge.equals(p.name() + "." + e.name())))
@@ -44,9 +49,11 @@ public final class Joined {
   }
 
   private static double lengthMm(Piece piece, String edge) {
-    boolean twice =
-        piece.fold().isPresent() || piece.cuts().stream().anyMatch(c -> c.how() == Cut.How.PAIR);
-    return piece.edge(edge).line().length() * (twice ? 2 : 1);
+    return piece.edge(edge).line().length() * (twice(piece) ? 2 : 1);
+  }
+
+  private static boolean twice(Piece piece) {
+    return piece.fold().isPresent() || piece.cuts().stream().anyMatch(c -> c.how() == Cut.How.PAIR);
   }
 
   private static String example(List<Piece> pieces) {

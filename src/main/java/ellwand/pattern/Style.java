@@ -11,24 +11,22 @@ import java.util.Map;
  *
  * @param piecesBySize every size's drawn pieces, sizes in the user's order, the same pieces in each
  * @param gatheredBySize every size's gathered rectangles; sizes without any may be left out
+ * @param seams which edges are sewn together, where that is to be checked
  */
 public record Style(
     String name,
     Map<String, List<Piece>> piecesBySize,
-    Map<String, List<Gathered>> gatheredBySize) {
+    Map<String, List<Gathered>> gatheredBySize,
+    List<Seam> seams) {
 
   public Style {
     piecesBySize = copy(piecesBySize);
     gatheredBySize = copy(gatheredBySize);
+    seams = List.copyOf(seams);
     if (piecesBySize.isEmpty()) {
       throw new InputException(
           Problem.of("style " + name + " has no size", "Give it at least one"));
     }
-  }
-
-  /** A style without gathered rectangles. */
-  public Style(String name, Map<String, List<Piece>> piecesBySize) {
-    this(name, piecesBySize, Map.of());
   }
 
   private static <T> Map<String, List<T>> copy(Map<String, List<T>> bySize) {

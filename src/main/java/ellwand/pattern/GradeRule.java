@@ -1,0 +1,38 @@
+package ellwand.pattern;
+
+import ellwand.geometry.Point;
+import java.util.Map;
+
+/** How far a point lies, in each size, from where it is drawn in the base size; mm. */
+public sealed interface GradeRule {
+
+  /**
+   * The shift in one size.
+   *
+   * @param size one of the sizes of the style
+   * @param steps how many sizes it is above the base, negative below
+   */
+  Point shiftMm(String size, int steps);
+
+  /** The same shift from each size to the next larger one. */
+  record Step(Point aSizeMm) implements GradeRule {
+
+    @Override
+    public Point shiftMm(String size, int steps) {
+      return aSizeMm.times(steps);
+    }
+  }
+
+  /** A shift of its own for each size but the base. */
+  record Table(Map<String, Point> bySizeMm) implements GradeRule {
+
+    public Table {
+      bySizeMm = Map.copyOf(bySizeMm);
+    }
+
+    @Override
+    public Point shiftMm(String size, int steps) {
+      return bySizeMm.get(size);
+    }
+  }
+}

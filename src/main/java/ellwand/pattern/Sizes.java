@@ -1,0 +1,52 @@
+package ellwand.pattern;
+
+import ellwand.geometry.Point;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * The sizes of a style and how its points move between them.
+ *
+ * @param names in the user's order, from small to large
+ * @param base the one of them that the pieces are drawn in
+ * @param rules by piece, then by the name of a point or of an inner line
+ */
+public record Sizes(List<String> names, String base, Map<String, Map<String, GradeRule>> rules) {
+
+  public Sizes {
+    names = List.copyOf(names);
+    Map<String, Map<String, GradeRule>> copy = new LinkedHashMap<>();
+    rules.forEach((piece, of) -> copy.put(piece, Map.copyOf(of)));
+    rules = Collections.unmodifiableMap(copy);
+    if (!names.contains(base)) {
+      throw new InputException(
+          Problem.of(
+              "the pieces are drawn in size " + base + ", which is not among the sizes",
+              "Add it to the sizes, or correct it: " + String.join(", ", names)));
+    }
+  }
+
+  /** A style in the one size that it is drawn in. */
+  public static Sizes only(String size) {
+    return new Sizes(List.of(size), size, Map.of());
+  }
+
+  /**
+   * The piece in one of the sizes, before its outline is tried.
+   *
+   * @throws InputException if the drawn piece cannot be made
+   */
+  public Draft graded(Draft drawn, String size) {
+    Map<String, GradeRule> ofPiece = rules.getOrDefault(drawn.name(), Map.of());
+    if (size.equals(base) || ofPiece.isEmpty()) {
+      return drawn;
+    }
+    int steps = names.indexOf(size) - names.indexOf(base);
+    Map<String, Point> shifts = new HashMap<>();
+    ofPiece.forEach((point, rule) -> shifts.put(point, rule.shiftMm(size, steps)));
+    return new Grading(drawn, shifts).draft();
+  }
+}
