@@ -18,7 +18,8 @@ import java.util.Set;
 final class SheetReader {
 
   /** The sections that another file may hold; there they stand under the same name. */
-  private static final Set<String> SECTIONS = Set.of("style", "sizes", "cloths", "remnants", "order");
+  private static final Set<String> SECTIONS =
+      Set.of("style", "sizes", "cloths", "remnants", "order");
 
   /** Far above any job that a person writes. */
   private static final int MAX_BYTES = 5_000_000;

@@ -169,7 +169,8 @@ class GatheredTest {
         new Style(
             "smock",
             Map.of("104", List.of(bodice("front", 140, Cut.How.FOLD))),
-            Map.of("104", List.of(skirt(1020, 2, main, lining))));
+            Map.of("104", List.of(skirt(1020, 2, main, lining))),
+            List.of());
     assertEquals(
         List.of("front 1 on fold", "skirt 2"),
         style.pieces("104", "main", 1460).stream()
