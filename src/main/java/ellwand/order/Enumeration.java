@@ -92,7 +92,7 @@ final class Enumeration {
 
   private boolean collectMixes(int[] so, int size) {
     if (size == so.length) {
-      if (Spread.sum(so) > 0) {
+      if (Spread.sum(so) > 0 && numbers.fits(so)) {
         mixes.add(so.clone());
       }
       return mixes.size() <= MOST_MIXES;
@@ -100,13 +100,21 @@ final class Enumeration {
     int most = Arrays.stream(numbers.most).mapToInt(row -> row[size]).max().orElse(0);
     boolean fewEnough = true;
     for (so[size] = 0; so[size] <= most && fewEnough; so[size]++) {
-      if (Spread.sum(so) > 0 && !numbers.fits(so)) {
+      if (Spread.sum(so) > numbers.maxGarments || leastCloth(so) > numbers.clothOnTable()) {
         break;
       }
       fewEnough = collectMixes(so, size + 1);
     }
     so[size] = 0;
     return fewEnough;
+  }
+
+  private long leastCloth(int[] so) {
+    long cloth = 0;
+    for (int s = 0; s < so.length; s++) {
+      cloth += so[s] * numbers.leastCloth(s);
+    }
+    return cloth;
   }
 
   private void chooseMixes(int lay, int from) {

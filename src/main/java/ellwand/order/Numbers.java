@@ -1,8 +1,5 @@
 package ellwand.order;
 
-import ellwand.pattern.InputException;
-import ellwand.pattern.Problem;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -32,6 +29,7 @@ final class Numbers {
 
   private final long price;
   private final long layCost;
+  private final long[] leastCloth;
   private final double longestGarment;
   private final double layWeight;
 
@@ -52,13 +50,14 @@ final class Numbers {
         limitSets(c, s);
       }
     }
-    checkLengths();
+    Checks.lengths(order, lengths);
     this.price = Math.round(order.cost().clothPerMetre() * 1e4);
     this.layCost = Math.round(order.cost().lay() * 1e10);
+    this.leastCloth = sizes.stream().mapToLong(s -> floor(lengths.leastMm(s))).toArray();
     this.longestGarment =
         IntStream.range(0, sizes.size()).mapToDouble(s -> turnCloth(one(s))).max().orElseThrow();
     this.layWeight = layWeight();
-    checkCosts();
+    Checks.costs(sets(), layCost + price * longestGarment);
   }
 
   /** A lay that cuts nothing. */
@@ -73,6 +72,10 @@ final class Numbers {
     return mix;
   }
 
+  private long sets() {
+    return Arrays.stream(most).mapToLong(Spread::sum).sum();
+  }
+
   private void limitSets(int c, int s) {
     int wanted = wanted(c, s);
     int garments = order.spreading().garmentsTogether();
@@ -81,41 +84,6 @@ final class Numbers {
     if (least[c][s] > most[c][s]) {
       // Nothing lies within tolerance: one garment too many is better than one too few.
       most[c][s] = least[c][s];
-    }
-  }
-
-  private void checkCosts() {
-    double sets = Arrays.stream(most).mapToInt(Spread::sum).sum();
-    // A lay for each garment is more than any plan costs.
-    if (sets * (layCost + price * longestGarment) > Long.MAX_VALUE / 4.0) {
-      throw new InputException(
-          Problem.of("the order costs more than can be reckoned", "Give costs in larger units"));
-    }
-  }
-
-  private void checkLengths() {
-    List<Problem> problems = new ArrayList<>();
-    for (String size : sizes) {
-      if (!lengths.sizes().contains(size)) {
-        problems.add(
-            Problem.of(
-                "size " + size + " is ordered but has no marker length",
-                "Give its length, or correct the size: lengths are known for "
-                    + String.join(", ", lengths.sizes().stream().sorted().toList())));
-        continue;
-      }
-      double one = lengths.lengthMm(SizeMix.one(size));
-      double needed = one + order.limits().endLossMm();
-      if (needed > order.limits().tableMm()) {
-        problems.add(
-            Problem.of(
-                "one garment of size %s needs %.0f mm with end loss, but the table is %.0f mm long"
-                    .formatted(size, needed, order.limits().tableMm()),
-                "Use a longer table, or leave out size " + size));
-      }
-    }
-    if (!problems.isEmpty()) {
-      throw new InputException(problems);
     }
   }
 
@@ -136,7 +104,7 @@ final class Numbers {
 
   /** Cloth that one set adds to a turn at least, in thousandths of a mm. */
   long leastCloth(int s) {
-    return floor(lengths.leastMm(sizes.get(s)));
+    return leastCloth[s];
   }
 
   /** End loss of one turn, in thousandths of a mm. */
@@ -181,11 +149,12 @@ final class Numbers {
     return order.cost().lay() > 0 ? 1000 : 0.01;
   }
 
-  private double lengthMm(int[] mix) {
+  /** Length of the marker without end loss, mm. */
+  double lengthMm(int[] mix) {
     return lengths.lengthMm(sizeMix(mix));
   }
 
-  private SizeMix sizeMix(int[] mix) {
+  SizeMix sizeMix(int[] mix) {
     Map<String, Integer> garments = new LinkedHashMap<>();
     for (int s = 0; s < mix.length; s++) {
       if (mix[s] > 0) {
@@ -244,37 +213,6 @@ final class Numbers {
       }
     }
     return new Value(cost(cloth, plan.size()), cloth, plan.size(), deviation);
-  }
-
-  /** The same plan in words; longest lays first. */
-  List<PlannedLay> lays(List<Spread> plan) {
-    return plan.stream().map(this::lay).sorted(PlannedLay.MOST_CUT_FIRST).toList();
-  }
-
-  private PlannedLay lay(Spread spread) {
-    Map<String, Integer> plies = new LinkedHashMap<>();
-    for (int c = 0; c < colours.size(); c++) {
-      if (spread.turns()[c] > 0) {
-        plies.put(colours.get(c), spread.turns()[c] * order.spreading().pliesTogether());
-      }
-    }
-    return new PlannedLay(sizeMix(spread.mix()), plies, lengthMm(spread.mix()));
-  }
-
-  /** What can't be cut within tolerance, whatever the plan. */
-  List<Miss> misses() {
-    List<Miss> misses = new ArrayList<>();
-    int garments = order.spreading().garmentsTogether();
-    for (int c = 0; c < colours.size(); c++) {
-      for (int s = 0; s < sizes.size(); s++) {
-        int wanted = wanted(c, s);
-        if (least[c][s] * garments > order.tolerance().most(wanted)) {
-          misses.add(
-              new Miss(colours.get(c), sizes.get(s), wanted, least[c][s] * garments, Miss.COUPLES));
-        }
-      }
-    }
-    return misses;
   }
 
   static int ceilDiv(long amount, long by) {

@@ -71,12 +71,13 @@ public final class OrderPlanner {
       rounds();
       proved = !promising(bounds.lays());
     }
+    List<Miss> misses = InWords.misses(numbers);
     return new CutOrderPlan(
         numbers.order,
-        numbers.lays(best),
+        InWords.lays(numbers, best),
         bounds,
-        proved && numbers.misses().isEmpty(),
-        numbers.misses(),
+        proved && misses.isEmpty(),
+        misses,
         stop.wanted());
   }
 

@@ -18,7 +18,7 @@ public class PlanMoves implements MoveIteratorFactory<PlanBoard, PlanMove> {
 
   private static final int STEPS_AFRESH = 10;
 
-  private static final int MOST_AFRESH = 5;
+  private static final int MOST_AFRESH = 8;
 
   @Override
   public long getSize(ScoreDirector<PlanBoard> director) {
