@@ -38,20 +38,28 @@ public final class CheckRun {
   public static Checked marker(Path markerPath, Optional<Path> job) {
     MarkerFile file = MarkerReader.read(markerPath);
     Job read = JobReader.read(job.orElseGet(() -> named(markerPath, file)));
-    Cloth cloth =
-        read.cloths().stream()
-            .filter(c -> c.name().equals(file.cloth()))
-            .findFirst()
-            .orElseThrow(
-                () ->
-                    new InputException(
-                        Problem.of(
-                                "the job has no cloth " + file.cloth(), "Check against another job")
-                            .at(markerPath.toString(), 0)));
+    Cloth cloth = cloth(read, file, markerPath);
     return new Checked(
         Check.of(file.on(Lays.of(read, cloth)), file.stated()),
         !read.sha256().equals(file.jobSha256()),
         read.unit());
+  }
+
+  private static Cloth cloth(Job job, MarkerFile file, Path markerPath) {
+    try {
+      Cloth cloth = Shelf.cloth(job, file.cloth());
+      return file.remnant()
+          .map(on -> Shelf.remnant(job, on, Optional.of(file.cloth())).laidAs(cloth))
+          .orElse(cloth);
+    } catch (InputException e) {
+      throw new InputException(
+          e.problems().stream()
+              .map(
+                  p ->
+                      Problem.of(p.what(), "Check against another job")
+                          .at(markerPath.toString(), 0))
+              .toList());
+    }
   }
 
   /** The job as the marker names it: seen from here, else from the marker's own folder upward. */

@@ -59,6 +59,11 @@ public final class LayRun {
     } catch (NoRoomException e) {
       throw new InputException(tooWide(job, e, unit));
     }
+    return made(job, markers, unit);
+  }
+
+  /** Markers that have passed the check, with their figures. */
+  static Made made(Job job, List<Marker> markers, Unit unit) {
     return new Made(job, markers, figures(job, markers, unit), unit);
   }
 
@@ -95,7 +100,7 @@ public final class LayRun {
         .orElseThrow();
   }
 
-  private static Marker checked(Marker marker) {
+  static Marker checked(Marker marker) {
     List<Finding> findings = Check.of(marker);
     if (!findings.isEmpty()) {
       throw new IllegalStateException(

@@ -22,11 +22,16 @@ final class Lays {
 
   /** The lay of one cloth; garments are numbered from 1, sizes in the order of the job. */
   static Lay of(Job job, Cloth cloth) {
+    return of(job, cloth, 1);
+  }
+
+  /** The lay of the job's order so many times over. */
+  static Lay of(Job job, Cloth cloth, int times) {
     List<Wanted> wanted = new ArrayList<>();
     int garment = 0;
     for (Map.Entry<String, Integer> size : job.garments().entrySet()) {
       List<CutPiece> pieces = cutPieces(job, size.getKey(), cloth);
-      for (int i = 0; i < size.getValue(); i++) {
+      for (int i = 0; i < times * size.getValue(); i++) {
         garment++;
         for (CutPiece piece : pieces) {
           Cut cut = piece.piece().cutFrom(cloth.name()).orElseThrow();

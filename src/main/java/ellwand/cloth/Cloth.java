@@ -3,6 +3,7 @@ package ellwand.cloth;
 import ellwand.geometry.Motion;
 import ellwand.geometry.Outline;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A cloth as bought, and how it is to be laid. Lengths in mm.
@@ -17,7 +18,7 @@ import java.util.List;
  * @param pricePerMetre in whatever money the user reckons in; 0 if unknown
  * @param currency a word or sign shown with money, may be empty
  * @param flaws what of it cannot be used
- * @param lengthMm how much of it there is; infinite for cloth that is bought by length
+ * @param stock the remnant that it is; empty for cloth that is bought by length
  */
 public record Cloth(
     String name,
@@ -32,7 +33,7 @@ public record Cloth(
     double pricePerMetre,
     String currency,
     List<Flaw> flaws,
-    double lengthMm) {
+    Optional<Stock> stock) {
 
   /** Shops that think in metres cut to 10 cm; common practice. */
   public static final double USUAL_SHOP_STEP_MM = 100;
@@ -63,13 +64,12 @@ public record Cloth(
         pricePerMetre,
         currency,
         List.of(),
-        Double.POSITIVE_INFINITY);
+        Optional.empty());
   }
 
   public Cloth {
     folds = List.copyOf(folds);
     flaws = List.copyOf(flaws);
-    require(lengthMm > 0, name, "there must be more than 0 of it");
     require(widthMm > 0, name, "its width must be more than 0");
     require(selvedgeMm >= 0, name, "its selvedge cannot be less than 0");
     require(gapMm >= 0, name, "the gap between pieces cannot be less than 0");
@@ -94,9 +94,25 @@ public record Cloth(
     return shrinkage.laidWidth(widthMm) - 2 * selvedgeMm;
   }
 
-  /** Whether it is a piece of cloth that is there, not one to be bought by length. */
-  public boolean remnant() {
-    return lengthMm < Double.POSITIVE_INFINITY;
+  /** How much of it there is, mm; infinite for cloth that is bought by length. */
+  public double lengthMm() {
+    return stock.map(Stock::lengthMm).orElse(Double.POSITIVE_INFINITY);
+  }
+
+  /** The same as long as need be, and without flaws. */
+  public Cloth whole() {
+    return new Cloth(
+        name,
+        widthMm,
+        selvedgeMm,
+        gapMm,
+        direction,
+        folds,
+        shrinkage,
+        endsMm,
+        shopStepMm,
+        pricePerMetre,
+        currency);
   }
 
   /** An outline measured from the edge of the open cloth, in the frame of the open marker. */

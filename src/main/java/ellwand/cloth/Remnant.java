@@ -73,6 +73,6 @@ public record Remnant(
         0,
         of.currency(),
         missing,
-        lengthMm);
+        Optional.of(new Stock(name, lengthMm)));
   }
 }

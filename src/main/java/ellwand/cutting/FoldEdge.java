@@ -49,7 +49,14 @@ final class FoldEdge {
             .map(l -> new InnerLine(l.name(), l.line().moved(turn)))
             .toList();
     return new Piece(
-        piece.name(), edges, piece.fold(), piece.grain(), piece.notches(), lines, piece.cuts());
+        piece.name(),
+        edges,
+        piece.fold(),
+        piece.grain(),
+        piece.notches(),
+        lines,
+        piece.cuts(),
+        piece.asks());
   }
 
   private static boolean level(Piece piece) {

@@ -125,6 +125,11 @@ final class ClothPicture {
     return Item.Group.of("cloth", items);
   }
 
+  /** A remnant without selvedges. */
+  private boolean cutAllRound() {
+    return selvedge == 0 && marker.lay().cloth().stock().isPresent();
+  }
+
   private Box strip(Box box, Zone.Side side) {
     return side == Zone.Side.LOW_Y
         ? new Box(box.minX(), box.minY() - selvedge, box.maxX(), box.minY())
@@ -168,7 +173,7 @@ final class ClothPicture {
         if (zone.foldEdges().contains(side)) {
           items.add(lines.fold(new Point(box.minX(), edge), new Point(box.maxX(), edge)));
           items.addAll(along(box, low, low ? cloth.minY() : edge, "fold"));
-        } else if (isSelvedge(zone, side)) {
+        } else if (isSelvedge(zone, side) && !cutAllRound()) {
           double beyond = outer ? (low ? cloth.minY() : cloth.maxY()) : edge + selvedge;
           items.addAll(along(box, low, beyond, zone.plies() == 2 ? "both selvedges" : "selvedge"));
         }

@@ -106,7 +106,10 @@ final class MarkerSheet {
   /** The figures that matter at the table and in the shop. */
   static List<Cell> cells(Figures figures, Shown shown) {
     List<Cell> cells = new ArrayList<>();
-    cells.add(new Cell("length to buy", shown.bought(figures.lengthToBuyMm())));
+    cells.add(
+        new Cell(
+            "length to buy",
+            figures.lengthToBuyMm() == 0 ? "nothing" : shown.bought(figures.lengthToBuyMm())));
     cells.add(new Cell("cloth width", shown.length(figures.clothWidthMm())));
     cells.add(new Cell("marker length", shown.length(figures.markerLengthMm())));
     if (Math.abs(figures.clothLengthMm() - figures.markerLengthMm()) > 0.5) {

@@ -17,7 +17,7 @@ public final class Buying {
    * @param clothLengthMm 0 or more
    */
   public static double lengthMm(Cloth cloth, double clothLengthMm) {
-    if (cloth.remnant()) {
+    if (cloth.stock().isPresent()) {
       return 0;
     }
     double needed = cloth.shrinkage().boughtLength(clothLengthMm + cloth.endsMm());

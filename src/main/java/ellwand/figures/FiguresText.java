@@ -67,7 +67,11 @@ public final class FiguresText {
         .append(f.stoppedEarly() ? ", stopped early" : "")
         .append('\n');
     Map<String, List<String>> rows = new LinkedHashMap<>();
-    rows.put("Length to buy", List.of(length(f.lengthToBuyMm()) + price(f)));
+    rows.put(
+        "Length to buy",
+        f.lengthToBuyMm() == 0
+            ? List.of("nothing")
+            : List.of(length(f.lengthToBuyMm()) + price(f)));
     rows.put("Marker length", List.of(length(f.markerLengthMm())));
     if (f.clothLengthMm() != f.markerLengthMm()) {
       rows.put("Cloth length", List.of(length(f.clothLengthMm())));

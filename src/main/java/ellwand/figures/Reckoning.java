@@ -133,7 +133,7 @@ final class Reckoning {
     for (Zone zone : marker.zones()) {
       Box box = zone.box();
       double end =
-          cloth.remnant()
+          cloth.stock().isPresent()
               ? box.maxX()
               : Math.max(box.minX(), Math.min(box.maxX(), marker.lengthMm()));
       FreeRectangle.largest(new Box(box.minX(), box.minY(), end, box.maxY()), taken)

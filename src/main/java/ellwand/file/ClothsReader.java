@@ -73,7 +73,7 @@ final class ClothsReader {
             price.perMetre(),
             price.currency(),
             flaws,
-            Double.POSITIVE_INFINITY));
+            Optional.empty()));
   }
 
   private static Direction direction(String words) {

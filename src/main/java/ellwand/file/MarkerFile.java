@@ -3,6 +3,7 @@ package ellwand.file;
 import ellwand.cloth.Direction;
 import ellwand.cloth.Fold;
 import ellwand.cloth.KeepOut;
+import ellwand.cloth.Stock;
 import ellwand.cloth.Zone;
 import ellwand.lay.Copy;
 import ellwand.lay.Lay;
@@ -47,13 +48,13 @@ public record MarkerFile(
   }
 
   /** What a marker's file is to say. */
-  static MarkerFile of(Marker marker, Job job, Optional<String> remnant) {
+  static MarkerFile of(Marker marker, Job job) {
     Lay lay = marker.lay();
     return new MarkerFile(
         job.path().toString(),
         job.sha256(),
         lay.cloth().name(),
-        remnant,
+        lay.cloth().stock().map(Stock::name),
         marker.fold(),
         lay.cloth().direction(),
         new Stated(

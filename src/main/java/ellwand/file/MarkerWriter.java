@@ -10,7 +10,6 @@ import ellwand.geometry.Point;
 import ellwand.lay.Copy;
 import ellwand.lay.Marker;
 import ellwand.rule.Stated;
-import java.util.Optional;
 
 /** Writes marker.json: the same marker gives the same bytes. */
 public final class MarkerWriter {
@@ -23,16 +22,7 @@ public final class MarkerWriter {
    * @param job what it was made from
    */
   public static byte[] bytes(Marker marker, Job job) {
-    return bytes(MarkerFile.of(marker, job, Optional.empty()));
-  }
-
-  /**
-   * The bytes of the file of a marker that lies on a remnant.
-   *
-   * @param remnant as given to fit
-   */
-  public static byte[] bytes(Marker marker, Job job, String remnant) {
-    return bytes(MarkerFile.of(marker, job, Optional.of(remnant)));
+    return bytes(MarkerFile.of(marker, job));
   }
 
   static byte[] bytes(MarkerFile file) {

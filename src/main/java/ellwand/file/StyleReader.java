@@ -46,7 +46,7 @@ final class StyleReader {
           if (!spot.get("gathered").present()) {
             Optional<Draft> draft = PieceReader.read(name, spot, heads.get(name));
             draft.ifPresent(drafts::add);
-            draft.flatMap(d -> spot.attempt(() -> cuttable(d))).ifPresent(drawn::add);
+            draft.flatMap(d -> spot.attempt(() -> cuttable(d, spot))).ifPresent(drawn::add);
           }
         });
     boolean allDrawn = style.problems().size() == before && shape.holds(style);
@@ -57,7 +57,7 @@ final class StyleReader {
       List<Piece> ofSize =
           size.equals(sizes.get().base())
               ? drawn
-              : graded(sizesSpot.get("grade"), drafts, sizes.get(), size);
+              : graded(sizesSpot.get("grade"), drafts, spots, sizes.get(), size);
       boolean whole = allDrawn && ofSize.size() == drawn.size();
       drawnBySize.put(size, ofSize);
       gatheredBySize.put(
@@ -76,23 +76,28 @@ final class StyleReader {
   }
 
   /** Cut once here, so that allowances that cannot be cut are reported with their lines. */
-  private static Piece cuttable(Draft draft) {
-    Piece piece = draft.piece();
+  private static Piece cuttable(Draft draft, Spot spot) {
+    Piece piece = draft.piece().asking(AsksReader.read(spot));
     Cutter.cut(piece, 1, 1);
     return piece;
   }
 
-  private static List<Piece> graded(Spot grade, List<Draft> drafts, Sizes sizes, String size) {
+  private static List<Piece> graded(
+      Spot grade, List<Draft> drafts, Map<String, Spot> spots, Sizes sizes, String size) {
     List<Piece> graded = new ArrayList<>();
     for (Draft draft : drafts) {
-      grade.get(draft.name()).attempt(() -> inSize(sizes, draft, size)).ifPresent(graded::add);
+      Spot spot = spots.get(draft.name());
+      grade
+          .get(draft.name())
+          .attempt(() -> inSize(sizes, draft, spot, size))
+          .ifPresent(graded::add);
     }
     return graded;
   }
 
-  private static Piece inSize(Sizes sizes, Draft draft, String size) {
+  private static Piece inSize(Sizes sizes, Draft draft, Spot spot, String size) {
     try {
-      return cuttable(sizes.graded(draft, size));
+      return cuttable(sizes.graded(draft, size), spot);
     } catch (InputException e) {
       throw new InputException(
           e.problems().stream()

@@ -70,7 +70,7 @@ record Found(Decision decision, List<Placed> stretches) {
       Placed placed = stretches.get(i);
       if (placed.layout().isPresent()) {
         double toX = fromX + placed.lengthMm();
-        if (lay.cloth().remnant() && fromX + placed.lengthMm() == lengthMm()) {
+        if (lay.cloth().stock().isPresent() && fromX + placed.lengthMm() == lengthMm()) {
           // All of a remnant is on the table, also what is left of it.
           toX = Math.max(toX, lay.cloth().lengthMm());
         }

@@ -17,6 +17,7 @@ import java.util.stream.Collectors;
  * @param edges all of the outline, counter-clockwise, each starting where the one before ends
  * @param fold the name of the edge at which a half piece opens, if it is one
  * @param cuts what one garment needs of it, at most one entry a cloth
+ * @param asks what else it asks of its cloth
  */
 public record Piece(
     String name,
@@ -25,12 +26,25 @@ public record Piece(
     Grain grain,
     List<Notch> notches,
     List<InnerLine> innerLines,
-    List<Cut> cuts) {
+    List<Cut> cuts,
+    Asks asks) {
 
   /** How far from a straight line a fold edge may stray, and a direction from the grain, mm. */
   private static final double STRAIGHT_MM = 0.05;
 
   private static final double FLATTENING_MM = 0.05;
+
+  /** A piece that asks nothing else. */
+  public Piece(
+      String name,
+      List<Edge> edges,
+      Optional<String> fold,
+      Grain grain,
+      List<Notch> notches,
+      List<InnerLine> innerLines,
+      List<Cut> cuts) {
+    this(name, edges, fold, grain, notches, innerLines, cuts, Asks.NOTHING);
+  }
 
   public Piece {
     edges = List.copyOf(edges);
@@ -195,6 +209,11 @@ public record Piece(
 
   private static String names(List<Edge> edges) {
     return edges.stream().map(Edge::name).collect(Collectors.joining(", "));
+  }
+
+  /** The same piece, asking this. */
+  public Piece asking(Asks other) {
+    return new Piece(name, edges, fold, grain, notches, innerLines, cuts, other);
   }
 
   public Edge edge(String edgeName) {

@@ -1,0 +1,162 @@
+package ellwand.app;
+
+import ellwand.cloth.Cloth;
+import ellwand.cloth.Fold;
+import ellwand.cloth.Remnant;
+import ellwand.figures.Fitting;
+import ellwand.file.Job;
+import ellwand.lay.Lay;
+import ellwand.lay.Marker;
+import ellwand.lay.Wanted;
+import ellwand.nest.Nester;
+import ellwand.nest.NoRoomException;
+import ellwand.rule.Check;
+import ellwand.units.Unit;
+import ellwand.work.Effort;
+import ellwand.work.Progress;
+import ellwand.work.Stop;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/** Answers whether a garment can be cut from a piece of cloth that is there. */
+public final class FitRun {
+
+  /** Hair by which a marker may be longer than its cloth and still fit, mm; as the check has it. */
+  private static final double HAIR_MM = 0.01;
+
+  private final SearchOptions options;
+  private final Stop stop;
+  private final Progress progress;
+
+  private FitRun(SearchOptions options, Stop stop, Progress progress) {
+    this.options = options;
+    this.stop = stop;
+    this.progress = progress;
+  }
+
+  /**
+   * The answer.
+   *
+   * @param marker everything on the remnant; empty if it does not fit
+   * @param fitting the same in figures
+   */
+  public record Answer(Remnant remnant, Optional<Marker> marker, Fitting fitting) {}
+
+  /**
+   * Seeks a marker on the remnant; if none is found, what can be cut from it all the same.
+   *
+   * @param on name of a remnant of the job, or width x length
+   * @param cloth the cloth that a width x length is a piece of; the job's first if absent
+   * @throws ellwand.pattern.InputException if there is no such remnant or cloth
+   */
+  public static Answer fit(
+      Job job,
+      String on,
+      Optional<String> cloth,
+      SearchOptions options,
+      Stop stop,
+      Progress progress) {
+    Remnant remnant = Shelf.remnant(job, on, cloth);
+    Cloth laid = remnant.laidAs(Shelf.cloth(job, remnant.cloth()));
+    return new FitRun(options, stop, progress).answer(remnant, Lays.of(job, laid));
+  }
+
+  /** The marker of a yes with its figures, to be written as those of a lay are. */
+  public static LayRun.Made made(Job job, Marker marker, Unit unit) {
+    return LayRun.made(job, List.of(marker), unit);
+  }
+
+  /**
+   * How many times over the order of the job can be cut from the remnant.
+   *
+   * @throws ellwand.pattern.InputException if there is no such remnant or cloth
+   */
+  public static int most(
+      Job job,
+      String on,
+      Optional<String> cloth,
+      SearchOptions options,
+      Stop stop,
+      Progress progress) {
+    Remnant remnant = Shelf.remnant(job, on, cloth);
+    Cloth laid = remnant.laidAs(Shelf.cloth(job, remnant.cloth()));
+    FitRun run = new FitRun(options, stop, progress);
+    double once = Lays.of(job, laid).wantedAreaMm2();
+    int bound = once == 0 ? 0 : (int) (room(laid) / once + 1e-9);
+    int times = 0;
+    while (times < bound
+        && run.shortest(Lays.of(job, laid, times + 1), options.effort().share(Math.min(bound, 4)))
+            .filter(FitRun::fits)
+            .isPresent()) {
+      times++;
+    }
+    return times;
+  }
+
+  private Answer answer(Remnant remnant, Lay lay) {
+    Effort third = options.effort().share(3);
+    Optional<Marker> fitting = shortest(lay, third).filter(FitRun::fits);
+    if (fitting.isPresent()) {
+      Marker marker = LayRun.checked(fitting.get());
+      return new Answer(
+          remnant, Optional.of(marker), Fitting.all(lay, remnant.name(), marker.clothLengthMm()));
+    }
+    Optional<Double> needed = shortest(straight(lay), third).map(Marker::clothLengthMm);
+    return new Answer(
+        remnant, Optional.empty(), Fitting.some(lay, remnant.name(), needed, chosen(lay, third)));
+  }
+
+  /** Copies taken in one by one, the most valuable first, each if all still fit. */
+  private List<Wanted> chosen(Lay lay, Effort effort) {
+    List<Wanted> byValue = new ArrayList<>(lay.wanted());
+    byValue.sort(Fitting.MOST_VALUABLE_FIRST);
+    Effort each = effort.share(Math.max(1, byValue.size()));
+    List<Wanted> chosen = new ArrayList<>();
+    for (Wanted wanted : byValue) {
+      List<Wanted> tried = new ArrayList<>(chosen);
+      tried.add(wanted);
+      Lay part = new Lay(lay.style(), lay.cloth(), tried);
+      if (part.wantedAreaMm2() <= room(lay.cloth())
+          && shortest(part, each)
+              .filter(FitRun::fits)
+              .filter(m -> Check.of(m).isEmpty())
+              .isPresent()) {
+        chosen.add(wanted);
+      }
+    }
+    return chosen;
+  }
+
+  /** The shortest marker over the ways in which the cloth may lie; it may be too long. */
+  private Optional<Marker> shortest(Lay lay, Effort effort) {
+    List<Fold> folds = lay.cloth().folds();
+    return folds.stream()
+        .flatMap(fold -> nested(lay, fold, effort.share(folds.size())).stream())
+        .min(Comparator.comparingDouble(Marker::clothLengthMm));
+  }
+
+  private Optional<Marker> nested(Lay lay, Fold fold, Effort effort) {
+    try {
+      return Optional.of(
+          Nester.nest(lay, fold, effort, options.seed(), options.threads(), stop, progress));
+    } catch (NoRoomException e) {
+      return Optional.empty();
+    }
+  }
+
+  private static boolean fits(Marker marker) {
+    return marker.clothLengthMm() <= marker.lay().cloth().lengthMm() + HAIR_MM;
+  }
+
+  /** The same on cloth of this width that is whole and as long as need be. */
+  private static Lay straight(Lay lay) {
+    return new Lay(lay.style(), lay.cloth().whole(), lay.wanted());
+  }
+
+  /** Square mm that may be cut, flaws not counted out. */
+  private static double room(Cloth cloth) {
+    return cloth.usableWidthMm() * cloth.lengthMm();
+  }
+}

@@ -1,0 +1,106 @@
+package ellwand.cli;
+
+import ellwand.app.FitRun;
+import ellwand.app.LayRun;
+import ellwand.app.SearchOptions;
+import ellwand.figures.FiguresText;
+import ellwand.file.Job;
+import ellwand.file.JobReader;
+import ellwand.file.Json;
+import ellwand.units.Unit;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
+import picocli.CommandLine.Spec;
+
+/** Says whether a job can be cut from a piece of cloth that is there. */
+@Command(
+    name = "fit",
+    mixinStandardHelpOptions = true,
+    description =
+        "Says whether the pieces of one cloth fit on a remnant: yes with a marker, or no with the"
+            + " pieces that do fit and the length that would be needed. Ends with code 1 for no.",
+    footer = {
+      "",
+      "Example: fit sample-markers/tarn-waistcoat/job.yaml --on 'check offcut'",
+      "Example: fit sample-markers/tarn-waistcoat/job.yaml --on '150cm x 1.2m' --most"
+    })
+final class FitCommand implements Callable<Integer> {
+
+  @Parameters(paramLabel = "JOB.yaml", description = "The job file.")
+  private Path jobPath;
+
+  @Option(
+      names = "--on",
+      required = true,
+      paramLabel = "REMNANT",
+      description = "A remnant named in the job, or width x length: '150cm x 1.2m'.")
+  private String on;
+
+  @Option(
+      names = "--cloth",
+      paramLabel = "NAME",
+      description = "Which cloth of the job width x length is a piece of. Default: the first.")
+  private Optional<String> cloth;
+
+  @Option(
+      names = "--most",
+      description = "Say how many times over the job's order can be cut from it, and nothing else.")
+  private boolean most;
+
+  @Option(
+      names = "--out",
+      paramLabel = "DIR",
+      description = "Folder for the marker. Default: the job's name with -fit.")
+  private Path out;
+
+  @Mixin private SearchMixin search;
+  @Mixin private ShowMixin show;
+  @ParentCommand private Main main;
+  @Spec private CommandSpec spec;
+
+  @Override
+  public Integer call() {
+    Job job = JobReader.read(jobPath);
+    Unit unit = show.unit().orElse(job.unit());
+    SearchOptions options = search.options();
+    PrintWriter err = spec.commandLine().getErr();
+    PrintWriter results = spec.commandLine().getOut();
+    try (Console console = Console.open(err, options.effort(), unit)) {
+      if (most) {
+        int times = FitRun.most(job, on, cloth, options, main.stop(), console);
+        results.println(times);
+        return times > 0 ? Main.DONE : Main.RULE_BROKEN;
+      }
+      FitRun.Answer answer = FitRun.fit(job, on, cloth, options, main.stop(), console);
+      if (show.json()) {
+        results.println(new String(Json.bytes(answer.fitting()), StandardCharsets.UTF_8).strip());
+      } else {
+        results.println(answer.fitting().sentences(unit));
+      }
+      if (answer.marker().isEmpty()) {
+        return Main.RULE_BROKEN;
+      }
+      LayRun.Made made = FitRun.made(job, answer.marker().get(), unit);
+      LayRun.write(made, out == null ? defaultOut() : out)
+          .forEach(file -> err.println("Written: " + file));
+      if (!show.json()) {
+        results.println(FiguresText.of(made.figures(), unit));
+      }
+      return Main.DONE;
+    }
+  }
+
+  private Path defaultOut() {
+    String name = jobPath.getFileName().toString().replaceFirst("\\.ya?ml$", "");
+    return jobPath.resolveSibling(name + "-fit");
+  }
+}

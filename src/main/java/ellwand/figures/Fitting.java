@@ -1,0 +1,138 @@
+package ellwand.figures;
+
+import ellwand.lay.Lay;
+import ellwand.lay.Wanted;
+import ellwand.pattern.Cut;
+import ellwand.units.Length;
+import ellwand.units.Unit;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/**
+ * Whether all that is wanted fits on a remnant. Field names are those of the JSON; lengths in mm.
+ *
+ * @param remnant as the user named it
+ * @param cloth what it is a piece of
+ * @param fits whether everything does
+ * @param lengthMm of the remnant
+ * @param neededMm length that a piece of this width without flaws would need to be; empty if a
+ *     piece is too wide for it, whatever its length
+ * @param fitting what can be cut, the most valuable first
+ * @param leftOut what cannot
+ */
+public record Fitting(
+    String remnant,
+    String cloth,
+    boolean fits,
+    double lengthMm,
+    Optional<Double> neededMm,
+    List<CopyName> fitting,
+    List<CopyName> leftOut) {
+
+  public Fitting {
+    fitting = List.copyOf(fitting);
+    leftOut = List.copyOf(leftOut);
+  }
+
+  /** Everything fits, in so much of the length. */
+  public static Fitting all(Lay lay, String remnant, double usedMm) {
+    return new Fitting(
+        remnant,
+        lay.cloth().name(),
+        true,
+        lay.cloth().lengthMm(),
+        Optional.of(usedMm),
+        names(lay.wanted()),
+        List.of());
+  }
+
+  /** Only what is chosen fits. */
+  public static Fitting some(
+      Lay lay, String remnant, Optional<Double> neededMm, List<Wanted> chosen) {
+    List<Wanted> left = new ArrayList<>(lay.wanted());
+    chosen.forEach(left::remove);
+    return new Fitting(
+        remnant,
+        lay.cloth().name(),
+        false,
+        lay.cloth().lengthMm(),
+        neededMm,
+        names(chosen),
+        names(left));
+  }
+
+  /**
+   * The most valuable first: those whose piece has a value, by it; then the others, by the area of
+   * what is cut.
+   */
+  public static final Comparator<Wanted> MOST_VALUABLE_FIRST =
+      Comparator.comparingDouble((Wanted w) -> -w.cut().piece().asks().value().orElse(-1.0))
+          .thenComparingDouble(w -> -area(w));
+
+  private static double area(Wanted wanted) {
+    return wanted.cut().cutting().area() * (wanted.how() == Cut.How.WHOLE ? 1 : 2);
+  }
+
+  private static List<CopyName> names(List<Wanted> wanted) {
+    return wanted.stream().map(w -> new CopyName(w.cut().name(), w.size(), w.garment())).toList();
+  }
+
+  /** The answer in words, one sentence a line. */
+  public String sentences(Unit unit) {
+    if (fits) {
+      return "Yes: everything lies on "
+          + remnant
+          + ", on "
+          + show(neededMm.orElseThrow(), unit)
+          + " of its "
+          + show(lengthMm, unit)
+          + ".";
+    }
+    String needs =
+        neededMm
+            .map(
+                mm ->
+                    mm > lengthMm
+                        ? "a marker of "
+                            + show(mm, unit)
+                            + " was found for this width; the remnant is "
+                            + show(lengthMm, unit)
+                            + " long"
+                        : "whole cloth of this width would do with "
+                            + show(mm, unit)
+                            + ", what is missing of the remnant is in the way")
+            .orElse("a piece is wider than the remnant, take a wider one or split it with a join");
+    return "No: "
+        + needs
+        + ".\n"
+        + (fitting.isEmpty()
+            ? "No piece fits."
+            : "These fit, the most valuable first: " + list(fitting) + ".")
+        + "\nLeft out: "
+        + list(leftOut)
+        + ".";
+  }
+
+  private static String list(List<CopyName> copies) {
+    boolean several = copies.stream().map(CopyName::garment).distinct().count() > 1;
+    Map<String, Long> counts =
+        copies.stream()
+            .collect(
+                Collectors.groupingBy(
+                    c -> c.piece() + (several ? " of garment " + c.garment() : ""),
+                    LinkedHashMap::new,
+                    Collectors.counting()));
+    return counts.entrySet().stream()
+        .map(e -> e.getValue() == 1 ? e.getKey() : e.getValue() + " x " + e.getKey())
+        .collect(Collectors.joining(", "));
+  }
+
+  private static String show(double mm, Unit unit) {
+    return new Length(mm).show(unit);
+  }
+}

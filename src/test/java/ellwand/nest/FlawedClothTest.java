@@ -1,0 +1,115 @@
+package ellwand.nest;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import ellwand.cloth.Cloth;
+import ellwand.cloth.Direction;
+import ellwand.cloth.Flaw;
+import ellwand.cloth.Fold;
+import ellwand.cloth.Shrinkage;
+import ellwand.cutting.CutPiece;
+import ellwand.geometry.Box;
+import ellwand.geometry.Outline;
+import ellwand.geometry.Point;
+import ellwand.lay.Lay;
+import ellwand.lay.Marker;
+import ellwand.lay.Wanted;
+import ellwand.rule.Check;
+import ellwand.rule.Trial;
+import ellwand.units.Unit;
+import ellwand.work.Effort;
+import ellwand.work.Progress;
+import ellwand.work.Seed;
+import ellwand.work.Stop;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+
+/** Random pieces on random cloth with flaws. */
+class FlawedClothTest {
+
+  private static final double WIDTH_MM = 900;
+
+  /** Every marker keeps every rule, and is no longer than the pieces one behind the other. */
+  @Property(tries = 25)
+  void everyMarkerIsLegalAndNoLongerThanOneAfterAnother(@ForAll long seed) {
+    Random random = new Random(seed);
+    Fold fold = random.nextBoolean() ? Fold.OPEN : Fold.LENGTHWISE;
+    List<Wanted> wanted = new ArrayList<>();
+    for (int i = 0; i < 2 + random.nextInt(4); i++) {
+      wanted.addAll(Trial.wanted(piece(random, "piece " + i), "110", 1));
+    }
+    Lay lay = new Lay("pinafore", cloth(random, fold), wanted);
+    Marker marker =
+        Nester.nest(lay, fold, Effort.ofSteps(40), new Seed(seed), 1, new Stop(), Progress.NONE);
+    assertEquals(List.of(), Check.of(marker).stream().map(f -> f.sentence(Unit.MM)).toList());
+    assertTrue(marker.lengthMm() <= oneAfterAnother(lay) + 1e-6, () -> "" + marker.lengthMm());
+  }
+
+  private static CutPiece piece(Random random, String name) {
+    double length = 60 + random.nextInt(250);
+    double width = 60 + random.nextInt(250);
+    return switch (random.nextInt(3)) {
+      case 0 -> Trial.rectangle(name, "2", length, width);
+      case 1 -> Trial.sloped(name, "pair", length, width);
+      default -> Trial.rectangle(name, "1 on fold", length, width);
+    };
+  }
+
+  private static Cloth cloth(Random random, Fold fold) {
+    List<Flaw> flaws = new ArrayList<>();
+    for (int i = 0; i < 1 + random.nextInt(4); i++) {
+      Point at = new Point(random.nextInt(800), random.nextInt(920));
+      flaws.add(
+          random.nextBoolean()
+              ? Flaw.round("hole", at, 5 + random.nextInt(60))
+              : new Flaw(
+                  "torn",
+                  Outline.of(
+                      List.of(
+                          at,
+                          at.plus(new Point(30 + random.nextInt(90), random.nextInt(20))),
+                          at.plus(new Point(random.nextInt(20), 30 + random.nextInt(90)))))));
+    }
+    if (random.nextBoolean()) {
+      flaws.add(
+          Flaw.cutEnd(
+              List.of(
+                  new Point(random.nextInt(60), 0),
+                  new Point(random.nextInt(60), 400),
+                  new Point(random.nextInt(60), WIDTH_MM + 20))));
+    }
+    return new Cloth(
+        "main",
+        WIDTH_MM + 20,
+        10,
+        random.nextInt(3) * 2,
+        Direction.values()[random.nextInt(3)],
+        List.of(fold),
+        Shrinkage.NONE,
+        40,
+        50,
+        8,
+        "EUR",
+        flaws,
+        Optional.empty());
+  }
+
+  /** After the last flaw, each piece alone on the cloth behind the one before. */
+  private static double oneAfterAnother(Lay lay) {
+    double x =
+        lay.cloth().flaws().stream()
+            .map(f -> f.outline().box())
+            .mapToDouble(Box::maxX)
+            .max()
+            .orElse(0);
+    for (Wanted w : lay.wanted()) {
+      x += 2 * (w.cut().cutting().box().length() + lay.cloth().gapMm());
+    }
+    return x;
+  }
+}
