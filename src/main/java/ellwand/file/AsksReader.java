@@ -10,7 +10,6 @@ final class AsksReader {
 
   static Asks read(Spot piece) {
     Spot value = piece.get("value");
-    return new Asks(
-        value.present() ? Optional.of(value.node().asDouble()) : Optional.empty());
+    return new Asks(value.present() ? Optional.of(value.node().asDouble()) : Optional.empty());
   }
 }
