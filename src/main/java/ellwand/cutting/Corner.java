@@ -62,8 +62,12 @@ record Corner(List<Point> points, double offFirst, double offSecond, boolean sur
     if (uneven) {
       return step(a, b);
     }
-    return meeting(a, b, limit)
-        .orElseGet(() -> new Corner(List.of(a.foot(), a.corner(), b.foot()), -1, -1, false));
+    return meeting(a, b, limit).orElseGet(() -> sin > 0 ? step(a, b) : unmet(a, b));
+  }
+
+  /** By way of the corner itself; the loop that this makes is taken out afterwards. */
+  private static Corner unmet(Arm a, Arm b) {
+    return new Corner(List.of(a.foot(), a.corner(), b.foot()), -1, -1, false);
   }
 
   /** Where the two lines, continued as far as {@code reach} mm, cross. */

@@ -122,7 +122,8 @@ final class CuttingLine {
     }
     if (!holes.isEmpty() || shells.size() != 1) {
       Outline odd = holes.isEmpty() ? shells.get(shells.size() - 1) : holes.get(0);
-      throw tooWide(widest(odd), "the concave corner", "it closes a gap that must stay open");
+      throw tooWide(
+          widest(odd), "the concave corner can take", "it closes a gap that must stay open");
     }
     return shells.get(0);
   }
@@ -155,8 +156,8 @@ final class CuttingLine {
         widest,
         bendsOut(piece.edges().get((index + n - 1) % n), edge)
                 && bendsOut(edge, piece.edges().get((index + 1) % n))
-            ? "so short an edge"
-            : "the concave corner",
+            ? "there is room for"
+            : "the concave corner can take",
         widest == edge
             ? "nothing is left of its cutting line"
             : "nothing is left of the cutting line of edge " + edge.name() + " beside it");
@@ -177,16 +178,16 @@ final class CuttingLine {
     return widest == null ? piece.edges().get(0) : widest;
   }
 
-  private InputException tooWide(Edge edge, String place, String why) {
+  private InputException tooWide(Edge edge, String measure, String why) {
     return new InputException(
         Problem.onEdge(
             piece.name(),
             edge.name(),
             String.format(
                 Locale.ROOT,
-                "its allowance of %.1f mm is more than %s can take: %s",
+                "its allowance of %.1f mm is more than %s: %s",
                 edge.allowanceMm(),
-                place,
+                measure,
                 why),
             "Make the allowance narrower, or open the corner out"));
   }

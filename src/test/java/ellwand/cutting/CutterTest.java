@@ -195,4 +195,27 @@ class CutterTest {
     assertEquals(210, box.length(), 1e-9);
     assertEquals(102, box.width(), 1e-9);
   }
+
+  @Test
+  void aWideAllowanceOnAVeryShortEdgeStepsSquareAtBothEnds() {
+    // A corner cut off at 45 degrees, its edge 10 times the root of 2 long.
+    var piece = polygon(new double[] {0, 0, 40, 0, 0}, 0, 0, 200, 0, 200, 90, 190, 100, 0, 100);
+    double out = 40 / Math.sqrt(2);
+    Same.points(
+        cutting(piece),
+        0,
+        0,
+        200,
+        0,
+        200,
+        90,
+        200 + out,
+        90 + out,
+        190 + out,
+        100 + out,
+        190,
+        100,
+        0,
+        100);
+  }
 }
