@@ -3,6 +3,7 @@ package ellwand.cutting;
 import ellwand.geometry.Path;
 import ellwand.geometry.Point;
 import ellwand.geometry.Segment;
+import ellwand.pattern.Edge;
 import ellwand.pattern.Piece;
 import java.util.List;
 import java.util.SplittableRandom;
@@ -63,5 +64,18 @@ final class Blobs {
                 a.plus(along.times(0.33)).plus(side.times(first)),
                 a.plus(along.times(0.67)).plus(side.times(second)),
                 b)));
+  }
+
+  /** The smallest angle inside the piece at any of its corners. */
+  static double sharpestDegrees(Piece piece) {
+    double sharpest = 360;
+    List<Edge> edges = piece.edges();
+    for (int i = 0; i < edges.size(); i++) {
+      Point before = edges.get(i).line().endDirection();
+      Point after = edges.get((i + 1) % edges.size()).line().startDirection();
+      double turn = Math.toDegrees(Math.atan2(before.cross(after), before.dot(after)));
+      sharpest = Math.min(sharpest, 180 - turn);
+    }
+    return sharpest;
   }
 }

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import ellwand.geometry.Outline;
 import ellwand.pattern.Piece;
 import java.util.List;
+import net.jqwik.api.Assume;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import org.junit.jupiter.api.Test;
@@ -24,9 +25,16 @@ class CutterReferenceTest {
   @Property(tries = 10)
   void evenAllowancesAreTheStrokedAreaOfTheJdk(@ForAll long seed) {
     Piece piece = Blobs.even(seed);
+    // The JDK squares sharp corners off elsewhere.
+    Assume.that(Blobs.sharpestDegrees(piece) > 40);
     double mm = piece.edges().get(0).allowanceMm();
-    double apart = Reference.apart(List.of(Drawn.cutting(piece)), Reference.awt(piece, mm));
+    Outline cutting = Drawn.cutting(piece);
+    List<Outline> awt = Reference.awt(piece, mm);
+    // One way only: the JDK leaves spikes without width where its stroke starts.
+    double apart = Reference.oneWay(List.of(cutting), awt);
     assertTrue(apart < 0.1, () -> apart + " mm apart");
+    double area = awt.stream().mapToDouble(Outline::area).max().orElseThrow();
+    assertEquals(area, cutting.area(), 1e-3 * area);
   }
 
   @Test

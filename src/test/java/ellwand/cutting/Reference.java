@@ -119,7 +119,8 @@ final class Reference {
     return Math.max(oneWay(a, b), oneWay(b, a));
   }
 
-  private static double oneWay(List<Outline> from, List<Outline> to) {
+  /** The greatest distance of any place on the first lines from the others, mm. */
+  static double oneWay(List<Outline> from, List<Outline> to) {
     double most = 0;
     for (Outline line : from) {
       List<Point> points = line.points();
