@@ -19,12 +19,12 @@ class CutterRandomTest {
 
   private static final double NEAR_CORNER_MM = 75;
 
-  @Property(tries = 300)
+  @Property(tries = 150)
   void convexPiecesAreCutAtTheirAllowances(@ForAll long seed) {
     holds(Blobs.convex(seed));
   }
 
-  @Property(tries = 300)
+  @Property(tries = 150)
   void mildlyConcavePiecesAreCutAtTheirAllowances(@ForAll long seed) {
     holds(Blobs.mild(seed));
   }
@@ -47,7 +47,7 @@ class CutterRandomTest {
     }
   }
 
-  @Property(tries = 60)
+  @Property(tries = 30)
   void aPieceAndItsMirrorImageAreCutAlike(@ForAll long seed) {
     Piece piece = Blobs.mild(seed);
     Outline mirrored = Drawn.cutting(piece).moved(new ellwand.geometry.Motion(true, 0, 0, 0));

@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 /** Where all allowances are equal, other libraries draw the same line. */
 class CutterReferenceTest {
 
-  @Property(tries = 40)
+  @Property(tries = 20)
   void evenAllowancesAreTheMitredBufferOfJts(@ForAll long seed) {
     Piece piece = Blobs.even(seed);
     double mm = piece.edges().get(0).allowanceMm();
@@ -22,7 +22,7 @@ class CutterReferenceTest {
     assertTrue(apart < 0.1, () -> apart + " mm apart");
   }
 
-  @Property(tries = 10)
+  @Property(tries = 6)
   void evenAllowancesAreTheStrokedAreaOfTheJdk(@ForAll long seed) {
     Piece piece = Blobs.even(seed);
     // The JDK squares sharp corners off elsewhere.
