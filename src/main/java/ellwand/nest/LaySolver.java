@@ -23,7 +23,11 @@ final class LaySolver {
 
   private LaySolver() {}
 
-  static Solver<LayPlan> of(Seed seed, boolean choices, List<CustomPhaseCommand<LayPlan>> placing) {
+  /**
+   * @param stationsDiffer whether any serving has a choice; without one no move could ever be made
+   */
+  static Solver<LayPlan> of(
+      Seed seed, boolean stationsDiffer, List<CustomPhaseCommand<LayPlan>> placing) {
     SolverConfig config =
         new SolverConfig()
             .withEnvironmentMode(EnvironmentMode.REPRODUCIBLE)
@@ -36,7 +40,7 @@ final class LaySolver {
     CustomPhaseConfig place = new CustomPhaseConfig();
     place.setCustomPhaseCommandList(List.copyOf(placing));
     return SolverFactory.<LayPlan>create(
-            choices ? config.withPhases(choosing(), place) : config.withPhases(place))
+            stationsDiffer ? config.withPhases(choosing(), place) : config.withPhases(place))
         .buildSolver();
   }
 

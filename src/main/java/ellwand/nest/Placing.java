@@ -10,7 +10,10 @@ import ellwand.work.Effort;
 import ellwand.work.Progress;
 import ellwand.work.Seed;
 import ellwand.work.Stop;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 
@@ -31,7 +34,7 @@ final class Placing {
   private final long startNanos = System.nanoTime();
   private double shareSpent;
   private int searches;
-  private Found best;
+  private final Deque<Found> betterAndBetter = new ArrayDeque<>();
 
   Placing(
       Lay lay,
@@ -51,7 +54,12 @@ final class Placing {
   }
 
   Found best() {
-    return best;
+    return betterAndBetter.getFirst();
+  }
+
+  /** All that were the best for a while, the shortest first. */
+  Collection<Found> betterAndBetter() {
+    return List.copyOf(betterAndBetter);
   }
 
   boolean stopWanted() {
@@ -131,10 +139,10 @@ final class Placing {
   }
 
   private synchronized Found keep(Found found) {
-    if (best == null || found.lengthMm() < best.lengthMm()) {
-      best = found;
+    if (betterAndBetter.isEmpty() || found.lengthMm() < best().lengthMm()) {
+      betterAndBetter.addFirst(found);
       progress.hear(
-          new Progress.News(lay.cloth().name(), seconds(), Math.min(1, spent()), best.lengthMm()));
+          new Progress.News(lay.cloth().name(), seconds(), Math.min(1, spent()), found.lengthMm()));
     }
     return found;
   }

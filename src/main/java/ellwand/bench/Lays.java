@@ -1,0 +1,141 @@
+package ellwand.bench;
+
+import ellwand.app.LayRun;
+import ellwand.app.SearchOptions;
+import ellwand.cloth.Fold;
+import ellwand.figures.Figures;
+import ellwand.file.Job;
+import ellwand.file.JobReader;
+import ellwand.lay.Lay;
+import ellwand.lay.Marker;
+import ellwand.nest.Nester;
+import ellwand.work.Effort;
+import ellwand.work.Progress;
+import ellwand.work.Seed;
+import ellwand.work.Stop;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Measures whole lays: the sample jobs at several efforts, and styles made at random. */
+@Command(
+    name = "lays",
+    description =
+        "Lays jobs at several efforts and tells first and last length; every marker is checked.",
+    mixinStandardHelpOptions = true,
+    sortOptions = false)
+public final class Lays implements Callable<Integer> {
+
+  @Parameters(paramLabel = "JOB.yaml", arity = "0..*", description = "Jobs to lay.")
+  private List<Path> jobs = List.of();
+
+  @Option(
+      names = "--seconds",
+      split = ",",
+      defaultValue = "5,30,120",
+      description = "Efforts for each cloth; default ${DEFAULT-VALUE}.")
+  private List<Double> seconds;
+
+  @Option(names = "--seed", defaultValue = "1", description = "Default ${DEFAULT-VALUE}.")
+  private long seed;
+
+  @Option(names = "--threads", defaultValue = "2", description = "Default ${DEFAULT-VALUE}.")
+  private int threads;
+
+  @Option(
+      names = "--generated",
+      defaultValue = "0",
+      description = "Lay so many styles made at random, seeds 1 to N, at the first effort.")
+  private int generated;
+
+  private Lays() {}
+
+  public static void main(String[] args) {
+    System.exit(new CommandLine(new Lays()).execute(args));
+  }
+
+  @Override
+  public Integer call() {
+    System.out.println(
+        "lay                            seed threads seconds  first legal    first mm     last mm"
+            + "  used %");
+    jobs.forEach(this::layJob);
+    if (generated > 0) {
+      layGenerated();
+    }
+    return 0;
+  }
+
+  private void layJob(Path path) {
+    Job job = JobReader.read(path);
+    for (double effort : seconds) {
+      Map<String, Progress.News> first = new HashMap<>();
+      LayRun.Made made =
+          LayRun.make(
+              job,
+              job.unit(),
+              new SearchOptions(Effort.ofSeconds(effort), new Seed(seed), threads),
+              new Stop(),
+              news -> first.putIfAbsent(news.what(), news));
+      for (Figures cloth : made.figures().cloths()) {
+        row(
+            job.style().name() + ", " + cloth.cloth(),
+            seed,
+            effort,
+            first.get(cloth.cloth()),
+            cloth.markerLengthMm(),
+            cloth.utilisation());
+      }
+    }
+  }
+
+  private void layGenerated() {
+    int shorter = 0;
+    for (int style = 1; style <= generated; style++) {
+      Lay lay = GeneratedLay.of(style);
+      Fold fold = lay.cloth().folds().get(0);
+      Progress.News[] first = new Progress.News[1];
+      Marker marker =
+          Nester.nest(
+              lay,
+              fold,
+              Effort.ofSeconds(seconds.get(0)),
+              new Seed(seed),
+              threads,
+              new Stop(),
+              news -> first[0] = first[0] == null ? news : first[0]);
+      row(
+          lay.style() + ", " + fold.words() + ", " + marker.copies().size() + " copies",
+          style,
+          seconds.get(0),
+          first[0],
+          marker.lengthMm(),
+          marker.utilisation());
+      shorter += marker.lengthMm() < first[0].bestMm() ? 1 : 0;
+    }
+    System.out.println(
+        "shorter than the first marker: " + shorter + " of " + generated + " generated styles");
+  }
+
+  private void row(
+      String name, long number, double effort, Progress.News first, double lastMm, double used) {
+    System.out.printf(
+        Locale.ROOT,
+        "%-32s %4d %6d %7.0f %11.2fs %11.1f %11.1f %7.2f%n",
+        name,
+        number,
+        threads,
+        effort,
+        first.seconds(),
+        first.bestMm(),
+        lastMm,
+        100 * used);
+  }
+}
