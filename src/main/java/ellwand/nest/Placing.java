@@ -66,7 +66,9 @@ final class Placing {
     return stop.wanted();
   }
 
-  /** The kernel's first layout of every stretch; quick and legal. */
+  /**
+   * The kernel's first layout of every stretch; quick and legal, so a stop does not cut it short.
+   */
   Found construct(Decision decision) {
     List<Placed> stretches = new ArrayList<>();
     for (int stretch = 0; stretch < cloth.stretches().size(); stretch++) {
@@ -78,7 +80,7 @@ final class Placing {
                   .flatMap(
                       search ->
                           search
-                              .run(Optional.empty(), FIRST, seed, 1, stop, Listener.NONE)
+                              .run(Optional.empty(), FIRST, seed, 1, new Stop(), Listener.NONE)
                               .layout())));
     }
     return keep(new Found(decision, stretches));
