@@ -25,7 +25,7 @@ final class KeepOutPicture {
   }
 
   Optional<Item> items() {
-    double end = ClothPicture.end(marker);
+    double end = new ShownCloth(marker).end();
     List<Item> items = new ArrayList<>();
     for (KeepOut keepOut : marker.keepOuts()) {
       Box box = keepOut.outline().box();

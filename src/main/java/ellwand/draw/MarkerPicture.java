@@ -20,6 +20,7 @@ final class MarkerPicture {
   private final Reading reading;
   private final PieceLines lines;
   private final ClothPicture cloth;
+  private final ClothSurround surround;
 
   MarkerPicture(Marker marker, List<Laid> laid, Palette palette, Reading reading, Shown shown) {
     this.marker = marker;
@@ -27,20 +28,22 @@ final class MarkerPicture {
     this.palette = palette;
     this.reading = reading;
     this.lines = new PieceLines(reading);
-    this.cloth = new ClothPicture(marker, reading, shown);
+    ShownCloth seen = new ShownCloth(marker);
+    this.cloth = new ClothPicture(seen, reading, shown);
+    this.surround = new ClothSurround(seen, reading, shown);
   }
 
   Box box() {
-    return cloth.box();
+    return surround.box();
   }
 
   List<Item> items() {
     List<Item> items = new ArrayList<>();
-    items.add(cloth.under());
+    items.add(cloth.item());
     new KeepOutPicture(marker, reading).items().ifPresent(items::add);
     OutsideNumbers outside = new OutsideNumbers(laid, reading);
     items.add(Item.Group.of("copies", laid.stream().map(c -> copy(c, outside)).toList()));
-    items.addAll(cloth.over(lines));
+    items.addAll(surround.items(lines));
     return items;
   }
 
