@@ -41,7 +41,10 @@ final class MarkerPicture {
     List<Item> items = new ArrayList<>();
     items.add(cloth.item());
     new KeepOutPicture(marker, reading).items().ifPresent(items::add);
-    OutsideNumbers outside = new OutsideNumbers(laid, reading);
+    List<Outline> occupied = new ArrayList<>();
+    laid.forEach(l -> occupied.add(l.copy().outline()));
+    marker.keepOuts().forEach(k -> occupied.add(k.outline()));
+    OutsideNumbers outside = new OutsideNumbers(occupied, reading);
     items.add(Item.Group.of("copies", laid.stream().map(c -> copy(c, outside)).toList()));
     items.addAll(surround.items(lines));
     return items;

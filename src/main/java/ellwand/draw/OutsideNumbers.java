@@ -1,6 +1,7 @@
 package ellwand.draw;
 
 import ellwand.geometry.Box;
+import ellwand.geometry.Outline;
 import ellwand.geometry.Point;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,12 +19,15 @@ final class OutsideNumbers {
   private static final double STEP = 1;
   private static final int DIRECTIONS = 24;
 
-  private final List<Room> pieces;
+  private final List<Room> occupied;
   private final List<Box> taken = new ArrayList<>();
   private final Reading reading;
 
-  OutsideNumbers(List<Laid> laid, Reading reading) {
-    this.pieces = laid.stream().map(l -> new Room(l.copy().outline())).toList();
+  /**
+   * @param occupied where no number may stand
+   */
+  OutsideNumbers(List<Outline> occupied, Reading reading) {
+    this.occupied = occupied.stream().map(Room::new).toList();
     this.reading = reading;
   }
 
@@ -62,7 +66,7 @@ final class OutsideNumbers {
         && box.maxX() <= zone.maxX()
         && box.minY() >= zone.minY()
         && box.maxY() <= zone.maxY()
-        && pieces.stream().noneMatch(p -> p.touches(box))
+        && occupied.stream().noneMatch(p -> p.touches(box))
         && taken.stream().noneMatch(t -> t.touches(box));
   }
 

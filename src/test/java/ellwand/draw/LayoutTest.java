@@ -80,6 +80,21 @@ class LayoutTest {
     }
   }
 
+  @ParameterizedTest
+  @EnumSource
+  void numbersOutsideTheirPieceStandOnNoOther(Sheet sheet) {
+    List<Item.Group> copies =
+        groups(sheet.drawing().items()).stream().filter(g -> g.kind().startsWith("copy ")).toList();
+    for (Item.Group copy : copies) {
+      if (copy.items().stream().anyMatch(i -> isLines(i, "pointer"))) {
+        Region number = Region.of(area(texts(copy.items()).get(0)));
+        for (Item.Group other : copies) {
+          assertTrue(number.intersect(Region.of(outline(other))).isEmpty(), copy.id());
+        }
+      }
+    }
+  }
+
   private static void assertInside(
       Item.Group copy, Region arrow, Region piece, List<Region> labels) {
     assertTrue(arrow.minus(piece).isEmpty(), copy.id());
