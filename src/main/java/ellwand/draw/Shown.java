@@ -1,5 +1,6 @@
 package ellwand.draw;
 
+import ellwand.figures.Buying;
 import ellwand.units.Length;
 import ellwand.units.Unit;
 import java.util.Locale;
@@ -28,12 +29,7 @@ record Shown(Unit unit) {
 
   /** What cloth is sold in, where that tells it exactly; otherwise the user's unit, rounded up. */
   String bought(double mm) {
-    Unit sold = inInches() ? Unit.YARD : Unit.M;
-    double steps = mm / sold.stepMm();
-    if (Math.abs(steps - Math.rint(steps)) * sold.stepMm() < 0.05) {
-      return new Length(mm).show(sold);
-    }
-    return new Length(Math.ceil(mm / unit.stepMm() - 1e-6) * unit.stepMm()).show(unit);
+    return Buying.shown(mm, unit);
   }
 
   /** As in a sentence. */

@@ -1,5 +1,7 @@
 package ellwand.figures;
 
+import ellwand.units.Length;
+import ellwand.units.Unit;
 import ellwand.cloth.Cloth;
 
 /** What to buy for a length on the table. */
@@ -33,5 +35,18 @@ public final class Buying {
   /** How wide the cloth must be bought to have so much between its selvedges on the table, mm. */
   public static double widthMm(Cloth cloth, double usableMm) {
     return (usableMm + 2 * cloth.selvedgeMm()) / cloth.shrinkage().laidWidth(1);
+  }
+
+  /**
+   * A length as the shop is asked for it: in yards or metres where that tells it exactly, otherwise
+   * in the user's unit, rounded up.
+   */
+  public static String shown(double mm, Unit unit) {
+    Unit sold = unit == Unit.INCH || unit == Unit.YARD ? Unit.YARD : Unit.M;
+    double steps = mm / sold.stepMm();
+    if (Math.abs(steps - Math.rint(steps)) * sold.stepMm() < 0.05) {
+      return new Length(mm).show(sold);
+    }
+    return new Length(Math.ceil(mm / unit.stepMm() - 1e-6) * unit.stepMm()).show(unit);
   }
 }

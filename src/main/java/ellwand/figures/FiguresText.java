@@ -71,7 +71,7 @@ public final class FiguresText {
         "Length to buy",
         f.lengthToBuyMm() == 0
             ? List.of("nothing")
-            : List.of(length(f.lengthToBuyMm()) + price(f)));
+            : List.of(Buying.shown(f.lengthToBuyMm(), unit) + price(f)));
     rows.put("Marker length", List.of(length(f.markerLengthMm())));
     if (f.clothLengthMm() != f.markerLengthMm()) {
       rows.put("Cloth length", List.of(length(f.clothLengthMm())));

@@ -28,7 +28,7 @@ class FiguresTextTest {
         Pinafore: 1 garment, cloth for 6.80 EUR
 
         main: lengthwise fold, any way
-          Length to buy      85.0 cm: 6.80 EUR at 8.00 EUR a metre
+          Length to buy      0.85 m: 6.80 EUR at 8.00 EUR a metre
           Marker length      80.0 cm
           Cloth width        102.0 cm; usable 100.0 cm, needed 72.0 cm
           Utilisation        26.8 %
