@@ -1,8 +1,8 @@
 package ellwand.figures;
 
+import ellwand.cloth.Cloth;
 import ellwand.units.Length;
 import ellwand.units.Unit;
-import ellwand.cloth.Cloth;
 
 /** What to buy for a length on the table. */
 public final class Buying {
