@@ -128,7 +128,7 @@ record Laid(int number, Copy copy, CutPiece cut, Cut.How how, Zone zone, GrainLi
   String form() {
     return switch (copy.form()) {
       case HALF -> "on the fold";
-      case OPENED -> "opened out";
+      case OPENED -> zone.plies() == 2 ? "opened out, cuts 2, one is spare" : "opened out";
       case PAIR -> "pair, cuts 2";
       case WHOLE ->
           zone.plies() == 2

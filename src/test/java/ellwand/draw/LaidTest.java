@@ -1,0 +1,71 @@
+package ellwand.draw;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import ellwand.draw.Laid.GrainLine;
+import ellwand.geometry.Motion;
+import ellwand.geometry.Point;
+import ellwand.lay.Copy;
+import ellwand.lay.Form;
+import ellwand.lay.Marker;
+import ellwand.pattern.Grain;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class LaidTest {
+
+  @Test
+  void numbersRunZoneByZoneFromTheCutEnd() {
+    List<String> pieces = Laid.of(Samples.jacket()).stream().map(Laid::piece).toList();
+    assertEquals(
+        List.of(
+            "Back",
+            "Front",
+            "Front facing",
+            "Collar",
+            "Sleeve",
+            "Collar",
+            "Pocket",
+            "Pocket",
+            "Hanger loop"),
+        pieces);
+  }
+
+  @Test
+  void tellsWhatAPlacementYields() {
+    List<String> forms = Laid.of(Samples.jacket()).stream().map(Laid::form).toList();
+    assertEquals("on the fold", forms.get(0));
+    assertEquals("pair, cuts 2", forms.get(1));
+    assertEquals("opened out", forms.get(5));
+    assertEquals("cut 1", forms.get(6));
+    assertEquals("cuts 2, one is spare", Laid.of(Samples.bib()).get(1).form());
+    assertEquals("pair, as drawn", Laid.of(Samples.overalls()).get(1).form());
+  }
+
+  @Test
+  void anOpenedHalfOnTwoPliesHasASpareTwin() {
+    Marker jacket = Samples.jacket();
+    Copy opened = Samples.laid(Samples.collar(), 1, Form.OPENED, "folded", 0, 0, 0);
+    Marker marker =
+        new Marker(jacket.lay(), jacket.fold(), jacket.zones(), List.of(opened), jacket.search());
+    assertEquals("opened out, cuts 2, one is spare", Laid.of(marker).get(0).form());
+  }
+
+  @Test
+  void grainLineTurnsWithItsPiece() {
+    GrainLine drawn = GrainLine.of(Samples.pocket());
+    // The pocket is 130 x 110 on the sewing line; the line runs at 3/10 of its width.
+    assertEquals(33, drawn.through().y(), 0.6);
+    GrainLine turned = drawn.moved(new Motion(false, 180, 0, 0));
+    assertEquals(-1, turned.towards().x(), 1e-12);
+    assertEquals(-33, turned.through().y(), 0.6);
+  }
+
+  @Test
+  void piecesAcrossTheClothPointTheirTopAlongTheWarp() {
+    var strip = Drafting.rectangle("Strip", 300, 50, 10).grain(Grain.ACROSS).cut("main", "1");
+    Point towards = GrainLine.of(strip).moved(new Motion(false, 90, 0, 0)).towards();
+    assertEquals(1, towards.x(), 1e-12);
+    assertEquals(0, towards.y(), 1e-12);
+  }
+}
