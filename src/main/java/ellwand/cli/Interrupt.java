@@ -1,46 +1,32 @@
 package ellwand.cli;
 
 import ellwand.work.Stop;
-import java.util.concurrent.CountDownLatch;
-import java.util.concurrent.TimeUnit;
+import org.jline.utils.Signals;
 
 /**
- * Ctrl-C: asks the search to stop, waits while the best is written, and ends with its exit code.
+ * Ctrl-C: the search is asked to stop, so that the command ends by itself with the best kept; asked
+ * again, the program ends at once.
  */
 final class Interrupt {
 
-  /** How long writing may take after Ctrl-C before the program is ended all the same. */
-  private static final int WRITING_SECONDS = 60;
+  /** What a shell reports for a program ended by Ctrl-C: 128 and the number of the signal. */
+  private static final int ENDED_BY_INTERRUPT = 130;
 
-  private final Stop stop = new Stop();
-  private final CountDownLatch finished = new CountDownLatch(1);
-  private volatile int exitCode;
+  private Interrupt() {}
 
-  static Interrupt install() {
-    Interrupt interrupt = new Interrupt();
-    Runtime.getRuntime().addShutdownHook(new Thread(interrupt::waitForResult, "interrupt"));
-    return interrupt;
-  }
-
-  Stop stop() {
+  /** From now on the two signals that ask a program to end set the stop. */
+  static Stop install() {
+    Stop stop = new Stop();
+    for (String signal : new String[] {"INT", "TERM"}) {
+      Signals.register(signal, () -> asked(stop));
+    }
     return stop;
   }
 
-  /** The command is done; a waiting Ctrl-C now ends the program. */
-  void finished(int code) {
-    exitCode = code;
-    finished.countDown();
-  }
-
-  private void waitForResult() {
-    stop.request();
-    try {
-      if (finished.await(WRITING_SECONDS, TimeUnit.SECONDS)) {
-        // An interrupted JVM would report 130, but a kept marker is a result.
-        Runtime.getRuntime().halt(exitCode);
-      }
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
+  private static void asked(Stop stop) {
+    if (stop.wanted()) {
+      Runtime.getRuntime().halt(ENDED_BY_INTERRUPT);
     }
+    stop.request();
   }
 }

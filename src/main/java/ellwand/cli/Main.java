@@ -48,10 +48,7 @@ public final class Main implements Runnable {
     // PDFBox would otherwise leave a font cache in the user's home folder.
     System.setProperty("pdfbox.fontcache", System.getProperty("java.io.tmpdir"));
     System.setProperty("java.awt.headless", "true");
-    Interrupt interrupt = Interrupt.install();
-    int code = commandLine(interrupt.stop()).execute(args);
-    interrupt.finished(code);
-    System.exit(code);
+    System.exit(commandLine(Interrupt.install()).execute(args));
   }
 
   /** The whole command line; {@code execute} returns the exit code. */
