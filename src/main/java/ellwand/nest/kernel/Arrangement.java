@@ -22,13 +22,8 @@ final class Arrangement {
   /** Depth of each pair's overlap, body by body, both halves kept. */
   final double[] depth;
 
-  /** What a unit of depth costs just now, body by body. */
-  final double[] weight;
-
-  /** Pairs that cost more than at first, the lower body first: their places in the arrays above. */
-  private final int[] dear;
-
-  private int dearCount;
+  /** What a unit of depth costs just now. */
+  final Weights weights;
 
   /** With how many others each body overlaps. */
   final int[] clashes;
@@ -49,8 +44,7 @@ final class Arrangement {
     shape = new int[bodies];
     boxes = new double[4 * bodies];
     depth = new double[bodies * bodies];
-    weight = plan.base.clone();
-    dear = new int[bodies * bodies / 2 + 1];
+    weights = new Weights(plan.base, bodies);
     clashes = new int[bodies];
     neighbours = new Neighbours(bodies);
     for (int i = copies; i < bodies; i++) {
@@ -64,7 +58,7 @@ final class Arrangement {
     return length;
   }
 
-  Plan.Kind kind(int copy) {
+  Kind kind(int copy) {
     return plan.kinds[plan.kind[copy]];
   }
 
@@ -85,7 +79,7 @@ final class Arrangement {
     double by = newLength - length;
     length = newLength;
     for (int i = 0; i < copies; i++) {
-      Plan.Kind k = kind(i);
+      Kind k = kind(i);
       while (!k.fits(form[i], length)) {
         form[i] = (form[i] + 1) % k.forms;
       }
@@ -190,6 +184,7 @@ final class Arrangement {
     PairTable[] tables = plan.tables.tables;
     double[] signs = plan.tables.signs;
     double[] boxes = this.boxes;
+    double[] weight = weights.now;
     double sum = 0;
     int words = neighbours.words;
     int right = neighbours.column(atX + hx) * words;
@@ -229,57 +224,9 @@ final class Arrangement {
   double cost(int copy) {
     double sum = 0;
     for (int k = copy * bodies; k < (copy + 1) * bodies; k++) {
-      sum += depth[k] * weight[k];
+      sum += depth[k] * weights.now[k];
     }
     return sum;
-  }
-
-  /** Lets every pair cost what it does at first. */
-  void calm() {
-    for (int i = 0; i < dearCount; i++) {
-      weigh(dear[i], plan.base[dear[i]]);
-    }
-    dearCount = 0;
-  }
-
-  /**
-   * Makes the pairs that overlap dearer, the deepest by {@code most}, the others by less but at
-   * least by {@code least}; the pairs that don't come back towards what they cost at first.
-   */
-  void reweigh(double least, double most, double fade) {
-    int kept = 0;
-    for (int i = 0; i < dearCount; i++) {
-      int pair = dear[i];
-      if (depth[pair] == 0) {
-        weigh(pair, Math.max(plan.base[pair], weight[pair] * fade));
-      }
-      if (depth[pair] > 0 || weight[pair] > plan.base[pair]) {
-        dear[kept++] = pair;
-      }
-    }
-    dearCount = kept;
-    double deepest = 0;
-    for (int i = 0; i < copies; i++) {
-      for (int k = i + 1; clashes[i] > 0 && k < bodies; k++) {
-        deepest = Math.max(deepest, depth[i * bodies + k]);
-      }
-    }
-    for (int i = 0; i < copies; i++) {
-      for (int k = i + 1; clashes[i] > 0 && k < bodies; k++) {
-        int pair = i * bodies + k;
-        if (depth[pair] > 0) {
-          if (weight[pair] == plan.base[pair]) {
-            dear[dearCount++] = pair;
-          }
-          weigh(pair, weight[pair] * (least + (most - least) * depth[pair] / deepest));
-        }
-      }
-    }
-  }
-
-  private void weigh(int pair, double to) {
-    weight[pair] = to;
-    weight[pair % bodies * bodies + pair / bodies] = to;
   }
 
   /** All depths, scaled by the sizes of the pairs; 0 when the arrangement is legal. */

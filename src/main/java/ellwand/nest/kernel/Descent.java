@@ -75,7 +75,7 @@ final class Descent {
   }
 
   private void attempt(double toX, double toY) {
-    Plan.Kind kind = arrangement.kind(copy);
+    Kind kind = arrangement.kind(copy);
     double px = kind.x(form, toX, arrangement.length());
     double py = kind.y(form, toY);
     double c = arrangement.cost(copy, form, px, py, bestCost);
@@ -114,7 +114,7 @@ final class Descent {
           double sign = plan.tables.sign(t, s);
           double d = plan.tables.table(t, s).exit(sign * dx, sign * dy, way, 0);
           if (d > plan.tolerance) {
-            keep(d * a.weight[copy * a.bodies + k], d, sign);
+            keep(d * a.weights.now[copy * a.bodies + k], d, sign);
           }
         }
       }

@@ -7,11 +7,11 @@ final class Explorer {
   private static final double EXPLORED = 0.85;
 
   private static final double FIRST_STEP = 0.02;
-  private static final double LEAST_STEP = 0.0015;
+  private static final double LEAST_STEP = 0.001;
   private static final int STRIKES = 3;
-  private static final int PATIENCE = 120;
-  private static final double HOPELESS = 3;
-  private static final int RESTARTS = 6;
+  private static final int PATIENCE = 200;
+  private static final double HOPELESS = 6;
+  private static final int RESTARTS = 15;
   private static final double[] REOPENED = {0.3, 0.6, 0.85};
 
   private final Plan plan;
@@ -22,6 +22,12 @@ final class Explorer {
   private final Compression compression;
   private final Pool pool = new Pool();
   private double step = FIRST_STEP;
+
+  /** Length of the best that was compressed last. */
+  private double compressed;
+
+  /** Length of the best when the pool was begun. */
+  private double poolFor;
 
   Explorer(Arrangement arrangement, Budget budget, Dice dice) {
     this.plan = arrangement.plan;
@@ -35,17 +41,32 @@ final class Explorer {
   /** Searches until most of the budget is used or nothing shorter is possible. */
   void run() {
     while (budget.share() < EXPLORED && !budget.atLeast(plan)) {
-      Snapshot from = budget.best;
-      double target = target(from.length * (1 - step));
-      pool.clear();
-      if (shorten(from, target, STRIKES, PATIENCE)) {
+      double length = budget.best.length;
+      if (length != poolFor) {
+        pool.clear();
+        poolFor = length;
+      }
+      double target = target(length * (1 - step));
+      arrangement.take(budget.best);
+      arrangement.resize(target, dice.between(0, length));
+      if (separate()) {
         step = Math.min(FIRST_STEP, step * 1.25);
-        continue;
+      } else if (step == LEAST_STEP || !reopen(target)) {
+        if (step > LEAST_STEP) {
+          step = Math.max(LEAST_STEP, step / 2);
+          pool.clear();
+        } else if (!restart(target)) {
+          compress();
+        }
       }
-      step = Math.max(LEAST_STEP, step / 2);
-      if (!reopen(target) && !restart(target)) {
-        compression.pass(EXPLORED);
-      }
+    }
+  }
+
+  /** Once for each layout: a second pass seldom finds more than the first. */
+  private void compress() {
+    if (budget.best.length != compressed) {
+      compression.pass(EXPLORED);
+      compressed = budget.best.length;
     }
   }
 
@@ -55,14 +76,8 @@ final class Explorer {
     return Math.max(plan.least, bounded);
   }
 
-  private boolean shorten(Snapshot from, double target, int strikes, int patience) {
-    arrangement.take(from);
-    arrangement.resize(target, dice.between(0, from.length));
-    return separate(strikes, patience);
-  }
-
-  private boolean separate(int strikes, int patience) {
-    if (separation.run(strikes, patience, HOPELESS * pool.least())) {
+  private boolean separate() {
+    if (separation.run(STRIKES, PATIENCE, HOPELESS * pool.least())) {
       budget.found(arrangement.snapshot().trimmed(plan));
       return true;
     }
@@ -93,8 +108,10 @@ final class Explorer {
   private boolean restart(double target) {
     for (int i = 0; i < RESTARTS && !budget.spent() && target < budget.best.length; i++) {
       arrangement.take(pool.pick(dice));
-      swapLarge();
-      if (separate(STRIKES, PATIENCE)) {
+      for (int swaps = 1 + dice.below(2); swaps > 0; swaps--) {
+        swapLarge();
+      }
+      if (separate()) {
         return true;
       }
     }
@@ -126,7 +143,7 @@ final class Explorer {
   }
 
   private void put(int copy, double x, double y) {
-    Plan.Kind kind = arrangement.kind(copy);
+    Kind kind = arrangement.kind(copy);
     int f = arrangement.form[copy];
     arrangement.move(copy, f, kind.x(f, x, arrangement.length()), kind.y(f, y));
   }

@@ -7,12 +7,16 @@ final class Mover {
   private static final int NEARBY = 12;
   private static final int REFINED = 3;
 
+  /** Refined poses are at least so far apart, as a share of the copy's size. */
+  private static final double APART = 0.02;
+
   private final Arrangement arrangement;
   private final Dice dice;
   private final int jumps;
   private final Descent descent;
 
   private int kept;
+  private double apart;
   private final int[] forms = new int[REFINED];
   private final double[] xs = new double[REFINED];
   private final double[] ys = new double[REFINED];
@@ -28,7 +32,7 @@ final class Mover {
   /** Moves the copy if a cheaper pose is found. */
   void improve(int copy) {
     Arrangement a = arrangement;
-    Plan.Kind kind = a.kind(copy);
+    Kind kind = a.kind(copy);
     kept = 0;
     double now = a.cost(copy);
     double length = a.length();
@@ -40,6 +44,7 @@ final class Mover {
       sample(copy, kind, f, x, y);
     }
     int s = a.shape[copy];
+    apart = APART * a.plan.size[s];
     for (int i = 0; i < NEARBY; i++) {
       int f = kind.forms == 1 || i % 3 > 0 ? a.form[copy] : dice.below(kind.forms);
       double x = kind.x(f, a.x[copy] + a.plan.halfX[s] * dice.between(-1, 1), length);
@@ -64,15 +69,25 @@ final class Mover {
     }
   }
 
-  private void sample(int copy, Plan.Kind kind, int f, double x, double y) {
+  private void sample(int copy, Kind kind, int f, double x, double y) {
     if (!kind.fits(f, arrangement.length())) {
       return;
     }
     double bound = kept < REFINED ? Double.POSITIVE_INFINITY : costs[REFINED - 1];
     double cost = arrangement.cost(copy, f, x, y, bound);
-    if (cost < bound) {
+    if (cost < bound && !nearAnother(f, x, y)) {
       keep(f, x, y, cost);
     }
+  }
+
+  /** Whether a kept pose lies so near that both would come down to the same place. */
+  private boolean nearAnother(int f, double x, double y) {
+    for (int i = 0; i < kept; i++) {
+      if (forms[i] == f && Math.abs(xs[i] - x) + Math.abs(ys[i] - y) < apart) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private void keep(int f, double x, double y, double cost) {

@@ -54,7 +54,7 @@ final class Opening {
   }
 
   private void place(int copy) {
-    Plan.Kind kind = arrangement.kind(copy);
+    Kind kind = arrangement.kind(copy);
     behindAll(kind);
     for (int f = 0; f < kind.forms; f++) {
       double[] lines = lines(kind, f);
@@ -68,7 +68,7 @@ final class Opening {
   }
 
   /** A place after everything laid so far, which is always free. */
-  private void behindAll(Plan.Kind kind) {
+  private void behindAll(Kind kind) {
     double after = 0;
     for (int i = 0; i < count; i++) {
       int k = placed[i];
@@ -81,7 +81,7 @@ final class Opening {
   }
 
   /** Values of y at which places are sought: the window's borders, or all lines of a lattice. */
-  private static double[] lines(Plan.Kind kind, int f) {
+  private static double[] lines(Kind kind, int f) {
     double step = kind.alongY[f].step();
     if (step == 0) {
       return kind.lowY[f] == kind.highY[f]
@@ -96,7 +96,7 @@ final class Opening {
   }
 
   /** Tries the corners of the no-fit polygon about a body, and where it crosses the lines. */
-  private void beside(int copy, Plan.Kind kind, int f, int other, double[] lines) {
+  private void beside(int copy, Kind kind, int f, int other, double[] lines) {
     double ox = arrangement.x[other];
     double oy = arrangement.y[other];
     int s = kind.shape[f];
@@ -127,7 +127,7 @@ final class Opening {
     }
   }
 
-  private void attempt(int copy, Plan.Kind kind, int f, double wantedX, double atY) {
+  private void attempt(int copy, Kind kind, int f, double wantedX, double atY) {
     double px = kind.alongX[f].atOrAbove(wantedX);
     if (px + kind.reach[f] < end
         && px >= kind.lowX[f]

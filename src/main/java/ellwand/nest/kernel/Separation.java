@@ -6,10 +6,6 @@ package ellwand.nest.kernel;
  */
 final class Separation {
 
-  private static final double FADE = 0.95;
-  private static final double LEAST_GAIN = 1.1;
-  private static final double MOST_GAIN = 1.5;
-
   /** A fall of the total by less than this share doesn't count as progress. */
   private static final double PROGRESS = 0.98;
 
@@ -43,7 +39,7 @@ final class Separation {
    * @param hopeless total at which to give up when a strike falls
    */
   boolean run(int strikes, int patience, double hopeless) {
-    arrangement.calm();
+    arrangement.weights.calm();
     closest = arrangement.snapshot();
     closestTotal = arrangement.total();
     if (closestTotal == 0) {
@@ -72,7 +68,7 @@ final class Separation {
             idle = 0;
           }
         }
-        arrangement.reweigh(LEAST_GAIN, MOST_GAIN, FADE);
+        arrangement.weights.shift(arrangement.depth, arrangement.clashes, arrangement.copies);
       }
       fallen = closestTotal < before * PROGRESS ? 0 : fallen + 1;
       if (closestTotal > hopeless) {

@@ -1,0 +1,79 @@
+package ellwand.nest.kernel;
+
+/** What a unit of depth costs for each pair of bodies: dearer the longer the pair overlaps. */
+final class Weights {
+
+  private static final double FADE = 0.95;
+  private static final double LEAST_GAIN = 1.1;
+  private static final double MOST_GAIN = 1.5;
+
+  /** The cost just now, body by body, both halves kept; changed only here. */
+  final double[] now;
+
+  private final double[] base;
+  private final int bodies;
+
+  /** The pairs that cost more than at first, the lower body first: places in the arrays above. */
+  private final int[] dear;
+
+  private int count;
+
+  Weights(double[] base, int bodies) {
+    this.base = base;
+    this.bodies = bodies;
+    now = base.clone();
+    dear = new int[bodies * bodies / 2 + 1];
+  }
+
+  /** Lets every pair cost what it does at first. */
+  void calm() {
+    for (int i = 0; i < count; i++) {
+      set(dear[i], base[dear[i]]);
+    }
+    count = 0;
+  }
+
+  /**
+   * Makes the pairs that overlap dearer, the deeper the more; the others come back towards what
+   * they cost at first.
+   *
+   * @param depth of each pair, body by body
+   * @param clashes with how many others each body overlaps
+   * @param copies the bodies that can move, which come first
+   */
+  void shift(double[] depth, int[] clashes, int copies) {
+    int kept = 0;
+    for (int i = 0; i < count; i++) {
+      int pair = dear[i];
+      if (depth[pair] == 0) {
+        set(pair, Math.max(base[pair], now[pair] * FADE));
+      }
+      if (depth[pair] > 0 || now[pair] > base[pair]) {
+        dear[kept++] = pair;
+      }
+    }
+    count = kept;
+    double deepest = 0;
+    for (int i = 0; i < copies; i++) {
+      for (int k = i + 1; clashes[i] > 0 && k < bodies; k++) {
+        deepest = Math.max(deepest, depth[i * bodies + k]);
+      }
+    }
+    for (int i = 0; i < copies; i++) {
+      for (int k = i + 1; clashes[i] > 0 && k < bodies; k++) {
+        int pair = i * bodies + k;
+        if (depth[pair] > 0) {
+          if (now[pair] == base[pair]) {
+            dear[count++] = pair;
+          }
+          set(pair, now[pair] * (LEAST_GAIN + (MOST_GAIN - LEAST_GAIN) * depth[pair] / deepest));
+        }
+      }
+    }
+  }
+
+  private void set(int pair, double to) {
+    now[pair] = to;
+    now[pair % bodies * bodies + pair / bodies] = to;
+  }
+}
