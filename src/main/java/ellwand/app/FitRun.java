@@ -117,7 +117,7 @@ public final class FitRun {
     for (Wanted wanted : byValue) {
       List<Wanted> tried = new ArrayList<>(chosen);
       tried.add(wanted);
-      Lay part = new Lay(lay.style(), lay.cloth(), tried);
+      Lay part = new Lay(lay.style(), lay.cloth(), tried, lay.matches());
       if (part.wantedAreaMm2() <= room(lay.cloth())
           && shortest(part, each)
               .filter(FitRun::fits)
@@ -152,7 +152,7 @@ public final class FitRun {
 
   /** The same on cloth of this width that is whole and as long as need be. */
   private static Lay straight(Lay lay) {
-    return new Lay(lay.style(), lay.cloth().whole(), lay.wanted());
+    return new Lay(lay.style(), lay.cloth().whole(), lay.wanted(), lay.matches());
   }
 
   /** Square mm that may be cut, flaws not counted out. */

@@ -41,7 +41,7 @@ final class Lays {
         }
       }
     }
-    return new Lay(job.style().name(), cloth, wanted);
+    return new Lay(job.style().name(), cloth, wanted, job.style().matches());
   }
 
   /** The pieces of one size that are cut from a cloth, with their cutting lines. */

@@ -18,6 +18,7 @@ import java.util.Optional;
  * @param pricePerMetre in whatever money the user reckons in; 0 if unknown
  * @param currency a word or sign shown with money, may be empty
  * @param flaws what of it cannot be used
+ * @param repeat what is woven or printed into it again and again
  * @param stock the remnant that it is; empty for cloth that is bought by length
  */
 public record Cloth(
@@ -33,6 +34,7 @@ public record Cloth(
     double pricePerMetre,
     String currency,
     List<Flaw> flaws,
+    Optional<Repeat> repeat,
     Optional<Stock> stock) {
 
   /** Shops that think in metres cut to 10 cm; common practice. */
@@ -64,6 +66,7 @@ public record Cloth(
         pricePerMetre,
         currency,
         List.of(),
+        Optional.empty(),
         Optional.empty());
   }
 
@@ -81,6 +84,10 @@ public record Cloth(
         shrinkage.laidWidth(widthMm) - 2 * selvedgeMm > 0,
         name,
         "nothing is left of its width between the selvedges");
+    require(
+        repeat.isEmpty() || !repeat.get().headingShows() || direction != Direction.ANY_WAY,
+        name,
+        "a repeat without mirror line is cut one way");
   }
 
   private static void require(boolean holds, String name, String otherwise) {
@@ -99,20 +106,62 @@ public record Cloth(
     return stock.map(Stock::lengthMm).orElse(Double.POSITIVE_INFINITY);
   }
 
+  /** The same as long as need be. */
+  public Cloth endless() {
+    return with(folds, flaws, repeat, Optional.empty());
+  }
+
   /** The same as long as need be, and without flaws. */
   public Cloth whole() {
+    return with(folds, List.of(), repeat, Optional.empty());
+  }
+
+  /** The same, to lie only so. */
+  public Cloth lying(List<Fold> ways) {
+    return with(ways, flaws, repeat, stock);
+  }
+
+  /** The same with these flaws. */
+  public Cloth flawed(List<Flaw> found) {
+    return with(folds, found, repeat, stock);
+  }
+
+  /** The same with a repeat. */
+  public Cloth repeating(Repeat woven) {
+    return with(folds, flaws, Optional.of(woven), stock);
+  }
+
+  private Cloth with(
+      List<Fold> ways, List<Flaw> found, Optional<Repeat> woven, Optional<Stock> shelf) {
     return new Cloth(
         name,
         widthMm,
         selvedgeMm,
         gapMm,
         direction,
-        folds,
+        ways,
         shrinkage,
         endsMm,
         shopStepMm,
         pricePerMetre,
-        currency);
+        currency,
+        found,
+        woven,
+        shelf);
+  }
+
+  /**
+   * Where a lengthwise fold lies across, from the first cuttable line, mm: in the middle, or on the
+   * bar's middle nearest to it.
+   */
+  double foldLineMm() {
+    double middle = usableWidthMm() / 2;
+    return repeat.map(r -> r.nearestAcross(middle + selvedgeMm) - selvedgeMm).orElse(middle);
+  }
+
+  /** Why it cannot lie so, and the way out; empty if it can. */
+  public Optional<String> barred(Fold fold) {
+    return repeat.flatMap(r -> r.barred(fold));
   }
 
   /** An outline measured from the edge of the open cloth, in the frame of the open marker. */

@@ -18,28 +18,30 @@ public record LaidCloth(Fold fold, List<List<Band>> stretches) {
     stretches = stretches.stream().map(List::copyOf).toList();
   }
 
-  /** How the cloth lies when folded so; one with flaws lies in one stretch. */
+  /** How the cloth lies when folded so; one with flaws or a repeat lies in one stretch. */
   public static LaidCloth of(Cloth cloth, Fold fold) {
     double width = cloth.usableWidthMm();
     List<List<Band>> stretches =
         switch (fold) {
           case OPEN -> List.of(List.of(open("open", width)));
-          case LENGTHWISE -> List.of(List.of(folded(width)), List.of(open("opened", width)));
+          case LENGTHWISE ->
+              List.of(List.of(folded(width, cloth.foldLineMm())), List.of(open("opened", width)));
         };
-    // Where flaws lie on a second stretch would hang on how long the first becomes.
-    return new LaidCloth(fold, cloth.flaws().isEmpty() ? stretches : stretches.subList(0, 1));
+    // Where flaws and bars lie on a second stretch would hang on how long the first becomes.
+    boolean plain = cloth.flaws().isEmpty() && cloth.repeat().isEmpty();
+    return new LaidCloth(fold, plain ? stretches : stretches.subList(0, 1));
   }
 
   private static Band open(String id, double width) {
     return new Band(id, 0, width, List.of(Ply.OPEN), Set.of(), Face.RIGHT);
   }
 
-  private static Band folded(double width) {
-    double foldAt = width / 2;
+  /** What lies beside the double zone where the fold is off the middle is not used. */
+  private static Band folded(double width, double foldAt) {
     return new Band(
         "folded",
         0,
-        foldAt,
+        Math.min(foldAt, width - foldAt),
         List.of(new Ply(foldAt, true), new Ply(foldAt, false)),
         Set.of(Side.LOW_Y),
         Face.WRONG);

@@ -73,6 +73,7 @@ public record Remnant(
         0,
         of.currency(),
         missing,
+        of.repeat(),
         Optional.of(new Stock(name, lengthMm)));
   }
 }

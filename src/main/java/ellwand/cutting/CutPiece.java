@@ -6,8 +6,10 @@ import ellwand.geometry.Point;
 import ellwand.pattern.Piece;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 
 /**
  * A piece as it is cut, in the frame it is drawn in: x along its grain, as seen on the right side.
@@ -19,6 +21,7 @@ import java.util.function.UnaryOperator;
  * @param innerLines drawn inside, by name
  * @param fold the fold edge of a half piece as a stroke from end to end; empty for whole and opened
  *     pieces
+ * @param marks where the marks of the piece are, by their words
  */
 public record CutPiece(
     Piece piece,
@@ -26,7 +29,19 @@ public record CutPiece(
     Outline sewing,
     List<Stroke> notches,
     List<Drawn> innerLines,
-    Optional<Stroke> fold) {
+    Optional<Stroke> fold,
+    Map<String, Point> marks) {
+
+  /** A piece without marks. */
+  public CutPiece(
+      Piece piece,
+      Outline cutting,
+      Outline sewing,
+      List<Stroke> notches,
+      List<Drawn> innerLines,
+      Optional<Stroke> fold) {
+    this(piece, cutting, sewing, notches, innerLines, fold, Map.of());
+  }
 
   /** A straight mark. */
   public record Stroke(Point from, Point to) {
@@ -47,6 +62,7 @@ public record CutPiece(
   public CutPiece {
     notches = List.copyOf(notches);
     innerLines = List.copyOf(innerLines);
+    marks = Map.copyOf(marks);
   }
 
   public String name() {
@@ -70,7 +86,8 @@ public record CutPiece(
         sewing.moved(motion),
         notches.stream().map(n -> n.moved(motion)).toList(),
         innerLines.stream().map(l -> l.moved(motion)).toList(),
-        fold.map(f -> f.moved(motion)));
+        fold.map(f -> f.moved(motion)),
+        marks(motion::apply));
   }
 
   /** All its lines stretched by two factors about the origin, x first. */
@@ -88,7 +105,13 @@ public record CutPiece(
         innerLines.stream()
             .map(l -> new Drawn(l.name(), l.points().stream().map(stretch).toList()))
             .toList(),
-        fold.map(stroke));
+        fold.map(stroke),
+        marks(stretch));
+  }
+
+  private Map<String, Point> marks(UnaryOperator<Point> moved) {
+    return marks.entrySet().stream()
+        .collect(Collectors.toMap(Map.Entry::getKey, e -> moved.apply(e.getValue())));
   }
 
   /** A half piece opened about its fold edge: one whole outline with no step at the fold. */
@@ -114,7 +137,8 @@ public record CutPiece(
         Opening.opened(sewing, line),
         bothNotches,
         bothLines,
-        Optional.empty());
+        Optional.empty(),
+        marks);
   }
 
   private static Point mirrored(Point p, Stroke line) {

@@ -7,9 +7,11 @@ import ellwand.geometry.Point;
 import ellwand.geometry.Segment;
 import ellwand.pattern.Edge;
 import ellwand.pattern.InputException;
+import ellwand.pattern.Mark;
 import ellwand.pattern.Piece;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /**
  * Draws cutting lines round sewing lines.
@@ -54,7 +56,8 @@ public final class Cutter {
             piece.innerLines().stream()
                 .map(l -> new CutPiece.Drawn(l.name(), flattened(l.line())))
                 .toList(),
-            piece.fold().map(f -> FoldEdge.stroke(piece.edge(f), cutting)));
+            piece.fold().map(f -> FoldEdge.stroke(piece.edge(f), cutting)),
+            piece.asks().marks().stream().collect(Collectors.toMap(Mark::words, m -> m.on(piece))));
     double larger = Math.max(growthAlongWarp, growthAcross);
     return switch (piece.grain()) {
       case ALONG -> cut.stretched(growthAlongWarp, growthAcross);

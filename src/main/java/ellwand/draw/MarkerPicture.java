@@ -14,6 +14,8 @@ import java.util.Optional;
 /** The cloth with its copies, true to size in the marker's own frame. */
 final class MarkerPicture {
 
+  private static final double RING = 2.4;
+
   private final Marker marker;
   private final List<Laid> laid;
   private final Palette palette;
@@ -46,6 +48,8 @@ final class MarkerPicture {
     marker.keepOuts().forEach(k -> occupied.add(k.outline()));
     OutsideNumbers outside = new OutsideNumbers(occupied, reading);
     items.add(Item.Group.of("copies", laid.stream().map(c -> copy(c, outside)).toList()));
+    // Over the fills, which would hide it, but too light to disturb the lines.
+    new RepeatPicture(marker, reading).items().ifPresent(items::add);
     items.addAll(surround.items(lines));
     return items;
   }
@@ -63,6 +67,9 @@ final class MarkerPicture {
         copy.copy().form() == Form.HALF ? inPlace.fold() : Optional.empty();
     items.addAll(lines.cutting(cutting, fold, palette.fill(copy.piece())));
     items.addAll(lines.inside(inPlace));
+    if (marker.lay().cloth().repeat().isPresent()) {
+      inPlace.marks().values().forEach(at -> items.add(ring(at)));
+    }
     List<Item> lettering = lettering(copy, cutting);
     boolean lettered = lettering.stream().anyMatch(Item.Text.class::isInstance);
     items.addAll(lettering);
@@ -72,6 +79,16 @@ final class MarkerPicture {
         "copy piece-" + (palette.index(copy.piece()) + 1),
         Optional.of(copy.title(marker.lay().style(), manyGarments())),
         items);
+  }
+
+  /** Round a place that asks for its place in the repeat. */
+  private Item ring(Point at) {
+    List<Point> points = new ArrayList<>();
+    for (int i = 0; i < 24; i++) {
+      double angle = 2 * Math.PI * i / 24;
+      points.add(at.plus(new Point(Math.cos(angle), Math.sin(angle)).times(reading.mm(RING / 2))));
+    }
+    return Item.Lines.closed("mark", Ink.line(Colour.INK, reading.mm(0.3)), points);
   }
 
   private List<Item> lettering(Laid copy, Outline cutting) {

@@ -169,6 +169,9 @@ final class MarkerSheet {
     return "Heavy line: cut here. Dashed line: sew here. Short strokes: notches. "
         + arrow
         + folded
+        + (marker.lay().cloth().repeat().isPresent()
+            ? "Light lines: middles of the bars. Rings: places that lie on the repeat as asked. "
+            : "")
         + String.format(
             Locale.ROOT,
             "Numbers run from the cut end. Ellwand, seed %d, effort %s%s.",

@@ -1,6 +1,7 @@
 package ellwand.figures;
 
 import ellwand.cloth.Cloth;
+import ellwand.cloth.Repeat;
 import ellwand.units.Length;
 import ellwand.units.Unit;
 
@@ -13,8 +14,9 @@ public final class Buying {
   private Buying() {}
 
   /**
-   * Cloth length and ends, lengthened by 1/(1 - shrinkage) if the cloth is washed before it is cut,
-   * rounded up to the shop's step. Nothing is bought where a remnant is laid on.
+   * Cloth length and ends, and one repeat since the shop cuts anywhere in it, lengthened by 1/(1 -
+   * shrinkage) if the cloth is washed before it is cut, rounded up to the shop's step. Nothing is
+   * bought where a remnant is laid on.
    *
    * @param clothLengthMm 0 or more
    */
@@ -22,7 +24,8 @@ public final class Buying {
     if (cloth.stock().isPresent()) {
       return 0;
     }
-    double needed = cloth.shrinkage().boughtLength(clothLengthMm + cloth.endsMm());
+    double repeat = cloth.repeat().map(Repeat::alongMm).orElse(0.0);
+    double needed = cloth.shrinkage().boughtLength(clothLengthMm + cloth.endsMm() + repeat);
     double step = cloth.shopStepMm();
     return Math.ceil((needed - NOT_WORTH_A_STEP_MM) / step) * step;
   }

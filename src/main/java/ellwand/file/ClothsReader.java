@@ -4,6 +4,7 @@ import ellwand.cloth.Cloth;
 import ellwand.cloth.Direction;
 import ellwand.cloth.Flaw;
 import ellwand.cloth.Fold;
+import ellwand.cloth.Repeat;
 import ellwand.cloth.Shrinkage;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -41,8 +42,8 @@ final class ClothsReader {
     double gap = spot.get("gap").lengthFrom0().orElse(0.0);
     double ends = spot.get("ends").lengthFrom0().orElse(0.0);
     Optional<Double> step = spot.get("shop-step").lengthAbove0();
-    Direction direction =
-        spot.get("direction").text().map(ClothsReader::direction).orElse(Direction.ANY_WAY);
+    Optional<Repeat> repeat = RepeatReader.read(spot.get("repeat"));
+    Direction direction = direction(spot.get("direction"), repeat);
     List<Fold> folds = folds(spot.get("fold"));
     Shrinkage shrinkage = shrinkage(spot.get("shrinkage"));
     List<Flaw> flaws = FlawsReader.read(spot);
@@ -59,7 +60,7 @@ final class ClothsReader {
         "See that width: and selvedge: are right")) {
       return Optional.empty();
     }
-    return Optional.of(
+    Cloth cloth =
         new Cloth(
             name,
             width,
@@ -71,9 +72,37 @@ final class ClothsReader {
             ends,
             step.orElse(Cloth.USUAL_SHOP_STEP_MM),
             price.perMetre(),
-            price.currency(),
-            flaws,
-            Optional.empty()));
+            price.currency());
+    Cloth flawed = cloth.flawed(flaws);
+    return lying(repeat.map(flawed::repeating).orElse(flawed), spot.get("fold"));
+  }
+
+  /**
+   * The cloth without the ways to lie that it does not allow; those that are asked for are told.
+   */
+  private static Optional<Cloth> lying(Cloth cloth, Spot fold) {
+    boolean any = !fold.present() || fold.node().asText().equals("any");
+    List<Fold> allowed = new ArrayList<>();
+    for (Fold f : cloth.folds()) {
+      Optional<String> why = cloth.barred(f);
+      if (why.isEmpty()) {
+        allowed.add(f);
+      } else if (!any) {
+        fold.attempt(
+            () -> {
+              throw new IllegalArgumentException(
+                  "cloth " + cloth.name() + " cannot lie in a " + f.words() + ", " + why.get());
+            });
+      }
+    }
+    return allowed.isEmpty() ? Optional.empty() : Optional.of(cloth.lying(allowed));
+  }
+
+  /** A repeat without mirror line shows a heading, whatever is said. */
+  private static Direction direction(Spot spot, Optional<Repeat> repeat) {
+    Direction said = spot.text().map(ClothsReader::direction).orElse(Direction.ANY_WAY);
+    boolean shows = repeat.filter(Repeat::headingShows).isPresent();
+    return shows && said == Direction.ANY_WAY ? Direction.ONE_WAY : said;
   }
 
   private static Direction direction(String words) {

@@ -4,6 +4,7 @@ import ellwand.cutting.Cutter;
 import ellwand.pattern.Draft;
 import ellwand.pattern.Gathered;
 import ellwand.pattern.InputException;
+import ellwand.pattern.Match;
 import ellwand.pattern.Piece;
 import ellwand.pattern.Problem;
 import ellwand.pattern.Seam;
@@ -11,10 +12,12 @@ import ellwand.pattern.Sizes;
 import ellwand.pattern.Style;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Reads {@code style:} and draws it in all of {@code sizes:}. */
@@ -39,6 +42,7 @@ final class StyleReader {
     Optional<Sizes> sizes = SizesReader.read(sizesSpot, style.get("size"), shape);
     Map<String, Spot> spots = usable(style.get("pieces"));
     Map<String, PieceHead> heads = heads(style, spots, cloths);
+    List<Match> matches = matches(style.get("match"), spots);
     List<Draft> drafts = new ArrayList<>();
     List<Piece> drawn = new ArrayList<>();
     spots.forEach(
@@ -46,7 +50,9 @@ final class StyleReader {
           if (!spot.get("gathered").present()) {
             Optional<Draft> draft = PieceReader.read(name, spot, heads.get(name));
             draft.ifPresent(drafts::add);
-            draft.flatMap(d -> spot.attempt(() -> cuttable(d, spot))).ifPresent(drawn::add);
+            draft
+                .flatMap(d -> spot.attempt(() -> cuttable(d, spot, matches)))
+                .ifPresent(drawn::add);
           }
         });
     boolean allDrawn = style.problems().size() == before && shape.holds(style);
@@ -57,7 +63,7 @@ final class StyleReader {
       List<Piece> ofSize =
           size.equals(sizes.get().base())
               ? drawn
-              : graded(sizesSpot.get("grade"), drafts, spots, sizes.get(), size);
+              : graded(sizesSpot.get("grade"), drafts, spots, sizes.get(), size, matches);
       boolean whole = allDrawn && ofSize.size() == drawn.size();
       drawnBySize.put(size, ofSize);
       gatheredBySize.put(
@@ -72,32 +78,53 @@ final class StyleReader {
             style.get("seams"), together(drawnBySize.get(base), gatheredBySize.get(base)));
     return style.attempt(
         () ->
-            new Style(style.get("name").text().orElseThrow(), drawnBySize, gatheredBySize, seams));
+            new Style(
+                style.get("name").text().orElseThrow(),
+                drawnBySize,
+                gatheredBySize,
+                seams,
+                matches));
+  }
+
+  private List<Match> matches(Spot match, Map<String, Spot> spots) {
+    Set<String> drawn =
+        spots.entrySet().stream()
+            .filter(e -> !e.getValue().get("gathered").present())
+            .map(Map.Entry::getKey)
+            .collect(Collectors.toCollection(LinkedHashSet::new));
+    return shape.holds(match) ? MatchesReader.read(match, drawn) : List.of();
   }
 
   /** Cut once here, so that allowances that cannot be cut are reported with their lines. */
-  private static Piece cuttable(Draft draft, Spot spot) {
-    Piece piece = draft.piece().asking(AsksReader.read(spot));
+  private static Piece cuttable(Draft draft, Spot spot, List<Match> matches) {
+    Piece bare = draft.piece();
+    Piece piece = bare.asking(AsksReader.read(spot, draft, bare, matches));
     Cutter.cut(piece, 1, 1);
     return piece;
   }
 
   private static List<Piece> graded(
-      Spot grade, List<Draft> drafts, Map<String, Spot> spots, Sizes sizes, String size) {
+      Spot grade,
+      List<Draft> drafts,
+      Map<String, Spot> spots,
+      Sizes sizes,
+      String size,
+      List<Match> matches) {
     List<Piece> graded = new ArrayList<>();
     for (Draft draft : drafts) {
       Spot spot = spots.get(draft.name());
       grade
           .get(draft.name())
-          .attempt(() -> inSize(sizes, draft, spot, size))
+          .attempt(() -> inSize(sizes, draft, spot, size, matches))
           .ifPresent(graded::add);
     }
     return graded;
   }
 
-  private static Piece inSize(Sizes sizes, Draft draft, Spot spot, String size) {
+  private static Piece inSize(
+      Sizes sizes, Draft draft, Spot spot, String size, List<Match> matches) {
     try {
-      return cuttable(sizes.graded(draft, size), spot);
+      return cuttable(sizes.graded(draft, size), spot, matches);
     } catch (InputException e) {
       throw new InputException(
           e.problems().stream()

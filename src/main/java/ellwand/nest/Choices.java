@@ -5,9 +5,13 @@ import ellwand.cloth.LaidCloth;
 import ellwand.lay.Heading;
 import ellwand.lay.Lay;
 import ellwand.lay.Wanted;
+import ellwand.pattern.InputException;
+import ellwand.pattern.Problem;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 
 /** Sets up the planning solution of a lay, and says what could be chosen otherwise. */
 final class Choices {
@@ -19,18 +23,38 @@ final class Choices {
    *
    * @throws NoRoomException if something wanted fits nowhere
    */
-  static LayPlan first(Lay lay, LaidCloth cloth) {
+  static LayPlan first(Lay lay, LaidCloth cloth, Phases phases) {
     List<Serving> servings = new ArrayList<>();
     for (List<Wanted> wants : Stations.servings(lay)) {
       List<Station> stations = Stations.of(wants, cloth);
       if (stations.isEmpty()) {
         throw NoRoomException.of(lay.cloth(), cloth, wants.get(0));
       }
+      stations = stations.stream().filter(s -> possible(lay, phases, s)).toList();
+      if (stations.isEmpty()) {
+        throw unplaced(wants.get(0), cloth);
+      }
       Serving serving = new Serving(servings.size(), wants, stations);
       serving.serveAt(stations.get(0));
       servings.add(serving);
     }
-    return new LayPlan(servings, headings(lay), cloth);
+    return new LayPlan(servings, headings(lay), cloth, phases);
+  }
+
+  private static boolean possible(Lay lay, Phases phases, Station station) {
+    Map<Integer, Heading> up =
+        station.requests().stream()
+            .collect(Collectors.toMap(r -> r.wanted().garment(), r -> Heading.UP, (a, b) -> a));
+    return StretchTask.possible(
+        lay.cloth(), phases, new Decision(List.of(station), up, phases.first()));
+  }
+
+  private static InputException unplaced(Wanted wanted, LaidCloth cloth) {
+    return new InputException(
+        Problem.inPiece(
+            wanted.cut().name(),
+            "it cannot lie where in the repeat it asks to, " + cloth.fold().words(),
+            "Lay the cloth open, take a wider one, or change its place: or match:"));
   }
 
   private static List<GarmentHeading> headings(Lay lay) {
@@ -78,6 +102,12 @@ final class Choices {
               neighbours.add(
                   from.heading(h.garment(), now == Heading.UP ? Heading.DOWN : Heading.UP));
             });
+    plan.phases()
+        .forEach(
+            (free, values) ->
+                values.stream()
+                    .filter(mm -> Math.abs(mm - from.phases().get(free)) > 0.01)
+                    .forEach(mm -> neighbours.add(from.phase(free, mm))));
     return neighbours;
   }
 

@@ -32,7 +32,7 @@ final class ExploreChoices implements CustomPhaseCommand<LayPlan> {
     Found best = placing.search(placing.best(), SHARE / (TRIES + 1));
     Set<Decision> seen = new HashSet<>(Set.of(best.decision()));
     Queue<Decision> waiting = new ArrayDeque<>();
-    if (seen.add(plan.decision())) {
+    if (seen.add(plan.decision()) && placing.possible(plan.decision())) {
       waiting.add(plan.decision());
     }
     waiting.addAll(unseen(plan, best.decision(), seen));
@@ -51,9 +51,10 @@ final class ExploreChoices implements CustomPhaseCommand<LayPlan> {
     return !placing.stopWanted() && placing.spent() < SHARE;
   }
 
-  private static List<Decision> unseen(LayPlan plan, Decision from, Set<Decision> seen) {
+  private List<Decision> unseen(LayPlan plan, Decision from, Set<Decision> seen) {
     return Choices.neighbours(plan, from).stream()
         .filter(seen::add)
+        .filter(placing::possible)
         .sorted(Comparator.comparingDouble(Decision::expectedMm))
         .toList();
   }

@@ -3,6 +3,7 @@ package ellwand.nest;
 import ellwand.cloth.LaidCloth;
 import ellwand.lay.Heading;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.optaplanner.core.api.domain.solution.PlanningEntityCollectionProperty;
@@ -24,14 +25,19 @@ public class LayPlan {
   @ValueRangeProvider(id = "headings")
   private List<Heading> bothHeadings = List.of(Heading.values());
 
+  private Map<Free, List<Double>> phases;
+  private Map<Free, Double> firstPhases;
+
   @PlanningScore private SimpleLongScore score;
 
   /** For the solver. */
   public LayPlan() {}
 
-  LayPlan(List<Serving> servings, List<GarmentHeading> headings, LaidCloth cloth) {
+  LayPlan(List<Serving> servings, List<GarmentHeading> headings, LaidCloth cloth, Phases phases) {
     this.servings = servings;
     this.headings = headings;
+    this.phases = phases.candidates();
+    this.firstPhases = phases.first();
     this.lengths =
         IntStream.range(0, cloth.stretches().size()).mapToObj(StretchLength::new).toList();
   }
@@ -48,11 +54,18 @@ public class LayPlan {
     return lengths;
   }
 
+  /** Places in the repeat that may be chosen, each with those worth a trial. */
+  Map<Free, List<Double>> phases() {
+    return phases;
+  }
+
+  /** What the planning variables say now, with the likeliest places in the repeat. */
   Decision decision() {
     return new Decision(
         servings.stream().map(Serving::station).toList(),
         headings.stream()
             .collect(
-                Collectors.toUnmodifiableMap(GarmentHeading::garment, GarmentHeading::heading)));
+                Collectors.toUnmodifiableMap(GarmentHeading::garment, GarmentHeading::heading)),
+        firstPhases);
   }
 }

@@ -26,14 +26,17 @@ public final class Nester {
    * <p>The same lay, seed, thread count and step-limited effort give the same marker. When a stop
    * is wanted the best so far is returned, the construction at least.
    *
+   * <p>On a remnant it may turn out longer than that is: then no more was found to fit.
+   *
    * @param progress hears of every better marker
    * @throws NoRoomException if a piece fits into no zone
    */
   public static Marker nest(
       Lay lay, Fold fold, Effort effort, Seed seed, int threads, Stop stop, Progress progress) {
     LaidCloth cloth = LaidCloth.of(lay.cloth(), fold);
-    LayPlan plan = Choices.first(lay, cloth);
-    Placing placing = new Placing(lay, cloth, effort, seed, threads, stop, progress);
+    Phases repeat = new Phases(lay);
+    LayPlan plan = Choices.first(lay, cloth, repeat);
+    Placing placing = new Placing(lay, cloth, repeat, effort, seed, threads, stop, progress);
     boolean choices = !Choices.neighbours(plan, plan.decision()).isEmpty();
     boolean stationsDiffer = plan.servings().stream().anyMatch(s -> s.stations().size() > 1);
     List<CustomPhaseCommand<LayPlan>> phases = new ArrayList<>();
@@ -48,10 +51,11 @@ public final class Nester {
     solver.join().solve(plan);
     Marker.Search search =
         new Marker.Search(seed.value(), threads, effort.toString(), stop.wanted());
+    Lay endless = new Lay(lay.style(), lay.cloth().endless(), lay.wanted(), lay.matches());
     // The kernel's sums are not trusted: the shortest that passes the check is the answer.
     return placing.betterAndBetter().stream()
+        .filter(found -> Check.of(found.marker(endless, cloth, search)).isEmpty())
         .map(found -> found.marker(lay, cloth, search))
-        .filter(marker -> Check.of(marker).isEmpty())
         .findFirst()
         .orElseThrow(() -> new IllegalStateException("no marker found passes the check"));
   }

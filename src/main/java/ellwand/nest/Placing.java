@@ -25,6 +25,7 @@ final class Placing {
 
   private final Lay lay;
   private final LaidCloth cloth;
+  private final Phases phases;
   private final Effort effort;
   private final Seed seed;
   private final int threads;
@@ -39,6 +40,7 @@ final class Placing {
   Placing(
       Lay lay,
       LaidCloth cloth,
+      Phases phases,
       Effort effort,
       Seed seed,
       int threads,
@@ -46,6 +48,7 @@ final class Placing {
       Progress progress) {
     this.lay = lay;
     this.cloth = cloth;
+    this.phases = phases;
     this.effort = effort;
     this.seed = seed;
     this.threads = threads;
@@ -66,13 +69,18 @@ final class Placing {
     return stop.wanted();
   }
 
+  /** Whether everything has a place with these choices. */
+  boolean possible(Decision decision) {
+    return StretchTask.possible(lay.cloth(), phases, decision);
+  }
+
   /**
    * The kernel's first layout of every stretch; quick and legal, so a stop does not cut it short.
    */
   Found construct(Decision decision) {
     List<Placed> stretches = new ArrayList<>();
     for (int stretch = 0; stretch < cloth.stretches().size(); stretch++) {
-      StretchTask task = StretchTask.of(lay.cloth(), cloth, decision, stretch, noFit);
+      StretchTask task = StretchTask.of(lay.cloth(), cloth, phases, decision, stretch, noFit);
       stretches.add(
           new Placed(
               task,

@@ -36,7 +36,8 @@ record StretchTask(List<Seat> seats, List<List<Pose>> poses, Optional<Search> se
   /** A request and its band. */
   record Seat(Request request, Band band) {}
 
-  static StretchTask of(Cloth cloth, LaidCloth laid, Decision decision, int stretch, NoFit noFit) {
+  static StretchTask of(
+      Cloth cloth, LaidCloth laid, Phases phases, Decision decision, int stretch, NoFit noFit) {
     List<Seat> seats = new ArrayList<>();
     for (Station station : decision.stations()) {
       if (station.stretch() == stretch) {
@@ -45,13 +46,35 @@ record StretchTask(List<Seat> seats, List<List<Pose>> poses, Optional<Search> se
     }
     Builder builder = new Builder(cloth.gapMm(), stretch > 0);
     for (Seat seat : seats) {
-      builder.add(
-          Pose.of(seat.request(), seat.band(), headings(cloth.direction(), decision, seat)));
+      builder.add(ways(cloth, phases, decision, seat));
     }
     if (stretch == 0) {
       KeepOut.of(cloth, laid).forEach(keepOut -> builder.bar(keepOut.outline()));
     }
     return new StretchTask(seats, builder.poses, builder.search(noFit));
+  }
+
+  /** Whether everything has a place with these choices. */
+  static boolean possible(Cloth cloth, Phases phases, Decision decision) {
+    return decision.stations().stream()
+        .allMatch(
+            station ->
+                station.requests().stream()
+                    .map(request -> new Seat(request, station.band()))
+                    .noneMatch(seat -> ways(cloth, phases, decision, seat).isEmpty()));
+  }
+
+  /** Heading by heading, since two that look alike may lie differently in a repeat. */
+  private static List<Way> ways(Cloth cloth, Phases phases, Decision decision, Seat seat) {
+    Request request = seat.request();
+    Set<Heading> headings = headings(cloth.direction(), decision, seat);
+    if (cloth.repeat().isEmpty()) {
+      return Pose.of(request, seat.band(), headings).stream().map(Way::anywhere).toList();
+    }
+    return headings.stream()
+        .flatMap(heading -> Pose.of(request, seat.band(), EnumSet.of(heading)).stream())
+        .flatMap(pose -> phases.ways(request, pose, seat.band(), decision.phases()).stream())
+        .toList();
   }
 
   private static Set<Heading> headings(Direction direction, Decision decision, Seat seat) {
@@ -72,7 +95,7 @@ record StretchTask(List<Seat> seats, List<List<Pose>> poses, Optional<Search> se
     private final double beforeMm;
     private final Map<Outline, Integer> indices = new HashMap<>();
     private final List<Shape> shapes = new ArrayList<>();
-    private final Map<List<Pose>, List<Form>> formsOf = new HashMap<>();
+    private final Map<List<Way>, List<Form>> formsOf = new HashMap<>();
     private final List<List<Pose>> poses = new ArrayList<>();
     private final List<List<Form>> copies = new ArrayList<>();
     private final List<Obstacle> obstacles = new ArrayList<>();
@@ -85,19 +108,22 @@ record StretchTask(List<Seat> seats, List<List<Pose>> poses, Optional<Search> se
       this.beforeMm = follows ? gapMm : 0;
     }
 
-    void add(List<Pose> ways) {
-      poses.add(ways);
+    void add(List<Way> ways) {
+      poses.add(ways.stream().map(Way::pose).toList());
       copies.add(formsOf.computeIfAbsent(ways, w -> w.stream().map(this::form).toList()));
     }
 
-    private Form form(Pose pose) {
-      Box box = pose.outline().box();
-      return Form.free(
-          indices.computeIfAbsent(pose.outline(), this::shape),
-          pose.lowY(),
-          pose.highY(),
+    private Form form(Way way) {
+      Outline outline = way.pose().outline();
+      Box box = outline.box();
+      return new Form(
+          indices.computeIfAbsent(outline, this::shape),
+          way.lowY(),
+          way.highY(),
           beforeMm - box.minX(),
-          box.maxX());
+          box.maxX(),
+          way.x(),
+          way.y());
     }
 
     private int shape(Outline outline) {

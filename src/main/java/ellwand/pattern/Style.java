@@ -12,17 +12,29 @@ import java.util.Map;
  * @param piecesBySize every size's drawn pieces, sizes in the user's order, the same pieces in each
  * @param gatheredBySize every size's gathered rectangles; sizes without any may be left out
  * @param seams which edges are sewn together, where that is to be checked
+ * @param matches places that are to lie alike in a cloth's repeat
  */
 public record Style(
     String name,
     Map<String, List<Piece>> piecesBySize,
     Map<String, List<Gathered>> gatheredBySize,
-    List<Seam> seams) {
+    List<Seam> seams,
+    List<Match> matches) {
+
+  /** A style without matches. */
+  public Style(
+      String name,
+      Map<String, List<Piece>> piecesBySize,
+      Map<String, List<Gathered>> gatheredBySize,
+      List<Seam> seams) {
+    this(name, piecesBySize, gatheredBySize, seams, List.of());
+  }
 
   public Style {
     piecesBySize = copy(piecesBySize);
     gatheredBySize = copy(gatheredBySize);
     seams = List.copyOf(seams);
+    matches = List.copyOf(matches);
     if (piecesBySize.isEmpty()) {
       throw new InputException(
           Problem.of("style " + name + " has no size", "Give it at least one"));

@@ -18,6 +18,7 @@ public final class Rules {
           Headings.RULE,
           InsideZone.RULE,
           KeptOut.RULE,
+          InRepeat.RULE,
           Apart.OVERLAP,
           Apart.GAP,
           StatedTruly.LENGTHS,

@@ -14,19 +14,18 @@ class KeepOutTest {
   /** 1000 mm between selvedges of 10 mm. */
   private static Cloth cloth(Flaw... flaws) {
     return new Cloth(
-        "main",
-        1020,
-        10,
-        0,
-        Direction.ANY_WAY,
-        List.of(Fold.values()),
-        Shrinkage.NONE,
-        0,
-        100,
-        0,
-        "",
-        List.of(flaws),
-        Optional.empty());
+            "main",
+            1020,
+            10,
+            0,
+            Direction.ANY_WAY,
+            List.of(Fold.values()),
+            Shrinkage.NONE,
+            0,
+            100,
+            0,
+            "")
+        .flawed(List.of(flaws));
   }
 
   private static Flaw box(double x0, double y0, double x1, double y1) {

@@ -24,7 +24,6 @@ import ellwand.work.Seed;
 import ellwand.work.Stop;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.Random;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -84,19 +83,18 @@ class FlawedClothTest {
                   new Point(random.nextInt(60), WIDTH_MM + 20))));
     }
     return new Cloth(
-        "main",
-        WIDTH_MM + 20,
-        10,
-        random.nextInt(3) * 2,
-        Direction.values()[random.nextInt(3)],
-        List.of(fold),
-        Shrinkage.NONE,
-        40,
-        50,
-        8,
-        "EUR",
-        flaws,
-        Optional.empty());
+            "main",
+            WIDTH_MM + 20,
+            10,
+            random.nextInt(3) * 2,
+            Direction.values()[random.nextInt(3)],
+            List.of(fold),
+            Shrinkage.NONE,
+            40,
+            50,
+            8,
+            "EUR")
+        .flawed(flaws);
   }
 
   /** After the last flaw, each piece alone on the cloth behind the one before. */

@@ -8,6 +8,7 @@ import ellwand.cloth.Direction;
 import ellwand.cloth.Flaw;
 import ellwand.cloth.Fold;
 import ellwand.cloth.LaidCloth;
+import ellwand.cloth.Remnant;
 import ellwand.cloth.Stock;
 import ellwand.cutting.CutPiece;
 import ellwand.geometry.Box;
@@ -27,21 +28,15 @@ class KeptOutTest {
 
   /** 1000 mm between selvedges of 10 mm, a hole of 5 mm at x = 300, 710 mm from the edge. */
   private static Cloth holed(Fold fold, Optional<Stock> stock) {
-    Cloth c = Trial.cloth(1000, 0, Direction.ANY_WAY, fold);
-    return new Cloth(
-        c.name(),
-        c.widthMm(),
-        c.selvedgeMm(),
-        c.gapMm(),
-        c.direction(),
-        c.folds(),
-        c.shrinkage(),
-        c.endsMm(),
-        c.shopStepMm(),
-        c.pricePerMetre(),
-        c.currency(),
-        List.of(Flaw.round("hole", new Point(300, 710), 5)),
-        stock);
+    Cloth cloth =
+        Trial.cloth(1000, 0, Direction.ANY_WAY, fold)
+            .flawed(List.of(Flaw.round("hole", new Point(300, 710), 5)));
+    return stock
+        .map(
+            s ->
+                new Remnant(s.name(), "main", s.lengthMm(), 1020, Optional.of(10.0), cloth.flaws()))
+        .map(r -> r.laidAs(cloth))
+        .orElse(cloth);
   }
 
   private static List<String> told(Marker marker) {
@@ -109,22 +104,7 @@ class KeptOutTest {
     Flaw flaw =
         new Flaw(
             "torn", Outline.of(List.of(new Point(0, 10), new Point(30, 10), new Point(0, 50))));
-    Cloth c = holed(Fold.OPEN, Optional.empty());
-    Cloth torn =
-        new Cloth(
-            c.name(),
-            c.widthMm(),
-            c.selvedgeMm(),
-            0,
-            c.direction(),
-            c.folds(),
-            c.shrinkage(),
-            0,
-            50,
-            0,
-            "",
-            List.of(flaw),
-            Optional.empty());
+    Cloth torn = holed(Fold.OPEN, Optional.empty()).flawed(List.of(flaw));
     Marker marker =
         Trial.open(
             Trial.lay(torn, BAND),

@@ -1,0 +1,72 @@
+package ellwand.cloth;
+
+import java.util.Optional;
+
+/**
+ * What is woven or printed into the cloth again and again. Measured as it comes to the table, mm.
+ *
+ * @param alongMm from bar to bar along the warp; 0 if nothing changes that way (stripes along)
+ * @param acrossMm from bar to bar across; 0 if nothing changes that way (stripes across)
+ * @param halfDrop every other column of the repeat is set half of {@code alongMm} further
+ * @param evenAlong it looks the same from either end: a mirror line lies across each start place
+ * @param evenAcross it looks the same from either side: a mirror line lies along each start place
+ * @param startAlongMm from the cut end to the middle of a bar
+ * @param startAcrossMm from the edge of the open cloth (selvedge included) to the middle of a bar
+ * @param borderMm from the edge of the open cloth to the line of a border, if it has one
+ */
+public record Repeat(
+    double alongMm,
+    double acrossMm,
+    boolean halfDrop,
+    boolean evenAlong,
+    boolean evenAcross,
+    double startAlongMm,
+    double startAcrossMm,
+    Optional<Double> borderMm) {
+
+  public Repeat {
+    if (!(alongMm >= 0 && acrossMm >= 0)) {
+      throw new IllegalArgumentException("a repeat cannot be less than 0: write its length");
+    }
+    if (alongMm == 0 && acrossMm == 0 && borderMm.isEmpty()) {
+      throw new IllegalArgumentException(
+          "nothing repeats: give along: or across:, or border: from the edge");
+    }
+    if (halfDrop && !(alongMm > 0 && acrossMm > 0)) {
+      throw new IllegalArgumentException(
+          "a half drop repeats both ways: give along: and across:, or leave half-drop: out");
+    }
+  }
+
+  /** Stripes or checks that look the same from all sides. */
+  public static Repeat even(
+      double alongMm, double acrossMm, double startAlong, double startAcross) {
+    return new Repeat(
+        alongMm, acrossMm, false, true, true, startAlong, startAcross, Optional.empty());
+  }
+
+  /** Whether a heading shows, so that the cloth has to be cut one way. */
+  public boolean headingShows() {
+    return !evenAlong && alongMm > 0 || !evenAcross && acrossMm > 0;
+  }
+
+  /** The bar's middle that lies nearest a place across, both from the edge of the open cloth. */
+  double nearestAcross(double fromEdgeMm) {
+    return acrossMm == 0
+        ? fromEdgeMm
+        : startAcrossMm + acrossMm * Math.rint((fromEdgeMm - startAcrossMm) / acrossMm);
+  }
+
+  /** Why the cloth cannot lie so, and the way out; empty if it can. */
+  Optional<String> barred(Fold fold) {
+    return switch (fold) {
+      case OPEN -> Optional.empty();
+      case LENGTHWISE ->
+          acrossMm > 0 && !evenAcross
+              ? Optional.of(
+                  "its repeat has no mirror line to fold at, so that the plies would not match:"
+                      + " lay it open")
+              : Optional.empty();
+    };
+  }
+}

@@ -1,0 +1,226 @@
+package ellwand.nest;
+
+import ellwand.cloth.Band;
+import ellwand.cloth.Cloth;
+import ellwand.cloth.Ply;
+import ellwand.cloth.Repeat;
+import ellwand.cutting.CutPiece;
+import ellwand.geometry.Box;
+import ellwand.geometry.Motion;
+import ellwand.geometry.Point;
+import ellwand.lay.Heading;
+import ellwand.lay.Lay;
+import ellwand.lay.Wanted;
+import ellwand.nest.Free.Axis;
+import ellwand.nest.Wishes.Wish;
+import ellwand.nest.kernel.Lattice;
+import ellwand.pattern.Asks;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Turns what pieces ask of the cloth's repeat into the places that the kernel may give them. */
+final class Phases {
+
+  /** Parts of a repeat by which a free choice is tried. */
+  private static final int PARTS = 4;
+
+  /** Room that rounding may take where a piece can lie on one line only, mm. */
+  private static final double EXACT_MM = 1e-6;
+
+  private final Cloth cloth;
+  private final Map<String, Map<Axis, Wishes>> bySize = new LinkedHashMap<>();
+  private final Map<Free, List<Double>> candidates = new LinkedHashMap<>();
+
+  /**
+   * @throws ellwand.pattern.InputException if pieces cannot match at all their marks
+   */
+  Phases(Lay lay) {
+    cloth = lay.cloth();
+    if (cloth.repeat().isEmpty()) {
+      return;
+    }
+    for (Wanted w : lay.wanted()) {
+      Map<Axis, Wishes> wishes =
+          bySize.computeIfAbsent(w.size(), size -> wishes(lay, cloth.repeat().get(), size));
+      for (Axis axis : Axis.values()) {
+        for (int group = 0; group < wishes.get(axis).groups(); group++) {
+          Free free = new Free(w.garment(), w.size(), axis, group);
+          candidates.computeIfAbsent(free, f -> candidates(wishes.get(f.axis()), f));
+        }
+      }
+    }
+  }
+
+  private static Map<Axis, Wishes> wishes(Lay lay, Repeat repeat, String size) {
+    Map<Axis, Wishes> wishes = new HashMap<>();
+    for (Axis axis : Axis.values()) {
+      wishes.put(axis, new Wishes(lay, repeat, size, axis));
+    }
+    return wishes;
+  }
+
+  /** What may be chosen, each with the values worth a trial, the likeliest first. */
+  Map<Free, List<Double>> candidates() {
+    return candidates;
+  }
+
+  /** The likeliest value of each choice. */
+  Map<Free, Double> first() {
+    Map<Free, Double> first = new HashMap<>();
+    candidates.forEach((free, values) -> first.put(free, values.get(0)));
+    return first;
+  }
+
+  /** Pieces on a fold where it is, the others flush with the cut end or the edge, or between. */
+  private List<Double> candidates(Wishes wishes, Free free) {
+    List<CutPiece> group =
+        wishes.pieces().values().stream()
+            .filter(
+                p ->
+                    wishes
+                        .of(p.name())
+                        .flatMap(Wish::group)
+                        .filter(g -> g == free.group())
+                        .isPresent())
+            .sorted(Comparator.comparingDouble(p -> -p.cutting().area()))
+            .toList();
+    List<Double> values = new ArrayList<>();
+    for (CutPiece piece : group) {
+      Wish wish = wishes.of(piece.name()).orElseThrow();
+      if (free.axis() == Axis.ACROSS && piece.fold().isPresent()) {
+        double fold = piece.fold().get().from().y();
+        values.add(wish.mark().y() - fold - wish.phaseMm());
+      }
+    }
+    for (CutPiece piece : group) {
+      Wish wish = wishes.of(piece.name()).orElseThrow();
+      Box box = piece.cutting().box();
+      values.add(
+          free.axis() == Axis.ALONG
+              ? wish.mark().x() - box.minX() - start(Axis.ALONG) - wish.phaseMm()
+              : wish.mark().y() - box.minY() - start(Axis.ACROSS) - wish.phaseMm());
+    }
+    for (int part = 1; part < PARTS; part++) {
+      values.add(values.get(0) + wishes.periodMm() * part / PARTS);
+    }
+    return values;
+  }
+
+  /** Middle of a bar, from the cut end or from the first cuttable line, mm. */
+  private double start(Axis axis) {
+    Repeat repeat = cloth.repeat().orElseThrow();
+    return axis == Axis.ALONG ? repeat.startAlongMm() : repeat.startAcrossMm() - cloth.selvedgeMm();
+  }
+
+  /** The places that a pose may have; none where the band has none that serves. */
+  List<Way> ways(Request request, Pose pose, Band band, Map<Free, Double> chosen) {
+    if (cloth.repeat().isEmpty()) {
+      return List.of(Way.anywhere(pose));
+    }
+    CutPiece cut = request.wanted().cut();
+    Optional<Asks.Place> border = cut.piece().asks().place().filter(Asks.Place::onBorder);
+    if (border.isPresent() && cloth.repeat().get().borderMm().isPresent()) {
+      return onBorder(pose, band, cut.marks().get(border.get().mark()));
+    }
+    Optional<Lattice> x = lattice(Axis.ALONG, request, pose, band, chosen);
+    Optional<Lattice> y = lattice(Axis.ACROSS, request, pose, band, chosen);
+    if ((x.isPresent() || y.isPresent()) && matched(request) && !alongWarp(pose)) {
+      return List.of();
+    }
+    List<Way> ways = new ArrayList<>();
+    if (cloth.repeat().get().halfDrop() && x.isPresent() && y.isPresent()) {
+      double half = x.get().step() / 2;
+      double column = y.get().step();
+      add(ways, pose, x.get(), new Lattice(2 * column, y.get().offset()));
+      add(
+          ways,
+          pose,
+          new Lattice(x.get().step(), x.get().offset() + half),
+          new Lattice(2 * column, y.get().offset() + column));
+    } else {
+      add(ways, pose, x.orElse(Lattice.FREE), y.orElse(Lattice.FREE));
+    }
+    return ways;
+  }
+
+  private boolean matched(Request request) {
+    String piece = request.wanted().cut().name();
+    return bySize.get(request.wanted().size()).values().stream()
+        .anyMatch(wishes -> wishes.of(piece).flatMap(Wish::group).isPresent());
+  }
+
+  private static boolean alongWarp(Pose pose) {
+    return pose.motion().turnDegrees() % 180 == 0;
+  }
+
+  private Optional<Lattice> lattice(
+      Axis axis, Request request, Pose pose, Band band, Map<Free, Double> chosen) {
+    Wanted wanted = request.wanted();
+    Wishes wishes = bySize.get(wanted.size()).get(axis);
+    return wishes
+        .of(wanted.cut().name())
+        .map(
+            wish -> {
+              double phase =
+                  wish.phaseMm()
+                      + wish.group()
+                          .map(g -> chosen.get(new Free(wanted.garment(), wanted.size(), axis, g)))
+                          .orElse(0.0);
+              Point mark = pose.motion().apply(wish.mark());
+              return new Lattice(
+                  wishes.periodMm(),
+                  axis == Axis.ALONG
+                      ? start(axis) + headingSign(pose) * phase - mark.x()
+                      : seen(band).laid(start(axis) + leftSign(pose, band) * phase) - mark.y());
+            });
+  }
+
+  /** The ply that is seen as the piece is drawn, right side up if there is one. */
+  private static Ply seen(Band band) {
+    return band.layers().get(band.layers().size() - 1);
+  }
+
+  private static int headingSign(Pose pose) {
+    return pose.heading() == Heading.UP ? 1 : -1;
+  }
+
+  /** Whether what is drawn to the left lies to the left on the open cloth, or to the right. */
+  private static int leftSign(Pose pose, Band band) {
+    Motion turn = pose.motion().unshifted();
+    double left = turn.apply(new Point(0, 1)).y() - turn.apply(new Point(0, 0)).y();
+    int sign = left < -EXACT_MM ? -1 : 1;
+    return seen(band).mirrored() ? -sign : sign;
+  }
+
+  private static void add(List<Way> ways, Pose pose, Lattice x, Lattice y) {
+    if (y.step() == 0) {
+      ways.add(new Way(pose, x, y, pose.lowY(), pose.highY()));
+      return;
+    }
+    double first =
+        y.offset() + y.step() * Math.ceil((pose.lowY() - y.offset() - EXACT_MM) / y.step());
+    if (first > pose.highY() + EXACT_MM) {
+      return;
+    }
+    boolean oneLine = pose.highY() - pose.lowY() <= EXACT_MM;
+    ways.add(
+        oneLine
+            ? new Way(pose, x, Lattice.FREE, pose.lowY(), pose.highY())
+            : new Way(pose, x, y, Math.min(first, pose.lowY()), Math.max(first, pose.highY())));
+  }
+
+  private List<Way> onBorder(Pose pose, Band band, Point mark) {
+    double line = cloth.repeat().orElseThrow().borderMm().orElseThrow() - cloth.selvedgeMm();
+    Ply ply = seen(band);
+    double y = ply.laid(line) - pose.motion().apply(mark).y();
+    boolean beyond = ply.open(pose.outline().box().centre().y() + y) > line;
+    return beyond && y >= pose.lowY() - EXACT_MM && y <= pose.highY() + EXACT_MM
+        ? List.of(new Way(pose, Lattice.FREE, Lattice.FREE, y, y))
+        : List.of();
+  }
+}

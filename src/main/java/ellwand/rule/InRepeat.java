@@ -1,0 +1,190 @@
+package ellwand.rule;
+
+import ellwand.cloth.Band;
+import ellwand.cloth.Cloth;
+import ellwand.cloth.LaidCloth;
+import ellwand.cloth.Ply;
+import ellwand.cloth.Repeat;
+import ellwand.geometry.Motion;
+import ellwand.geometry.Point;
+import ellwand.lay.Heading;
+import ellwand.pattern.Asks;
+import ellwand.pattern.Bars;
+import ellwand.pattern.Match;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Pieces lie where in the cloth's repeat they ask to. Measured at places on the sewing line
+ * (stripes and checks match there, not on the cutting line: Successful Sewing, p. 108), carried to
+ * the open cloth by the copy's own motion; a piece that heads down counts from its own top.
+ */
+final class InRepeat {
+
+  /** How far off a copy may be, mm: rounding in files. */
+  private static final double TOLERANCE_MM = 0.01;
+
+  /** Amount: how far a place is off the one it asks for, mm. */
+  static final Rule RULE =
+      new Rule(
+          "repeat",
+          true,
+          Rule.Counted.MM,
+          "Pieces lie where they ask to in the stripes, checks or border of the cloth",
+          InRepeat::findings);
+
+  private final Rule rule;
+  private final Cloth cloth;
+  private final Repeat repeat;
+  private final LaidCloth laid;
+  private final List<Finding> findings = new ArrayList<>();
+
+  private InRepeat(Rule rule, Inspection of, Repeat repeat) {
+    this.rule = rule;
+    this.repeat = repeat;
+    cloth = of.marker().lay().cloth();
+    laid = LaidCloth.of(cloth, of.marker().fold());
+  }
+
+  /**
+   * A place in the repeat, from the middle of a bar in the piece's own direction, mm.
+   *
+   * @param along towards the piece's top
+   * @param across to the left of that, as drawn
+   * @param fromEdge across the open cloth, from its edge
+   */
+  private record Phase(double along, double across, double fromEdge) {}
+
+  private static List<Finding> findings(Rule rule, Inspection of) {
+    Optional<Repeat> repeat = of.marker().lay().cloth().repeat();
+    if (repeat.isEmpty()) {
+      return List.of();
+    }
+    InRepeat check = new InRepeat(rule, of, repeat.get());
+    of.placed().forEach(check::place);
+    of.marker().lay().matches().forEach(match -> check.match(match, of.placed()));
+    return check.findings;
+  }
+
+  private Optional<Phase> phase(Placed p, String mark) {
+    Optional<Band> band = laid.band(p.copy().zone());
+    Optional<Point> at = p.cut().map(cut -> cut.marks().get(mark));
+    if (band.isEmpty() || at.isEmpty()) {
+      return Optional.empty();
+    }
+    Motion motion = p.copy().motion();
+    // The ply that lies right side up, where there is one.
+    Ply ply = band.get().layers().get(band.get().layers().size() - 1);
+    Point laidAt = motion.apply(at.get());
+    double y = ply.open(laidAt.y());
+    double left = ply.open(motion.apply(at.get().plus(new Point(0, 1))).y()) - y;
+    double up = Heading.ofTurn(motion.turnDegrees(), motion.flipped()) == Heading.UP ? 1 : -1;
+    double fromEdge = y + cloth.selvedgeMm();
+    return Optional.of(
+        new Phase(
+            up * (laidAt.x() - repeat.startAlongMm()),
+            (left < -1e-6 ? -1 : 1) * (fromEdge - repeat.startAcrossMm()),
+            fromEdge));
+  }
+
+  private void place(Placed p) {
+    Optional<Asks.Place> place = p.cut().flatMap(cut -> cut.piece().asks().place());
+    Optional<Phase> phase = place.flatMap(at -> phase(p, at.mark()));
+    if (phase.isEmpty()) {
+      return;
+    }
+    Asks.Place asked = place.get();
+    double off;
+    if (asked.onBorder()) {
+      off = repeat.borderMm().map(b -> Math.abs(phase.get().fromEdge() - b)).orElse(0.0);
+    } else {
+      boolean along = asked.alongMm().isPresent() || repeat.halfDrop();
+      boolean across = asked.acrossMm().isPresent() || repeat.halfDrop();
+      off =
+          off(
+              along ? phase.get().along() - asked.alongMm().orElse(0.0) : 0,
+              across ? phase.get().across() - asked.acrossMm().orElse(0.0) : 0);
+    }
+    if (!(off <= TOLERANCE_MM)) {
+      findings.add(
+          p.finding(
+              rule,
+              off,
+              unit ->
+                  Say.capital(p.name())
+                      + " has its "
+                      + asked.mark()
+                      + " "
+                      + Say.small(off, unit)
+                      + " off its place "
+                      + (asked.onBorder() ? "on the border " : "in the repeat ")
+                      + Say.near(p.box().centre(), unit)
+                      + "."));
+    }
+  }
+
+  /** How far two places are from being alike in the repeat, mm. */
+  private double off(double along, double across) {
+    double straight = Math.max(rest(along, repeat.alongMm()), rest(across, repeat.acrossMm()));
+    if (!repeat.halfDrop()) {
+      return straight;
+    }
+    double column = 2 * repeat.acrossMm();
+    double even = Math.max(rest(along, repeat.alongMm()), rest(across, column));
+    double odd =
+        Math.max(
+            rest(along - repeat.alongMm() / 2, repeat.alongMm()),
+            rest(across - repeat.acrossMm(), column));
+    return Math.min(even, odd);
+  }
+
+  private static double rest(double mm, double period) {
+    return period == 0 ? 0 : Math.abs(Math.IEEEremainder(mm, period));
+  }
+
+  private void match(Match match, List<Placed> placed) {
+    boolean along = match.bars() != Bars.ALONG || repeat.halfDrop();
+    boolean across = match.bars() != Bars.ACROSS || repeat.halfDrop();
+    for (Placed one : named(match.piece(), placed)) {
+      for (Placed other : named(match.otherPiece(), placed)) {
+        Optional<Phase> a = phase(one, match.mark());
+        Optional<Phase> b = phase(other, match.otherMark());
+        if (sameGarment(one, other) && a.isPresent() && b.isPresent()) {
+          double off =
+              off(
+                  along ? a.get().along() - b.get().along() : 0,
+                  across ? a.get().across() - b.get().across() : 0);
+          if (!(off <= TOLERANCE_MM)) {
+            findings.add(mismatch(match, one, other, off));
+          }
+        }
+      }
+    }
+  }
+
+  private static List<Placed> named(String piece, List<Placed> placed) {
+    return placed.stream().filter(p -> p.copy().piece().equals(piece)).toList();
+  }
+
+  private static boolean sameGarment(Placed a, Placed b) {
+    return a.copy().garment() == b.copy().garment() && a.copy().size().equals(b.copy().size());
+  }
+
+  private Finding mismatch(Match match, Placed one, Placed other, double off) {
+    return one.finding(
+        rule,
+        off,
+        unit ->
+            Say.capital(one.name())
+                + " does not match "
+                + other.name()
+                + ": "
+                + match.mark()
+                + " and "
+                + match.otherMark()
+                + " lie "
+                + Say.small(off, unit)
+                + " apart in the repeat.");
+  }
+}

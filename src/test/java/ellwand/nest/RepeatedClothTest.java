@@ -1,0 +1,114 @@
+package ellwand.nest;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import ellwand.cloth.Cloth;
+import ellwand.cloth.Direction;
+import ellwand.cloth.Fold;
+import ellwand.cloth.Repeat;
+import ellwand.cutting.CutPiece;
+import ellwand.lay.Lay;
+import ellwand.lay.Marker;
+import ellwand.lay.Wanted;
+import ellwand.pattern.Asks;
+import ellwand.pattern.Bars;
+import ellwand.pattern.Match;
+import ellwand.rule.Asking;
+import ellwand.rule.Check;
+import ellwand.rule.Trial;
+import ellwand.units.Unit;
+import ellwand.work.Effort;
+import ellwand.work.Progress;
+import ellwand.work.Seed;
+import ellwand.work.Stop;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+
+/** Random pieces that ask for their places, on random stripes and checks. */
+class RepeatedClothTest {
+
+  /** Every marker keeps every rule, and is no longer than the pieces one behind the other. */
+  @Property(tries = 25)
+  void everyMarkerIsLegalAndNoLongerThanOneAfterAnother(@ForAll long seed) {
+    Random random = new Random(seed);
+    Fold fold = random.nextBoolean() ? Fold.OPEN : Fold.LENGTHWISE;
+    boolean halfDrop = random.nextInt(4) == 0;
+    double along = halfDrop || random.nextInt(3) > 0 ? 20 + random.nextInt(90) : 0;
+    double across = halfDrop || along == 0 || random.nextBoolean() ? 20 + random.nextInt(60) : 0;
+    boolean evenAlong = random.nextBoolean();
+    boolean evenAcross = fold == Fold.LENGTHWISE || random.nextBoolean();
+    Repeat repeat =
+        new Repeat(
+            along,
+            across,
+            halfDrop,
+            evenAlong,
+            evenAcross,
+            random.nextInt(50),
+            random.nextInt(50),
+            Optional.empty());
+    Direction direction =
+        repeat.headingShows()
+            ? Direction.values()[1 + random.nextInt(2)]
+            : Direction.values()[random.nextInt(3)];
+    Cloth cloth = Trial.cloth(1000, random.nextInt(2) * 3, direction, fold).repeating(repeat);
+    int count = 2 + random.nextInt(3);
+    List<CutPiece> pieces = new ArrayList<>();
+    List<Match> matches = new ArrayList<>();
+    for (int i = 0; i < count; i++) {
+      pieces.add(piece(random, "piece " + i));
+      if (i > 1 && random.nextBoolean()) {
+        matches.add(match(random, i));
+      }
+    }
+    List<Wanted> wanted = new ArrayList<>();
+    for (int garment = 1; garment <= 1 + random.nextInt(2); garment++) {
+      for (CutPiece piece : pieces) {
+        wanted.addAll(Trial.wanted(piece, "110", garment));
+      }
+    }
+    Lay lay = new Lay("overall", cloth, wanted, matches);
+    Marker marker =
+        Nester.nest(lay, fold, Effort.ofSteps(40), new Seed(seed), 1, new Stop(), Progress.NONE);
+    assertEquals(List.of(), Check.of(marker).stream().map(f -> f.sentence(Unit.MM)).toList());
+    double oneAfterAnother = 0;
+    for (Wanted w : wanted) {
+      oneAfterAnother += 2 * (w.cut().cutting().box().length() + cloth.gapMm() + along);
+    }
+    double most = oneAfterAnother;
+    assertTrue(marker.lengthMm() <= most + 1e-6, () -> marker.lengthMm() + " > " + most);
+  }
+
+  /** A piece after the first two, which may want a place, with the one before. */
+  private static Match match(Random random, int i) {
+    return new Match(
+        "piece " + i, "at", "piece " + (i - 1), "at", Bars.values()[random.nextInt(3)]);
+  }
+
+  private static CutPiece piece(Random random, String name) {
+    double length = 60 + random.nextInt(200);
+    double width = 60 + random.nextInt(200);
+    CutPiece cut =
+        switch (random.nextInt(4)) {
+          case 0 -> Trial.rectangle(name, "2", length, width);
+          case 1 -> Trial.sloped(name, "1", length, width);
+          case 2 -> Trial.sloped(name, "pair", length, width);
+          default -> Trial.rectangle(name, "1 on fold", length, width);
+        };
+    boolean first = name.endsWith("0") || name.endsWith("1");
+    // What is cut on the fold has its mark there, so it can only want the bar of the fold.
+    boolean onFold = cut.fold().isPresent();
+    Optional<Asks.Place> place =
+        first && random.nextBoolean()
+            ? Asking.at(
+                random.nextBoolean() ? random.nextInt(20) : Double.NaN,
+                random.nextBoolean() ? (onFold ? 0 : random.nextInt(20)) : Double.NaN)
+            : Optional.empty();
+    return Asking.marked(cut, random.nextInt((int) length), place);
+  }
+}
