@@ -45,8 +45,6 @@ public final class Main implements Runnable {
   }
 
   public static void main(String[] args) {
-    // PDFBox would otherwise leave a font cache in the user's home folder.
-    System.setProperty("pdfbox.fontcache", System.getProperty("java.io.tmpdir"));
     System.setProperty("java.awt.headless", "true");
     System.exit(commandLine(Interrupt.install()).execute(args));
   }
