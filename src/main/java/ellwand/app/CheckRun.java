@@ -37,7 +37,8 @@ public final class CheckRun {
    */
   public static Checked marker(Path markerPath, Optional<Path> job) {
     MarkerFile file = MarkerReader.read(markerPath);
-    Job read = JobReader.read(job.orElseGet(() -> named(markerPath, file)));
+    Job whole = JobReader.read(job.orElseGet(() -> named(markerPath, file)));
+    Job read = file.inOrder().map(whole::withGarments).orElse(whole);
     Cloth cloth = cloth(read, file, markerPath);
     return new Checked(
         Check.of(file.on(Lays.of(read, cloth)), file.stated()),

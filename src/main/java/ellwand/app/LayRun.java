@@ -67,7 +67,7 @@ public final class LayRun {
     return new Made(job, markers, figures(job, markers, unit), unit);
   }
 
-  private static Problem tooWide(Job job, NoRoomException e, Unit unit) {
+  static Problem tooWide(Job job, NoRoomException e, Unit unit) {
     return Problem.inPiece(
             e.piece(),
             String.format(

@@ -17,6 +17,7 @@ import picocli.CommandLine.ExitCode;
       FitCommand.class,
       CheckCommand.class,
       DrawCommand.class,
+      OrderCommand.class,
       CommandLine.HelpCommand.class
     },
     synopsisSubcommandLabel = "COMMAND",

@@ -46,4 +46,9 @@ public record Job(
     remnants = List.copyOf(remnants);
     garments = Collections.unmodifiableMap(new LinkedHashMap<>(garments));
   }
+
+  /** The same job with other garments wanted. */
+  public Job withGarments(Map<String, Integer> other) {
+    return new Job(path, sha256, title, notes, wear, unit, style, cloths, remnants, other);
+  }
 }

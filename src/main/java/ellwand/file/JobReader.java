@@ -36,6 +36,10 @@ public final class JobReader {
     Shape shape = Shape.of(sheet);
     List<Problem> problems = new ArrayList<>(shape.problems());
     Spot root = Spot.root(sheet, problems);
+    for (String section : List.of("unit", "style", "cloths")) {
+      // Not in the schema, since an order with given lengths has none of them.
+      root.holds(root.node().has(section), "the job has no " + section + ":", "Add it");
+    }
     List<Cloth> cloths = new ClothsReader(shape).read(root.get("cloths"));
     List<Remnant> remnants =
         new RemnantsReader(shape).read(root.get("remnants"), root.get("cloths").entries().keySet());
@@ -43,7 +47,7 @@ public final class JobReader {
         new StyleReader(shape)
             .read(root.get("style"), root.get("sizes"), root.get("cloths").entries().keySet());
     Map<String, Integer> garments = new OrderReader(shape).read(root.get("order"), style);
-    if (shape.problems().isEmpty()) {
+    if (shape.problems().isEmpty() && root.get("style").present()) {
       root.get("cloths").entries().forEach((name, cloth) -> checkUsed(root, name, cloth));
     }
     if (!problems.isEmpty()) {

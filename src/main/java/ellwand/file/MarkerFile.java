@@ -11,6 +11,7 @@ import ellwand.lay.Marker;
 import ellwand.pattern.Cut;
 import ellwand.rule.Stated;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -20,6 +21,7 @@ import java.util.Optional;
  * @param jobSha256 see {@link Job#sha256}
  * @param cloth name of the cloth
  * @param remnant what the marker lies on, as given to fit, if it is no cloth bought by length
+ * @param inOrder the garments of a marker that is one of an order, by size
  * @param stated its figures
  * @param keepOuts flaws where they bar the laid cloth; the check works them out anew
  */
@@ -28,6 +30,7 @@ public record MarkerFile(
     String jobSha256,
     String cloth,
     Optional<String> remnant,
+    Optional<Map<String, Integer>> inOrder,
     Fold fold,
     Direction direction,
     Stated stated,
@@ -48,13 +51,14 @@ public record MarkerFile(
   }
 
   /** What a marker's file is to say. */
-  static MarkerFile of(Marker marker, Job job) {
+  static MarkerFile of(Marker marker, Job job, Optional<Map<String, Integer>> inOrder) {
     Lay lay = marker.lay();
     return new MarkerFile(
         job.path().toString(),
         job.sha256(),
         lay.cloth().name(),
         lay.cloth().stock().map(Stock::name),
+        inOrder,
         marker.fold(),
         lay.cloth().direction(),
         new Stated(

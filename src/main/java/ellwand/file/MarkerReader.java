@@ -18,6 +18,7 @@ import ellwand.pattern.Problem;
 import ellwand.rule.Stated;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -59,6 +60,9 @@ public final class MarkerReader {
         in.group("job").text("sha256"),
         in.text("cloth"),
         in.has("remnant") ? Optional.of(in.text("remnant")) : Optional.empty(),
+        in.group("job").has("garments")
+            ? Optional.of(garments(in.group("job").group("garments")))
+            : Optional.empty(),
         in.word("fold", Fold.values(), Fold::words),
         in.word("direction", Direction.values(), Direction::words),
         new Stated(
@@ -76,6 +80,12 @@ public final class MarkerReader {
         in.list("keepOuts", MarkerReader::keepOut),
         in.list("demand", MarkerReader::demand),
         in.list("copies", MarkerReader::copy));
+  }
+
+  private static Map<String, Integer> garments(Fields in) {
+    Map<String, Integer> garments = new LinkedHashMap<>();
+    in.spot().entries().keySet().forEach(size -> garments.put(size, (int) in.whole(size, 100_000)));
+    return garments;
   }
 
   private static Zone zone(Fields in) {

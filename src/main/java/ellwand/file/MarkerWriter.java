@@ -10,6 +10,8 @@ import ellwand.geometry.Point;
 import ellwand.lay.Copy;
 import ellwand.lay.Marker;
 import ellwand.rule.Stated;
+import java.util.Map;
+import java.util.Optional;
 
 /** Writes marker.json: the same marker gives the same bytes. */
 public final class MarkerWriter {
@@ -22,13 +24,25 @@ public final class MarkerWriter {
    * @param job what it was made from
    */
   public static byte[] bytes(Marker marker, Job job) {
-    return bytes(MarkerFile.of(marker, job));
+    return bytes(MarkerFile.of(marker, job, Optional.empty()));
+  }
+
+  /**
+   * The bytes of the file of one of an order's markers.
+   *
+   * @param job what it was made from
+   * @param garments that it holds, by size
+   */
+  public static byte[] bytesInOrder(Marker marker, Job job, Map<String, Integer> garments) {
+    return bytes(MarkerFile.of(marker, job, Optional.of(garments)));
   }
 
   static byte[] bytes(MarkerFile file) {
     ObjectNode root = Json.object();
     root.put("ellwand", 1);
-    root.putObject("job").put("path", file.jobPath()).put("sha256", file.jobSha256());
+    ObjectNode job = root.putObject("job");
+    job.put("path", file.jobPath()).put("sha256", file.jobSha256());
+    file.inOrder().ifPresent(g -> g.forEach(job.withObject("/garments")::put));
     root.put("cloth", file.cloth());
     file.remnant().ifPresent(remnant -> root.put("remnant", remnant));
     root.put("fold", file.fold().words());

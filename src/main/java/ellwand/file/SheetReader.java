@@ -141,11 +141,15 @@ final class SheetReader {
     return !p.matches() && p.getMatchingProperty().equals(section);
   }
 
+  /** What bare numbers stand for; an order by itself is reckoned in metres unless it says. */
   private static Unit unit(Tree tree) {
     JsonNode unit = tree.root().get("unit");
     Place place =
         tree.places()
             .getOrDefault(JsonPointer.valueOf("/unit"), tree.places().get(JsonPointer.empty()));
+    if (unit == null && !tree.root().has("style") && !tree.root().has("cloths")) {
+      return Unit.M;
+    }
     if (unit == null || !unit.isTextual()) {
       throw refused(place, "it is not said what bare numbers stand for", REMEDY_UNIT);
     }

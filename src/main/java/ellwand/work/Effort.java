@@ -61,6 +61,11 @@ public record Effort(double seconds, long steps) {
     return repeats() ? ofSteps(Math.max(1, steps / parts)) : ofSeconds(seconds / parts);
   }
 
+  /** A part of this effort, {@code 0 < share <= 1}. */
+  public Effort part(double share) {
+    return repeats() ? ofSteps(Math.max(1, (long) (steps * share))) : ofSeconds(seconds * share);
+  }
+
   @Override
   public String toString() {
     return repeats() ? steps + "steps" : trim(seconds) + "s";

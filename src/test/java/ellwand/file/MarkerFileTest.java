@@ -24,6 +24,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -37,6 +38,7 @@ class MarkerFileTest {
           "ab".repeat(32),
           "linen",
           Optional.of("1 m x 2 m"),
+          Optional.of(Map.of("104", 1)),
           Fold.LENGTHWISE,
           Direction.ONE_WAY,
           new Stated(690, 812.345678, 812.345678, 0.8125, 2),

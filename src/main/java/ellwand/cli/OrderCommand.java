@@ -1,0 +1,75 @@
+package ellwand.cli;
+
+import ellwand.app.OrderRun;
+import ellwand.app.SearchOptions;
+import ellwand.figures.OrderText;
+import ellwand.file.OrderJob;
+import ellwand.file.OrderJobReader;
+import ellwand.units.Unit;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
+import picocli.CommandLine.Spec;
+
+/** Plans an order in several sizes and colours. */
+@Command(
+    name = "order",
+    mixinStandardHelpOptions = true,
+    description =
+        "Plans an order in several sizes and colours: which lays, which sizes in each marker, how"
+            + " many plies of which colour. With a style it makes the markers too and plans again"
+            + " with their true lengths; without one it plans with the lengths given.",
+    footer = {
+      "",
+      "The effort is for everything together: a tenth for the first plan, half for its markers,"
+          + " shared by how many garments they hold, the rest for plans and markers after that.",
+      "",
+      "Example: order sample-markers/beck-tunic/order.yaml --effort 60s --out tunic-order",
+      "Exit code 1: the order cannot be met within its tolerance; the nearest plan is written."
+    })
+final class OrderCommand implements Callable<Integer> {
+
+  @Parameters(paramLabel = "JOB.yaml", description = "The job file, with its order.")
+  private Path jobPath;
+
+  @Option(
+      names = "--out",
+      paramLabel = "DIR",
+      description = "Folder for the results. Default: the job's name with -out.")
+  private Path out;
+
+  @Mixin private SearchMixin search;
+  @Mixin private ShowMixin show;
+  @ParentCommand private Main main;
+  @Spec private CommandSpec spec;
+
+  @Override
+  public Integer call() {
+    OrderJob job = OrderJobReader.read(jobPath);
+    Unit unit = show.unit().orElse(job.unit());
+    SearchOptions options = search.options();
+    PrintWriter err = spec.commandLine().getErr();
+    OrderRun.Made made;
+    try (Console console = Console.open(err, options.effort(), unit)) {
+      made = OrderRun.make(job, unit, options, main.stop(), console);
+    }
+    String name = jobPath.getFileName().toString().replaceFirst("\\.ya?ml$", "");
+    Path folder = out == null ? jobPath.resolveSibling(name + "-out") : out;
+    OrderRun.write(made, folder).forEach(file -> err.println("Written: " + file));
+    PrintWriter results = spec.commandLine().getOut();
+    if (show.json()) {
+      results.println(new String(OrderRun.json(made), StandardCharsets.UTF_8).strip());
+    } else {
+      results.println(OrderText.of(made.figures(), unit).stripTrailing());
+    }
+    made.figures().misses().forEach(miss -> err.println("Not met: " + miss + "."));
+    return made.figures().misses().isEmpty() ? Main.DONE : Main.RULE_BROKEN;
+  }
+}

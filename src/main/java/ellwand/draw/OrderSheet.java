@@ -1,0 +1,213 @@
+package ellwand.draw;
+
+import ellwand.draw.PdfWriter.Placed;
+import ellwand.draw.Table.Column;
+import ellwand.draw.TitleBlock.Cell;
+import ellwand.figures.LayTicket;
+import ellwand.figures.OrderFigures;
+import ellwand.figures.OrderText;
+import ellwand.geometry.Point;
+import ellwand.units.Unit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/** The report of a cut order: totals, cloth, costs, markers, and a ticket for each lay. */
+public final class OrderSheet {
+
+  private static final double HEADING = 12;
+  private static final double KEPT = 25;
+
+  private final OrderFigures figures;
+  private final Shown shown;
+  private final Pages pages;
+
+  private OrderSheet(OrderFigures figures, Unit unit) {
+    this.figures = figures;
+    this.shown = new Shown(unit);
+    this.pages = new Pages(figures.title());
+  }
+
+  /**
+   * A4 pages.
+   *
+   * @param unit that lengths are shown in
+   */
+  public static byte[] pdf(OrderFigures figures, Unit unit) {
+    OrderSheet sheet = new OrderSheet(figures, unit);
+    sheet.head();
+    sheet.colours();
+    sheet.sizes();
+    sheet.markers();
+    figures.lays().forEach(sheet::ticket);
+    return bytes(figures.title() + ", cut order", sheet.pages);
+  }
+
+  static byte[] bytes(String title, Pages pages) {
+    List<Drawing> drawings = pages.drawings();
+    try (PdfWriter writer = new PdfWriter(title)) {
+      for (int i = 0; i < drawings.size(); i++) {
+        Drawing foot = Pages.foot(title, i + 1, drawings.size(), Paper.A4);
+        Point low = new Point(Paper.MARGIN_MM, Paper.MARGIN_MM);
+        Point over = new Point(Paper.MARGIN_MM, Paper.MARGIN_MM + Pages.FOOT);
+        writer.page(
+            Paper.A4, List.of(new Placed(drawings.get(i), 1, over), new Placed(foot, 1, low)));
+      }
+      return writer.bytes();
+    }
+  }
+
+  private void head() {
+    List<Cell> cells = new ArrayList<>();
+    cells.add(new Cell("garments", Integer.toString(figures.garments())));
+    cells.add(new Cell("lays", Integer.toString(figures.total().lays())));
+    cells.add(new Cell("markers", Integer.toString(figures.markers().size())));
+    cells.add(new Cell("cloth", shown.length(figures.total().clothMm())));
+    figures.utilisation().ifPresent(u -> cells.add(new Cell("utilisation", Shown.share(u))));
+    if (figures.total().cost() > 0) {
+      cells.add(new Cell("cost", Shown.money(figures.total().cost(), figures.currency())));
+    }
+    String aside = figures.cloth().isEmpty() ? "cut order" : "cut order, " + figures.cloth();
+    pages.add(new TitleBlock(figures.title(), aside, cells, Pages.widthMm(), new Reading(1)));
+    pages.space(2);
+    Pages.sentences("", OrderText.sentences(figures, shown.unit())).ifPresent(pages::add);
+    pages.space(5);
+  }
+
+  private Table table(Column... columns) {
+    return new Table(List.of(columns), false, new Reading(1));
+  }
+
+  private void colours() {
+    Table table =
+        table(
+            Column.words(50, "Colour"),
+            Column.numbers(30, "Garments"),
+            Column.numbers(40, "Cloth, end loss", "included"));
+    pages.add(Pages.heading("Cloth needed", HEADING), KEPT);
+    List<Block> rows = new ArrayList<>();
+    figures
+        .clothByColour()
+        .forEach(
+            (colour, mm) ->
+                rows.add(
+                    table.row(List.of(colour, Integer.toString(cut(colour)), shown.length(mm)))));
+    pages.add(table.head(), rows);
+    pages.space(5);
+  }
+
+  private int cut(String colour) {
+    return figures.lays().stream()
+        .flatMap(l -> l.cut().getOrDefault(colour, Map.of()).values().stream())
+        .mapToInt(Integer::intValue)
+        .sum();
+  }
+
+  private void sizes() {
+    boolean priced = figures.total().cost() > 0;
+    List<Column> columns =
+        new ArrayList<>(
+            List.of(
+                Column.words(30, "Size"),
+                Column.numbers(25, "Wanted"),
+                Column.numbers(25, "Cut"),
+                Column.numbers(35, "Cloth of", "a garment")));
+    if (priced) {
+      columns.add(Column.numbers(35, "Cost of", "a garment"));
+    }
+    Table table = table(columns.toArray(Column[]::new));
+    List<Block> rows = new ArrayList<>();
+    for (OrderFigures.SizeCost size : figures.sizes()) {
+      List<String> cells =
+          new ArrayList<>(
+              List.of(
+                  size.size(),
+                  Integer.toString(size.wanted()),
+                  Integer.toString(size.cut()),
+                  shown.length(size.clothMm())));
+      if (priced) {
+        cells.add(Shown.money(size.cost(), figures.currency()));
+      }
+      rows.add(table.row(cells));
+    }
+    pages.add(Pages.heading("Garments", HEADING), KEPT);
+    pages.add(table.head(), rows);
+    pages.space(5);
+  }
+
+  private void markers() {
+    Table table =
+        table(
+            Column.words(24, "Marker"),
+            Column.words(70, "Garments x size"),
+            Column.numbers(28, "Length"),
+            Column.numbers(32, "Estimated"),
+            Column.numbers(28, "Utilisation"));
+    List<Block> rows = new ArrayList<>();
+    for (OrderFigures.OrderMarker marker : figures.markers()) {
+      boolean made = marker.utilisation().isPresent();
+      rows.add(
+          table.row(
+              List.of(
+                  marker.name(),
+                  mix(marker.garments()),
+                  shown.length(marker.lengthMm()),
+                  made
+                      ? shown.length(marker.estimatedMm()) + " (" + off(marker.offBy()) + ")"
+                      : "given",
+                  marker.utilisation().map(Shown::share).orElse(""))));
+    }
+    pages.add(Pages.heading("Markers", HEADING), KEPT);
+    pages.add(table.head(), rows);
+    pages.space(6);
+  }
+
+  private static String off(double share) {
+    return String.format(java.util.Locale.ROOT, "%+.1f %%", share * 100);
+  }
+
+  private void ticket(LayTicket lay) {
+    List<String> captions = new ArrayList<>(lay.garments().keySet());
+    List<Column> columns = new ArrayList<>();
+    columns.add(Column.words(40, "Colour"));
+    columns.add(Column.numbers(18, "Plies"));
+    double each = Math.min(16, 92.0 / captions.size());
+    captions.forEach(size -> columns.add(Column.numbers(each, size)));
+    columns.add(Column.numbers(32, "Cloth"));
+    Table table = new Table(columns, true, new Reading(1));
+    List<Block> rows = new ArrayList<>();
+    lay.plies()
+        .forEach(
+            (colour, plies) -> {
+              List<String> cells = new ArrayList<>(List.of("     " + colour, plies.toString()));
+              captions.forEach(s -> cells.add(lay.cut().get(colour).get(s).toString()));
+              cells.add(shown.length(lay.clothMm().get(colour)));
+              rows.add(table.row(cells));
+            });
+    List<Cell> cells =
+        List.of(
+            new Cell("marker", lay.marker()),
+            new Cell("garments x size", mix(lay.garments())),
+            new Cell("marker length", shown.length(lay.lengthMm())),
+            new Cell("plies", Integer.toString(lay.totalPlies())),
+            new Cell("cloth", shown.length(lay.totalClothMm())),
+            new Cell("of it end loss", shown.length(lay.endLossMm())));
+    Block title =
+        new TitleBlock(
+            "Lay " + lay.number(),
+            "cut ticket, " + figures.title(),
+            cells,
+            Pages.widthMm(),
+            new Reading(1));
+    pages.add(title, table.head().heightMm() + rows.get(0).heightMm() * Math.min(4, rows.size()));
+    pages.add(table.head(), rows);
+    pages.space(7);
+  }
+
+  static String mix(Map<String, Integer> garments) {
+    return garments.entrySet().stream()
+        .map(e -> e.getValue() + " x " + e.getKey())
+        .collect(Collectors.joining(", "));
+  }
+}

@@ -1,0 +1,41 @@
+package ellwand.figures;
+
+import java.util.Map;
+
+/**
+ * What the cutters of one lay need to know; lengths in mm.
+ *
+ * @param number from 1
+ * @param marker name of the marker
+ * @param garments in the marker, by size
+ * @param plies by colour, in the sequence in which they are spread
+ * @param cut garments by colour, then size
+ * @param lengthMm of the marker
+ * @param clothMm by colour, with end loss
+ * @param endLossMm of all plies together
+ */
+public record LayTicket(
+    int number,
+    String marker,
+    Map<String, Integer> garments,
+    Map<String, Integer> plies,
+    Map<String, Map<String, Integer>> cut,
+    double lengthMm,
+    Map<String, Double> clothMm,
+    double endLossMm) {
+
+  public int totalPlies() {
+    return plies.values().stream().mapToInt(Integer::intValue).sum();
+  }
+
+  public int totalCut() {
+    return cut.values().stream()
+        .flatMap(m -> m.values().stream())
+        .mapToInt(Integer::intValue)
+        .sum();
+  }
+
+  public double totalClothMm() {
+    return clothMm.values().stream().mapToDouble(Double::doubleValue).sum();
+  }
+}

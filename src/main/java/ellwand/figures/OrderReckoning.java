@@ -1,0 +1,175 @@
+package ellwand.figures;
+
+import ellwand.figures.OrderFigures.OrderMarker;
+import ellwand.figures.OrderFigures.SizeCost;
+import ellwand.figures.OrderFigures.Sum;
+import ellwand.lay.Marker;
+import ellwand.order.CutOrderPlan;
+import ellwand.order.MarkerLengths;
+import ellwand.order.PlannedLay;
+import ellwand.order.SizeMix;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Works out the figures of a plan. */
+public final class OrderReckoning {
+
+  private final CutOrderPlan plan;
+  private final Map<SizeMix, Marker> markers;
+  private final MarkerLengths estimate;
+  private final List<SizeMix> mixes;
+
+  /**
+   * @param markers those that were made; empty if lengths were given
+   * @param estimate lengths that were first planned with
+   */
+  public OrderReckoning(CutOrderPlan plan, Map<SizeMix, Marker> markers, MarkerLengths estimate) {
+    this.plan = plan;
+    this.markers = Map.copyOf(markers);
+    this.estimate = estimate;
+    this.mixes = plan.lays().stream().map(PlannedLay::mix).distinct().toList();
+  }
+
+  /** What any plan takes. */
+  public static Sum sum(CutOrderPlan plan) {
+    return new Sum(plan.lays().size(), plan.clothMm(), plan.cost());
+  }
+
+  /** The name of a mix's files. */
+  public String name(SizeMix mix) {
+    return "marker-" + (mixes.indexOf(mix) + 1);
+  }
+
+  /**
+   * All of them.
+   *
+   * @param cloth name of the cloth, may be empty
+   */
+  public OrderFigures figures(
+      String title,
+      String cloth,
+      String currency,
+      Sum plain,
+      Optional<OrderFigures.Improved> improved) {
+    List<LayTicket> lays = new ArrayList<>();
+    plan.lays().forEach(lay -> lays.add(ticket(lays.size() + 1, lay)));
+    Map<String, Double> byColour = new LinkedHashMap<>();
+    plan.order().colours().forEach(c -> byColour.put(c, plan.clothMm(c)));
+    return new OrderFigures(
+        title,
+        cloth,
+        currency,
+        lays.stream().mapToInt(LayTicket::totalCut).sum(),
+        lays,
+        mixes.stream().map(this::marker).toList(),
+        byColour,
+        sizes(),
+        utilisation(),
+        sum(plan),
+        plan.atLeast().lays(),
+        plan.proved(),
+        plain,
+        improved,
+        plan.misses().stream().map(Object::toString).toList());
+  }
+
+  private LayTicket ticket(int number, PlannedLay lay) {
+    Map<String, Map<String, Integer>> cut = new LinkedHashMap<>();
+    Map<String, Double> cloth = new LinkedHashMap<>();
+    for (String colour : lay.plies().keySet()) {
+      Map<String, Integer> bySize = new LinkedHashMap<>();
+      lay.mix().garments().forEach((size, n) -> bySize.put(size, times(lay, colour) * n));
+      cut.put(colour, bySize);
+      cloth.put(colour, plan.clothMm(lay, colour));
+    }
+    double lengths = cloth.values().stream().mapToDouble(Double::doubleValue).sum();
+    double endLoss = plan.order().limits().endLossMm();
+    return new LayTicket(
+        number,
+        name(lay.mix()),
+        lay.mix().garments(),
+        lay.plies(),
+        cut,
+        lay.lengthMm(),
+        cloth,
+        lengths * endLoss / (lay.lengthMm() + endLoss));
+  }
+
+  /** How often the plies of a colour cut the marker's garments. */
+  private int times(PlannedLay lay, String colour) {
+    return lay.plies().get(colour)
+        / plan.order().spreading().pliesTogether()
+        * plan.order().spreading().garmentsTogether();
+  }
+
+  private OrderMarker marker(SizeMix mix) {
+    double length =
+        plan.lays().stream().filter(l -> l.mix().equals(mix)).findFirst().orElseThrow().lengthMm();
+    return new OrderMarker(
+        name(mix),
+        mix.garments(),
+        length,
+        estimate.lengthMm(mix),
+        Optional.ofNullable(markers.get(mix)).map(Marker::utilisation));
+  }
+
+  /** Cloth goes to the garments of a lay by the least that each takes, lays by the head. */
+  private List<SizeCost> sizes() {
+    Map<String, Double> cloth = new LinkedHashMap<>();
+    Map<String, Double> money = new LinkedHashMap<>();
+    Map<String, Integer> cut = new LinkedHashMap<>();
+    for (PlannedLay lay : plan.lays()) {
+      double whole =
+          lay.mix().garments().entrySet().stream()
+              .mapToDouble(e -> e.getValue() * estimate.leastMm(e.getKey()))
+              .sum();
+      double clothMm = lay.plies().keySet().stream().mapToDouble(c -> plan.clothMm(lay, c)).sum();
+      int times = lay.plies().keySet().stream().mapToInt(c -> times(lay, c)).sum();
+      lay.mix()
+          .garments()
+          .forEach(
+              (size, n) -> {
+                double share = clothMm * n * estimate.leastMm(size) / whole;
+                cloth.merge(size, share, Double::sum);
+                money.merge(
+                    size,
+                    share / 1000 * plan.order().cost().clothPerMetre()
+                        + plan.order().cost().lay() * n / lay.mix().count(),
+                    Double::sum);
+                cut.merge(size, times * n, Integer::sum);
+              });
+    }
+    return plan.order().sizes().stream()
+        .map(
+            size -> {
+              int wanted =
+                  plan.order().colours().stream().mapToInt(c -> plan.order().wanted(c, size)).sum();
+              int garments = cut.getOrDefault(size, 0);
+              return new SizeCost(
+                  size,
+                  wanted,
+                  garments,
+                  garments == 0 ? 0 : cloth.get(size) / garments,
+                  garments == 0 ? 0 : money.get(size) / garments);
+            })
+        .toList();
+  }
+
+  private Optional<Double> utilisation() {
+    if (!markers.keySet().containsAll(mixes) || plan.clothMm() == 0) {
+      return Optional.empty();
+    }
+    double area = 0;
+    double width = 0;
+    for (PlannedLay lay : plan.lays()) {
+      Marker marker = markers.get(lay.mix());
+      width = marker.lay().cloth().usableWidthMm();
+      int times = lay.plies().keySet().stream().mapToInt(c -> times(lay, c)).sum();
+      area += times * marker.lay().wantedAreaMm2();
+    }
+    return Optional.of(area / (width * plan.clothMm()));
+  }
+}

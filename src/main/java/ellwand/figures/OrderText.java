@@ -1,0 +1,140 @@
+package ellwand.figures;
+
+import ellwand.figures.OrderFigures.Improved;
+import ellwand.figures.OrderFigures.Sum;
+import ellwand.units.Length;
+import ellwand.units.Unit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/** The figures of a cut order as plain text for people. */
+public final class OrderText {
+
+  private final OrderFigures figures;
+  private final Unit unit;
+
+  private OrderText(OrderFigures figures, Unit unit) {
+    this.figures = figures;
+    this.unit = unit;
+  }
+
+  /** Lines that end with a line feed: the lays, what they come to, and how that compares. */
+  public static String of(OrderFigures figures, Unit unit) {
+    return new OrderText(figures, unit).text();
+  }
+
+  /** What there is to say of a plan beside its tables. */
+  public static List<String> sentences(OrderFigures figures, Unit unit) {
+    OrderText text = new OrderText(figures, unit);
+    List<String> sentences = new ArrayList<>(figures.misses().stream().map(m -> m + ".").toList());
+    sentences.add(text.bound());
+    sentences.add(text.saving());
+    figures.improved().ifPresent(i -> sentences.addAll(text.improved(i)));
+    return sentences;
+  }
+
+  private String text() {
+    StringBuilder text = new StringBuilder();
+    text.append(
+        "%s: %s in %s, %s of cloth%s%n"
+            .formatted(
+                figures.title(),
+                counted(figures.garments(), "garment"),
+                counted(figures.total().lays(), "lay"),
+                length(figures.total().clothMm()),
+                money(figures.total().cost(), " for ")));
+    for (LayTicket lay : figures.lays()) {
+      text.append(
+          "  Lay %d: %s; %s, %s; %s plies of %s%n"
+              .formatted(
+                  lay.number(),
+                  lay.garments().entrySet().stream()
+                      .map(e -> e.getValue() + " x " + e.getKey())
+                      .collect(Collectors.joining(", ")),
+                  lay.marker(),
+                  length(lay.lengthMm()),
+                  lay.totalPlies(),
+                  lay.plies().entrySet().stream()
+                      .map(e -> e.getKey() + " " + e.getValue())
+                      .collect(Collectors.joining(", "))));
+    }
+    for (Map.Entry<String, Double> colour : figures.clothByColour().entrySet()) {
+      text.append("  %s: %s of cloth%n".formatted(colour.getKey(), length(colour.getValue())));
+    }
+    figures
+        .utilisation()
+        .ifPresent(
+            u ->
+                text.append(
+                    String.format(
+                        Locale.ROOT,
+                        "  Utilisation %.1f %% of all cloth%s%n",
+                        100 * u,
+                        FiguresText.praise(u))));
+    sentences(figures, unit).forEach(s -> text.append("  ").append(s).append('\n'));
+    return text.toString().replace(System.lineSeparator(), "\n");
+  }
+
+  private String bound() {
+    int least = figures.laysAtLeast();
+    return figures.proved()
+        ? "No plan is better: this is proved."
+        : "No plan has fewer than " + counted(least, "lay") + ".";
+  }
+
+  private String saving() {
+    Sum plain = figures.plain();
+    Sum total = figures.total();
+    double cloth = plain.clothMm() - total.clothMm();
+    String sentence =
+        "One size a lay would take %s and %s of cloth%s: this plan saves %s, %s%s"
+            .formatted(
+                counted(plain.lays(), "lay"),
+                length(plain.clothMm()),
+                money(plain.cost(), ", "),
+                counted(plain.lays() - total.lays(), "lay"),
+                length(cloth),
+                money(plain.cost() - total.cost(), " and "));
+    return sentence + (figures.improved().isPresent() ? " (its markers estimated)." : ".");
+  }
+
+  private List<String> improved(Improved i) {
+    List<String> sentences = new ArrayList<>();
+    sentences.add(
+        String.format(
+            Locale.ROOT,
+            "Estimated marker lengths were %.1f %% too %s (%s made, %s).",
+            100 * Math.abs(i.offBy()),
+            i.offBy() > 0 ? "long" : "short",
+            counted(i.markersMade(), "marker"),
+            counted(i.plans(), "plan")));
+    Sum before = i.estimatedTrue();
+    sentences.add(
+        i.changed()
+            ? "True lengths changed the plan: the first had %s and in truth %s of cloth%s%s."
+                .formatted(
+                    counted(before.lays(), "lay"),
+                    length(before.clothMm()),
+                    money(before.cost(), ", "),
+                    i.estimatedFits() ? "" : ", and its markers do not fit on the table")
+            : "True lengths left the first plan as it was.");
+    return sentences;
+  }
+
+  private String length(double mm) {
+    return new Length(mm).show(unit);
+  }
+
+  private String money(double amount, String before) {
+    return amount == 0
+        ? ""
+        : before + (String.format(Locale.ROOT, "%.2f", amount) + " " + figures.currency()).strip();
+  }
+
+  private static String counted(int n, String noun) {
+    return n + " " + noun + (n == 1 ? "" : "s");
+  }
+}

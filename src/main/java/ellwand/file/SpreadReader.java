@@ -1,0 +1,66 @@
+package ellwand.file;
+
+import ellwand.cloth.Cloth;
+import ellwand.cloth.Direction;
+import ellwand.cutting.Cutter;
+import ellwand.order.Spreading;
+import ellwand.order.Spreading.Faces;
+import ellwand.order.Spreading.Headings;
+import ellwand.pattern.Cut;
+import ellwand.pattern.Piece;
+import java.util.List;
+import java.util.Optional;
+
+/** Reads {@code spread:}, how the plies of an order's lays lie on one another. */
+final class SpreadReader {
+
+  private static final List<String> FACES = List.of("all up", "face to face", "folded");
+  private static final List<String> HEADINGS = List.of("one way", "alternating");
+
+  private final Spot spread;
+
+  SpreadReader(Spot spread) {
+    this.spread = spread;
+  }
+
+  /** All faces up and the same way unless said; nothing if it cannot be. */
+  Optional<Spreading> read(Optional<Job> job, Optional<Cloth> cloth) {
+    Faces faces =
+        spread.get("faces").text().map(w -> Faces.values()[FACES.indexOf(w)]).orElse(Faces.ALL_UP);
+    Headings headings =
+        spread
+            .get("headings")
+            .text()
+            .map(w -> Headings.values()[HEADINGS.indexOf(w)])
+            .orElse(Headings.ONE_WAY);
+    Spot halfSets = spread.get("half-sets");
+    if (!halfSets.holds(
+        !halfSets.isTrue() || job.isEmpty(),
+        "markers of a style hold whole garments",
+        "Take half-sets: out, or plan with lengths: of half sets")) {
+      return Optional.empty();
+    }
+    boolean oneHanded =
+        spread.get("one-handed").isTrue()
+            || job.isPresent() && cloth.isPresent() && oneHanded(job.get(), cloth.get());
+    return spread.attempt(
+        () ->
+            new Spreading(
+                faces,
+                headings,
+                cloth.map(Cloth::direction).orElse(Direction.ANY_WAY),
+                halfSets.isTrue(),
+                oneHanded));
+  }
+
+  /** Whether a piece is cut in one hand only. */
+  private static boolean oneHanded(Job job, Cloth cloth) {
+    return job.style().piecesBySize().values().iterator().next().stream()
+        .filter(p -> p.cutFrom(cloth.name()).filter(c -> c.how() == Cut.How.WHOLE).isPresent())
+        .anyMatch(SpreadReader::handed);
+  }
+
+  private static boolean handed(Piece piece) {
+    return !Cutter.cut(piece, 1, 1).symmetric();
+  }
+}
