@@ -21,11 +21,13 @@ public final class OrderSheet {
 
   private final OrderFigures figures;
   private final Shown shown;
+  private final Shown bulk;
   private final Pages pages;
 
   private OrderSheet(OrderFigures figures, Unit unit) {
     this.figures = figures;
     this.shown = new Shown(unit);
+    this.bulk = new Shown(OrderText.bulk(unit));
     this.pages = new Pages(figures.title());
   }
 
@@ -63,7 +65,7 @@ public final class OrderSheet {
     cells.add(new Cell("garments", Integer.toString(figures.garments())));
     cells.add(new Cell("lays", Integer.toString(figures.total().lays())));
     cells.add(new Cell("markers", Integer.toString(figures.markers().size())));
-    cells.add(new Cell("cloth", shown.length(figures.total().clothMm())));
+    cells.add(new Cell("cloth", bulk.length(figures.total().clothMm())));
     figures.utilisation().ifPresent(u -> cells.add(new Cell("utilisation", Shown.share(u))));
     if (figures.total().cost() > 0) {
       cells.add(new Cell("cost", Shown.money(figures.total().cost(), figures.currency())));
@@ -92,7 +94,7 @@ public final class OrderSheet {
         .forEach(
             (colour, mm) ->
                 rows.add(
-                    table.row(List.of(colour, Integer.toString(cut(colour)), shown.length(mm)))));
+                    table.row(List.of(colour, Integer.toString(cut(colour)), bulk.length(mm)))));
     pages.add(table.head(), rows);
     pages.space(5);
   }
@@ -170,6 +172,7 @@ public final class OrderSheet {
   private void ticket(LayTicket lay) {
     List<String> captions = new ArrayList<>(lay.garments().keySet());
     List<Column> columns = new ArrayList<>();
+    columns.add(Column.words(6, ""));
     columns.add(Column.words(40, "Colour"));
     columns.add(Column.numbers(18, "Plies"));
     double each = Math.min(16, 92.0 / captions.size());
@@ -180,9 +183,9 @@ public final class OrderSheet {
     lay.plies()
         .forEach(
             (colour, plies) -> {
-              List<String> cells = new ArrayList<>(List.of("     " + colour, plies.toString()));
+              List<String> cells = new ArrayList<>(List.of("", colour, plies.toString()));
               captions.forEach(s -> cells.add(lay.cut().get(colour).get(s).toString()));
-              cells.add(shown.length(lay.clothMm().get(colour)));
+              cells.add(bulk.length(lay.clothMm().get(colour)));
               rows.add(table.row(cells));
             });
     List<Cell> cells =
@@ -191,8 +194,8 @@ public final class OrderSheet {
             new Cell("garments x size", mix(lay.garments())),
             new Cell("marker length", shown.length(lay.lengthMm())),
             new Cell("plies", Integer.toString(lay.totalPlies())),
-            new Cell("cloth", shown.length(lay.totalClothMm())),
-            new Cell("of it end loss", shown.length(lay.endLossMm())));
+            new Cell("cloth", bulk.length(lay.totalClothMm())),
+            new Cell("of it end loss", bulk.length(lay.endLossMm())));
     Block title =
         new TitleBlock(
             "Lay " + lay.number(),

@@ -44,7 +44,7 @@ public final class OrderText {
                 figures.title(),
                 counted(figures.garments(), "garment"),
                 counted(figures.total().lays(), "lay"),
-                length(figures.total().clothMm()),
+                cloth(figures.total().clothMm()),
                 money(figures.total().cost(), " for ")));
     for (LayTicket lay : figures.lays()) {
       text.append(
@@ -62,7 +62,7 @@ public final class OrderText {
                       .collect(Collectors.joining(", "))));
     }
     for (Map.Entry<String, Double> colour : figures.clothByColour().entrySet()) {
-      text.append("  %s: %s of cloth%n".formatted(colour.getKey(), length(colour.getValue())));
+      text.append("  %s: %s of cloth%n".formatted(colour.getKey(), cloth(colour.getValue())));
     }
     figures
         .utilisation()
@@ -88,15 +88,15 @@ public final class OrderText {
   private String saving() {
     Sum plain = figures.plain();
     Sum total = figures.total();
-    double cloth = plain.clothMm() - total.clothMm();
+    double saved = plain.clothMm() - total.clothMm();
     String sentence =
         "One size a lay would take %s and %s of cloth%s: this plan saves %s, %s%s"
             .formatted(
                 counted(plain.lays(), "lay"),
-                length(plain.clothMm()),
+                cloth(plain.clothMm()),
                 money(plain.cost(), ", "),
                 counted(plain.lays() - total.lays(), "lay"),
-                length(cloth),
+                cloth(saved),
                 money(plain.cost() - total.cost(), " and "));
     return sentence + (figures.improved().isPresent() ? " (its markers estimated)." : ".");
   }
@@ -117,7 +117,7 @@ public final class OrderText {
             ? "True lengths changed the plan: the first had %s and in truth %s of cloth%s%s."
                 .formatted(
                     counted(before.lays(), "lay"),
-                    length(before.clothMm()),
+                    cloth(before.clothMm()),
                     money(before.cost(), ", "),
                     i.estimatedFits() ? "" : ", and its markers do not fit on the table")
             : "True lengths left the first plan as it was.");
@@ -126,6 +126,15 @@ public final class OrderText {
 
   private String length(double mm) {
     return new Length(mm).show(unit);
+  }
+
+  private String cloth(double mm) {
+    return new Length(mm).show(bulk(unit));
+  }
+
+  /** What cloth by the roll is reckoned in, beside lengths on the table. */
+  public static Unit bulk(Unit unit) {
+    return unit == Unit.INCH || unit == Unit.YARD ? Unit.YARD : Unit.M;
   }
 
   private String money(double amount, String before) {

@@ -1,0 +1,181 @@
+package ellwand.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import ellwand.work.Stop;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.StreamSupport;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import picocli.CommandLine;
+
+/** The command order as a user runs it. */
+class OrderCommandTest {
+
+  private static final ObjectMapper JSON = new ObjectMapper();
+
+  @TempDir private Path folder;
+
+  private record Ran(int code, String out, String err) {}
+
+  private Ran run(Object... args) {
+    StringWriter out = new StringWriter();
+    StringWriter err = new StringWriter();
+    CommandLine commands = Main.commandLine(new Stop());
+    commands.setOut(new PrintWriter(out));
+    commands.setErr(new PrintWriter(err));
+    int code = commands.execute(Arrays.stream(args).map(Object::toString).toArray(String[]::new));
+    commands.getOut().flush();
+    commands.getErr().flush();
+    return new Ran(code, out.toString(), err.toString());
+  }
+
+  private Path job(String order) throws IOException {
+    return Files.writeString(folder.resolve("job.yaml"), "{ellwand: 1, order: {" + order + "}}");
+  }
+
+  /**
+   * Worked examples of the 'Cutting plan' after Carr & Latham, The Technology of Clothing
+   * Manufacture; arithmetic rechecked. All garments are taken as equally long.
+   */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "'10': 40, '12': 90, '14': 80, '16': 25, '18': 25| 50|4|2",
+        "'12': 100, '14': 160, '16': 120, '18': 60       | 60|4|2",
+        "S: 300, M: 600, L: 400                          | 75|5|4",
+      })
+  void findsThePublishedPlans(String wanted, int plies, int garments, int lays) throws IOException {
+    String sizes = wanted.replace('"', '\'');
+    String lengths = sizes.replaceAll(": \\d+", ": 1 m");
+    Path job =
+        job(
+            "colours: {white: {%s}}, lengths: {%s}, max-plies: %d, max-garments: %d, end-loss: 4 cm"
+                .formatted(sizes, lengths, plies, garments));
+    Ran ran = run("order", job, "--json", "--effort", "3000steps", "--out", folder);
+    assertEquals(0, ran.code(), ran.err());
+    JsonNode plan = JSON.readTree(ran.out());
+    assertEquals(lays, plan.get("lays").size(), ran.out());
+    assertEquals(lays, plan.get("laysLowerBound").asInt());
+    JsonNode asked = JSON.readTree("{" + sizes.replaceAll("'?(\\w+)'?:", "\"$1\":") + "}");
+    assertEquals(asked, plan.get("cut").get("white"));
+    assertEquals(plan, JSON.readTree(folder.resolve("order.json").toFile()));
+    for (JsonNode lay : plan.get("lays")) {
+      assertTrue(sum(lay.get("plies")) <= plies);
+      assertTrue(sum(lay.get("garments")) <= garments);
+      assertEquals(1000 * sum(lay.get("garments")), lay.get("length").asDouble());
+      assertTrue(lay.get("marker").isNull());
+    }
+  }
+
+  private static int sum(JsonNode counts) {
+    return StreamSupport.stream(counts.spliterator(), false).mapToInt(JsonNode::asInt).sum();
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "S: 4|S: -4|job.yaml:1: there cannot be -4 of it. Write 0 or more.",
+        "S: 4|XS: 4|size XS is ordered, but nothing is known of it. Use one of S, M.",
+        "table: 3 m|table: 90 cm|the table is shorter than a garment of size M with its end loss",
+        "max-plies: 20|max-plies: 0|a lay of no plies cuts nothing. Set max-plies: to 1 or more.",
+        "max-garments: 3|max-garments: 0|a marker of no garments cuts nothing.",
+        "max-garments: 3|max-garment: 3|Perhaps max-garments: is meant.",
+        "max-plies: 20,||the order has no max-plies:. Add it",
+        "S: 4, M: 6|S: 0, M: 0|no garment is wanted in any size or colour",
+        "over: 0|over: -1|there cannot be -1 of it",
+        "M: 1 m|M: 0 m|M: must be more than 0",
+        "max-plies: 20|spread: {faces: folded}, max-plies: 1|this spreading takes plies two by two",
+        "max-plies: 20|cost: {lay: 20 min}, max-plies: 1|it is not said what a minute costs",
+        "max-plies: 20|spread: {half-sets: true}, max-plies: 4|half sets come out whole only",
+      })
+  void badOrdersAreRefused(String old, String now, String message) throws IOException {
+    String good =
+        "colours: {red: {S: 4, M: 6}}, lengths: {S: 80 cm, M: 1 m}, max-plies: 20,"
+            + " max-garments: 3, table: 3 m, tolerance: {over: 0}";
+    assertEquals(0, run("order", job(good), "--out", folder.resolve("good")).code());
+    assertTrue(good.contains(old), old);
+    Path bad = folder.resolve("bad");
+    Ran ran = run("order", job(good.replace(old, now == null ? "" : now)), "--out", bad);
+    assertEquals(2, ran.code(), ran.err());
+    assertTrue(ran.err().contains(message), ran.err());
+    assertFalse(Files.exists(bad));
+  }
+
+  @Test
+  void saysWhichSizeCannotBeMetAndWritesTheNearestPlan() throws IOException {
+    Path job =
+        job(
+            "colours: {red: {S: 3}}, lengths: {S: 1 m}, max-plies: 4, max-garments: 3,"
+                + " spread: {faces: face to face, one-handed: true}");
+    Ran ran = run("order", job, "--out", folder);
+    assertEquals(1, ran.code(), ran.out());
+    assertTrue(ran.err().contains("Not met: colour red, size S: 3 wanted"), ran.err());
+    assertTrue(Files.exists(folder.resolve("order.json")));
+  }
+
+  @Test
+  void makesTheMarkersOfAStyleAndReportsThem() throws IOException {
+    Path tunic = Path.of("sample-markers/beck-tunic/order.yaml");
+    Path out = folder.resolve("out");
+    Ran ran = run("order", tunic, "--effort", "400steps", "--threads", 1, "--out", out);
+    assertEquals(0, ran.code(), ran.err());
+    JsonNode plan = JSON.readTree(out.resolve("order.json").toFile());
+    assertEquals(30, plan.get("cut").get("ochre").get("104").asInt(), 1);
+    for (JsonNode lay : plan.get("lays")) {
+      assertTrue(lay.get("length").asDouble() + 40 <= 2400.001, "fits the table");
+      Path marker = out.resolve(lay.get("marker").asText());
+      Ran check = run("check", marker);
+      assertEquals(0, check.code(), check.out() + check.err());
+      JsonNode file = JSON.readTree(marker.toFile());
+      assertEquals(file.get("clothLength").asDouble(), lay.get("length").asDouble(), 1e-5);
+      assertEquals(lay.get("garments"), file.get("job").get("garments"));
+    }
+    double ofLays = 0;
+    for (JsonNode lay : plan.get("lays")) {
+      ofLays += sum(lay.get("plies")) * (lay.get("length").asDouble() + 40);
+    }
+    double ofColours = 0;
+    for (JsonNode colour : plan.get("cloth")) {
+      ofColours += colour.asDouble();
+    }
+    assertEquals(ofLays, ofColours, 1e-3);
+    // 25 min at 0.40 for each lay, cloth at 9.80 a metre.
+    assertEquals(
+        plan.get("lays").size() * 10 + ofColours / 1000 * 9.8, plan.get("cost").asDouble(), 1e-3);
+    assertTrue(ran.out().contains("Estimated marker lengths were"), ran.out());
+    assertTrue(ran.out().contains("One size a lay would take"), ran.out());
+    List<String> csv = Files.readAllLines(out.resolve("cut-tickets.csv"));
+    int cut = csv.stream().skip(1).mapToInt(line -> Integer.parseInt(line.split(",")[6])).sum();
+    int planned = 0;
+    for (JsonNode colour : plan.get("cut")) {
+      planned += sum(colour);
+    }
+    assertEquals(planned, cut);
+    assertTrue(words(out.resolve("order.pdf")).contains("Lay 1"));
+    assertTrue(words(out.resolve("bundle-labels.pdf")).contains("plies 1 to"));
+  }
+
+  private static String words(Path pdf) throws IOException {
+    try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
+      return new PDFTextStripper().getText(document);
+    }
+  }
+}
