@@ -29,12 +29,11 @@ public record Repeat(
       throw new IllegalArgumentException("a repeat cannot be less than 0: write its length");
     }
     if (alongMm == 0 && acrossMm == 0 && borderMm.isEmpty()) {
-      throw new IllegalArgumentException(
-          "nothing repeats: give along: or across:, or border: from the edge");
+      throw new IllegalArgumentException("nothing repeats: give along, across or border");
     }
     if (halfDrop && !(alongMm > 0 && acrossMm > 0)) {
       throw new IllegalArgumentException(
-          "a half drop repeats both ways: give along: and across:, or leave half-drop: out");
+          "a half drop repeats both ways: give along and across, or leave half-drop out");
     }
   }
 

@@ -38,9 +38,11 @@ final class ClothsReader {
   private Optional<Cloth> cloth(String name, Spot spot) {
     int before = spot.problems().size();
     double width = spot.get("width").lengthAbove0().orElse(0.0);
-    double selvedge = spot.get("selvedge").lengthFrom0().orElse(0.0);
-    double gap = spot.get("gap").lengthFrom0().orElse(0.0);
-    double ends = spot.get("ends").lengthFrom0().orElse(0.0);
+    // A buffer all round each piece is twice as much between two, and once along every edge.
+    double buffer = spot.get("buffer").lengthFrom0().orElse(0.0);
+    double selvedge = buffer + spot.get("selvedge").lengthFrom0().orElse(0.0);
+    double gap = Math.max(2 * buffer, spot.get("gap").lengthFrom0().orElse(0.0));
+    double ends = 2 * buffer + spot.get("ends").lengthFrom0().orElse(0.0);
     Optional<Double> step = spot.get("shop-step").lengthAbove0();
     Optional<Repeat> repeat = RepeatReader.read(spot.get("repeat"));
     Direction direction = direction(spot.get("direction"), repeat);

@@ -47,7 +47,7 @@ final class StyleReader {
     List<Piece> drawn = new ArrayList<>();
     spots.forEach(
         (name, spot) -> {
-          if (!spot.get("gathered").present()) {
+          if (!computed(spot)) {
             Optional<Draft> draft = PieceReader.read(name, spot, heads.get(name));
             draft.ifPresent(drafts::add);
             draft
@@ -65,7 +65,8 @@ final class StyleReader {
               ? drawn
               : graded(sizesSpot.get("grade"), drafts, spots, sizes.get(), size, matches);
       boolean whole = allDrawn && ofSize.size() == drawn.size();
-      drawnBySize.put(size, ofSize);
+      drawnBySize.put(
+          size, bound(spots, heads, ofSize, whole ? Optional.of(ofSize) : Optional.empty()));
       gatheredBySize.put(
           size, gathered(spots, heads, size, whole ? Optional.of(ofSize) : Optional.empty()));
     }
@@ -89,7 +90,7 @@ final class StyleReader {
   private List<Match> matches(Spot match, Map<String, Spot> spots) {
     Set<String> drawn =
         spots.entrySet().stream()
-            .filter(e -> !e.getValue().get("gathered").present())
+            .filter(e -> !computed(e.getValue()))
             .map(Map.Entry::getKey)
             .collect(Collectors.toCollection(LinkedHashSet::new));
     return shape.holds(match) ? MatchesReader.read(match, drawn) : List.of();
@@ -149,7 +150,7 @@ final class StyleReader {
         grade
             .get(piece)
             .holds(
-                spots.containsKey(piece) && !spots.get(piece).get("gathered").present(),
+                spots.containsKey(piece) && !computed(spots.get(piece)),
                 "no piece called " + Names.shown(piece) + " is drawn",
                 Spelling.nearest(piece, spots.keySet())
                     .filter(p -> !p.equals(piece))
@@ -174,6 +175,28 @@ final class StyleReader {
                     : "Use one of " + String.join(", ", known));
       }
     }
+  }
+
+  /** Whether it is no drawn piece. */
+  private static boolean computed(Spot spot) {
+    return spot.get("gathered").present() || spot.get("binding").present();
+  }
+
+  /** The drawn pieces, then the bindings. */
+  private static List<Piece> bound(
+      Map<String, Spot> spots,
+      Map<String, PieceHead> heads,
+      List<Piece> drawn,
+      Optional<List<Piece>> whole) {
+    List<Piece> pieces = new ArrayList<>(drawn);
+    spots.forEach(
+        (name, spot) -> {
+          if (spot.get("binding").present()) {
+            BindingReader.read(name, spot, heads.get(name), whole)
+                .ifPresent(binding -> pieces.add(binding.piece()));
+          }
+        });
+    return pieces;
   }
 
   private static List<Gathered> gathered(
@@ -207,9 +230,9 @@ final class StyleReader {
               Names.check(spot, name);
               if (shape.holds(spot)
                   && spot.holds(
-                      spot.get("outline").present() || spot.get("gathered").present(),
-                      "it has neither outline: nor gathered:",
-                      "Draw it with outline:, or let it be computed with gathered:")) {
+                      spot.get("outline").present() || computed(spot),
+                      "it has neither outline: nor gathered: nor binding:",
+                      "Draw it with outline:, or let it be computed with gathered: or binding:")) {
                 usable.put(name, spot);
               }
             });

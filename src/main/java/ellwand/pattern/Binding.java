@@ -1,0 +1,132 @@
+package ellwand.pattern;
+
+import ellwand.geometry.Path;
+import ellwand.geometry.Point;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Bias strip for binding edges, computed from its length: cut as one continuous strip from a
+ * square, or as strips on the bias that are joined along the thread, at 45 degrees to the strip.
+ *
+ * @param lengthMm of all the strip, joined, with what its ends need, more than 0
+ * @param widthMm cut width, more than 0
+ * @param way how it is cut
+ * @param longestMm longest single strip, between its joins; of no account for a square
+ * @param joinMm seam allowance of a join
+ * @param wholeMm a square's side is a whole multiple of this: 1 in or 1 cm
+ * @param cuts for how many bindings, by cloth
+ */
+public record Binding(
+    String name,
+    double lengthMm,
+    double widthMm,
+    Way way,
+    double longestMm,
+    double joinMm,
+    double wholeMm,
+    List<Cut> cuts) {
+
+  /**
+   * A strip folded once to each side of the edge is cut four times its finished width
+   * (sewaquilt.com, bias tape).
+   */
+  public static final double SINGLE = 4;
+
+  /** One that is folded in half first is cut six times its finished width; common practice. */
+  public static final double DOUBLED = 6;
+
+  /** How a binding is cut. */
+  public enum Way {
+    STRIPS,
+    SQUARE
+  }
+
+  private static final double SAME_MM = 1e-6;
+
+  public Binding {
+    cuts = List.copyOf(cuts);
+    if (!(lengthMm > 0 && widthMm > 0)) {
+      throw new InputException(
+          Problem.inPiece(
+              name, "a binding is longer and wider than 0", "Give its length: and width:"));
+    }
+    if (!(longestMm > 0 && joinMm >= 0)) {
+      throw new InputException(
+          Problem.inPiece(
+              name,
+              "its strips have no length, or their joins less than no allowance",
+              "Correct longest: and join:"));
+    }
+    if (cuts.stream().anyMatch(c -> c.how() != Cut.How.WHOLE)) {
+      throw new InputException(
+          Problem.inPiece(
+              name,
+              "a binding has no hand and no fold",
+              "Write how many under cut:, for example 1"));
+    }
+  }
+
+  /**
+   * Side of the square that a continuous strip is cut from: the root of length times width, rounded
+   * up to a whole multiple. 250 in of 2 in strip take 23 in (sewaquilt.com). Joins are ignored, as
+   * there.
+   */
+  public static double squareSideMm(double lengthMm, double widthMm, double wholeMm) {
+    return Math.ceil(Math.sqrt(lengthMm * widthMm) / wholeMm - SAME_MM) * wholeMm;
+  }
+
+  /**
+   * Length of the continuous strip from a piece of cloth: area by width. A 12 in square gives 72 in
+   * of 2 in strip (sewaquilt.com).
+   */
+  public static double stripLengthMm(double areaMm2, double widthMm) {
+    return areaMm2 / widthMm;
+  }
+
+  /** The fewest strips of equal length; 1 for a square. */
+  public int pieces() {
+    return way == Way.SQUARE ? 1 : (int) Math.ceil(lengthMm / longestMm - SAME_MM);
+  }
+
+  /** What is cut, on the sewing line. */
+  public Piece piece() {
+    List<Cut> all =
+        cuts.stream().map(c -> new Cut(c.cloth(), c.count() * pieces(), c.how())).toList();
+    return way == Way.SQUARE ? square(all) : strip(all);
+  }
+
+  private Piece square(List<Cut> all) {
+    double side = squareSideMm(lengthMm, widthMm, wholeMm);
+    return outlined(
+        List.of(new Point(0, 0), new Point(side, 0), new Point(side, side), new Point(0, side)),
+        List.of(0.0, 0.0, 0.0, 0.0),
+        Grain.EITHER,
+        all);
+  }
+
+  /** Slanted ends lie along the thread when the strip lies at 45 degrees. */
+  private Piece strip(List<Cut> all) {
+    double length = lengthMm / pieces();
+    return outlined(
+        List.of(
+            new Point(0, 0),
+            new Point(length, 0),
+            new Point(length + widthMm, widthMm),
+            new Point(widthMm, widthMm)),
+        List.of(0.0, joinMm, 0.0, joinMm),
+        Grain.BIAS,
+        all);
+  }
+
+  private Piece outlined(List<Point> corners, List<Double> allowances, Grain grain, List<Cut> all) {
+    List<String> names = List.of("long edge", "end", "other long edge", "other end");
+    List<Edge> edges = new ArrayList<>();
+    for (int i = 0; i < corners.size(); i++) {
+      Point next = corners.get((i + 1) % corners.size());
+      edges.add(new Edge(names.get(i), Path.line(corners.get(i), next), allowances.get(i), false));
+    }
+    return new Piece(name, edges, Optional.empty(), grain, List.of(), List.of(), all);
+  }
+}
