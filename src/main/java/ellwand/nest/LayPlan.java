@@ -60,6 +60,10 @@ public class LayPlan {
   }
 
   /** What the planning variables say now, with the likeliest places in the repeat. */
+  SimpleLongScore score() {
+    return score;
+  }
+
   Decision decision() {
     return new Decision(
         servings.stream().map(Serving::station).toList(),

@@ -2,7 +2,6 @@ package ellwand.nest;
 
 import ellwand.work.Seed;
 import java.util.List;
-import org.optaplanner.core.api.solver.Solver;
 import org.optaplanner.core.api.solver.SolverFactory;
 import org.optaplanner.core.config.heuristic.selector.entity.EntitySelectorConfig;
 import org.optaplanner.core.config.heuristic.selector.move.generic.ChangeMoveSelectorConfig;
@@ -26,7 +25,7 @@ final class LaySolver {
   /**
    * @param stationsDiffer whether any serving has a choice; without one no move could ever be made
    */
-  static Solver<LayPlan> of(
+  static SolverFactory<LayPlan> of(
       Seed seed, boolean stationsDiffer, List<CustomPhaseCommand<LayPlan>> placing) {
     SolverConfig config =
         new SolverConfig()
@@ -39,9 +38,8 @@ final class LaySolver {
                 new ScoreDirectorFactoryConfig().withConstraintProviderClass(LayConstraints.class));
     CustomPhaseConfig place = new CustomPhaseConfig();
     place.setCustomPhaseCommandList(List.copyOf(placing));
-    return SolverFactory.<LayPlan>create(
-            stationsDiffer ? config.withPhases(choosing(), place) : config.withPhases(place))
-        .buildSolver();
+    return SolverFactory.create(
+        stationsDiffer ? config.withPhases(choosing(), place) : config.withPhases(place));
   }
 
   private static LocalSearchPhaseConfig choosing() {

@@ -46,7 +46,8 @@ public final class Nester {
     phases.add(new Deepen(placing));
     // Configuring the solver takes a second when cold, the first marker less: so both at once.
     CompletableFuture<Solver<LayPlan>> solver =
-        CompletableFuture.supplyAsync(() -> LaySolver.of(seed, stationsDiffer, phases));
+        CompletableFuture.supplyAsync(
+            () -> LaySolver.of(seed, stationsDiffer, phases).buildSolver());
     placing.construct(plan.decision());
     solver.join().solve(plan);
     Marker.Search search =

@@ -49,16 +49,16 @@ class NesterTest {
     return Nester.nest(lay, fold, effort, new Seed(1), 1, new Stop(), Progress.NONE);
   }
 
-  private static Cloth cloth(double width, double gap, Direction direction, Fold fold) {
+  static Cloth cloth(double width, double gap, Direction direction, Fold fold) {
     return new Cloth(
         "main", width, 0, gap, direction, List.of(fold), Shrinkage.NONE, 0, 100, 0, "");
   }
 
-  private static Lay lay(Cloth cloth, Wanted... wanted) {
+  static Lay lay(Cloth cloth, Wanted... wanted) {
     return new Lay("test", cloth, Arrays.asList(wanted));
   }
 
-  private static Wanted wanted(CutPiece piece, int garment) {
+  static Wanted wanted(CutPiece piece, int garment) {
     return new Wanted(piece, "one", garment, piece.piece().cuts().get(0).how());
   }
 
@@ -89,7 +89,7 @@ class NesterTest {
         1);
   }
 
-  private static CutPiece rectangle(String name, How how, double length, double width) {
+  static CutPiece rectangle(String name, How how, double length, double width) {
     return piece(name, how, Grain.ALONG, 0, 0, length, 0, length, width, 0, width);
   }
 
