@@ -1,0 +1,101 @@
+package ellwand.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import ellwand.work.Stop;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import picocli.CommandLine;
+
+class FitCommandTest {
+
+  private static final String WAISTCOAT = "sample-markers/tarn-waistcoat/job.yaml";
+
+  @TempDir private Path folder;
+
+  private record Ran(int code, String out, String err) {}
+
+  private Ran fit(Object... more) {
+    return run(
+        "fit",
+        WAISTCOAT,
+        "--effort",
+        "300steps",
+        "--threads",
+        "1",
+        "--out",
+        folder.resolve("out"),
+        more);
+  }
+
+  private static Ran run(Object... args) {
+    StringWriter out = new StringWriter();
+    StringWriter err = new StringWriter();
+    CommandLine commands = Main.commandLine(new Stop());
+    commands.setOut(new PrintWriter(out));
+    commands.setErr(new PrintWriter(err));
+    int code =
+        commands.execute(
+            Arrays.stream(args)
+                .flatMap(
+                    a ->
+                        a instanceof Object[] many
+                            ? Arrays.stream(many)
+                            : Arrays.stream(new Object[] {a}))
+                .map(Object::toString)
+                .toArray(String[]::new));
+    return new Ran(code, out.toString(), err.toString());
+  }
+
+  @Test
+  void yesWithAMarkerThatPassesTheCheck() throws IOException {
+    Ran ran = fit("--on", "tweed offcut");
+    assertEquals(0, ran.code(), ran.err());
+    assertTrue(ran.out().startsWith("Yes: everything lies on tweed offcut, on "), ran.out());
+    Path marker = folder.resolve("out/tweed.marker.json");
+    assertTrue(Files.readString(marker).contains("moth hole"));
+    Ran check = run("check", marker);
+    assertEquals(0, check.code(), check.out());
+  }
+
+  @Test
+  void noWithWhatFitsAndWhatWouldBeNeeded() {
+    Ran ran = fit("--on", "70cm x 38cm");
+    assertEquals(1, ran.code(), ran.err());
+    assertTrue(ran.out().startsWith("No: a marker of "), ran.out());
+    // The back has a value, straps and flaps have none; two fronts have no room beside it.
+    assertTrue(ran.out().contains("These fit, the most valuable first: back, "), ran.out());
+    assertTrue(ran.out().contains("Left out: front"), ran.out());
+    assertFalse(Files.exists(folder.resolve("out")));
+  }
+
+  @Test
+  void noWhereAPieceIsTooWide() {
+    Ran ran = fit("--on", "30cm x 3m");
+    assertEquals(1, ran.code(), ran.err());
+    assertTrue(ran.out().contains("a piece is wider than the remnant"), ran.out());
+  }
+
+  @Test
+  void saysHowOftenTheOrderComesOutOfALength() {
+    // One takes 0.27 m2 of 1.48 x 0.45 m = 0.67: area allows two, the shapes one; 20 cm none.
+    assertEquals("1\n", fit("--on", "150cm x 45cm", "--most").out());
+    assertEquals(1, fit("--on", "150cm x 20cm", "--most").code());
+  }
+
+  @Test
+  void refusesAnUnknownRemnant() {
+    Ran ran = fit("--on", "tweed ofcut");
+    assertEquals(2, ran.code());
+    assertTrue(ran.err().contains("no remnant is called tweed ofcut"), ran.err());
+    assertTrue(ran.err().contains("tweed offcut, end of bolt"), ran.err());
+  }
+}
