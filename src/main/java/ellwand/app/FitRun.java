@@ -1,15 +1,14 @@
 package ellwand.app;
 
 import ellwand.cloth.Cloth;
-import ellwand.cloth.Fold;
 import ellwand.cloth.Remnant;
+import ellwand.figures.Figures;
 import ellwand.figures.Fitting;
 import ellwand.file.Job;
 import ellwand.lay.Lay;
 import ellwand.lay.Marker;
 import ellwand.lay.Wanted;
 import ellwand.nest.Nester;
-import ellwand.nest.NoRoomException;
 import ellwand.rule.Check;
 import ellwand.units.Unit;
 import ellwand.work.Effort;
@@ -65,7 +64,7 @@ public final class FitRun {
 
   /** The marker of a yes with its figures, to be written as those of a lay are. */
   public static LayRun.Made made(Job job, Marker marker, Unit unit) {
-    return LayRun.made(job, List.of(marker), unit);
+    return LayRun.made(job, List.of(marker), List.of(Figures.of(marker, List.of())), unit);
   }
 
   /**
@@ -131,19 +130,17 @@ public final class FitRun {
 
   /** The shortest marker over the ways in which the cloth may lie; it may be too long. */
   private Optional<Marker> shortest(Lay lay, Effort effort) {
-    List<Fold> folds = lay.cloth().folds();
-    return folds.stream()
-        .flatMap(fold -> nested(lay, fold, effort.share(folds.size())).stream())
+    return Nester.nest(
+            lay,
+            lay.cloth().possibleFolds(),
+            effort,
+            options.seed(),
+            options.threads(),
+            stop,
+            progress)
+        .stream()
+        .flatMap(tried -> tried.marker().stream())
         .min(Comparator.comparingDouble(Marker::clothLengthMm));
-  }
-
-  private Optional<Marker> nested(Lay lay, Fold fold, Effort effort) {
-    try {
-      return Optional.of(
-          Nester.nest(lay, fold, effort, options.seed(), options.threads(), stop, progress));
-    } catch (NoRoomException e) {
-      return Optional.empty();
-    }
   }
 
   private static boolean fits(Marker marker) {

@@ -1,7 +1,6 @@
 package ellwand.app;
 
 import ellwand.cloth.Cloth;
-import ellwand.cloth.Fold;
 import ellwand.draw.CutSheet;
 import ellwand.draw.MarkerDrawing;
 import ellwand.figures.Cautions;
@@ -11,22 +10,14 @@ import ellwand.file.Job;
 import ellwand.file.Json;
 import ellwand.file.MarkerWriter;
 import ellwand.file.WholeFile;
-import ellwand.lay.Lay;
 import ellwand.lay.Marker;
-import ellwand.nest.Nester;
-import ellwand.nest.NoRoomException;
-import ellwand.pattern.InputException;
-import ellwand.pattern.Problem;
 import ellwand.rule.Check;
 import ellwand.rule.Finding;
-import ellwand.units.Length;
 import ellwand.units.Unit;
-import ellwand.work.Effort;
 import ellwand.work.Progress;
 import ellwand.work.Stop;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -47,57 +38,25 @@ public final class LayRun {
   /**
    * Makes one marker for each cloth.
    *
-   * @throws InputException if a piece is wider than its cloth
+   * @throws ellwand.pattern.InputException if a piece is wider than its cloth
    * @throws IllegalStateException if a marker breaks a hard rule, which is a bug of ours
    */
   public static Made make(Job job, Unit unit, SearchOptions options, Stop stop, Progress progress) {
     List<Marker> markers = new ArrayList<>();
-    try {
-      for (Cloth cloth : job.cloths()) {
-        markers.add(best(Lays.of(job, cloth), options, stop, progress));
-      }
-    } catch (NoRoomException e) {
-      throw new InputException(tooWide(job, e, unit));
+    List<Figures> figures = new ArrayList<>();
+    for (Cloth cloth : job.cloths()) {
+      Folded folded = Folded.make(job, Lays.of(job, cloth), unit, options, stop, progress);
+      markers.add(folded.best());
+      figures.add(Figures.of(folded.best(), List.of(), folded.tried()));
     }
-    return made(job, markers, unit);
+    return made(job, markers, figures, unit);
   }
 
   /** Markers that have passed the check, with their figures. */
-  static Made made(Job job, List<Marker> markers, Unit unit) {
-    return new Made(job, markers, figures(job, markers, unit), unit);
-  }
-
-  static Problem tooWide(Job job, NoRoomException e, Unit unit) {
-    return Problem.inPiece(
-            e.piece(),
-            String.format(
-                "it is cut %s wide, but cloth %s has no more than %s across as it lies",
-                new Length(e.neededMm()).show(unit),
-                e.cloth(),
-                new Length(e.widestMm()).show(unit)),
-            "Take a wider cloth, lay it open, or split the piece with a join")
-        .at(job.path().toString(), 0);
-  }
-
-  private static JobFigures figures(Job job, List<Marker> markers, Unit unit) {
-    List<Figures> cloths = markers.stream().map(m -> Figures.of(m, List.of())).toList();
+  static Made made(Job job, List<Marker> markers, List<Figures> figures, Unit unit) {
     List<String> cautions = new ArrayList<>(Cautions.of(job.wear()));
     cautions.addAll(job.notes());
-    return JobFigures.of(job.style().name(), cloths, cautions);
-  }
-
-  /** The marker that takes least cloth among the ways in which the cloth may lie. */
-  private static Marker best(Lay lay, SearchOptions options, Stop stop, Progress progress) {
-    List<Fold> folds = lay.cloth().folds();
-    Effort effort = options.effort().share(folds.size());
-    return folds.stream()
-        .map(
-            fold ->
-                checked(
-                    Nester.nest(
-                        lay, fold, effort, options.seed(), options.threads(), stop, progress)))
-        .min(Comparator.comparingDouble(Marker::clothLengthMm))
-        .orElseThrow();
+    return new Made(job, markers, JobFigures.of(job.style().name(), figures, cautions), unit);
   }
 
   static Marker checked(Marker marker) {

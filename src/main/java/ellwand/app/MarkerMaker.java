@@ -105,7 +105,7 @@ final class MarkerMaker {
       checkStacks(marker);
       return LayRun.checked(marker);
     } catch (NoRoomException e) {
-      throw new InputException(LayRun.tooWide(job, e, unit));
+      throw new InputException(NoRoom.problem(lay(mix), e, unit).at(job.path().toString(), 0));
     }
   }
 

@@ -20,6 +20,8 @@ import java.util.Optional;
  * @param flaws what of it cannot be used
  * @param repeat what is woven or printed into it again and again
  * @param stock the remnant that it is; empty for cloth that is bought by length
+ * @param tubular a knitted tube: its width is that of the tube lying flat, and it has no selvedge
+ * @param grainToleranceDegrees how far a piece may turn off its grain
  */
 public record Cloth(
     String name,
@@ -35,12 +37,17 @@ public record Cloth(
     String currency,
     List<Flaw> flaws,
     Optional<Repeat> repeat,
-    Optional<Stock> stock) {
+    Optional<Stock> stock,
+    boolean tubular,
+    double grainToleranceDegrees) {
 
   /** Shops that think in metres cut to 10 cm; common practice. */
   public static final double USUAL_SHOP_STEP_MM = 100;
 
-  /** Cloth without flaws, bought by length. */
+  /** Farther off it is another grain. */
+  public static final double MOST_TOLERANCE_DEGREES = 10;
+
+  /** Woven cloth without flaws, bought by length, on whose grain pieces lie exactly. */
   public Cloth(
       String name,
       double widthMm,
@@ -67,7 +74,9 @@ public record Cloth(
         currency,
         List.of(),
         Optional.empty(),
-        Optional.empty());
+        Optional.empty(),
+        false,
+        0);
   }
 
   public Cloth {
@@ -79,6 +88,11 @@ public record Cloth(
     require(endsMm >= 0, name, "the ends cannot be less than 0");
     require(shopStepMm > 0, name, "the shop's step must be more than 0");
     require(pricePerMetre >= 0, name, "its price cannot be less than 0");
+    require(!tubular || selvedgeMm == 0, name, "a tube has no selvedge");
+    require(
+        grainToleranceDegrees >= 0 && grainToleranceDegrees <= MOST_TOLERANCE_DEGREES,
+        name,
+        "the grain tolerance must be 0 to 10 degrees");
     require(!folds.isEmpty(), name, "it must lie in some way: open or lengthwise fold");
     require(
         shrinkage.laidWidth(widthMm) - 2 * selvedgeMm > 0,
@@ -98,7 +112,40 @@ public record Cloth(
 
   /** What may be cut across the open cloth as it comes to the table, mm. */
   public double usableWidthMm() {
-    return shrinkage.laidWidth(widthMm) - 2 * selvedgeMm;
+    return (tubular ? 2 : 1) * shrinkage.laidWidth(widthMm) - 2 * selvedgeMm;
+  }
+
+  /** Why it cannot lie so, and the way out; empty if it can. */
+  public Optional<String> barred(Fold fold) {
+    if (tubular && fold != Fold.TUBULAR && fold != Fold.OPEN) {
+      return Optional.of("a tube is not folded: lay it as tubular knit, or cut it open");
+    }
+    if (!tubular && fold == Fold.TUBULAR) {
+      return Optional.of("the cloth is no tube: say tubular: true if it is, else fold it");
+    }
+    if (fold.doublesLength() && !(flaws.isEmpty() && stock.isEmpty())) {
+      return Optional.of(
+          "what lies under a crosswise fold hangs on its length, and this cloth has flaws or ends:"
+              + " lay it open or in a lengthwise fold");
+    }
+    if (fold == Fold.CROSSWISE && direction != Direction.ANY_WAY) {
+      return Optional.of(
+          "the cloth is cut "
+              + direction.words()
+              + " and one ply would head the other way: cut it across and turn the upper length"
+              + " round (crosswise turned)");
+    }
+    return repeat.flatMap(r -> r.barred(fold));
+  }
+
+  /** The ways it may lie that it can lie in. */
+  public List<Fold> possibleFolds() {
+    return folds.stream().filter(fold -> barred(fold).isEmpty()).toList();
+  }
+
+  /** The ways to lie that are worth a trial when any will do, the barred ones among them. */
+  public static List<Fold> anyFold(boolean tubular, Direction direction) {
+    return Fold.any(tubular, direction);
   }
 
   /** How much of it there is, mm; infinite for cloth that is bought by length. */
@@ -147,7 +194,9 @@ public record Cloth(
         currency,
         found,
         woven,
-        shelf);
+        shelf,
+        tubular,
+        grainToleranceDegrees);
   }
 
   /**
@@ -157,11 +206,6 @@ public record Cloth(
   double foldLineMm() {
     double middle = usableWidthMm() / 2;
     return repeat.map(r -> r.nearestAcross(middle + selvedgeMm) - selvedgeMm).orElse(middle);
-  }
-
-  /** Why it cannot lie so, and the way out; empty if it can. */
-  public Optional<String> barred(Fold fold) {
-    return repeat.flatMap(r -> r.barred(fold));
   }
 
   /** An outline measured from the edge of the open cloth, in the frame of the open marker. */

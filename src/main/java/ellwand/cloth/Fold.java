@@ -1,13 +1,23 @@
 package ellwand.cloth;
 
-/** How the cloth lies. */
+import java.util.List;
+
+/** How the cloth lies. Folded cloth lies right sides together, a tube right side out. */
 public enum Fold {
   /** One ply, right side up. */
   OPEN("open"),
-  /**
-   * Two plies, right sides together, the fold edge along one side and both selvedges on the other.
-   */
-  LENGTHWISE("lengthwise fold");
+  /** Two plies, the fold edge along one side and both selvedges on the other. */
+  LENGTHWISE("lengthwise fold"),
+  /** One edge folded over so far as is wanted; a double zone beside a single one. */
+  PART("part fold"),
+  /** Both selvedges folded to a line between two fold edges. */
+  DOUBLE("double fold"),
+  /** Folded across, so that the plies head opposite ways; the fold edge lies across at one end. */
+  CROSSWISE("crosswise fold"),
+  /** Cut across and the upper length turned round, so that both plies head the same. */
+  TURNED("crosswise turned"),
+  /** A knitted tube as it comes: a fold edge on each side, no selvedge. */
+  TUBULAR("tubular knit");
 
   private final String words;
 
@@ -18,5 +28,25 @@ public enum Fold {
   /** As in a job file. */
   public String words() {
     return words;
+  }
+
+  /** Whether two plies take twice their length of cloth, since they lie end over end. */
+  public boolean doublesLength() {
+    return this == CROSSWISE || this == TURNED;
+  }
+
+  /** Whether it is to be chosen how far the cloth is folded over. */
+  public boolean hasBorder() {
+    return this == PART || this == DOUBLE;
+  }
+
+  /** Those worth a trial on a cloth when any will do. */
+  static List<Fold> any(boolean tubular, Direction direction) {
+    if (tubular) {
+      return List.of(TUBULAR, OPEN);
+    }
+    return direction == Direction.ANY_WAY
+        ? List.of(OPEN, LENGTHWISE, PART, DOUBLE, CROSSWISE)
+        : List.of(OPEN, LENGTHWISE, PART, DOUBLE, CROSSWISE, TURNED);
   }
 }

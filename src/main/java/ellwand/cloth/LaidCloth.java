@@ -18,38 +18,134 @@ public record LaidCloth(Fold fold, List<List<Band>> stretches) {
     stretches = stretches.stream().map(List::copyOf).toList();
   }
 
-  /** How the cloth lies when folded so; one with flaws or a repeat lies in one stretch. */
+  /**
+   * How the cloth lies when folded so; one with flaws or a repeat lies in one stretch.
+   *
+   * @throws IllegalArgumentException if the fold has a border to choose
+   */
   public static LaidCloth of(Cloth cloth, Fold fold) {
+    if (fold.hasBorder()) {
+      throw new IllegalArgumentException("a " + fold.words() + " needs its border");
+    }
+    return of(cloth, fold, 0);
+  }
+
+  /**
+   * How the cloth lies when folded so.
+   *
+   * @param borderMm how wide the usable part of the first double zone is, above 0 and below {@link
+   *     #mostBorderMm}; of no account where the fold has no border
+   */
+  public static LaidCloth of(Cloth cloth, Fold fold, double borderMm) {
+    if (fold.hasBorder() && !(borderMm > 0 && borderMm < mostBorderMm(cloth, fold))) {
+      throw new IllegalArgumentException("no " + fold.words() + " has a border at " + borderMm);
+    }
     double width = cloth.usableWidthMm();
+    double selvedge = cloth.selvedgeMm();
+    List<Band> opened = List.of(single("opened", 0, width, 0));
     List<List<Band>> stretches =
         switch (fold) {
-          case OPEN -> List.of(List.of(open("open", width)));
-          case LENGTHWISE ->
-              List.of(List.of(folded(width, cloth.foldLineMm())), List.of(open("opened", width)));
+          case OPEN -> List.of(List.of(single("open", 0, width, 0)));
+          case LENGTHWISE -> List.of(List.of(lengthwise(width, cloth.foldLineMm())), opened);
+          case PART ->
+              // The edge that is turned in covers its selvedge's width beside the double zone.
+              List.of(
+                  List.of(
+                      doubled("folded", 0, borderMm, borderMm, Side.LOW_Y),
+                      single("single", borderMm + selvedge, width - borderMm, borderMm)),
+                  opened);
+          case DOUBLE ->
+              List.of(
+                  List.of(
+                      doubled("first fold", 0, borderMm, borderMm, Side.LOW_Y),
+                      doubled(
+                          "second fold",
+                          borderMm + 2 * selvedge,
+                          width / 2 + selvedge,
+                          borderMm,
+                          Side.HIGH_Y)),
+                  opened);
+          case CROSSWISE -> List.of(List.of(endOverEnd("folded", width, Side.LOW_X)), opened);
+          case TURNED -> List.of(List.of(endOverEnd("double", width)), opened);
+          case TUBULAR -> List.of(List.of(tube(width)), opened);
         };
     // Where flaws and bars lie on a second stretch would hang on how long the first becomes.
     boolean plain = cloth.flaws().isEmpty() && cloth.repeat().isEmpty();
     return new LaidCloth(fold, plain ? stretches : stretches.subList(0, 1));
   }
 
-  private static Band open(String id, double width) {
-    return new Band(id, 0, width, List.of(Ply.OPEN), Set.of(), Face.RIGHT);
-  }
-
   /** What lies beside the double zone where the fold is off the middle is not used. */
-  private static Band folded(double width, double foldAt) {
-    return new Band(
-        "folded",
-        0,
-        Math.min(foldAt, width - foldAt),
-        List.of(new Ply(foldAt, true), new Ply(foldAt, false)),
-        Set.of(Side.LOW_Y),
-        Face.WRONG);
+  private static Band lengthwise(double width, double foldMm) {
+    return doubled("folded", 0, Math.min(foldMm, width - foldMm), foldMm, Side.LOW_Y);
   }
 
   /** The band of that name, if there is one. */
   public Optional<Band> band(String id) {
     return bands().stream().filter(b -> b.id().equals(id)).findFirst();
+  }
+
+  /** The cloth as it must lie if it has the zones of a marker; empty if it cannot. */
+  public static Optional<LaidCloth> like(Cloth cloth, Fold fold, List<Zone> zones) {
+    if (!fold.hasBorder()) {
+      return Optional.of(of(cloth, fold));
+    }
+    double most = mostBorderMm(cloth, fold);
+    // Where nothing lies folded it does not matter how far it might be.
+    double border =
+        zones.stream()
+            .filter(z -> z.foldEdges().equals(Set.of(Side.LOW_Y)))
+            .mapToDouble(z -> z.box().maxY())
+            .findFirst()
+            .orElse(most / 2);
+    return border > 0 && border < most ? Optional.of(of(cloth, fold, border)) : Optional.empty();
+  }
+
+  /** How far a border must lie below, mm. */
+  public static double mostBorderMm(Cloth cloth, Fold fold) {
+    double width = cloth.usableWidthMm();
+    return fold == Fold.PART ? (width - cloth.selvedgeMm()) / 2 : width / 2 - cloth.selvedgeMm();
+  }
+
+  /**
+   * @param openMm the place across the open cloth that lies at y = 0
+   */
+  private static Band single(String id, double lowY, double highY, double openMm) {
+    return new Band(id, lowY, highY, List.of(new Ply(openMm, false)), Set.of(), Face.RIGHT);
+  }
+
+  /**
+   * @param foldMm the place across the open cloth that lies at y = 0; the upper ply runs back from
+   *     the fold edge
+   */
+  private static Band doubled(String id, double lowY, double highY, double foldMm, Side foldEdge) {
+    double upper = foldEdge == Side.LOW_Y ? foldMm : foldMm + 2 * highY;
+    return new Band(
+        id,
+        lowY,
+        highY,
+        List.of(new Ply(upper, true), new Ply(foldMm, false)),
+        Set.of(foldEdge),
+        Face.WRONG);
+  }
+
+  /** Two lengths one on the other. Which place lies on which hangs on their length. */
+  private static Band endOverEnd(String id, double width, Side... foldEdges) {
+    return new Band(id, 0, width, List.of(Ply.OPEN, Ply.OPEN), Set.of(foldEdges), Face.WRONG);
+  }
+
+  private static Band tube(double roundMm) {
+    return new Band(
+        "tube",
+        0,
+        roundMm / 2,
+        List.of(Ply.OPEN, new Ply(roundMm, true)),
+        Set.of(Side.LOW_Y, Side.HIGH_Y),
+        Face.RIGHT);
+  }
+
+  /** How many lengths of cloth a stretch takes: two where its plies lie end over end. */
+  public int lengths(int stretch) {
+    return fold.doublesLength() && stretches.get(stretch).get(0).plies() == 2 ? 2 : 1;
   }
 
   /** Every band, stretch by stretch. */

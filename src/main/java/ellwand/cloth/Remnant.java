@@ -74,6 +74,8 @@ public record Remnant(
         of.currency(),
         missing,
         of.repeat(),
-        Optional.of(new Stock(name, lengthMm)));
+        Optional.of(new Stock(name, lengthMm)),
+        of.tubular(),
+        of.grainToleranceDegrees());
   }
 }

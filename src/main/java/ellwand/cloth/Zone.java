@@ -17,7 +17,9 @@ public record Zone(String id, Box box, int plies, Set<Side> foldEdges, Face side
   /** A side of the zone's box. */
   public enum Side {
     LOW_Y,
-    HIGH_Y
+    HIGH_Y,
+    /** Its beginning along the cloth. */
+    LOW_X
   }
 
   /** A side of the cloth. */

@@ -1,5 +1,6 @@
 package ellwand.draw;
 
+import ellwand.cloth.Fold;
 import ellwand.cloth.Zone;
 import ellwand.geometry.Box;
 import ellwand.geometry.Point;
@@ -18,14 +19,17 @@ record ClothSurround(ShownCloth cloth, Reading reading, Shown shown) {
   /** Room on paper for how the cloth lies, over the far ruler, mm. */
   private static final double CAPTION = 4.5;
 
+  /** Room on paper for words at the end of the marker, mm. */
+  private static final double WORDS_AT_END = 27;
+
   /** The cloth with all the words and rulers round it. */
   Box box() {
     Box seen = cloth.box();
     double beside = reading.mm(WORDS + Ruler.DEPTH + 1);
     return new Box(
         seen.minX() - beside - reading.mm(2),
-        seen.minY() - beside,
-        seen.maxX() + reading.mm(WORDS + 1.5),
+        seen.minY() - beside - (cloth.sideBySide() ? reading.mm(CAPTION) : 0),
+        seen.maxX() + reading.mm(cloth.sideBySide() ? WORDS_AT_END : WORDS + 1.5),
         seen.maxY() + beside + reading.mm(CAPTION));
   }
 
@@ -44,19 +48,51 @@ record ClothSurround(ShownCloth cloth, Reading reading, Shown shown) {
     Box all = cloth.box();
     for (Zone zone : cloth.zones()) {
       Box box = cloth.seen(zone);
-      for (Zone.Side side : Zone.Side.values()) {
+      if (zone.foldEdges().contains(Zone.Side.LOW_X)) {
+        items.add(
+            lines.fold(
+                new Point(box.minX(), cloth.low(zone)), new Point(box.minX(), cloth.high(zone))));
+      }
+      for (Zone.Side side : List.of(Zone.Side.LOW_Y, Zone.Side.HIGH_Y)) {
         boolean low = side == Zone.Side.LOW_Y;
+        boolean outside = low ? cloth.isNear(zone) : cloth.isFar(zone);
         double edge = low ? box.minY() : box.maxY();
         double beyond = low ? all.minY() : cloth.high(zone);
         if (zone.foldEdges().contains(side)) {
           items.add(lines.fold(new Point(box.minX(), edge), new Point(box.maxX(), edge)));
           items.addAll(along(box, low, beyond, "fold"));
         } else if (cloth.isSelvedge(zone, side) && !cloth.cutAllRound()) {
-          items.addAll(along(box, low, beyond, zone.plies() == 2 ? "both selvedges" : "selvedge"));
+          if (outside) {
+            items.addAll(
+                along(box, low, beyond, zone.plies() == 2 ? "both selvedges" : "selvedge"));
+          } else if (!low) {
+            items.addAll(inside(box, cloth.high(zone)));
+          }
+        } else if (outside && cloth.marker().lay().cloth().tubular()) {
+          items.addAll(along(box, low, beyond, "cut open"));
         }
       }
     }
     return items;
+  }
+
+  /** Where a selvedge that is folded over lies on the cloth; told at the end of the marker. */
+  private List<Item> inside(Box box, double y) {
+    double size = reading.points(7.5);
+    String word = cloth.marker().fold() == Fold.DOUBLE ? "selvedges meet" : "selvedge";
+    return List.of(
+        Item.Lines.open(
+            "turned-in-edge",
+            Ink.line(Colour.INK, reading.mm(0.5)),
+            new Point(box.minX(), y),
+            new Point(box.maxX(), y)),
+        Item.Text.of(
+            "edge-word",
+            word,
+            new Point(
+                cloth.box().maxX() + reading.mm(WORDS + 1), y - size * Lettering.CAPITALS / 2),
+            size,
+            Item.Anchor.START));
   }
 
   /** A word repeated along an edge, outside the cloth. */
@@ -81,16 +117,19 @@ record ClothSurround(ShownCloth cloth, Reading reading, Shown shown) {
     double x = cloth.marker().lengthMm();
     Ink heavy = Ink.line(Colour.INK, reading.mm(0.6));
     List<Item> items = new ArrayList<>();
-    Zone first = cloth.zones().get(0);
-    Zone last = cloth.zones().get(cloth.zones().size() - 1);
-    items.add(
-        Item.Lines.open(
-            "cut-end", heavy, new Point(0, cloth.low(first)), new Point(0, cloth.high(first))));
+    boolean folded = cloth.zones().get(0).foldEdges().contains(Zone.Side.LOW_X);
+    Box start = cloth.at(0);
+    Box end = cloth.at(x);
+    if (!folded) {
+      items.add(
+          Item.Lines.open(
+              "cut-end", heavy, new Point(0, start.minY()), new Point(0, start.maxY())));
+    }
     items.add(
         Item.Text.of(
                 "end-word",
-                "cut end",
-                new Point(-reading.mm(0.9), (cloth.low(first) + cloth.high(first)) / 2),
+                folded ? "fold" : "cut end",
+                new Point(-reading.mm(0.9), start.centre().y()),
                 size,
                 Item.Anchor.MIDDLE)
             .turned(90));
@@ -98,16 +137,14 @@ record ClothSurround(ShownCloth cloth, Reading reading, Shown shown) {
         Item.Lines.open(
             "marker-end",
             Ink.line(Colour.INK, reading.mm(0.6), reading.mm(2.5), reading.mm(1.5)),
-            new Point(x, cloth.low(last)),
-            new Point(x, cloth.high(last))));
+            new Point(x, end.minY()),
+            new Point(x, end.maxY())));
     String words = "end of marker " + shown.length(x);
     items.add(
         Item.Text.of(
                 "end-word",
                 words,
-                new Point(
-                    all.maxX() + reading.mm(1) + size * Lettering.CAPITALS,
-                    (cloth.low(last) + cloth.high(last)) / 2),
+                new Point(all.maxX() + reading.mm(1) + size * Lettering.CAPITALS, end.centre().y()),
                 size,
                 Item.Anchor.MIDDLE)
             .turned(90));
@@ -146,9 +183,8 @@ record ClothSurround(ShownCloth cloth, Reading reading, Shown shown) {
     Box all = cloth.box();
     double size = reading.points(8);
     for (Zone zone : cloth.zones()) {
-      double y =
-          (cloth.isFar(zone) ? cloth.high(zone) : all.maxY())
-              + reading.mm(WORDS + Ruler.DEPTH + 0.8);
+      double beside = reading.mm(WORDS + Ruler.DEPTH + 0.8);
+      double y = cloth.isFar(zone) ? cloth.high(zone) + beside : all.minY() - beside - size;
       Box box = cloth.seen(zone);
       if (box.minX() > 0) {
         items.add(

@@ -5,6 +5,7 @@ import ellwand.cloth.Zone;
 import ellwand.lay.Marker;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 /** How a cloth is laid, in words. */
 final class ClothWords {
@@ -20,6 +21,22 @@ final class ClothWords {
           case OPEN -> "Lay the cloth open, right side up.";
           case LENGTHWISE ->
               "Fold the cloth lengthwise, right sides together, so that the selvedges meet.";
+          case PART ->
+              "Fold one edge of the cloth over, right sides together, until the usable cloth lies"
+                  + " double over "
+                  + shown.length(firstFold(marker).box().width())
+                  + "; its selvedge lies beyond that.";
+          case DOUBLE ->
+              "Fold both edges of the cloth over, right sides together: the selvedges meet "
+                  + shown.length(firstFold(marker).box().width() + cloth.selvedgeMm())
+                  + " from the first fold.";
+          case CROSSWISE ->
+              "Fold the cloth across, right sides together: the lower ply heads the other way. The"
+                  + " fold is where the marker begins.";
+          case TURNED ->
+              "Cut the cloth across and turn the upper length round, so that both head the same;"
+                  + " lay it right side down on the lower one.";
+          case TUBULAR -> "Lay the tube flat, as it comes: a fold on each side.";
         });
     if (marker.zones().size() > 1) {
       marker.zones().forEach(z -> words.add(sentence(of(z, shown))));
@@ -30,6 +47,13 @@ final class ClothWords {
           case ONE_WAY -> "All tops point the same way: the cloth has a direction.";
           case ONE_WAY_PER_GARMENT -> "All tops of one garment point the same way.";
         });
+    if (cloth.grainToleranceDegrees() > 0) {
+      words.add(
+          String.format(
+              Locale.ROOT,
+              "Pieces may lie up to %.1f degrees off the grain.",
+              cloth.grainToleranceDegrees()));
+    }
     if (cloth.selvedgeMm() > 0) {
       words.add(
           "The selvedges, "
@@ -37,6 +61,14 @@ final class ClothWords {
               + " on each side, are left out of the drawing's measures.");
     }
     return words;
+  }
+
+  /** The zone that is measured from the first fold. */
+  private static Zone firstFold(Marker marker) {
+    return marker.zones().stream()
+        .filter(z -> z.plies() == 2)
+        .findFirst()
+        .orElse(marker.zones().get(0));
   }
 
   private static String sentence(String words) {

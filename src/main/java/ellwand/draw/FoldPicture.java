@@ -4,6 +4,7 @@ import ellwand.cloth.Fold;
 import ellwand.geometry.Box;
 import ellwand.geometry.Point;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 
 /**
@@ -15,6 +16,7 @@ record FoldPicture(Fold fold, double widthMm, Reading reading) implements Block 
 
   private static final double HEIGHT = 13;
   private static final double PLIES_APART = 3.2;
+  private static final String TOGETHER = "wrong side up, right sides together";
 
   /** The right side of the cloth is drawn as a thick coloured line under or over the thin one. */
   private static final Colour RIGHT_SIDE = new Colour(0x56B4E9);
@@ -32,51 +34,82 @@ record FoldPicture(Fold fold, double widthMm, Reading reading) implements Block 
             upperLeft.y() - reading.mm(9),
             upperLeft.x() + widthMm - reading.mm(10),
             upperLeft.y() - reading.mm(4));
-    List<Item> items =
-        switch (fold) {
-          case OPEN -> open(strip);
-          case LENGTHWISE -> lengthwise(strip);
-        };
+    List<Item> items = new ArrayList<>(List.of(table(strip)));
+    switch (fold) {
+      case OPEN -> {
+        double y = strip.centre().y();
+        items.addAll(ply(List.of(new Point(strip.minX(), y), new Point(strip.maxX(), y)), 1));
+        items.addAll(words(strip, "selvedge", "right side up", "selvedge"));
+      }
+      case LENGTHWISE -> {
+        items.addAll(ply(turn(strip.maxX(), strip.minX(), strip.maxX(), strip), -1));
+        items.addAll(words(strip, "fold", TOGETHER, "both selvedges"));
+      }
+      case PART -> {
+        double over = strip.minX() + strip.length() * 0.4;
+        items.addAll(ply(turn(strip.maxX(), strip.minX(), over, strip), -1));
+        items.add(word("fold", strip.minX(), strip.maxY(), Item.Anchor.START));
+        items.add(word("selvedge, wrong side up", over, strip.maxY(), Item.Anchor.MIDDLE));
+        items.add(word("selvedge, right side up", strip.maxX(), strip.maxY(), Item.Anchor.END));
+      }
+      case DOUBLE -> {
+        double meeting = strip.centre().x();
+        double apart = reading.mm(0.8);
+        List<Point> line = new ArrayList<>();
+        line.addAll(turn(meeting, strip.maxX(), meeting + apart, strip));
+        Collections.reverse(line);
+        line.addAll(turn(meeting, strip.minX(), meeting - apart, strip));
+        items.addAll(ply(line, -1));
+        items.addAll(words(strip, "fold", "selvedges meet, wrong sides up", "fold"));
+      }
+      case CROSSWISE -> {
+        items.addAll(ply(turn(strip.maxX(), strip.minX(), strip.maxX(), strip), -1));
+        items.addAll(words(strip, "fold across", TOGETHER, "both cut ends"));
+      }
+      case TURNED -> {
+        double low = strip.centre().y() - reading.mm(PLIES_APART / 2);
+        double high = low + reading.mm(PLIES_APART);
+        items.addAll(ply(List.of(new Point(strip.minX(), low), new Point(strip.maxX(), low)), 1));
+        items.addAll(
+            ply(List.of(new Point(strip.minX(), high), new Point(strip.maxX(), high)), -1));
+        items.addAll(words(strip, "selvedges", TOGETHER, "selvedges"));
+      }
+      case TUBULAR -> {
+        List<Point> line = new ArrayList<>();
+        line.addAll(turn(strip.centre().x(), strip.minX(), strip.centre().x(), strip));
+        List<Point> back = turn(strip.centre().x(), strip.maxX(), strip.centre().x(), strip);
+        Collections.reverse(back);
+        line.addAll(back);
+        items.addAll(ply(line, 1));
+        items.addAll(words(strip, "fold", "right side up, a tube", "fold"));
+      }
+    }
     return List.of(Item.Group.of("fold-picture", items));
   }
 
-  private List<Item> open(Box strip) {
-    double y = strip.centre().y();
-    List<Item> items = new ArrayList<>();
-    items.add(table(strip));
-    items.addAll(ply(List.of(new Point(strip.minX(), y), new Point(strip.maxX(), y)), 1));
-    items.add(word("selvedge", strip.minX(), strip.maxY(), Item.Anchor.START));
-    items.add(word("selvedge", strip.maxX(), strip.maxY(), Item.Anchor.END));
-    items.add(word("right side up", strip.centre().x(), strip.maxY(), Item.Anchor.MIDDLE));
-    return items;
+  private List<Item> words(Box strip, String left, String middle, String right) {
+    return List.of(
+        word(left, strip.minX(), strip.maxY(), Item.Anchor.START),
+        word(middle, strip.centre().x(), strip.maxY(), Item.Anchor.MIDDLE),
+        word(right, strip.maxX(), strip.maxY(), Item.Anchor.END));
   }
 
-  private List<Item> lengthwise(Box strip) {
+  /** A lower ply that begins at one place, turns up round a fold and ends at another. */
+  private List<Point> turn(double from, double fold, double to, Box strip) {
     double low = strip.centre().y() - reading.mm(PLIES_APART / 2);
-    double high = low + reading.mm(PLIES_APART);
-    double radius = (high - low) / 2;
+    double radius = reading.mm(PLIES_APART) / 2;
+    double outward = fold < from ? -1 : 1;
     List<Point> line = new ArrayList<>();
-    line.add(new Point(strip.maxX(), low));
+    line.add(new Point(from, low));
     for (int i = 0; i <= 16; i++) {
-      double angle = -Math.PI / 2 - Math.PI * i / 16;
+      double angle = -Math.PI / 2 + Math.PI * i / 16;
       line.add(
           new Point(
-              strip.minX() + radius + radius * Math.cos(angle),
+              fold - outward * radius + outward * radius * Math.cos(angle),
               low + radius + radius * Math.sin(angle)));
     }
-    line.add(new Point(strip.maxX(), high));
-    List<Item> items = new ArrayList<>();
-    items.add(table(strip));
-    items.addAll(ply(line, -1));
-    items.add(word("fold", strip.minX(), strip.maxY(), Item.Anchor.START));
-    items.add(word("both selvedges", strip.maxX(), strip.maxY(), Item.Anchor.END));
-    items.add(
-        word(
-            "wrong side up, right sides together",
-            strip.centre().x(),
-            strip.maxY(),
-            Item.Anchor.MIDDLE));
-    return items;
+    line.add(new Point(to, low + 2 * radius));
+    return line;
   }
 
   /**

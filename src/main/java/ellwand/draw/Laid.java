@@ -7,7 +7,6 @@ import ellwand.geometry.Motion;
 import ellwand.geometry.Point;
 import ellwand.geometry.Region;
 import ellwand.lay.Copy;
-import ellwand.lay.Form;
 import ellwand.lay.Heading;
 import ellwand.lay.Marker;
 import ellwand.lay.Wanted;
@@ -88,7 +87,7 @@ record Laid(int number, Copy copy, CutPiece cut, Cut.How how, Zone zone, GrainLi
     List<Laid> laid = new ArrayList<>();
     for (Copy copy : sorted) {
       Wanted wanted = wanted(marker, copy);
-      CutPiece drawn = copy.form() == Form.OPENED ? wanted.cut().opened() : wanted.cut();
+      CutPiece drawn = copy.form().drawn(wanted.cut());
       laid.add(
           new Laid(
               laid.size() + 1,
@@ -129,7 +128,7 @@ record Laid(int number, Copy copy, CutPiece cut, Cut.How how, Zone zone, GrainLi
     return switch (copy.form()) {
       case HALF -> "on the fold";
       case OPENED -> zone.plies() == 2 ? "opened out, cuts 2, one is spare" : "opened out";
-      case PAIR -> "pair, cuts 2";
+      case PAIR -> how == Cut.How.FOLD ? "opened out, cuts 2" : "pair, cuts 2";
       case WHOLE ->
           zone.plies() == 2
               ? "cuts 2, one is spare"

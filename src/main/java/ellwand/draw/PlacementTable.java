@@ -73,11 +73,18 @@ record PlacementTable(Marker marker, List<Laid> laid, Shown shown) {
 
   /** What distances across are measured from in a zone. */
   String across(Zone zone) {
-    return zone.foldEdges().contains(Zone.Side.LOW_Y)
-        ? "across is measured from the fold"
-        : marker.lay().cloth().selvedgeMm() > 0
+    String from = zone.foldEdges().contains(Zone.Side.LOW_X) ? "the fold is the cut end; " : "";
+    boolean opened = zone.plies() == 1 && zone.box().minY() <= 0;
+    if (zone.foldEdges().contains(Zone.Side.LOW_Y)) {
+      return "across is measured from the fold";
+    }
+    if (marker.fold().hasBorder() && !opened) {
+      return "across is measured from the first fold";
+    }
+    return from
+        + (marker.lay().cloth().selvedgeMm() > 0
             ? "across is measured from the selvedge's inner edge"
-            : "across is measured from the edge of the cloth";
+            : "across is measured from the edge of the cloth");
   }
 
   private static Table wanted() {

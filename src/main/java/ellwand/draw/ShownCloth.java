@@ -1,5 +1,6 @@
 package ellwand.draw;
 
+import ellwand.cloth.Fold;
 import ellwand.cloth.Zone;
 import ellwand.geometry.Box;
 import ellwand.lay.Marker;
@@ -52,19 +53,27 @@ record ShownCloth(Marker marker) {
     return new Box(b.minX(), b.minY(), Math.min(b.maxX(), end()), b.maxY());
   }
 
-  /** A side is a selvedge unless it is a fold edge or another zone lies against it. */
+  /** A side is a selvedge unless it is folded, cut, or lies against an edge that is turned in. */
   boolean isSelvedge(Zone zone, Zone.Side side) {
-    Box box = zone.box();
-    double y = side == Zone.Side.LOW_Y ? box.minY() : box.maxY();
-    return !zone.foldEdges().contains(side)
-        && marker.zones().stream()
-            .filter(z -> z != zone)
-            .map(Zone::box)
-            .noneMatch(
-                b ->
-                    b.minX() < box.maxX()
-                        && box.minX() < b.maxX()
-                        && Math.abs((side == Zone.Side.LOW_Y ? b.maxY() : b.minY()) - y) < 0.5);
+    boolean besideTurnedIn =
+        marker.fold() == Fold.PART
+            && side == Zone.Side.LOW_Y
+            && zone.plies() == 1
+            && zone.box().minY() > 0;
+    return side != Zone.Side.LOW_X
+        && !zone.foldEdges().contains(side)
+        && !marker.lay().cloth().tubular()
+        && !besideTurnedIn;
+  }
+
+  /** Whether no other zone lies between this one and the near edge of the cloth. */
+  boolean isNear(Zone zone) {
+    return zones().stream()
+        .noneMatch(
+            z ->
+                z.box().minY() < zone.box().minY()
+                    && z.box().minX() < zone.box().maxX()
+                    && zone.box().minX() < z.box().maxX());
   }
 
   double low(Zone zone) {
@@ -83,5 +92,21 @@ record ShownCloth(Marker marker) {
                 z.box().minY() > zone.box().minY()
                     && z.box().minX() < zone.box().maxX()
                     && zone.box().minX() < z.box().maxX());
+  }
+
+  /** Whether some zone does not reach the far edge. */
+  boolean sideBySide() {
+    return !zones().stream().allMatch(this::isFar);
+  }
+
+  /**
+   * The lowest and highest place that the cloth has beside a place along it, selvedges included.
+   */
+  Box at(double x) {
+    return zones().stream()
+        .filter(z -> z.box().minX() <= x + 0.5 && x - 0.5 <= seen(z).maxX())
+        .map(z -> new Box(x, low(z), x, high(z)))
+        .reduce(Box::union)
+        .orElseGet(this::box);
   }
 }

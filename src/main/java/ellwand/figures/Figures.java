@@ -30,6 +30,7 @@ import java.util.List;
  * @param onOpenedStretch copies of a folded lay that lie where the cloth is opened
  * @param leftOvers the largest rectangle in each zone that has one
  * @param cautions sentences for the cutter
+ * @param foldsTried what each way of laying the cloth takes, if there was more than one to try
  * @param stoppedEarly the user stopped the search before its effort was spent
  */
 public record Figures(
@@ -56,6 +57,7 @@ public record Figures(
     List<CopyName> onOpenedStretch,
     List<LeftOver> leftOvers,
     List<String> cautions,
+    List<FoldTried> foldsTried,
     boolean stoppedEarly) {
 
   public Figures {
@@ -64,6 +66,7 @@ public record Figures(
     onOpenedStretch = List.copyOf(onOpenedStretch);
     leftOvers = List.copyOf(leftOvers);
     cautions = List.copyOf(cautions);
+    foldsTried = List.copyOf(foldsTried);
   }
 
   /**
@@ -72,7 +75,17 @@ public record Figures(
    * @param cautions sentences that concern this cloth or its pieces
    */
   public static Figures of(Marker marker, List<String> cautions) {
-    return new Reckoning(marker).figures(cautions);
+    return of(marker, cautions, List.of());
+  }
+
+  /**
+   * Of a legal marker, beside others that were tried.
+   *
+   * @param cautions sentences that concern this cloth or its pieces
+   * @param foldsTried the ways of laying the cloth, this marker's among them
+   */
+  public static Figures of(Marker marker, List<String> cautions, List<FoldTried> foldsTried) {
+    return new Reckoning(marker).figures(cautions, foldsTried);
   }
 
   /** 0 if the price is unknown. */

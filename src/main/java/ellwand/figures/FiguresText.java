@@ -93,7 +93,8 @@ public final class FiguresText {
     rows.put("Largest left-over", f.leftOvers().stream().map(this::leftOver).toList());
     rows.put("Pieces", pieces(f.pieces()));
     rows.put("Twin wasted", names(f.wastedTwins()));
-    rows.put("On opened stretch", names(f.onOpenedStretch()));
+    rows.put("Lying single", names(f.onOpenedStretch()));
+    rows.put("Ways to lay it", f.foldsTried().stream().map(this::fold).toList());
     int width = rows.keySet().stream().mapToInt(String::length).max().orElseThrow();
     rows.forEach((label, values) -> row(label, width, values));
     cautions("  ", f.cautions());
@@ -107,6 +108,14 @@ public final class FiguresText {
           .append(values.get(i))
           .append('\n');
     }
+  }
+
+  private String fold(FoldTried tried) {
+    return tried.fold()
+        + ": "
+        + (tried.possible()
+            ? length(tried.clothLengthMm()) + ", to buy " + length(tried.toBuyMm())
+            : "no, " + tried.reason());
   }
 
   private String price(Figures f) {

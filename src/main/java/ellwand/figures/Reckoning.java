@@ -28,7 +28,7 @@ final class Reckoning {
     this.cloth = marker.lay().cloth();
   }
 
-  Figures figures(List<String> cautions) {
+  Figures figures(List<String> cautions, List<FoldTried> foldsTried) {
     double clothLength = marker.clothLengthMm();
     double toBuy = Buying.lengthMm(cloth, clothLength);
     double wanted = marker.lay().wantedAreaMm2();
@@ -39,7 +39,7 @@ final class Reckoning {
         garments(),
         cloth.widthMm(),
         cloth.usableWidthMm(),
-        widthNeeded(),
+        WidthNeeded.mm(marker),
         marker.lengthMm(),
         clothLength,
         cloth.endsMm(),
@@ -56,6 +56,7 @@ final class Reckoning {
         names(c -> foldedElsewhere() && !doubled(c)),
         leftOvers(),
         cautions,
+        foldsTried,
         marker.search().stoppedEarly());
   }
 
@@ -95,32 +96,6 @@ final class Reckoning {
         .filter(which)
         .map(c -> new CopyName(c.piece(), c.size(), c.garment()))
         .toList();
-  }
-
-  /** Across the open cloth; what lies on a fold reaches as far on the other side of it. */
-  private double widthNeeded() {
-    double usable = 0;
-    for (Zone zone : marker.zones()) {
-      List<Box> boxes =
-          marker.copies().stream()
-              .filter(c -> c.zone().equals(zone.id()))
-              .map(c -> c.outline().box())
-              .toList();
-      if (!boxes.isEmpty()) {
-        usable = Math.max(usable, across(zone, boxes.stream().reduce(Box::union).orElseThrow()));
-      }
-    }
-    return Buying.widthMm(cloth, usable);
-  }
-
-  private static double across(Zone zone, Box taken) {
-    if (zone.foldEdges().contains(Zone.Side.LOW_Y)) {
-      return 2 * (taken.maxY() - zone.box().minY());
-    }
-    if (zone.foldEdges().contains(Zone.Side.HIGH_Y)) {
-      return 2 * (zone.box().maxY() - taken.minY());
-    }
-    return taken.width();
   }
 
   private List<LeftOver> leftOvers() {

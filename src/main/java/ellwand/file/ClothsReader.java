@@ -46,7 +46,13 @@ final class ClothsReader {
     Optional<Double> step = spot.get("shop-step").lengthAbove0();
     Optional<Repeat> repeat = RepeatReader.read(spot.get("repeat"));
     Direction direction = direction(spot.get("direction"), repeat);
-    List<Fold> folds = folds(spot.get("fold"));
+    boolean tubular = spot.get("tubular").isTrue();
+    spot.get("selvedge")
+        .holds(!tubular || selvedge == 0, "a tube has no selvedge", "Leave selvedge: out");
+    Spot tolerance = spot.get("grain-tolerance");
+    double degrees =
+        tolerance.text().flatMap(t -> tolerance.attempt(() -> Degrees.parse(t))).orElse(0.0);
+    List<Fold> folds = folds(spot.get("fold"), tubular, direction);
     Shrinkage shrinkage = shrinkage(spot.get("shrinkage"));
     List<Flaw> flaws = FlawsReader.read(spot);
     Spot priceSpot = spot.get("price");
@@ -74,22 +80,21 @@ final class ClothsReader {
             ends,
             step.orElse(Cloth.USUAL_SHOP_STEP_MM),
             price.perMetre(),
-            price.currency());
-    Cloth flawed = cloth.flawed(flaws);
-    return lying(repeat.map(flawed::repeating).orElse(flawed), spot.get("fold"));
+            price.currency(),
+            flaws,
+            repeat,
+            Optional.empty(),
+            tubular,
+            degrees);
+    return lying(cloth, spot.get("fold"));
   }
 
-  /**
-   * The cloth without the ways to lie that it does not allow; those that are asked for are told.
-   */
+  /** The cloth if there is a way to lie that it allows; those that it does not allow are told. */
   private static Optional<Cloth> lying(Cloth cloth, Spot fold) {
     boolean any = !fold.present() || fold.node().asText().equals("any");
-    List<Fold> allowed = new ArrayList<>();
     for (Fold f : cloth.folds()) {
       Optional<String> why = cloth.barred(f);
-      if (why.isEmpty()) {
-        allowed.add(f);
-      } else if (!any) {
+      if (why.isPresent() && !any) {
         fold.attempt(
             () -> {
               throw new IllegalArgumentException(
@@ -97,7 +102,7 @@ final class ClothsReader {
             });
       }
     }
-    return allowed.isEmpty() ? Optional.empty() : Optional.of(cloth.lying(allowed));
+    return cloth.possibleFolds().isEmpty() ? Optional.empty() : Optional.of(cloth);
   }
 
   /** A repeat without mirror line shows a heading, whatever is said. */
@@ -114,9 +119,9 @@ final class ClothsReader {
         .orElseThrow();
   }
 
-  private static List<Fold> folds(Spot spot) {
+  private static List<Fold> folds(Spot spot, boolean tubular, Direction direction) {
     if (!spot.present() || spot.node().asText().equals("any")) {
-      return List.of(Fold.values());
+      return Cloth.anyFold(tubular, direction);
     }
     List<Spot> named = spot.node().isArray() ? spot.items() : List.of(spot);
     List<Fold> folds = new ArrayList<>();

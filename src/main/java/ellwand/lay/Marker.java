@@ -33,9 +33,17 @@ public record Marker(Lay lay, Fold fold, List<Zone> zones, List<Copy> copies, Se
     return copies.stream().mapToDouble(c -> c.outline().box().maxX()).max().orElse(0);
   }
 
-  /** The same in cloth, mm. */
+  /** The same in cloth, mm: what lies double end over end counts twice. */
   public double clothLengthMm() {
-    return lengthMm();
+    double length = lengthMm();
+    if (!fold.doublesLength()) {
+      return length;
+    }
+    return length
+        + zones.stream()
+            .filter(z -> z.plies() == 2)
+            .mapToDouble(z -> Math.max(0, Math.min(z.box().maxX(), length) - z.box().minX()))
+            .sum();
   }
 
   /** What may be cut across, as laid, mm. */
@@ -52,7 +60,9 @@ public record Marker(Lay lay, Fold fold, List<Zone> zones, List<Copy> copies, Se
   public List<KeepOut> keepOuts() {
     return lay.cloth().flaws().isEmpty()
         ? List.of()
-        : KeepOut.of(lay.cloth(), LaidCloth.of(lay.cloth(), fold));
+        : LaidCloth.like(lay.cloth(), fold, zones)
+            .map(laid -> KeepOut.of(lay.cloth(), laid))
+            .orElse(List.of());
   }
 
   public Zone zone(String id) {

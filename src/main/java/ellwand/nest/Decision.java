@@ -49,7 +49,7 @@ record Decision(List<Station> stations, Map<Integer, Heading> headings, Map<Free
               .computeIfAbsent(station.stretch(), s -> new HashMap<>())
               .computeIfAbsent(station.band(), b -> new double[2]);
       sums[0] += station.fillMm();
-      sums[1] = Math.max(sums[1], station.longestMm());
+      sums[1] = Math.max(sums[1], station.longestClothMm());
     }
     return stretches.values().stream()
         .mapToDouble(

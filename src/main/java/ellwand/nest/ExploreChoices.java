@@ -38,7 +38,7 @@ final class ExploreChoices implements CustomPhaseCommand<LayPlan> {
     waiting.addAll(unseen(plan, best.decision(), seen));
     for (int i = 0; i < TRIES && !waiting.isEmpty() && goesOn(); i++) {
       Found found = placing.search(placing.construct(waiting.remove()), SHARE / (TRIES + 1));
-      if (found.lengthMm() < best.lengthMm()) {
+      if (found.clothMm() < best.clothMm()) {
         best = found;
         waiting.clear();
         waiting.addAll(unseen(plan, best.decision(), seen));

@@ -20,11 +20,23 @@ import java.util.Optional;
  */
 record Found(Decision decision, List<Placed> stretches) {
 
-  /** One stretch with its layout. */
-  record Placed(StretchTask task, Optional<Layout> layout) {
+  /**
+   * One stretch with its layout.
+   *
+   * @param lengths how many lengths of cloth it takes
+   */
+  record Placed(StretchTask task, int lengths, Optional<Layout> layout) {
+
+    double clothMm() {
+      return lengths * lengthMm();
+    }
 
     double lengthMm() {
       return layout.map(Layout::length).orElse(0.0);
+    }
+
+    private Placed with(Layout better) {
+      return new Placed(task, lengths, Optional.of(better));
     }
 
     private void addCopies(Layout layout, double fromX, List<Copy> copies) {
@@ -51,13 +63,14 @@ record Found(Decision decision, List<Placed> stretches) {
     stretches = List.copyOf(stretches);
   }
 
-  double lengthMm() {
-    return stretches.stream().mapToDouble(Placed::lengthMm).sum();
+  /** In cloth, which is what counts. */
+  double clothMm() {
+    return stretches.stream().mapToDouble(Placed::clothMm).sum();
   }
 
   Found with(int stretch, Layout layout) {
     List<Placed> changed = new ArrayList<>(stretches);
-    changed.set(stretch, new Placed(stretches.get(stretch).task(), Optional.of(layout)));
+    changed.set(stretch, stretches.get(stretch).with(layout));
     return new Found(decision, changed);
   }
 
@@ -70,7 +83,7 @@ record Found(Decision decision, List<Placed> stretches) {
       Placed placed = stretches.get(i);
       if (placed.layout().isPresent()) {
         double toX = fromX + placed.lengthMm();
-        if (lay.cloth().stock().isPresent() && fromX + placed.lengthMm() == lengthMm()) {
+        if (lay.cloth().stock().isPresent() && fromX + placed.lengthMm() == clothMm()) {
           // All of a remnant is on the table, also what is left of it.
           toX = Math.max(toX, lay.cloth().lengthMm());
         }

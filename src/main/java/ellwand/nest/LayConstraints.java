@@ -42,7 +42,7 @@ public class LayConstraints implements ConstraintProvider {
             sumLong((length, serving) -> micrometres(serving.station().fillMm())),
             max(
                 (StretchLength length, Serving serving) ->
-                    micrometres(serving.station().longestMm())))
+                    micrometres(serving.station().longestClothMm())))
         .groupBy(
             (stretch, band, fill, longest) -> stretch,
             max((Integer stretch, Band band, Long fill, Long longest) -> Math.max(fill, longest)))

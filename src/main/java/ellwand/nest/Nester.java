@@ -4,60 +4,98 @@ import ellwand.cloth.Fold;
 import ellwand.cloth.LaidCloth;
 import ellwand.lay.Lay;
 import ellwand.lay.Marker;
-import ellwand.rule.Check;
+import ellwand.nest.kernel.NoFit;
 import ellwand.work.Effort;
 import ellwand.work.Progress;
 import ellwand.work.Seed;
 import ellwand.work.Stop;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.concurrent.CompletableFuture;
-import org.optaplanner.core.api.solver.Solver;
-import org.optaplanner.core.impl.phase.custom.CustomPhaseCommand;
+import java.util.Map;
+import java.util.Optional;
 
 /** Makes markers. */
 public final class Nester {
+
+  /** What all trials together may take of the effort, where the cloth may lie in several ways. */
+  private static final double TRIALS = 0.4;
 
   private Nester() {}
 
   /**
    * The best marker found for a lay on a cloth folded so.
    *
-   * <p>The same lay, seed, thread count and step-limited effort give the same marker. When a stop
-   * is wanted the best so far is returned, the construction at least.
-   *
    * <p>On a remnant it may turn out longer than that is: then no more was found to fit.
    *
-   * @param progress hears of every better marker
    * @throws NoRoomException if a piece fits into no zone
+   * @see #nest(Lay, List, Effort, Seed, int, Stop, Progress)
    */
   public static Marker nest(
       Lay lay, Fold fold, Effort effort, Seed seed, int threads, Stop stop, Progress progress) {
-    LaidCloth cloth = LaidCloth.of(lay.cloth(), fold);
-    Phases repeat = new Phases(lay);
-    LayPlan plan = Choices.first(lay, cloth, repeat);
-    Placing placing = new Placing(lay, cloth, repeat, effort, seed, threads, stop, progress);
-    boolean choices = !Choices.neighbours(plan, plan.decision()).isEmpty();
-    boolean stationsDiffer = plan.servings().stream().anyMatch(s -> s.stations().size() > 1);
-    List<CustomPhaseCommand<LayPlan>> phases = new ArrayList<>();
-    if (choices) {
-      phases.add(new ExploreChoices(placing));
+    Tried tried = nest(lay, List.of(fold), effort, seed, threads, stop, progress).get(0);
+    return tried.marker().orElseThrow(() -> tried.noRoom().orElseThrow());
+  }
+
+  /**
+   * The best markers found for a lay, one for each way in which its cloth may be folded. Every way
+   * gets a short trial; the way that takes least cloth gets the rest of the effort.
+   *
+   * <p>The same lay, seed, thread count and step-limited effort give the same markers. When a stop
+   * is wanted the best so far are returned, one construction at least if anything fits.
+   *
+   * @param folds those that the cloth can be laid in
+   * @param progress hears of every marker that takes less cloth than all before
+   * @return one for each fold, in their order
+   */
+  public static List<Tried> nest(
+      Lay lay,
+      List<Fold> folds,
+      Effort effort,
+      Seed seed,
+      int threads,
+      Stop stop,
+      Progress progress) {
+    Map<Fold, List<LaidCloth>> ways = new LinkedHashMap<>();
+    folds.forEach(fold -> ways.put(fold, Borders.of(lay, fold)));
+    int number = ways.values().stream().mapToInt(List::size).sum();
+    Clock clock = new Clock(effort, number < 2 ? 1 : TRIALS / number, progress);
+    NoFit noFit = new KnownNoFits();
+    Phases phases = new Phases(lay);
+    Map<Fold, Attempt> best = new LinkedHashMap<>();
+    Map<Fold, NoRoomException> noRoom = new LinkedHashMap<>();
+    for (Fold fold : folds) {
+      for (LaidCloth way : ways.get(fold)) {
+        if (stop.wanted() && !best.isEmpty()) {
+          break;
+        }
+        try {
+          Attempt attempt =
+              new Attempt(
+                  lay, way, phases, noFit, clock.trial(), seed, threads, stop, clock.listener());
+          best.merge(fold, attempt, (a, b) -> b.clothMm() < a.clothMm() ? b : a);
+        } catch (NoRoomException e) {
+          noRoom.merge(fold, e, (a, b) -> a.widestMm() >= b.widestMm() ? a : b);
+        }
+      }
     }
-    phases.add(new Deepen(placing));
-    // Configuring the solver takes a second when cold, the first marker less: so both at once.
-    CompletableFuture<Solver<LayPlan>> solver =
-        CompletableFuture.supplyAsync(
-            () -> LaySolver.of(seed, stationsDiffer, phases).buildSolver());
-    placing.construct(plan.decision());
-    solver.join().solve(plan);
+    if (number > 1 && !stop.wanted()) {
+      best.values().stream()
+          .min(Comparator.comparingDouble(Attempt::clothMm))
+          .ifPresent(attempt -> attempt.goOn(clock.rest()));
+    }
     Marker.Search search =
         new Marker.Search(seed.value(), threads, effort.toString(), stop.wanted());
-    Lay endless = new Lay(lay.style(), lay.cloth().endless(), lay.wanted(), lay.matches());
-    // The kernel's sums are not trusted: the shortest that passes the check is the answer.
-    return placing.betterAndBetter().stream()
-        .filter(found -> Check.of(found.marker(endless, cloth, search)).isEmpty())
-        .map(found -> found.marker(lay, cloth, search))
-        .findFirst()
-        .orElseThrow(() -> new IllegalStateException("no marker found passes the check"));
+    List<Tried> tried = new ArrayList<>();
+    for (Fold fold : folds) {
+      Optional<Marker> marker = Optional.ofNullable(best.get(fold)).map(a -> a.marker(search));
+      tried.add(
+          new Tried(
+              fold,
+              marker,
+              marker.isPresent() ? Optional.empty() : Optional.ofNullable(noRoom.get(fold))));
+    }
+    return tried;
   }
 }

@@ -26,13 +26,13 @@ final class Placing {
   private final Lay lay;
   private final LaidCloth cloth;
   private final Phases phases;
-  private final Effort effort;
+  private Effort effort;
   private final Seed seed;
   private final int threads;
   private final Stop stop;
   private final Progress progress;
-  private final NoFit noFit = new KnownNoFits();
-  private final long startNanos = System.nanoTime();
+  private final NoFit noFit;
+  private long startNanos = System.nanoTime();
   private double shareSpent;
   private int searches;
   private final Deque<Found> betterAndBetter = new ArrayDeque<>();
@@ -41,6 +41,7 @@ final class Placing {
       Lay lay,
       LaidCloth cloth,
       Phases phases,
+      NoFit noFit,
       Effort effort,
       Seed seed,
       int threads,
@@ -49,11 +50,19 @@ final class Placing {
     this.lay = lay;
     this.cloth = cloth;
     this.phases = phases;
+    this.noFit = noFit;
     this.effort = effort;
     this.seed = seed;
     this.threads = threads;
     this.stop = stop;
     this.progress = progress;
+  }
+
+  /** Begins to spend another effort, on what was found so far. */
+  void allow(Effort more) {
+    effort = more;
+    startNanos = System.nanoTime();
+    shareSpent = 0;
   }
 
   Found best() {
@@ -84,6 +93,7 @@ final class Placing {
       stretches.add(
           new Placed(
               task,
+              cloth.lengths(stretch),
               task.search()
                   .flatMap(
                       search ->
@@ -149,10 +159,10 @@ final class Placing {
   }
 
   private synchronized Found keep(Found found) {
-    if (betterAndBetter.isEmpty() || found.lengthMm() < best().lengthMm()) {
+    if (betterAndBetter.isEmpty() || found.clothMm() < best().clothMm()) {
       betterAndBetter.addFirst(found);
       progress.hear(
-          new Progress.News(lay.cloth().name(), seconds(), Math.min(1, spent()), found.lengthMm()));
+          new Progress.News(lay.cloth().name(), seconds(), Math.min(1, spent()), found.clothMm()));
     }
     return found;
   }

@@ -10,6 +10,7 @@ import ellwand.lay.Form;
 import ellwand.lay.Heading;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.Set;
 
 /**
@@ -19,11 +20,21 @@ import java.util.Set;
  * @param outline its cutting line so turned
  * @param lowY least shift across, mm
  * @param highY greatest shift across, mm; equal to the least where the piece lies on a fold edge
+ * @param fixedX the only shift along the stretch, mm, where the fold edge lies across
  */
-record Pose(Motion motion, Heading heading, Outline outline, double lowY, double highY) {
+record Pose(
+    Motion motion,
+    Heading heading,
+    Outline outline,
+    double lowY,
+    double highY,
+    OptionalDouble fixedX) {
 
   /** Room that rounding may take from an exact fit, mm; far inside the check's tolerance. */
   private static final double EXACT_MM = 1e-6;
+
+  /** How far a fold edge may lean and still lie along or across, mm; the check allows as much. */
+  private static final double LEVEL_MM = 0.005;
 
   /** Every way the request may lie in the band; empty if it does not fit. */
   static List<Pose> of(Request request, Band band, Set<Heading> headings) {
@@ -41,7 +52,7 @@ record Pose(Motion motion, Heading heading, Outline outline, double lowY, double
             Box box = outline.box();
             double low = band.lowY() - box.minY();
             double high = band.highY() - box.maxY();
-            addDistinct(poses, motion, heading, outline, low, high);
+            addDistinct(poses, motion, heading, outline, low, high, OptionalDouble.empty());
           }
         }
       }
@@ -62,33 +73,47 @@ record Pose(Motion motion, Heading heading, Outline outline, double lowY, double
 
   private static void addOnFold(
       List<Pose> poses, Band band, Motion motion, Heading heading, Outline outline, Stroke fold) {
-    if (Math.abs(fold.from().y() - fold.to().y()) > 0.05) {
+    Box box = outline.box();
+    if (Math.abs(fold.from().x() - fold.to().x()) <= LEVEL_MM) {
+      double foldX = fold.from().x();
+      if (band.foldEdges().contains(Side.LOW_X) && box.minX() >= foldX - EXACT_MM) {
+        double low = band.lowY() - box.minY();
+        double high = band.highY() - box.maxY();
+        addDistinct(poses, motion, heading, outline, low, high, OptionalDouble.of(-foldX));
+      }
+    }
+    if (Math.abs(fold.from().y() - fold.to().y()) > LEVEL_MM) {
       return;
     }
-    Box box = outline.box();
     double fits = band.widthMm() + EXACT_MM;
     double foldY = fold.from().y();
     if (box.minY() >= foldY - EXACT_MM
         && box.maxY() - foldY <= fits
         && band.foldEdges().contains(Side.LOW_Y)) {
       double shift = band.lowY() - foldY;
-      addDistinct(poses, motion, heading, outline, shift, shift);
+      addDistinct(poses, motion, heading, outline, shift, shift, OptionalDouble.empty());
     }
     if (box.maxY() <= foldY + EXACT_MM
         && foldY - box.minY() <= fits
         && band.foldEdges().contains(Side.HIGH_Y)) {
       double shift = band.highY() - foldY;
-      addDistinct(poses, motion, heading, outline, shift, shift);
+      addDistinct(poses, motion, heading, outline, shift, shift, OptionalDouble.empty());
     }
   }
 
   /** Adds a pose that fits and that no earlier one repeats. */
   private static void addDistinct(
-      List<Pose> poses, Motion motion, Heading heading, Outline outline, double low, double high) {
+      List<Pose> poses,
+      Motion motion,
+      Heading heading,
+      Outline outline,
+      double low,
+      double high,
+      OptionalDouble fixedX) {
     if (low > high + EXACT_MM) {
       return;
     }
-    Pose pose = new Pose(motion, heading, outline, low, Math.max(low, high));
+    Pose pose = new Pose(motion, heading, outline, low, Math.max(low, high), fixedX);
     if (poses.stream().noneMatch(pose::repeats)) {
       poses.add(pose);
     }
@@ -96,8 +121,9 @@ record Pose(Motion motion, Heading heading, Outline outline, double lowY, double
 
   /** Whether both are the same shape but for a shift that the search makes anyway. */
   private boolean repeats(Pose other) {
-    boolean fixed = lowY == highY;
-    if (fixed != (other.lowY == other.highY)
+    if (fixedX.isPresent() != other.fixedX.isPresent()
+        || Math.abs(lowestMm() - other.lowestMm()) > EXACT_MM
+        || Math.abs(highestMm() - other.highestMm()) > EXACT_MM
         || outline.points().size() != other.outline.points().size()) {
       return false;
     }
@@ -113,5 +139,14 @@ record Pose(Motion motion, Heading heading, Outline outline, double lowY, double
                         q ->
                             Math.abs(p.x() + dx - q.x()) < EXACT_MM
                                 && Math.abs(p.y() + dy - q.y()) < EXACT_MM));
+  }
+
+  /** The lowest place that the piece's near side may have across, mm. */
+  private double lowestMm() {
+    return outline.box().minY() + lowY;
+  }
+
+  private double highestMm() {
+    return outline.box().minY() + highY;
   }
 }

@@ -7,8 +7,8 @@ import ellwand.lay.Wanted;
 /**
  * One placement to be made.
  *
- * @param wanted what it serves (the first of two, where a pair serves two symmetric wholes)
- * @param drawn the piece as it lies: opened for {@link Form#OPENED}, else as drawn
+ * @param wanted what it serves (the first of two, where a pair serves two of the same)
+ * @param drawn the piece as it lies in its form
  * @param hand which hands may be seen from above
  */
 record Request(Wanted wanted, Form form, CutPiece drawn, Hand hand) {
@@ -21,7 +21,6 @@ record Request(Wanted wanted, Form form, CutPiece drawn, Hand hand) {
   }
 
   static Request of(Wanted wanted, Form form, Hand hand) {
-    CutPiece drawn = form == Form.OPENED ? wanted.cut().opened() : wanted.cut();
-    return new Request(wanted, form, drawn, hand);
+    return new Request(wanted, form, form.drawn(wanted.cut()), hand);
   }
 }

@@ -8,9 +8,10 @@ import java.util.List;
  *
  * @param stretch index of the stretch
  * @param requests the placements it makes there
+ * @param lengths how many lengths of cloth the stretch takes
  * @param longestMm the length of its longest placement, turned as short as it may be
  */
-record Station(int stretch, Band band, List<Request> requests, double longestMm) {
+record Station(int stretch, Band band, List<Request> requests, int lengths, double longestMm) {
 
   /** Share of a lay that pieces usually fill: "very good" begins here, Vilumsone-Nemes p. 19. */
   private static final double USUAL_FILL = 0.8;
@@ -19,10 +20,15 @@ record Station(int stretch, Band band, List<Request> requests, double longestMm)
     requests = List.copyOf(requests);
   }
 
-  /** What the placements take of the band's length when they fill it as pieces usually do, mm. */
+  /** What the longest placement takes in cloth, mm. */
+  double longestClothMm() {
+    return lengths * longestMm;
+  }
+
+  /** What the placements take in cloth when they fill the band as pieces usually do, mm. */
   double fillMm() {
     double area = requests.stream().mapToDouble(r -> r.drawn().cutting().area()).sum();
-    return area / band.widthMm() / USUAL_FILL;
+    return lengths * area / band.widthMm() / USUAL_FILL;
   }
 
   @Override

@@ -8,7 +8,6 @@ import ellwand.lay.Heading;
 import ellwand.lay.Lay;
 import ellwand.lay.Wanted;
 import ellwand.nest.Request.Hand;
-import ellwand.pattern.Cut.How;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
@@ -21,14 +20,14 @@ final class Stations {
   private Stations() {}
 
   /**
-   * The lay's wants as servings: one each, but two wholes of one garment and a symmetric piece go
-   * together, since a double zone cuts both at once.
+   * The lay's wants as servings: one each, but two of one garment that a double zone can cut at
+   * once go together: wholes of a symmetric piece, and half pieces.
    */
   static List<List<Wanted>> servings(Lay lay) {
     List<List<Wanted>> servings = new ArrayList<>();
     Map<String, Wanted> waiting = new LinkedHashMap<>();
     for (Wanted wanted : lay.wanted()) {
-      if (wanted.how() != How.WHOLE || !wanted.cut().symmetric()) {
+      if (!twoAtOnce(wanted)) {
         servings.add(List.of(wanted));
         continue;
       }
@@ -44,6 +43,14 @@ final class Stations {
     return servings;
   }
 
+  private static boolean twoAtOnce(Wanted wanted) {
+    return switch (wanted.how()) {
+      case WHOLE -> wanted.cut().symmetric();
+      case FOLD -> true;
+      case PAIR -> false;
+    };
+  }
+
   /** Every station at which the wants could be served; empty if they fit nowhere. */
   static List<Station> of(List<Wanted> wants, LaidCloth cloth) {
     List<Station> stations = new ArrayList<>();
@@ -53,7 +60,7 @@ final class Stations {
           double longest =
               requests.stream().mapToDouble(r -> shortest(r, band)).max().orElseThrow();
           if (longest < Double.POSITIVE_INFINITY) {
-            stations.add(new Station(stretch, band, requests, longest));
+            stations.add(new Station(stretch, band, requests, cloth.lengths(stretch), longest));
           }
         }
       }
@@ -74,12 +81,17 @@ final class Stations {
     Hand drawn = band.sideUp() == Face.RIGHT ? Hand.AS_DRAWN : Hand.MIRRORED;
     Hand mirrored = drawn == Hand.AS_DRAWN ? Hand.MIRRORED : Hand.AS_DRAWN;
     return switch (first.how()) {
-      case FOLD ->
-          single || band.foldEdges().isEmpty()
-              ? List.of(List.of(Request.of(first, Form.OPENED, Hand.AS_DRAWN)))
-              : List.of(
-                  List.of(Request.of(first, Form.HALF, Hand.FREE)),
-                  List.of(Request.of(first, Form.OPENED, Hand.AS_DRAWN)));
+      case FOLD -> {
+        List<List<Request>> ways = new ArrayList<>();
+        if (!band.foldEdges().isEmpty()) {
+          ways.add(wants.stream().map(w -> Request.of(w, Form.HALF, Hand.FREE)).toList());
+        }
+        ways.add(
+            single || wants.size() == 1
+                ? wants.stream().map(w -> Request.of(w, Form.OPENED, Hand.AS_DRAWN)).toList()
+                : List.of(Request.of(first, Form.PAIR, Hand.AS_DRAWN)));
+        yield ways;
+      }
       case PAIR ->
           single
               ? List.of(

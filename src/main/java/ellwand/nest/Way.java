@@ -12,8 +12,15 @@ import ellwand.nest.kernel.Lattice;
  */
 record Way(Pose pose, Lattice x, Lattice y, double lowY, double highY) {
 
+  /** Farther than any cloth is long: a lattice of such steps has one place on it, mm. */
+  private static final double BEYOND_MM = 1e6;
+
   /** Wherever it fits. */
   static Way anywhere(Pose pose) {
-    return new Way(pose, Lattice.FREE, Lattice.FREE, pose.lowY(), pose.highY());
+    Lattice x =
+        pose.fixedX().isPresent()
+            ? new Lattice(BEYOND_MM, pose.fixedX().getAsDouble())
+            : Lattice.FREE;
+    return new Way(pose, x, Lattice.FREE, pose.lowY(), pose.highY());
   }
 }

@@ -2,6 +2,7 @@ package ellwand.rule;
 
 import ellwand.cloth.Band;
 import ellwand.cloth.Cloth;
+import ellwand.cloth.Fold;
 import ellwand.cloth.LaidCloth;
 import ellwand.cloth.Ply;
 import ellwand.cloth.Repeat;
@@ -44,7 +45,9 @@ final class InRepeat {
     this.rule = rule;
     this.repeat = repeat;
     cloth = of.marker().lay().cloth();
-    laid = LaidCloth.of(cloth, of.marker().fold());
+    laid =
+        LaidCloth.like(cloth, of.marker().fold(), of.marker().zones())
+            .orElseGet(() -> LaidCloth.of(cloth, Fold.OPEN));
   }
 
   /**

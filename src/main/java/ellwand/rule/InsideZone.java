@@ -38,7 +38,10 @@ final class InsideZone {
     Box in = zone.box();
     Box is = p.box();
     Over over =
-        new Over(in.minX() - is.minX(), "the start of", new Point(is.minX(), is.centre().y()))
+        new Over(
+                in.minX() - is.minX(),
+                zone.foldEdges().contains(Zone.Side.LOW_X) ? "the fold edge of" : "the start of",
+                new Point(is.minX(), is.centre().y()))
             .or(is.maxX() - in.maxX(), "the end of", new Point(is.maxX(), is.centre().y()))
             .or(in.minY() - is.minY(), near(zone, Zone.Side.LOW_Y), at(is, is.minY()))
             .or(is.maxY() - in.maxY(), near(zone, Zone.Side.HIGH_Y), at(is, is.maxY()));

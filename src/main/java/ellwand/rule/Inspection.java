@@ -47,7 +47,7 @@ public final class Inspection {
         .filter(w -> w.cut().name().equals(key.piece) && w.size().equals(key.size))
         .map(Wanted::cut)
         .findFirst()
-        .map(cut -> key.form == Form.OPENED && cut.fold().isPresent() ? cut.opened() : cut);
+        .map(key.form::drawn);
   }
 
   /** What a piece is called before people: with its garment only where there are several. */

@@ -31,10 +31,10 @@ final class KeptOut {
 
   private static List<Finding> findings(Rule rule, Inspection of) {
     Cloth cloth = of.marker().lay().cloth();
-    LaidCloth laid = LaidCloth.of(cloth, of.marker().fold());
+    Optional<LaidCloth> laid = LaidCloth.like(cloth, of.marker().fold(), of.marker().zones());
     List<Finding> findings = new ArrayList<>();
     for (Placed p : of.placed()) {
-      Optional<Band> band = laid.band(p.copy().zone());
+      Optional<Band> band = laid.flatMap(l -> l.band(p.copy().zone()));
       if (p.region().isPresent() && band.isPresent()) {
         for (Ply ply : band.get().layers()) {
           Outline open = ply.open(p.copy().outline());

@@ -61,11 +61,10 @@ final class RightForm {
     Form form = p.copy().form();
     if (p.cut().isPresent()) {
       boolean half = p.cut().get().piece().fold().isPresent();
-      boolean opens = form == Form.HALF || form == Form.OPENED;
-      if (opens && !half) {
+      if ((form == Form.HALF || form == Form.OPENED) && !half) {
         return Optional.of("is no half piece, but lies as one");
       }
-      if (!opens && half) {
+      if (form == Form.WHOLE && half) {
         return Optional.of("is a half piece: it must stand on a fold or be opened out");
       }
     }
@@ -108,9 +107,18 @@ final class RightForm {
 
   private static double off(Stroke fold, Zone zone) {
     return zone.foldEdges().stream()
-        .mapToDouble(side -> side == Zone.Side.LOW_Y ? zone.box().minY() : zone.box().maxY())
-        .map(y -> Math.max(Math.abs(fold.from().y() - y), Math.abs(fold.to().y() - y)))
+        .mapToDouble(
+            side ->
+                switch (side) {
+                  case LOW_Y -> off(zone.box().minY(), fold.from().y(), fold.to().y());
+                  case HIGH_Y -> off(zone.box().maxY(), fold.from().y(), fold.to().y());
+                  case LOW_X -> off(zone.box().minX(), fold.from().x(), fold.to().x());
+                })
         .min()
         .orElseThrow();
+  }
+
+  private static double off(double line, double one, double other) {
+    return Math.max(Math.abs(one - line), Math.abs(other - line));
   }
 }

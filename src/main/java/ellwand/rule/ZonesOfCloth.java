@@ -41,9 +41,30 @@ final class ZonesOfCloth {
                       + of.marker().fold().words()
                       + "."));
     }
-    LaidCloth laid = LaidCloth.of(cloth, of.marker().fold());
-    Set<String> ids = new HashSet<>();
+    cloth
+        .barred(of.marker().fold())
+        .ifPresent(
+            reason ->
+                findings.add(
+                    finding(
+                        rule,
+                        unit -> "Cloth " + cloth.name() + " cannot lie so: " + reason + ".")));
     List<Zone> zones = of.marker().zones();
+    Optional<LaidCloth> like = LaidCloth.like(cloth, of.marker().fold(), zones);
+    if (like.isEmpty()) {
+      findings.add(
+          finding(
+              rule,
+              unit ->
+                  "Cloth "
+                      + cloth.name()
+                      + " cannot be folded over as far as the zones of this "
+                      + of.marker().fold().words()
+                      + " ask."));
+      return findings;
+    }
+    LaidCloth laid = like.get();
+    Set<String> ids = new HashSet<>();
     for (Zone zone : zones) {
       if (!ids.add(zone.id())) {
         findings.add(finding(rule, unit -> "Two zones are called " + zone.id() + "."));

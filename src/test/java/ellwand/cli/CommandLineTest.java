@@ -138,8 +138,8 @@ class CommandLineTest {
     Ran ran = run("lay", CAPE, "--out", out);
     assertEquals(2, ran.code());
     assertTrue(ran.err().contains("piece cape"), ran.err());
-    assertTrue(ran.err().contains("128.0 cm wide"), ran.err());
-    assertTrue(ran.err().contains("108.0 cm across"), ran.err());
+    assertTrue(ran.err().contains("128.0 cm across"), ran.err());
+    assertTrue(ran.err().contains("only 108.0 cm"), ran.err());
     assertFalse(Files.exists(out));
   }
 

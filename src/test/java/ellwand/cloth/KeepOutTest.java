@@ -19,7 +19,7 @@ class KeepOutTest {
             10,
             0,
             Direction.ANY_WAY,
-            List.of(Fold.values()),
+            List.of(Fold.OPEN, Fold.LENGTHWISE),
             Shrinkage.NONE,
             0,
             100,

@@ -41,7 +41,7 @@ class FiguresTextTest {
                              2 x yoke     80 cm²
           Twin wasted        front
                              yoke
-          On opened stretch  yoke
+          Lying single       yoke
 
           ! The neckline does not meet the fold square.
 

@@ -1,0 +1,81 @@
+package ellwand.app;
+
+import ellwand.cloth.Cloth;
+import ellwand.cloth.Fold;
+import ellwand.figures.Buying;
+import ellwand.figures.FoldTried;
+import ellwand.file.Job;
+import ellwand.lay.Lay;
+import ellwand.lay.Marker;
+import ellwand.nest.Nester;
+import ellwand.nest.Tried;
+import ellwand.pattern.InputException;
+import ellwand.units.Unit;
+import ellwand.work.Progress;
+import ellwand.work.Stop;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * One cloth's lay tried in every way in which the cloth may lie.
+ *
+ * @param best the marker that takes least cloth; it has passed the check
+ * @param tried what each way takes; empty if there is only one
+ */
+record Folded(Marker best, List<FoldTried> tried) {
+
+  /**
+   * Tries every fold of the cloth.
+   *
+   * @param unit that lengths are told in
+   * @throws InputException if a piece fits in no way
+   * @throws IllegalStateException if the marker breaks a hard rule, which is a bug of ours
+   */
+  static Folded make(
+      Job job, Lay lay, Unit unit, SearchOptions options, Stop stop, Progress progress) {
+    Cloth cloth = lay.cloth();
+    List<Tried> tried =
+        Nester.nest(
+            lay,
+            cloth.possibleFolds(),
+            options.effort(),
+            options.seed(),
+            options.threads(),
+            stop,
+            progress);
+    Optional<Marker> best =
+        tried.stream()
+            .flatMap(t -> t.marker().stream())
+            .min(Comparator.comparingDouble(Marker::clothLengthMm));
+    if (best.isEmpty()) {
+      throw new InputException(NoRoom.problem(lay, tried, unit).at(job.path().toString(), 0));
+    }
+    List<FoldTried> all = new ArrayList<>();
+    for (Fold fold : cloth.folds()) {
+      Optional<Tried> one = tried.stream().filter(t -> t.fold() == fold).findFirst();
+      all.add(foldTried(cloth, fold, one, stop, unit));
+    }
+    return new Folded(LayRun.checked(best.get()), all.size() > 1 ? all : List.of());
+  }
+
+  private static FoldTried foldTried(
+      Cloth cloth, Fold fold, Optional<Tried> tried, Stop stop, Unit unit) {
+    Optional<Marker> marker = tried.flatMap(Tried::marker);
+    if (marker.isPresent()) {
+      double length = marker.get().clothLengthMm();
+      return new FoldTried(
+          fold.words(), marker.get().lengthMm(), length, Buying.lengthMm(cloth, length), "");
+    }
+    String reason =
+        cloth
+            .barred(fold)
+            .or(() -> tried.flatMap(Tried::noRoom).map(e -> NoRoom.clause(e, unit)))
+            .orElse(
+                stop.wanted()
+                    ? "the search was stopped before it was tried"
+                    : "the cloth is too narrow to be folded so");
+    return new FoldTried(fold.words(), 0, 0, 0, reason);
+  }
+}

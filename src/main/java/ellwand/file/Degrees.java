@@ -1,0 +1,31 @@
+package ellwand.file;
+
+import ellwand.cloth.Cloth;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Reads how far a piece may turn off its grain. */
+final class Degrees {
+
+  private static final Pattern TEXT = Pattern.compile("(\\d+(?:[.,]\\d+)?)\\s*(?:deg|degrees?|°)?");
+
+  private Degrees() {}
+
+  /**
+   * Reads {@code 2 deg}, {@code 1.5 degrees}, {@code 2°} or {@code 2}.
+   *
+   * @throws IllegalArgumentException if it is none of these, or too much
+   */
+  static double parse(String text) {
+    Matcher matcher = TEXT.matcher(text.strip());
+    if (!matcher.matches()) {
+      throw new IllegalArgumentException("'" + text + "' is no angle: write for example 2 deg");
+    }
+    double degrees = Double.parseDouble(matcher.group(1).replace(',', '.'));
+    if (degrees > Cloth.MOST_TOLERANCE_DEGREES) {
+      throw new IllegalArgumentException(
+          "'" + text + "' is another grain, not a tolerance: write 10 deg or less");
+    }
+    return degrees;
+  }
+}

@@ -1,0 +1,78 @@
+package ellwand.nest;
+
+import ellwand.cloth.LaidCloth;
+import ellwand.lay.Lay;
+import ellwand.lay.Marker;
+import ellwand.nest.kernel.NoFit;
+import ellwand.rule.Check;
+import ellwand.work.Effort;
+import ellwand.work.Progress;
+import ellwand.work.Seed;
+import ellwand.work.Stop;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.CompletableFuture;
+import org.optaplanner.core.api.solver.Solver;
+import org.optaplanner.core.impl.phase.custom.CustomPhaseCommand;
+
+/** A lay on a cloth that lies in one way. */
+final class Attempt {
+
+  private final Lay lay;
+  private final LaidCloth cloth;
+  private final Placing placing;
+
+  /**
+   * Places what is wanted and searches.
+   *
+   * @throws NoRoomException if a piece fits into no zone
+   */
+  Attempt(
+      Lay lay,
+      LaidCloth cloth,
+      Phases repeat,
+      NoFit noFit,
+      Effort effort,
+      Seed seed,
+      int threads,
+      Stop stop,
+      Progress progress) {
+    this.lay = lay;
+    this.cloth = cloth;
+    LayPlan plan = Choices.first(lay, cloth, repeat);
+    placing = new Placing(lay, cloth, repeat, noFit, effort, seed, threads, stop, progress);
+    boolean choices = !Choices.neighbours(plan, plan.decision()).isEmpty();
+    // Without them the solver would look for a move for ever.
+    boolean stations = plan.servings().stream().anyMatch(s -> s.stations().size() > 1);
+    List<CustomPhaseCommand<LayPlan>> phases = new ArrayList<>();
+    if (choices) {
+      phases.add(new ExploreChoices(placing));
+    }
+    phases.add(new Deepen(placing));
+    // Configuring the solver takes a second when cold, the first marker less: so both at once.
+    CompletableFuture<Solver<LayPlan>> solver =
+        CompletableFuture.supplyAsync(() -> LaySolver.of(seed, stations, phases).buildSolver());
+    placing.construct(plan.decision());
+    solver.join().solve(plan);
+  }
+
+  /** Searches on from the best that was found. */
+  void goOn(Effort effort) {
+    placing.allow(effort);
+    placing.search(placing.best(), 1);
+  }
+
+  double clothMm() {
+    return placing.best().clothMm();
+  }
+
+  /** The kernel's sums are not trusted: the shortest that passes the check is the answer. */
+  Marker marker(Marker.Search search) {
+    Lay endless = new Lay(lay.style(), lay.cloth().endless(), lay.wanted(), lay.matches());
+    return placing.betterAndBetter().stream()
+        .filter(found -> Check.of(found.marker(endless, cloth, search)).isEmpty())
+        .map(found -> found.marker(lay, cloth, search))
+        .findFirst()
+        .orElseThrow(() -> new IllegalStateException("no marker found passes the check"));
+  }
+}

@@ -1,0 +1,14 @@
+package ellwand.nest;
+
+import ellwand.cloth.Fold;
+import ellwand.lay.Marker;
+import java.util.Optional;
+
+/**
+ * How one way of folding the cloth fared.
+ *
+ * @param marker the best that was made so; empty if none was
+ * @param noRoom why none could be; empty if one was made, or if there was no trial because the
+ *     search was stopped or the cloth is too narrow to be folded so
+ */
+public record Tried(Fold fold, Optional<Marker> marker, Optional<NoRoomException> noRoom) {}

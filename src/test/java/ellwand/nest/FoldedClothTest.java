@@ -1,0 +1,221 @@
+package ellwand.nest;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import ellwand.cloth.Cloth;
+import ellwand.cloth.Direction;
+import ellwand.cloth.Fold;
+import ellwand.cloth.LaidCloth;
+import ellwand.cloth.Shrinkage;
+import ellwand.cutting.CutPiece;
+import ellwand.lay.Copy;
+import ellwand.lay.Form;
+import ellwand.lay.Lay;
+import ellwand.lay.Marker;
+import ellwand.lay.Wanted;
+import ellwand.pattern.Cut;
+import ellwand.pattern.Grain;
+import ellwand.rule.Check;
+import ellwand.rule.Trial;
+import ellwand.units.Unit;
+import ellwand.work.Effort;
+import ellwand.work.Progress;
+import ellwand.work.Seed;
+import ellwand.work.Stop;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import org.junit.jupiter.api.Test;
+
+class FoldedClothTest {
+
+  private static Marker nested(Lay lay, Fold fold, int steps) {
+    Marker marker =
+        Nester.nest(lay, fold, Effort.ofSteps(steps), new Seed(1), 1, new Stop(), Progress.NONE);
+    assertEquals(List.of(), Check.of(marker).stream().map(f -> f.sentence(Unit.MM)).toList());
+    return marker;
+  }
+
+  private static Cloth cloth(double usable, double selvedge, Direction direction, Fold... folds) {
+    return new Cloth(
+        "main",
+        usable + 2 * selvedge,
+        selvedge,
+        0,
+        direction,
+        List.of(folds),
+        Shrinkage.NONE,
+        0,
+        50,
+        0,
+        "");
+  }
+
+  /** 1000 mm wide; beside each other the gap would count. */
+  private static Cloth gapped(Direction direction, Fold fold) {
+    return Trial.cloth(1000, 5, direction, fold);
+  }
+
+  private static Cloth tube(double flat) {
+    return new Cloth(
+        "main",
+        flat,
+        0,
+        0,
+        Direction.ONE_WAY,
+        List.of(Fold.TUBULAR),
+        Shrinkage.NONE,
+        0,
+        50,
+        0,
+        "",
+        List.of(),
+        Optional.empty(),
+        Optional.empty(),
+        true,
+        0);
+  }
+
+  private static Copy of(Marker marker, String piece) {
+    return marker.copies().stream().filter(c -> c.piece().equals(piece)).findFirst().orElseThrow();
+  }
+
+  /** Each half stands on the fold if it may; a third piece leaves no room for that. */
+  @Test
+  void twoHalvesThatLieOpenedInADoubleZoneAreOnePlacement() {
+    CutPiece collar =
+        Trial.piece(
+            "collar", Grain.ACROSS, "2 on fold", Trial.points(0, 0, 200, 0, 200, 90, 0, 90));
+    Lay lay = Trial.lay(cloth(500, 0, Direction.ANY_WAY, Fold.LENGTHWISE), collar);
+    Marker marker = nested(lay, Fold.LENGTHWISE, 20);
+    // Across the grain it cannot stand on a lengthwise fold; 180 long opened, 200 wide.
+    assertEquals(1, marker.copies().size());
+    assertEquals(Form.PAIR, marker.copies().get(0).form());
+    assertEquals(180, marker.lengthMm(), 1e-6);
+    assertEquals(2 * 2 * 200 * 90.0, marker.lay().wantedAreaMm2());
+  }
+
+  /** A back on the fold beside a skirt that is wider than half the cloth. */
+  @Test
+  void partFoldIsAsDeepAsThePieceOnIt() {
+    CutPiece back = Trial.rectangle("back", "1 on fold", 600, 150);
+    CutPiece apron = Trial.sloped("apron", "1", 600, 680);
+    Lay lay = Trial.lay(cloth(1000, 20, Direction.ONE_WAY, Fold.PART), back, apron);
+    Marker marker = nested(lay, Fold.PART, 200);
+    assertEquals(600, marker.lengthMm(), 1e-6);
+    assertEquals(Form.HALF, of(marker, "back").form());
+    assertEquals(150, marker.zone("folded").box().maxY(), 0.011);
+    // The turned-in selvedge covers 20 mm more; the single cloth reaches to 1000 - 150.
+    assertEquals(170, marker.zone("single").box().minY(), 0.011);
+    assertEquals(850, marker.zone("single").box().maxY(), 0.011);
+    assertEquals(600, marker.clothLengthMm(), 1e-6);
+  }
+
+  /** Two half pieces of unlike width, which together take all of the cloth. */
+  @Test
+  void doubleFoldMeetsWhereTheWiderPieceEnds() {
+    CutPiece front = Trial.rectangle("front", "1 on fold", 500, 300);
+    CutPiece back = Trial.rectangle("back", "1 on fold", 500, 180);
+    Lay lay = Trial.lay(cloth(1000, 20, Direction.ONE_WAY, Fold.DOUBLE), front, back);
+    Marker marker = nested(lay, Fold.DOUBLE, 200);
+    assertEquals(500, marker.lengthMm(), 1e-6);
+    // Both selvedges lie side by side, 20 mm each, between the two zones.
+    LaidCloth laid =
+        Borders.of(lay, Fold.DOUBLE).stream()
+            .filter(l -> Math.abs(l.bands().get(0).highY() - 300) < 0.011)
+            .findFirst()
+            .orElseThrow();
+    assertEquals(340, laid.band("second fold").orElseThrow().lowY(), 0.011);
+    assertEquals(520, laid.band("second fold").orElseThrow().highY(), 1e-6);
+  }
+
+  /** A pair wider than half the cloth: folded across, the cloth counts twice. */
+  @Test
+  void crosswiseFoldCountsTwice() {
+    CutPiece cape = Trial.rectangle("cape", "pair", 400, 700);
+    Lay lay = Trial.lay(gapped(Direction.ANY_WAY, Fold.CROSSWISE), cape);
+    Marker marker = nested(lay, Fold.CROSSWISE, 20);
+    assertEquals(Form.PAIR, marker.copies().get(0).form());
+    assertEquals(400, marker.lengthMm(), 1e-6);
+    assertEquals(800, marker.clothLengthMm(), 1e-6);
+    assertEquals(400 * 700 * 2.0 / (1000 * 800), marker.utilisation(), 1e-9);
+  }
+
+  /** Its fold edge lies across the warp when its grain does. */
+  @Test
+  void halfStandsOnACrosswiseFold() {
+    CutPiece yoke =
+        Trial.piece(
+            "yoke", Grain.ACROSS, "1 on fold", Trial.points(0, 0, 900, 0, 900, 200, 0, 200));
+    Lay lay = Trial.lay(cloth(1000, 10, Direction.ANY_WAY, Fold.CROSSWISE), yoke);
+    Marker marker = nested(lay, Fold.CROSSWISE, 20);
+    assertEquals(Form.HALF, marker.copies().get(0).form());
+    assertEquals(0, marker.copies().get(0).outline().box().minX(), 1e-6);
+    assertEquals(400, marker.clothLengthMm(), 1e-6);
+  }
+
+  @Test
+  void turnedLengthsLieOneWay() {
+    CutPiece cape = Trial.rectangle("cape", "pair", 400, 700);
+    Lay lay = Trial.lay(gapped(Direction.ONE_WAY, Fold.TURNED), cape);
+    Marker marker = nested(lay, Fold.TURNED, 20);
+    assertEquals(Form.PAIR, marker.copies().get(0).form());
+    assertEquals(800, marker.clothLengthMm(), 1e-6);
+  }
+
+  @Test
+  void tubeHasAFoldOnEachSide() {
+    CutPiece front = Trial.rectangle("front", "1 on fold", 500, 300);
+    CutPiece back = Trial.rectangle("back", "1 on fold", 500, 290);
+    Lay lay = Trial.lay(tube(600), front, back);
+    Marker marker = nested(lay, Fold.TUBULAR, 200);
+    assertEquals(500, marker.lengthMm(), 1e-6);
+    assertEquals(500 * 590 * 2.0 / (1200 * 500), marker.utilisation(), 1e-9);
+  }
+
+  /** What anyone can do: one copy behind the other on the open cloth. */
+  @Property(tries = 30)
+  void everyFoldGivesALegalMarker(@ForAll long seed) {
+    Random random = new Random(seed);
+    boolean tubular = random.nextInt(7) == 0;
+    Direction direction = Direction.values()[random.nextInt(3)];
+    double usable = 700 + random.nextInt(800);
+    double selvedge = random.nextInt(3) * 8;
+    Cloth bare = tubular ? tube(usable / 2) : cloth(usable, selvedge, direction, Fold.OPEN);
+    List<Fold> folds =
+        Cloth.anyFold(tubular, direction).stream().filter(f -> bare.barred(f).isEmpty()).toList();
+    Fold fold = folds.get(random.nextInt(folds.size()));
+    List<Wanted> wanted = new ArrayList<>();
+    for (int i = 0; i < 2 + random.nextInt(3); i++) {
+      CutPiece piece = piece(random, "piece " + i, usable);
+      wanted.addAll(Trial.wanted(piece, "110", 1));
+      wanted.addAll(Trial.wanted(piece, "110", 2));
+    }
+    Lay lay =
+        new Lay(
+            "pinafore", tubular ? bare : cloth(usable, bare.selvedgeMm(), direction, fold), wanted);
+    Marker marker = nested(lay, tubular ? Fold.TUBULAR : fold, 30);
+    double behind = 0;
+    for (Wanted w : wanted) {
+      double length = Form.OPENED.drawn(w.cut()).cutting().box().length();
+      behind += w.how() == Cut.How.PAIR ? 2 * length : length;
+    }
+    double most = behind;
+    assertTrue(
+        marker.clothLengthMm() <= 2 * most + 1e-6, () -> marker.clothLengthMm() + " " + most);
+  }
+
+  private static CutPiece piece(Random random, String name, double usable) {
+    double length = 60 + random.nextInt(250);
+    double width = 60 + random.nextInt((int) (usable / 2) - 80);
+    return switch (random.nextInt(3)) {
+      case 0 -> Trial.rectangle(name, "2", length, width);
+      case 1 -> Trial.sloped(name, "pair", length, width);
+      default -> Trial.rectangle(name, (1 + random.nextInt(2)) + " on fold", length, width);
+    };
+  }
+}
