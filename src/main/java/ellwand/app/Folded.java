@@ -21,20 +21,19 @@ import java.util.Optional;
 /**
  * One cloth's lay tried in every way in which the cloth may lie.
  *
- * @param best the marker that takes least cloth; it has passed the check
- * @param tried what each way takes; empty if there is only one
+ * @param marker the one that takes least cloth; empty if a piece fits in no way
+ * @param tried what each way takes
+ * @param all the same with their markers
  */
-record Folded(Marker best, List<FoldTried> tried) {
+record Folded(Lay lay, Optional<Marker> marker, List<FoldTried> tried, List<Tried> all) {
 
   /**
    * Tries every fold of the cloth.
    *
    * @param unit that lengths are told in
-   * @throws InputException if a piece fits in no way
    * @throws IllegalStateException if the marker breaks a hard rule, which is a bug of ours
    */
-  static Folded make(
-      Job job, Lay lay, Unit unit, SearchOptions options, Stop stop, Progress progress) {
+  static Folded make(Lay lay, Unit unit, SearchOptions options, Stop stop, Progress progress) {
     Cloth cloth = lay.cloth();
     List<Tried> tried =
         Nester.nest(
@@ -49,15 +48,22 @@ record Folded(Marker best, List<FoldTried> tried) {
         tried.stream()
             .flatMap(t -> t.marker().stream())
             .min(Comparator.comparingDouble(Marker::clothLengthMm));
-    if (best.isEmpty()) {
-      throw new InputException(NoRoom.problem(lay, tried, unit).at(job.path().toString(), 0));
-    }
-    List<FoldTried> all = new ArrayList<>();
+    List<FoldTried> figures = new ArrayList<>();
     for (Fold fold : cloth.folds()) {
       Optional<Tried> one = tried.stream().filter(t -> t.fold() == fold).findFirst();
-      all.add(foldTried(cloth, fold, one, stop, unit));
+      figures.add(foldTried(cloth, fold, one, stop, unit));
     }
-    return new Folded(LayRun.checked(best.get()), all.size() > 1 ? all : List.of());
+    return new Folded(lay, best.map(LayRun::checked), figures, tried);
+  }
+
+  /**
+   * The marker that takes least cloth.
+   *
+   * @throws InputException if a piece fits in no way
+   */
+  Marker best(Job job, Unit unit) {
+    return marker.orElseThrow(
+        () -> new InputException(NoRoom.problem(lay, all, unit).at(job.path().toString(), 0)));
   }
 
   private static FoldTried foldTried(

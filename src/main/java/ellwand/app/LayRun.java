@@ -45,9 +45,11 @@ public final class LayRun {
     List<Marker> markers = new ArrayList<>();
     List<Figures> figures = new ArrayList<>();
     for (Cloth cloth : job.cloths()) {
-      Folded folded = Folded.make(job, Lays.of(job, cloth), unit, options, stop, progress);
-      markers.add(folded.best());
-      figures.add(Figures.of(folded.best(), List.of(), folded.tried()));
+      Folded folded = Folded.make(Lays.of(job, cloth), unit, options, stop, progress);
+      Marker best = folded.best(job, unit);
+      markers.add(best);
+      figures.add(
+          Figures.of(best, List.of(), folded.tried().size() > 1 ? folded.tried() : List.of()));
     }
     return made(job, markers, figures, unit);
   }

@@ -14,6 +14,7 @@ import picocli.CommandLine.ExitCode;
         "Plans how to lay pattern pieces on cloth: how much to buy, where each piece lies.",
     subcommands = {
       LayCommand.class,
+      CompareCommand.class,
       FitCommand.class,
       CheckCommand.class,
       DrawCommand.class,

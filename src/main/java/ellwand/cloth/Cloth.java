@@ -3,6 +3,7 @@ package ellwand.cloth;
 import ellwand.geometry.Motion;
 import ellwand.geometry.Outline;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -22,6 +23,7 @@ import java.util.Optional;
  * @param stock the remnant that it is; empty for cloth that is bought by length
  * @param tubular a knitted tube: its width is that of the tube lying flat, and it has no selvedge
  * @param grainToleranceDegrees how far a piece may turn off its grain
+ * @param widthPrices what a metre costs by the width, mm, where it is sold in several
  */
 public record Cloth(
     String name,
@@ -39,7 +41,8 @@ public record Cloth(
     Optional<Repeat> repeat,
     Optional<Stock> stock,
     boolean tubular,
-    double grainToleranceDegrees) {
+    double grainToleranceDegrees,
+    Map<Double, Double> widthPrices) {
 
   /** Shops that think in metres cut to 10 cm; common practice. */
   public static final double USUAL_SHOP_STEP_MM = 100;
@@ -76,12 +79,14 @@ public record Cloth(
         Optional.empty(),
         Optional.empty(),
         false,
-        0);
+        0,
+        Map.of());
   }
 
   public Cloth {
     folds = List.copyOf(folds);
     flaws = List.copyOf(flaws);
+    widthPrices = Map.copyOf(widthPrices);
     require(widthMm > 0, name, "its width must be more than 0");
     require(selvedgeMm >= 0, name, "its selvedge cannot be less than 0");
     require(gapMm >= 0, name, "the gap between pieces cannot be less than 0");
@@ -178,6 +183,30 @@ public record Cloth(
     return with(folds, flaws, Optional.of(woven), stock);
   }
 
+  /** The same sold in another width, at the price of that width if that is known. */
+  public Cloth wide(double otherWidthMm) {
+    double price =
+        widthPrices.isEmpty() ? pricePerMetre : widthPrices.getOrDefault(otherWidthMm, 0.0);
+    return new Cloth(
+        name,
+        otherWidthMm,
+        selvedgeMm,
+        gapMm,
+        direction,
+        folds,
+        shrinkage,
+        endsMm,
+        shopStepMm,
+        price,
+        currency,
+        flaws,
+        repeat,
+        stock,
+        tubular,
+        grainToleranceDegrees,
+        widthPrices);
+  }
+
   private Cloth with(
       List<Fold> ways, List<Flaw> found, Optional<Repeat> woven, Optional<Stock> shelf) {
     return new Cloth(
@@ -196,7 +225,8 @@ public record Cloth(
         woven,
         shelf,
         tubular,
-        grainToleranceDegrees);
+        grainToleranceDegrees,
+        widthPrices);
   }
 
   /**

@@ -76,6 +76,7 @@ public record Remnant(
         of.repeat(),
         Optional.of(new Stock(name, lengthMm)),
         of.tubular(),
-        of.grainToleranceDegrees());
+        of.grainToleranceDegrees(),
+        of.widthPrices());
   }
 }

@@ -8,7 +8,9 @@ import ellwand.cloth.Repeat;
 import ellwand.cloth.Shrinkage;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Reads {@code cloths:}. */
@@ -85,8 +87,23 @@ final class ClothsReader {
             repeat,
             Optional.empty(),
             tubular,
-            degrees);
+            degrees,
+            widthPrices(spot.get("prices")));
     return lying(cloth, spot.get("fold"));
+  }
+
+  /** Prices a metre by width, mm. */
+  private static Map<Double, Double> widthPrices(Spot spot) {
+    Map<Double, Double> prices = new LinkedHashMap<>();
+    for (Spot entry : spot.items()) {
+      Optional<Double> width = entry.get("width").lengthAbove0();
+      Spot price = entry.get("price");
+      price
+          .text()
+          .flatMap(t -> price.attempt(() -> Price.parse(t)))
+          .ifPresent(p -> width.ifPresent(w -> prices.put(w, p.perMetre())));
+    }
+    return prices;
   }
 
   /** The cloth if there is a way to lie that it allows; those that it does not allow are told. */

@@ -10,6 +10,7 @@ import org.optaplanner.core.config.phase.custom.CustomPhaseConfig;
 import org.optaplanner.core.config.score.director.ScoreDirectorFactoryConfig;
 import org.optaplanner.core.config.solver.EnvironmentMode;
 import org.optaplanner.core.config.solver.SolverConfig;
+import org.optaplanner.core.config.solver.monitoring.MonitoringConfig;
 import org.optaplanner.core.config.solver.random.RandomType;
 import org.optaplanner.core.config.solver.termination.TerminationConfig;
 import org.optaplanner.core.impl.phase.custom.CustomPhaseCommand;
@@ -32,6 +33,8 @@ final class LaySolver {
             .withEnvironmentMode(EnvironmentMode.REPRODUCIBLE)
             .withRandomType(RandomType.JDK)
             .withRandomSeed(seed.value())
+            // Several solvers may run at once, and would warn that their meters clash.
+            .withMonitoringConfig(new MonitoringConfig().withSolverMetricList(List.of()))
             .withSolutionClass(LayPlan.class)
             .withEntityClasses(Serving.class, GarmentHeading.class, StretchLength.class)
             .withScoreDirectorFactory(

@@ -25,6 +25,7 @@ import ellwand.work.Seed;
 import ellwand.work.Stop;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import net.jqwik.api.ForAll;
@@ -77,7 +78,8 @@ class FoldedClothTest {
         Optional.empty(),
         Optional.empty(),
         true,
-        0);
+        0,
+        Map.of());
   }
 
   private static Copy of(Marker marker, String piece) {

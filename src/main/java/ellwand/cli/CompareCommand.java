@@ -1,0 +1,107 @@
+package ellwand.cli;
+
+import ellwand.app.CompareRun;
+import ellwand.app.SearchOptions;
+import ellwand.cloth.Cloth;
+import ellwand.figures.Comparison;
+import ellwand.figures.ComparisonText;
+import ellwand.file.ComparisonWriter;
+import ellwand.file.Job;
+import ellwand.file.JobReader;
+import ellwand.units.Length;
+import ellwand.units.Unit;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
+import picocli.CommandLine.Spec;
+
+/** Compares widths and ways of laying. */
+@Command(
+    name = "compare",
+    mixinStandardHelpOptions = true,
+    description =
+        "Lays one cloth of a job in several widths and in every way in which it may lie: a table, a"
+            + " chart, and what to buy.",
+    footer = {
+      "",
+      "The effort is for all widths together and shared out evenly.",
+      "",
+      "Example: compare sample-markers/weir-jacket/job.yaml --widths 90cm,115cm,140cm",
+      "Exit code 1: no width will do."
+    })
+final class CompareCommand implements Callable<Integer> {
+
+  @Parameters(paramLabel = "JOB.yaml", description = "The job file.")
+  private Path jobPath;
+
+  @Option(
+      names = "--widths",
+      paramLabel = "WIDTH",
+      split = ",",
+      description =
+          "Widths as bought, such as 90cm,115cm. Default: that of the job, those it has prices for,"
+              + " and 90, 115, 140 and 150 cm.")
+  private List<String> widths = List.of();
+
+  @Option(names = "--cloth", paramLabel = "NAME", description = "Default: the job's first cloth.")
+  private String clothName;
+
+  @Option(
+      names = "--out",
+      paramLabel = "DIR",
+      description = "Folder for the results. Default: the job's name with -compare.")
+  private Path out;
+
+  @Mixin private SearchMixin search;
+  @Mixin private ShowMixin show;
+  @ParentCommand private Main main;
+  @Spec private CommandSpec spec;
+
+  @Override
+  public Integer call() {
+    Job job = JobReader.read(jobPath);
+    Unit unit = show.unit().orElse(job.unit());
+    Cloth cloth = CompareRun.cloth(job, Optional.ofNullable(clothName));
+    List<Double> asked =
+        widths.isEmpty()
+            ? CompareRun.usualWidths(cloth)
+            : widths.stream().map(text -> width(text, job.unit(), cloth)).toList();
+    SearchOptions options = search.options();
+    PrintWriter err = spec.commandLine().getErr();
+    Comparison comparison;
+    try (Console console = Console.open(err, options.effort(), unit)) {
+      comparison = CompareRun.make(job, cloth, asked, unit, options, main.stop(), console);
+    }
+    String name = jobPath.getFileName().toString().replaceFirst("\\.ya?ml$", "");
+    Path folder = out == null ? jobPath.resolveSibling(name + "-compare") : out;
+    CompareRun.write(comparison, unit, folder).forEach(file -> err.println("Written: " + file));
+    PrintWriter results = spec.commandLine().getOut();
+    if (show.json()) {
+      results.println(
+          new String(ComparisonWriter.bytes(comparison), StandardCharsets.UTF_8).strip());
+    } else {
+      results.println(ComparisonText.of(comparison, unit).stripTrailing());
+    }
+    return comparison.possible() ? Main.DONE : Main.RULE_BROKEN;
+  }
+
+  private double width(String text, Unit bare, Cloth cloth) {
+    try {
+      double mm = Length.parse(text, bare).mm();
+      cloth.wide(mm);
+      return mm;
+    } catch (IllegalArgumentException e) {
+      throw new ParameterException(spec.commandLine(), "--widths: " + e.getMessage(), e);
+    }
+  }
+}
