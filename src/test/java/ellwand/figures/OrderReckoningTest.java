@@ -1,0 +1,92 @@
+package ellwand.figures;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import ellwand.figures.OrderFigures.SizeCost;
+import ellwand.figures.OrderFigures.Sum;
+import ellwand.order.Cost;
+import ellwand.order.CutOrderPlan;
+import ellwand.order.GarmentLengths;
+import ellwand.order.Limits;
+import ellwand.order.Order;
+import ellwand.order.OrderPlanner;
+import ellwand.order.Spreading;
+import ellwand.order.Tolerance;
+import ellwand.work.Effort;
+import ellwand.work.Progress;
+import ellwand.work.Seed;
+import ellwand.work.Stop;
+import java.util.Map;
+import java.util.Optional;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.IntRange;
+import org.junit.jupiter.api.Test;
+
+/** What the report of an order says adds up. */
+class OrderReckoningTest {
+
+  private static final GarmentLengths LENGTHS =
+      new GarmentLengths(Map.of("S", 800.0, "M", 1000.0, "L", 1250.0));
+
+  private static OrderFigures figures(Order order) {
+    CutOrderPlan plan =
+        OrderPlanner.plan(
+            order, LENGTHS, Effort.ofSteps(50), new Seed(1), new Stop(), Progress.NONE);
+    return new OrderReckoning(plan, Map.of(), LENGTHS)
+        .figures("Aprons", "", "", new Sum(0, 0, 0), Optional.empty());
+  }
+
+  private static Order order(Map<String, Map<String, Integer>> wanted, Spreading spreading) {
+    return new Order(
+        wanted, new Limits(12, 3, 4000, 40), new Tolerance(1, 0), new Cost(7, 5), spreading);
+  }
+
+  @Property(tries = 40)
+  void costsAndClothAddUp(
+      @ForAll @IntRange(max = 20) int s,
+      @ForAll @IntRange(min = 1, max = 20) int m,
+      @ForAll @IntRange(max = 20) int l,
+      @ForAll boolean folded) {
+    Spreading folds =
+        new Spreading(
+            Spreading.Faces.FOLDED,
+            Spreading.Headings.ONE_WAY,
+            ellwand.cloth.Direction.ANY_WAY,
+            false,
+            false);
+    OrderFigures figures =
+        figures(
+            order(
+                Map.of("red", Map.of("S", s, "M", m), "blue", Map.of("M", m, "L", l)),
+                folded ? folds : Spreading.PLAIN));
+    double cost = figures.sizes().stream().mapToDouble(z -> z.cut() * z.cost()).sum();
+    double cloth = figures.sizes().stream().mapToDouble(z -> z.cut() * z.clothMm()).sum();
+    assertEquals(figures.total().cost(), cost, 1e-6);
+    assertEquals(figures.total().clothMm(), cloth, 1e-6);
+    assertEquals(
+        figures.total().clothMm(),
+        figures.clothByColour().values().stream().mapToDouble(Double::doubleValue).sum(),
+        1e-6);
+    assertEquals(figures.garments(), figures.sizes().stream().mapToInt(SizeCost::cut).sum());
+    for (LayTicket lay : figures.lays()) {
+      int layers = folded ? lay.totalPlies() / 2 : lay.totalPlies();
+      assertEquals(layers * 40, lay.endLossMm(), 1e-6);
+      assertEquals(layers * (lay.lengthMm() + 40), lay.totalClothMm(), 1e-6);
+    }
+  }
+
+  @Test
+  void oneLayWorkedOutByHand() {
+    // 2 x M and 1 x S in one marker of 2.8 m, 5 plies: 5 x 2.84 m at 5 a metre, and 7 for the lay.
+    OrderFigures figures = figures(order(Map.of("red", Map.of("S", 5, "M", 10)), Spreading.PLAIN));
+    assertEquals(new Sum(1, 14200, 78), figures.total());
+    SizeCost small =
+        figures.sizes().stream().filter(z -> z.size().equals("S")).findFirst().orElseThrow();
+    // A third of the lay, and 800 of 2800 of its cloth, over five garments.
+    assertEquals((7 / 3.0 + 14.2 * 5 * 800 / 2800) / 5, small.cost(), 1e-9);
+    String text = OrderText.of(figures, ellwand.units.Unit.CM);
+    assertTrue(text.startsWith("Aprons: 15 garments in 1 lay, 14.20 m of cloth for 78.00\n"), text);
+  }
+}
