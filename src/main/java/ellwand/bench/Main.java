@@ -80,24 +80,26 @@ public final class Main implements Callable<Integer> {
     List<Result> results = new ArrayList<>();
     boolean legal = true;
     System.out.printf(
-        "%-18s %5s %8s %9s %9s %8s %10s %9s%n",
-        "instance", "seed", "threads", "seconds", "density%", "first s", "moves/s", "heap MB");
+        "%-18s %6s %5s %7s %8s %9s %8s %8s %10s %8s%n",
+        "instance",
+        "copies",
+        "seed",
+        "threads",
+        "seconds",
+        "density",
+        "first s",
+        "to 2% s",
+        "poses/s",
+        "heap MB");
     for (Instance instance : instances()) {
+      PeakHeap.reset();
       Result result = Trial.run(instance, effort(), new Seed(seed), threads);
+      long heap = PeakHeap.megabytes();
       List<String> faults = Judge.faults(instance, result.placed());
       faults.forEach(f -> System.err.println(instance.name() + ": " + f));
       legal &= faults.isEmpty();
       results.add(result);
-      System.out.printf(
-          "%-18s %5d %8d %9.1f %9.3f %8.2f %10.0f %9d%n",
-          instance.name(),
-          seed,
-          threads,
-          result.seconds(),
-          100 * result.density(),
-          result.firstLegalSeconds(),
-          result.moves() / result.seconds(),
-          (Runtime.getRuntime().totalMemory() - Runtime.getRuntime().freeMemory()) >> 20);
+      print(result, heap);
       if (draw != null) {
         ResultDrawing.write(draw, result);
       }
@@ -106,6 +108,21 @@ public final class Main implements Callable<Integer> {
       ResultFile.write(out, results);
     }
     return legal ? 0 : 1;
+  }
+
+  private void print(Result result, long heap) {
+    System.out.printf(
+        "%-18s %6d %5d %7d %8.1f %8.3f%% %8.2f %8.2f %10.0f %8d%n",
+        result.instance().name(),
+        result.placed().size(),
+        seed,
+        threads,
+        result.seconds(),
+        100 * result.density(),
+        result.firstLegalSeconds(),
+        result.secondsToWithin(0.02),
+        result.moves() / result.seconds(),
+        heap);
   }
 
   private Effort effort() {

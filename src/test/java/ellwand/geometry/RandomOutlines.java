@@ -1,5 +1,6 @@
 package ellwand.geometry;
 
+import java.util.Arrays;
 import java.util.SplittableRandom;
 
 /** Outlines for random tests: flat, counter-clockwise, without crossings. */
@@ -43,7 +44,7 @@ public final class RandomOutlines {
         ring[at++] = floor;
       }
     }
-    return java.util.Arrays.copyOf(ring, at);
+    return Arrays.copyOf(ring, at);
   }
 
   /** A smooth body of many points with one broad bay, like a garment's front. */

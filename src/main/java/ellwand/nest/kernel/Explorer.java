@@ -55,7 +55,8 @@ final class Explorer {
         if (step > LEAST_STEP) {
           step = Math.max(LEAST_STEP, step / 2);
           pool.clear();
-        } else if (!restart(target)) {
+        } else {
+          restart(target);
           compress();
         }
       }
@@ -105,17 +106,16 @@ final class Explorer {
   }
 
   /** Starts again from failed arrangements, each with two large copies exchanged. */
-  private boolean restart(double target) {
+  private void restart(double target) {
     for (int i = 0; i < RESTARTS && !budget.spent() && target < budget.best.length; i++) {
       arrangement.take(pool.pick(dice));
       for (int swaps = 1 + dice.below(2); swaps > 0; swaps--) {
         swapLarge();
       }
       if (separate()) {
-        return true;
+        return;
       }
     }
-    return false;
   }
 
   private void swapLarge() {

@@ -1,5 +1,8 @@
 package ellwand.nest.kernel;
 
+import java.util.ArrayList;
+import java.util.List;
+
 /** Places of all copies on a strip of a certain length; not to be changed once made. */
 final class Snapshot {
 
@@ -25,7 +28,7 @@ final class Snapshot {
   }
 
   Layout layout(Plan plan) {
-    java.util.List<Layout.Pose> poses = new java.util.ArrayList<>(x.length);
+    List<Layout.Pose> poses = new ArrayList<>(x.length);
     for (int i = 0; i < x.length; i++) {
       int s = plan.kinds[plan.kind[i]].shape[form[i]];
       poses.add(new Layout.Pose(form[i], x[i] - plan.centreX[s], y[i] - plan.centreY[s]));

@@ -13,6 +13,7 @@ import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
 
 /** The table's depth judged by JTS: 0 without overlap, else the distance to the nearest exit. */
@@ -41,7 +42,7 @@ class PairTableTest {
         Shapes.FACTORY.createMultiLineString(
             rings.stream()
                 .map(r -> Shapes.polygon(r, 0, 0).getExteriorRing())
-                .toArray(org.locationtech.jts.geom.LineString[]::new));
+                .toArray(LineString[]::new));
     Polygon fixed = Shapes.polygon(still, 0, 0);
     double[] way = new double[2];
     for (int i = 0; i < 40; i++) {
