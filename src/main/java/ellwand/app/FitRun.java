@@ -94,11 +94,22 @@ public final class FitRun {
     return times;
   }
 
+  /** A marker of all that is wanted on its remnant, if one is found; it has passed the check. */
+  static Optional<Marker> fitting(Lay lay, SearchOptions options, Stop stop, Progress progress) {
+    return lay.wantedAreaMm2() > room(lay.cloth())
+        ? Optional.empty()
+        : new FitRun(options, stop, progress)
+            .shortest(lay, options.effort())
+            .filter(FitRun::fits)
+            .map(LayRun::checked);
+  }
+
   private Answer answer(Remnant remnant, Lay lay) {
     Effort third = options.effort().share(3);
-    Optional<Marker> fitting = shortest(lay, third).filter(FitRun::fits);
+    Optional<Marker> fitting =
+        fitting(lay, new SearchOptions(third, options.seed(), options.threads()), stop, progress);
     if (fitting.isPresent()) {
-      Marker marker = LayRun.checked(fitting.get());
+      Marker marker = fitting.get();
       return new Answer(
           remnant, Optional.of(marker), Fitting.all(lay, remnant.name(), marker.clothLengthMm()));
     }

@@ -58,7 +58,9 @@ public final class LayRun {
   static Made made(Job job, List<Marker> markers, List<Figures> figures, Unit unit) {
     List<String> cautions = new ArrayList<>(Cautions.of(job.wear()));
     cautions.addAll(job.notes());
-    return new Made(job, markers, JobFigures.of(job.style().name(), figures, cautions), unit);
+    int garments = job.garments().values().stream().mapToInt(n -> n).sum();
+    return new Made(
+        job, markers, JobFigures.of(job.style().name(), garments, figures, cautions), unit);
   }
 
   static Marker checked(Marker marker) {
@@ -84,17 +86,39 @@ public final class LayRun {
     for (int i = 0; i < made.markers().size(); i++) {
       Marker marker = made.markers().get(i);
       Figures figures = made.figures().cloths().get(i);
-      String name = figures.cloth();
+      String name = name(made, marker);
       MarkerDrawing drawing = MarkerDrawing.of(marker, figures, made.unit());
       files.put(folder.resolve(name + ".svg"), drawing.svg());
       files.put(folder.resolve(name + ".png"), drawing.png());
       files.put(folder.resolve(name + ".pdf"), drawing.pdf());
-      files.put(folder.resolve(name + ".marker.json"), MarkerWriter.bytes(marker, made.job()));
+      files.put(folder.resolve(name + ".marker.json"), file(made.job(), marker));
     }
     files.put(folder.resolve("figures.json"), Json.bytes(made.figures()));
     files.put(
         folder.resolve("cut-sheet.pdf"), CutSheet.pdf(made.figures(), made.markers(), made.unit()));
     files.forEach(WholeFile::write);
     return List.copyOf(files.keySet());
+  }
+
+  /** The cloth, with the remnant where there are several pieces of it. */
+  private static String name(Made made, Marker marker) {
+    String cloth = marker.lay().cloth().name();
+    boolean several =
+        made.markers().stream().filter(m -> m.lay().cloth().name().equals(cloth)).count() > 1;
+    return several
+        ? cloth + marker.lay().cloth().stock().map(s -> " on " + s.name()).orElse(" to buy")
+        : cloth;
+  }
+
+  private static byte[] file(Job job, Marker marker) {
+    record Garment(String size, int number) {}
+    Map<String, Integer> garments = new LinkedHashMap<>();
+    marker.lay().wanted().stream()
+        .map(w -> new Garment(w.size(), w.garment()))
+        .distinct()
+        .forEach(g -> garments.merge(g.size(), 1, Integer::sum));
+    return garments.equals(job.garments())
+        ? MarkerWriter.bytes(marker, job)
+        : MarkerWriter.bytesInOrder(marker, job, garments);
   }
 }

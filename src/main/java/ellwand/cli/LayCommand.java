@@ -2,6 +2,7 @@ package ellwand.cli;
 
 import ellwand.app.LayRun;
 import ellwand.app.SearchOptions;
+import ellwand.app.ShelfRun;
 import ellwand.figures.FiguresText;
 import ellwand.file.Job;
 import ellwand.file.JobReader;
@@ -42,6 +43,13 @@ final class LayCommand implements Callable<Integer> {
       description = "Folder for the results. Default: the job's name with -out.")
   private Path out;
 
+  @Option(
+      names = "--use-remnants",
+      description =
+          "Use up the remnants of the job first, whole garments at a time, and buy cloth for the"
+              + " rest.")
+  private boolean useRemnants;
+
   @Mixin private SearchMixin search;
   @Mixin private ShowMixin show;
   @ParentCommand private Main main;
@@ -55,7 +63,10 @@ final class LayCommand implements Callable<Integer> {
     PrintWriter err = spec.commandLine().getErr();
     LayRun.Made made;
     try (Console console = Console.open(err, options.effort(), unit)) {
-      made = LayRun.make(job, unit, options, main.stop(), console);
+      made =
+          useRemnants
+              ? ShelfRun.make(job, unit, options, main.stop(), console)
+              : LayRun.make(job, unit, options, main.stop(), console);
     }
     LayRun.write(made, out == null ? defaultOut() : out)
         .forEach(file -> err.println("Written: " + file));

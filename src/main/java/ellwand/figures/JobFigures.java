@@ -35,8 +35,20 @@ public record JobFigures(
    */
   public static JobFigures of(String style, List<Figures> cloths, List<String> cautions) {
     int garments = cloths.stream().mapToInt(Figures::garments).max().orElseThrow();
+    return of(style, garments, cloths, cautions);
+  }
+
+  /**
+   * Adds up.
+   *
+   * @param garments how many are cut, which several markers of one cloth may share out
+   * @param cloths at least one
+   * @param cautions sentences that concern the whole job
+   */
+  public static JobFigures of(
+      String style, int garments, List<Figures> cloths, List<String> cautions) {
     boolean known =
-        cloths.stream().allMatch(c -> c.pricePerMetre() > 0)
+        cloths.stream().allMatch(c -> c.pricePerMetre() > 0 || c.lengthToBuyMm() == 0)
             && cloths.stream().map(Figures::currency).distinct().count() == 1;
     double total = known ? cloths.stream().mapToDouble(Figures::cost).sum() : 0;
     return new JobFigures(

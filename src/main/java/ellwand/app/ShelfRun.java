@@ -1,0 +1,107 @@
+package ellwand.app;
+
+import ellwand.cloth.Cloth;
+import ellwand.cloth.Remnant;
+import ellwand.figures.Figures;
+import ellwand.file.Job;
+import ellwand.lay.Lay;
+import ellwand.lay.Marker;
+import ellwand.pattern.InputException;
+import ellwand.units.Unit;
+import ellwand.work.Effort;
+import ellwand.work.Progress;
+import ellwand.work.Stop;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Uses up the remnants of a job first and buys cloth for the rest. All pieces that a garment needs
+ * of one cloth come from one piece of it, since shades differ from bolt to bolt.
+ */
+public final class ShelfRun {
+
+  private final Job job;
+  private final Unit unit;
+  private final SearchOptions options;
+  private final Stop stop;
+  private final Progress progress;
+
+  private ShelfRun(Job job, Unit unit, SearchOptions options, Stop stop, Progress progress) {
+    this.job = job;
+    this.unit = unit;
+    this.options = options;
+    this.stop = stop;
+    this.progress = progress;
+  }
+
+  /**
+   * Makes the markers: for each cloth those on its remnants that take a garment, in the job's
+   * order, then one of what is bought for the others.
+   *
+   * @throws InputException if a piece is wider than its cloth
+   */
+  public static LayRun.Made make(
+      Job job, Unit unit, SearchOptions options, Stop stop, Progress progress) {
+    ShelfRun run = new ShelfRun(job, unit, options, stop, progress);
+    List<Marker> markers = new ArrayList<>();
+    job.cloths().forEach(cloth -> markers.addAll(run.markers(cloth)));
+    List<Figures> figures = markers.stream().map(m -> Figures.of(m, List.of())).toList();
+    return LayRun.made(job, markers, figures, unit);
+  }
+
+  private List<Marker> markers(Cloth cloth) {
+    Map<String, Integer> left = new LinkedHashMap<>(job.garments());
+    List<Remnant> remnants =
+        job.remnants().stream().filter(r -> r.cloth().equals(cloth.name())).toList();
+    Effort share = options.effort().share(remnants.size() + 1);
+    List<Marker> markers = new ArrayList<>();
+    for (Remnant remnant : remnants) {
+      onto(remnant.laidAs(cloth), left, share).ifPresent(markers::add);
+    }
+    if (left.values().stream().anyMatch(n -> n > 0)) {
+      Lay rest = Lays.of(job.withGarments(wanted(left)), cloth);
+      markers.add(Folded.make(rest, unit, with(share), stop, progress).best(job, unit));
+    }
+    return markers;
+  }
+
+  /** As many garments as are found to fit, taken off those that are left. */
+  private Optional<Marker> onto(Cloth remnant, Map<String, Integer> left, Effort effort) {
+    Map<String, Integer> taken = new LinkedHashMap<>();
+    Optional<Marker> best = Optional.empty();
+    for (String size : List.copyOf(left.keySet())) {
+      boolean fits = true;
+      while (fits && left.get(size) > 0) {
+        Map<String, Integer> more = new LinkedHashMap<>(taken);
+        more.merge(size, 1, Integer::sum);
+        Lay lay = Lays.of(job.withGarments(more), remnant);
+        Optional<Marker> found =
+            FitRun.fitting(lay, with(effort.share(garments())), stop, progress);
+        fits = found.isPresent();
+        if (fits) {
+          best = found;
+          taken = more;
+          left.merge(size, -1, Integer::sum);
+        }
+      }
+    }
+    return best;
+  }
+
+  private SearchOptions with(Effort effort) {
+    return new SearchOptions(effort, options.seed(), options.threads());
+  }
+
+  private int garments() {
+    return job.garments().values().stream().mapToInt(n -> n).sum();
+  }
+
+  private static Map<String, Integer> wanted(Map<String, Integer> left) {
+    Map<String, Integer> wanted = new LinkedHashMap<>(left);
+    wanted.values().removeIf(n -> n == 0);
+    return wanted;
+  }
+}
