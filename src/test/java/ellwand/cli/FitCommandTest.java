@@ -98,22 +98,4 @@ class FitCommandTest {
     assertTrue(ran.err().contains("no remnant is called tweed ofcut"), ran.err());
     assertTrue(ran.err().contains("tweed offcut, end of bolt"), ran.err());
   }
-
-  /** Five garments are more than the two remnants take. */
-  @Test
-  void layUsesUpRemnantsAndChecksEachMarkerByItsGarments() throws IOException {
-    Path job = folder.resolve("job.yaml");
-    Files.writeString(
-        job, Files.readString(Path.of(WAISTCOAT)).replace("garments: 1", "garments: 5"));
-    Path out = folder.resolve("out");
-    Ran ran =
-        run("lay", job, "--use-remnants", "--effort", "900steps", "--threads", "1", "--out", out);
-    assertEquals(0, ran.code(), ran.err());
-    assertTrue(Files.exists(out.resolve("tweed on tweed offcut.svg")), ran.err());
-    assertTrue(ran.out().contains("Tarn waistcoat: 5 garments"), ran.out());
-    for (String name : new String[] {"on tweed offcut", "on end of bolt", "to buy"}) {
-      Ran check = run("check", out.resolve("tweed " + name + ".marker.json"));
-      assertEquals(0, check.code(), check.out());
-    }
-  }
 }
