@@ -88,16 +88,22 @@ public final class OrderText {
   private String saving() {
     Sum plain = figures.plain();
     Sum total = figures.total();
+    int lays = plain.lays() - total.lays();
     double saved = plain.clothMm() - total.clothMm();
+    double money = plain.cost() - total.cost();
     String sentence =
-        "One size a lay would take %s and %s of cloth%s: this plan saves %s, %s%s"
+        "One size a lay would take %s and %s of cloth%s; this plan takes %s %s, %s %s cloth%s"
             .formatted(
                 counted(plain.lays(), "lay"),
                 cloth(plain.clothMm()),
                 money(plain.cost(), ", "),
-                counted(plain.lays() - total.lays(), "lay"),
-                cloth(saved),
-                money(plain.cost() - total.cost(), " and "));
+                counted(Math.abs(lays), "lay"),
+                lays < 0 ? "more" : "fewer",
+                cloth(Math.abs(saved)),
+                saved < 0 ? "more" : "less",
+                money == 0
+                    ? ""
+                    : money(Math.abs(money), " and ") + (money < 0 ? " more" : " less"));
     return sentence + (figures.improved().isPresent() ? " (its markers estimated)." : ".");
   }
 

@@ -2,6 +2,7 @@ package ellwand.file;
 
 import ellwand.cloth.Cloth;
 import ellwand.cloth.Direction;
+import ellwand.cloth.Fold;
 import ellwand.cutting.Cutter;
 import ellwand.order.Spreading;
 import ellwand.order.Spreading.Faces;
@@ -23,10 +24,14 @@ final class SpreadReader {
     this.spread = spread;
   }
 
-  /** All faces up and the same way unless said; nothing if it cannot be. */
+  /** All the same way unless said; nothing if it cannot be. */
   Optional<Spreading> read(Optional<Job> job, Optional<Cloth> cloth) {
     Faces faces =
-        spread.get("faces").text().map(w -> Faces.values()[FACES.indexOf(w)]).orElse(Faces.ALL_UP);
+        spread
+            .get("faces")
+            .text()
+            .map(w -> Faces.values()[FACES.indexOf(w)])
+            .orElseGet(() -> usual(cloth));
     Headings headings =
         spread
             .get("headings")
@@ -40,6 +45,13 @@ final class SpreadReader {
         "Take half-sets: out, or plan with lengths: of half sets")) {
       return Optional.empty();
     }
+    Fold fold = faces == Faces.FOLDED ? Fold.LENGTHWISE : Fold.OPEN;
+    spread
+        .get("faces")
+        .holds(
+            cloth.isEmpty() || cloth.get().folds().contains(fold),
+            "this spreading needs the cloth to lie as " + fold.words() + ", which it may not",
+            "Add " + fold.words() + " to fold: of the cloth, or spread it otherwise");
     boolean oneHanded =
         spread.get("one-handed").isTrue()
             || job.isPresent() && cloth.isPresent() && oneHanded(job.get(), cloth.get());
@@ -51,6 +63,11 @@ final class SpreadReader {
                 cloth.map(Cloth::direction).orElse(Direction.ANY_WAY),
                 halfSets.isTrue(),
                 oneHanded));
+  }
+
+  /** All faces up, or folded where the cloth may not lie open. */
+  private static Faces usual(Optional<Cloth> cloth) {
+    return cloth.isEmpty() || cloth.get().folds().contains(Fold.OPEN) ? Faces.ALL_UP : Faces.FOLDED;
   }
 
   /** Whether a piece is cut in one hand only. */

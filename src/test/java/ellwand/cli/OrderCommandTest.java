@@ -173,6 +173,30 @@ class OrderCommandTest {
     assertTrue(words(out.resolve("bundle-labels.pdf")).contains("plies 1 to"));
   }
 
+  @Test
+  void clothThatMayNotLieOpenIsSpreadFolded() throws IOException {
+    Path folded = folder.resolve("folded.yaml");
+    String order =
+        """
+        ellwand: 1
+        unit: cm
+        style: {name: Mat, size: M, allowance: 0, pieces: {mat: {cut: {felt: pair}, outline: \
+        [[0, 0], [30, 0], [30, 40], [0, 35]]}}}
+        cloths: {felt: {width: 100, fold: lengthwise fold}}
+        order: {colours: {red: {M: 4}}, max-plies: 10, max-garments: 2}
+        """;
+    Files.writeString(folded, order);
+    Ran ran =
+        run("order", folded, "--json", "--effort", "50steps", "--threads", 1, "--out", folder);
+    assertEquals(0, ran.code(), ran.err());
+    JsonNode lay = JSON.readTree(ran.out()).get("lays").get(0);
+    assertEquals(0, lay.get("plies").get("red").asInt() % 2, "folded plies count two");
+    Files.writeString(folded, order.replace("max-plies", "spread: {faces: all up}, max-plies"));
+    Ran open = run("order", folded, "--out", folder);
+    assertEquals(2, open.code());
+    assertTrue(open.err().contains("needs the cloth to lie as open, which it may not"), open.err());
+  }
+
   private static String words(Path pdf) throws IOException {
     try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
       return new PDFTextStripper().getText(document);

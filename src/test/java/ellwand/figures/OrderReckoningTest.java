@@ -30,11 +30,13 @@ class OrderReckoningTest {
   private static final GarmentLengths LENGTHS =
       new GarmentLengths(Map.of("S", 800.0, "M", 1000.0, "L", 1250.0));
 
+  private static CutOrderPlan plan(Order order) {
+    return OrderPlanner.plan(
+        order, LENGTHS, Effort.ofSteps(50), new Seed(1), new Stop(), Progress.NONE);
+  }
+
   private static OrderFigures figures(Order order) {
-    CutOrderPlan plan =
-        OrderPlanner.plan(
-            order, LENGTHS, Effort.ofSteps(50), new Seed(1), new Stop(), Progress.NONE);
-    return new OrderReckoning(plan, Map.of(), LENGTHS)
+    return new OrderReckoning(plan(order), Map.of(), LENGTHS)
         .figures("Aprons", "", "", new Sum(0, 0, 0), Optional.empty());
   }
 
@@ -88,5 +90,16 @@ class OrderReckoningTest {
     assertEquals((7 / 3.0 + 14.2 * 5 * 800 / 2800) / 5, small.cost(), 1e-9);
     String text = OrderText.of(figures, ellwand.units.Unit.CM);
     assertTrue(text.startsWith("Aprons: 15 garments in 1 lay, 14.20 m of cloth for 78.00\n"), text);
+    OrderFigures dearer =
+        new OrderReckoning(
+                plan(order(Map.of("red", Map.of("S", 5, "M", 10)), Spreading.PLAIN)),
+                Map.of(),
+                LENGTHS)
+            .figures("Aprons", "", "EUR", new Sum(3, 14000, 91), Optional.empty());
+    assertTrue(
+        OrderText.sentences(dearer, ellwand.units.Unit.CM)
+            .contains(
+                "One size a lay would take 3 lays and 14.00 m of cloth, 91.00 EUR; this plan takes"
+                    + " 2 lays fewer, 0.20 m more cloth and 13.00 EUR less."));
   }
 }
