@@ -18,6 +18,9 @@ final class NoRoom {
 
   /** As a clause: why a fold will not do. */
   static String clause(NoRoomException e, Unit unit) {
+    if (e.offRepeat()) {
+      return e.piece() + " cannot lie where in the repeat it asks to";
+    }
     return e.piece()
         + " lies "
         + show(e.neededMm(), unit)
@@ -37,6 +40,12 @@ final class NoRoom {
 
   static Problem problem(Lay lay, NoRoomException least, Unit unit) {
     Cloth cloth = lay.cloth();
+    if (least.offRepeat()) {
+      return Problem.inPiece(
+          least.piece(),
+          "it cannot lie where in the repeat of cloth " + cloth.name() + " it asks to",
+          "Lay the cloth open, take a wider one, or change what is asked under place: and match:");
+    }
     double open = cloth.usableWidthMm();
     boolean fitsOpen = least.neededMm() <= open && least.widestMm() < open;
     double wide = Math.ceil(Buying.widthMm(cloth, least.neededMm()) / 10) * 10;

@@ -5,8 +5,6 @@ import ellwand.cloth.LaidCloth;
 import ellwand.lay.Heading;
 import ellwand.lay.Lay;
 import ellwand.lay.Wanted;
-import ellwand.pattern.InputException;
-import ellwand.pattern.Problem;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -32,7 +30,7 @@ final class Choices {
       }
       stations = stations.stream().filter(s -> possible(lay, phases, s)).toList();
       if (stations.isEmpty()) {
-        throw unplaced(wants.get(0), cloth);
+        throw NoRoomException.offRepeat(lay.cloth(), cloth, wants.get(0));
       }
       Serving serving = new Serving(servings.size(), wants, stations);
       serving.serveAt(stations.get(0));
@@ -47,14 +45,6 @@ final class Choices {
             .collect(Collectors.toMap(r -> r.wanted().garment(), r -> Heading.UP, (a, b) -> a));
     return StretchTask.possible(
         lay.cloth(), phases, new Decision(List.of(station), up, phases.first()));
-  }
-
-  private static InputException unplaced(Wanted wanted, LaidCloth cloth) {
-    return new InputException(
-        Problem.inPiece(
-            wanted.cut().name(),
-            "it cannot lie where in the repeat it asks to, " + cloth.fold().words(),
-            "Lay the cloth open, take a wider one, or change its place: or match:"));
   }
 
   private static List<GarmentHeading> headings(Lay lay) {

@@ -13,16 +13,29 @@ public final class NoRoomException extends RuntimeException {
   private final String cloth;
   private final double neededMm;
   private final double widestMm;
+  private final boolean offRepeat;
 
-  private NoRoomException(String piece, String cloth, double neededMm, double widestMm) {
-    super("piece " + piece + " is too wide for cloth " + cloth);
+  private NoRoomException(
+      String piece, String cloth, double neededMm, double widestMm, boolean offRepeat) {
+    super("piece " + piece + " has no room on cloth " + cloth);
+    this.offRepeat = offRepeat;
     this.piece = piece;
     this.cloth = cloth;
     this.neededMm = neededMm;
     this.widestMm = widestMm;
   }
 
+  /** It is too wide. */
   static NoRoomException of(Cloth cloth, LaidCloth laid, Wanted wanted) {
+    return of(cloth, laid, wanted, false);
+  }
+
+  /** It is not too wide, but no zone has it where in the repeat it asks to be. */
+  static NoRoomException offRepeat(Cloth cloth, LaidCloth laid, Wanted wanted) {
+    return of(cloth, laid, wanted, true);
+  }
+
+  private static NoRoomException of(Cloth cloth, LaidCloth laid, Wanted wanted, boolean offRepeat) {
     Box box =
         wanted.cut().fold().isPresent()
             ? wanted.cut().opened().cutting().box()
@@ -34,11 +47,16 @@ public final class NoRoomException extends RuntimeException {
           case EITHER, BIAS -> Math.min(box.width(), box.length());
         };
     double widest = laid.bands().stream().mapToDouble(Band::widthMm).max().orElse(0);
-    return new NoRoomException(wanted.cut().name(), cloth.name(), needed, widest);
+    return new NoRoomException(wanted.cut().name(), cloth.name(), needed, widest, offRepeat);
   }
 
   public String piece() {
     return piece;
+  }
+
+  /** Whether it would fit if it did not ask for its place in the cloth's repeat. */
+  public boolean offRepeat() {
+    return offRepeat;
   }
 
   public String cloth() {
