@@ -10,7 +10,9 @@ import ellwand.lay.Lay;
 import ellwand.lay.Wanted;
 import ellwand.pattern.Cut;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.TreeSet;
 
 /** How far a cloth may be worth folding over: as far as a piece in the double zone reaches. */
@@ -30,18 +32,15 @@ final class Borders {
       return List.of(LaidCloth.of(cloth, fold));
     }
     double most = LaidCloth.mostBorderMm(cloth, fold);
-    TreeSet<Double> borders = new TreeSet<>();
-    if (fold == Fold.DOUBLE && most > 0) {
-      borders.add(most / 2);
-    }
+    Set<Double> borders = new LinkedHashSet<>();
     for (double width : reaches(lay)) {
       // A double fold and its mirror image are the same, so the wider side comes first.
       double border = fold == Fold.DOUBLE ? Math.max(width, most - width) : width;
-      if (border > 0 && border < most && borders.size() < MOST) {
+      if (border > 0 && border < most && borders.size() < MOST - 1) {
         borders.add(border);
       }
     }
-    if (borders.isEmpty() && most > 0) {
+    if ((borders.isEmpty() || fold == Fold.DOUBLE) && most > 0) {
       borders.add(most / 2);
     }
     return borders.stream().map(border -> LaidCloth.of(cloth, fold, border)).toList();

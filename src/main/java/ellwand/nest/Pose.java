@@ -36,10 +36,20 @@ record Pose(
   /** How far a fold edge may lean and still lie along or across, mm; the check allows as much. */
   private static final double LEVEL_MM = 0.005;
 
-  /** Every way the request may lie in the band; empty if it does not fit. */
+  /** Every way the request may lie exactly on grain in the band; empty if it does not fit. */
   static List<Pose> of(Request request, Band band, Set<Heading> headings) {
+    return of(request, band, headings, 0);
+  }
+
+  /**
+   * Every way the request may lie in the band; empty if it does not fit.
+   *
+   * @param toleranceDegrees how far off its grain a piece may also lie, either way; what stands on
+   *     a fold never does
+   */
+  static List<Pose> of(Request request, Band band, Set<Heading> headings, double toleranceDegrees) {
     List<Pose> poses = new ArrayList<>();
-    for (int turn : request.wanted().cut().piece().grain().turns()) {
+    for (double turn : turns(request, toleranceDegrees)) {
       for (boolean flipped : flips(request)) {
         Heading heading = Heading.ofTurn(turn, flipped);
         if (headings.contains(heading)) {
@@ -58,6 +68,18 @@ record Pose(
       }
     }
     return poses;
+  }
+
+  private static List<Double> turns(Request request, double toleranceDegrees) {
+    List<Double> turns = new ArrayList<>();
+    for (int turn : request.wanted().cut().piece().grain().turns()) {
+      turns.add((double) turn);
+      if (toleranceDegrees > 0 && request.form() != Form.HALF) {
+        turns.add(turn + toleranceDegrees);
+        turns.add(turn - toleranceDegrees);
+      }
+    }
+    return turns;
   }
 
   private static List<Boolean> flips(Request request) {

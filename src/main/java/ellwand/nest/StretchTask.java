@@ -69,7 +69,9 @@ record StretchTask(List<Seat> seats, List<List<Pose>> poses, Optional<Search> se
     Request request = seat.request();
     Set<Heading> headings = headings(cloth.direction(), decision, seat);
     if (cloth.repeat().isEmpty()) {
-      return Pose.of(request, seat.band(), headings).stream().map(Way::anywhere).toList();
+      return Pose.of(request, seat.band(), headings, cloth.grainToleranceDegrees()).stream()
+          .map(Way::anywhere)
+          .toList();
     }
     return headings.stream()
         .flatMap(heading -> Pose.of(request, seat.band(), EnumSet.of(heading)).stream())

@@ -1,5 +1,6 @@
 package ellwand.rule;
 
+import ellwand.cloth.Cloth;
 import ellwand.pattern.Grain;
 import java.util.List;
 import java.util.Locale;
@@ -10,7 +11,7 @@ final class OnGrain {
   /** Rounding in a stated turn that is none, degrees; a copy 10 m long moves under 0.001 mm. */
   private static final double ROUNDING_DEGREES = 1e-6;
 
-  /** Amount: degrees off the nearest turn that is on grain. */
+  /** Amount: degrees beyond the cloth's tolerance off the nearest turn that is on grain. */
   static final Rule RULE =
       new Rule(
           "grain",
@@ -22,14 +23,17 @@ final class OnGrain {
   private OnGrain() {}
 
   private static List<Finding> findings(Rule rule, Inspection of) {
+    Cloth cloth = of.marker().lay().cloth();
+    // What lies in the bars of a repeat is matched along them.
+    double tolerance = cloth.repeat().isPresent() ? 0 : cloth.grainToleranceDegrees();
     return of.placed().stream()
         .filter(p -> p.cut().isPresent())
-        .filter(p -> !(off(p) <= ROUNDING_DEGREES))
+        .filter(p -> !(off(p) <= tolerance + ROUNDING_DEGREES))
         .map(
             p ->
                 p.finding(
                     rule,
-                    off(p),
+                    off(p) - tolerance,
                     unit ->
                         Say.capital(p.name())
                             + " lies "

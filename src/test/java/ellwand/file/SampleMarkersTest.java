@@ -52,7 +52,14 @@ class SampleMarkersTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"weir-jacket", "mill-trousers", "fell-bodywarmer"})
+  @ValueSource(
+      strings = {
+        "weir-jacket",
+        "mill-trousers",
+        "fell-bodywarmer",
+        "gill-wrap-skirt",
+        "stile-breeches"
+      })
   void fitsOnItsCloths(String job) {
     assertTrue(tooWide(job) < 0);
   }

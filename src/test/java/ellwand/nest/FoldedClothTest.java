@@ -179,6 +179,52 @@ class FoldedClothTest {
     assertEquals(500 * 590 * 2.0 / (1200 * 500), marker.utilisation(), 1e-9);
   }
 
+  /** Drawn 2 degrees askew, two bands lie side by side only if they may turn by as much. */
+  @Test
+  void grainToleranceSavesCloth() {
+    double turn = Math.toRadians(2);
+    double c = Math.cos(turn);
+    double s = Math.sin(turn);
+    CutPiece band =
+        Trial.piece(
+            "band",
+            Grain.ALONG,
+            "2",
+            Trial.points(
+                0, 0, 300 * c, 300 * s, 300 * c - 50 * s, 300 * s + 50 * c, -50 * s, 50 * c));
+    Marker exact = nested(Trial.lay(tolerant(100.001, 0), band), Fold.OPEN, 200);
+    assertTrue(exact.lengthMm() > 500, exact::toString);
+    Marker turned = nested(Trial.lay(tolerant(100.001, 2), band), Fold.OPEN, 200);
+    assertEquals(300, turned.lengthMm(), 0.5);
+    // The same on a cloth that does not allow it.
+    Marker strict =
+        new Marker(exact.lay(), turned.fold(), turned.zones(), turned.copies(), turned.search());
+    assertTrue(Check.of(strict).stream().allMatch(f -> f.rule().id().equals("grain")));
+    assertEquals(2, Check.of(strict).size());
+  }
+
+  private static Cloth tolerant(double usable, double degrees) {
+    Cloth c = cloth(usable, 0, Direction.ANY_WAY, Fold.OPEN);
+    return new Cloth(
+        c.name(),
+        c.widthMm(),
+        0,
+        0,
+        c.direction(),
+        c.folds(),
+        c.shrinkage(),
+        0,
+        50,
+        0,
+        "",
+        List.of(),
+        Optional.empty(),
+        Optional.empty(),
+        false,
+        degrees,
+        Map.of());
+  }
+
   /** What anyone can do: one copy behind the other on the open cloth. */
   @Property(tries = 30)
   void everyFoldGivesALegalMarker(@ForAll long seed) {
