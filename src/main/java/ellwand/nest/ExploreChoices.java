@@ -1,6 +1,7 @@
 package ellwand.nest;
 
 import java.util.ArrayDeque;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
@@ -10,15 +11,20 @@ import org.optaplanner.core.api.score.director.ScoreDirector;
 import org.optaplanner.core.impl.phase.custom.CustomPhaseCommand;
 
 /**
- * Phase: places the choices expected to be best and those one change away, and moves on whenever
- * one takes less cloth.
+ * Phase: first lays many choices roughly, the ones expected to be best and those one change away,
+ * and moves on whenever one takes less cloth; then searches the few that came out shortest.
  */
 final class ExploreChoices implements CustomPhaseCommand<LayPlan> {
 
-  /** Decisions tried at the most, and the part of the effort that all of them may take. */
-  private static final int TRIES = 8;
+  /** Decisions laid roughly at the most, and the part of the effort that all of them may take. */
+  private static final int GLANCES = 80;
 
-  private static final double SHARE = 0.25;
+  private static final double GLANCING = 0.15;
+
+  /** Decisions searched, and the part of the effort for each. */
+  private static final int TRIES = 4;
+
+  private static final double TRYING = 0.04;
 
   private final Placing placing;
 
@@ -28,27 +34,40 @@ final class ExploreChoices implements CustomPhaseCommand<LayPlan> {
 
   @Override
   public void changeWorkingSolution(ScoreDirector<LayPlan> director) {
-    LayPlan plan = director.getWorkingSolution();
-    Found best = placing.search(placing.best(), SHARE / (TRIES + 1));
+    List<Found> glanced = glance(director.getWorkingSolution());
+    glanced.sort(Comparator.comparingDouble(Found::clothMm));
+    Found best = glanced.get(0);
+    for (Found rough : glanced.subList(0, Math.min(TRIES, glanced.size()))) {
+      Found found = placing.stopWanted() ? rough : placing.search(rough, TRYING);
+      best = found.clothMm() < best.clothMm() ? found : best;
+    }
+    Deepen.settle(director, best);
+  }
+
+  private List<Found> glance(LayPlan plan) {
+    Found best = placing.best();
+    List<Found> glanced = new ArrayList<>(List.of(best));
     Set<Decision> seen = new HashSet<>(Set.of(best.decision()));
     Queue<Decision> waiting = new ArrayDeque<>();
     if (seen.add(plan.decision()) && placing.possible(plan.decision())) {
       waiting.add(plan.decision());
     }
     waiting.addAll(unseen(plan, best.decision(), seen));
-    for (int i = 0; i < TRIES && !waiting.isEmpty() && goesOn(); i++) {
-      Found found = placing.search(placing.construct(waiting.remove()), SHARE / (TRIES + 1));
+    while (!waiting.isEmpty() && glanced.size() < GLANCES && goesOn()) {
+      Found found = placing.construct(waiting.remove());
+      glanced.add(found);
       if (found.clothMm() < best.clothMm()) {
         best = found;
+        waiting.forEach(seen::remove);
         waiting.clear();
         waiting.addAll(unseen(plan, best.decision(), seen));
       }
     }
-    Deepen.settle(director, best);
+    return glanced;
   }
 
   private boolean goesOn() {
-    return !placing.stopWanted() && placing.spent() < SHARE;
+    return !placing.stopWanted() && placing.spent() < GLANCING;
   }
 
   private List<Decision> unseen(LayPlan plan, Decision from, Set<Decision> seen) {

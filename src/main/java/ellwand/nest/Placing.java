@@ -6,6 +6,8 @@ import ellwand.nest.Found.Placed;
 import ellwand.nest.kernel.Layout;
 import ellwand.nest.kernel.Listener;
 import ellwand.nest.kernel.NoFit;
+import ellwand.nest.kernel.Outcome;
+import ellwand.nest.kernel.Search;
 import ellwand.work.Effort;
 import ellwand.work.Progress;
 import ellwand.work.Seed;
@@ -90,18 +92,18 @@ final class Placing {
     List<Placed> stretches = new ArrayList<>();
     for (int stretch = 0; stretch < cloth.stretches().size(); stretch++) {
       StretchTask task = StretchTask.of(lay.cloth(), cloth, phases, decision, stretch, noFit);
-      stretches.add(
-          new Placed(
-              task,
-              cloth.lengths(stretch),
-              task.search()
-                  .flatMap(
-                      search ->
-                          search
-                              .run(Optional.empty(), FIRST, seed, 1, new Stop(), Listener.NONE)
-                              .layout())));
+      Optional<Layout> layout = task.search().flatMap(this::first);
+      stretches.add(new Placed(task, cloth.lengths(stretch), layout));
     }
     return keep(new Found(decision, stretches));
+  }
+
+  private Optional<Layout> first(Search search) {
+    Outcome outcome = search.run(Optional.empty(), FIRST, seed, 1, new Stop(), Listener.NONE);
+    if (effort.repeats()) {
+      shareSpent += outcome.evaluations() / (double) Search.STEP / effort.steps();
+    }
+    return outcome.layout();
   }
 
   /**

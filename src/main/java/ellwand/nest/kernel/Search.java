@@ -8,6 +8,9 @@ import java.util.Optional;
 /** Seeks the shortest legal layout of a strip. Prepared once; may be run several times. */
 public final class Search {
 
+  /** Pose evaluations in a step. */
+  public static final long STEP = Budget.STEP;
+
   /** How far outlines are thinned outwards while searching, as a share of the strip's width. */
   private static final double THINNED = 0.0005;
 
