@@ -63,8 +63,7 @@ record ClothSurround(ShownCloth cloth, Reading reading, Shown shown) {
           items.addAll(along(box, low, beyond, "fold"));
         } else if (cloth.isSelvedge(zone, side) && !cloth.cutAllRound()) {
           if (outside) {
-            items.addAll(
-                along(box, low, beyond, zone.plies() == 2 ? "both selvedges" : "selvedge"));
+            items.addAll(along(box, low, beyond, selvedges(zone)));
           } else if (!low) {
             items.addAll(inside(box, cloth.high(zone)));
           }
@@ -204,5 +203,12 @@ record ClothSurround(ShownCloth cloth, Reading reading, Shown shown) {
       }
     }
     return items;
+  }
+
+  /** What ends the plies of a zone across; only one selvedge where the fold is off the middle. */
+  private String selvedges(Zone zone) {
+    return zone.plies() == 2 && ClothWords.offMiddleMm(cloth.marker()) == 0
+        ? "both selvedges"
+        : "selvedge";
   }
 }

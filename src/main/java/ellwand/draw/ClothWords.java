@@ -1,6 +1,8 @@
 package ellwand.draw;
 
 import ellwand.cloth.Cloth;
+import ellwand.cloth.Fold;
+import ellwand.cloth.Repeat;
 import ellwand.cloth.Zone;
 import ellwand.lay.Marker;
 import java.util.ArrayList;
@@ -19,8 +21,7 @@ final class ClothWords {
     words.add(
         switch (marker.fold()) {
           case OPEN -> "Lay the cloth open, right side up.";
-          case LENGTHWISE ->
-              "Fold the cloth lengthwise, right sides together, so that the selvedges meet.";
+          case LENGTHWISE -> lengthwise(marker, shown);
           case PART ->
               "Fold one edge of the cloth over, right sides together, until the usable cloth lies"
                   + " double over "
@@ -47,6 +48,7 @@ final class ClothWords {
           case ONE_WAY -> "All tops point the same way: the cloth has a direction.";
           case ONE_WAY_PER_GARMENT -> "All tops of one garment point the same way.";
         });
+    cloth.repeat().ifPresent(repeat -> words.addAll(of(repeat, shown)));
     if (cloth.grainToleranceDegrees() > 0) {
       words.add(
           String.format(
@@ -59,6 +61,42 @@ final class ClothWords {
           "The selvedges, "
               + shown.length(cloth.selvedgeMm())
               + " on each side, are left out of the drawing's measures.");
+    }
+    return words;
+  }
+
+  private static String lengthwise(Marker marker, Shown shown) {
+    double off = offMiddleMm(marker);
+    return off == 0
+        ? "Fold the cloth lengthwise, right sides together, so that the selvedges meet."
+        : "Fold the cloth lengthwise along the middle of a bar, right sides together, so that one"
+            + " selvedge lies "
+            + shown.length(2 * off)
+            + " inside the other.";
+  }
+
+  /** How far from the middle of the cloth a lengthwise fold lies, mm; 0 for other folds. */
+  static double offMiddleMm(Marker marker) {
+    if (marker.fold() != Fold.LENGTHWISE || firstFold(marker).plies() == 1) {
+      return 0;
+    }
+    double off = marker.lay().cloth().usableWidthMm() / 2 - firstFold(marker).box().width();
+    return off < 0.05 ? 0 : off;
+  }
+
+  private static List<String> of(Repeat repeat, Shown shown) {
+    List<String> words = new ArrayList<>();
+    if (repeat.alongMm() > 0) {
+      words.add(
+          "Cut the end so that the middle of a bar lies "
+              + shown.length(repeat.startAlongMm())
+              + " from it.");
+    }
+    if (repeat.acrossMm() > 0) {
+      words.add(
+          "The middle of a bar lies "
+              + shown.length(repeat.startAcrossMm())
+              + " from the edge of the cloth; pin plies so that bars lie on bars.");
     }
     return words;
   }

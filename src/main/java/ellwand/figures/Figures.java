@@ -8,6 +8,7 @@ import java.util.List;
  * square mm.
  *
  * @param cloth name of the cloth
+ * @param remnant which piece of it the marker lies on; empty for cloth to be bought
  * @param fold as in a job file
  * @param direction as in a job file
  * @param garments how many the marker cuts
@@ -35,6 +36,7 @@ import java.util.List;
  */
 public record Figures(
     String cloth,
+    String remnant,
     String fold,
     String direction,
     int garments,

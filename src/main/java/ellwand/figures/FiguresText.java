@@ -60,6 +60,7 @@ public final class FiguresText {
   private void cloth(Figures f) {
     text.append('\n')
         .append(f.cloth())
+        .append(f.remnant().isEmpty() ? "" : " on " + f.remnant())
         .append(": ")
         .append(f.fold())
         .append(", ")

@@ -2,6 +2,7 @@ package ellwand.figures;
 
 import ellwand.cloth.Cloth;
 import ellwand.cloth.KeepOut;
+import ellwand.cloth.Stock;
 import ellwand.cloth.Zone;
 import ellwand.geometry.Box;
 import ellwand.geometry.Outline;
@@ -34,6 +35,7 @@ final class Reckoning {
     double wanted = marker.lay().wantedAreaMm2();
     return new Figures(
         cloth.name(),
+        cloth.stock().map(Stock::name).orElse(""),
         marker.fold().words(),
         cloth.direction().words(),
         garments(),
