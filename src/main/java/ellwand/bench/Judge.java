@@ -15,6 +15,9 @@ final class Judge {
   /** Overlap allowed, as a share of the smaller copy's area. */
   private static final double OVERLAP = 1e-6;
 
+  /** Width to which strips are brought for the overlay, whose grid is fixed in mm. */
+  private static final double SCALE = 100_000;
+
   /** How far a copy may stick out, as a share of the strip's width. */
   private static final double OUTSIDE = 1e-7;
 
@@ -44,7 +47,7 @@ final class Judge {
         faults.add("item " + i + " is laid " + counts[i] + " times");
       }
     }
-    faults.addAll(overlaps(placed));
+    faults.addAll(overlaps(placed, SCALE / instance.width()));
     return faults;
   }
 
@@ -63,7 +66,7 @@ final class Judge {
     return true;
   }
 
-  private static List<String> overlaps(List<Placed> placed) {
+  private static List<String> overlaps(List<Placed> placed, double scale) {
     Placed[] byStart = placed.toArray(Placed[]::new);
     Box[] boxes = new Box[byStart.length];
     Arrays.sort(
@@ -73,8 +76,8 @@ final class Judge {
     for (int i = 0; i < boxes.length; i++) {
       for (int k = i + 1; k < boxes.length && boxes[k].minX() < boxes[i].maxX(); k++) {
         if (boxes[i].touches(boxes[k])) {
-          Outline a = byStart[i].polygon();
-          Outline b = byStart[k].polygon();
+          Outline a = byStart[i].polygon().scaled(scale, scale);
+          Outline b = byStart[k].polygon().scaled(scale, scale);
           double share = Region.of(a).intersect(Region.of(b)).area() / Math.min(a.area(), b.area());
           if (share > OVERLAP) {
             faults.add(
