@@ -3,6 +3,8 @@ package ellwand.cli;
 import ellwand.pattern.InputException;
 import ellwand.work.Stop;
 import java.io.PrintWriter;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ExitCode;
@@ -46,8 +48,12 @@ public final class Main implements Runnable {
     return stop;
   }
 
+  /** Counts the solver's work; warns when several solvers run at once, which is what we want. */
+  private static final Logger METERS = Logger.getLogger("io.micrometer");
+
   public static void main(String[] args) {
     System.setProperty("java.awt.headless", "true");
+    METERS.setLevel(Level.OFF);
     System.exit(commandLine(Interrupt.install()).execute(args));
   }
 
