@@ -21,6 +21,8 @@ final class Attempt {
   private final Lay lay;
   private final LaidCloth cloth;
   private final Placing placing;
+  private final LayPlan plan;
+  private final Solver<LayPlan> solver;
 
   /**
    * Places what is wanted and searches.
@@ -39,7 +41,7 @@ final class Attempt {
       Progress progress) {
     this.lay = lay;
     this.cloth = cloth;
-    LayPlan plan = Choices.first(lay, cloth, repeat);
+    plan = Choices.first(lay, cloth, repeat);
     placing = new Placing(lay, cloth, repeat, noFit, effort, seed, threads, stop, progress);
     boolean choices = !Choices.neighbours(plan, plan.decision()).isEmpty();
     // Without them the solver would look for a move for ever.
@@ -50,16 +52,17 @@ final class Attempt {
     }
     phases.add(new Deepen(placing));
     // Configuring the solver takes a second when cold, the first marker less: so both at once.
-    CompletableFuture<Solver<LayPlan>> solver =
+    CompletableFuture<Solver<LayPlan>> made =
         CompletableFuture.supplyAsync(() -> LaySolver.of(seed, stations, phases).buildSolver());
     placing.construct(plan.decision());
-    solver.join().solve(plan);
+    solver = made.join();
+    solver.solve(plan);
   }
 
-  /** Searches on from the best that was found. */
+  /** Tries more choices and searches on from the best that was found. */
   void goOn(Effort effort) {
     placing.allow(effort);
-    placing.search(placing.best(), 1);
+    solver.solve(plan);
   }
 
   double clothMm() {

@@ -9,33 +9,29 @@ final class Clock {
   private static final double LEAST_SECONDS = 0.01;
 
   private final Effort effort;
-  private final double trialShare;
   private final Progress progress;
   private final long startNanos = System.nanoTime();
-  private int trials;
-  private boolean last;
+  private double shareBefore;
+  private double shareNow;
   private double bestMm = Double.POSITIVE_INFINITY;
 
-  /**
-   * @param trialShare what of the effort each trial may take
-   */
-  Clock(Effort effort, double trialShare, Progress progress) {
+  Clock(Effort effort, Progress progress) {
     this.effort = effort;
-    this.trialShare = trialShare;
     this.progress = progress;
   }
 
-  /** The effort of the next trial. */
-  synchronized Effort trial() {
-    trials++;
-    return effort.part(trialShare);
+  /** The next part of the effort, 0 to 1 of it all. */
+  synchronized Effort part(double share) {
+    shareBefore += shareNow;
+    shareNow = share;
+    return effort.part(share);
   }
 
-  /** What is left for the best of them. */
+  /** What is left. */
   synchronized Effort rest() {
-    last = true;
+    Effort left = part(1 - shareBefore - shareNow);
     return effort.repeats()
-        ? effort.part(1 - trials * trialShare)
+        ? left
         : Effort.ofSeconds(Math.max(LEAST_SECONDS, effort.seconds() - seconds()));
   }
 
@@ -46,11 +42,9 @@ final class Clock {
   private synchronized void pass(Progress.News news) {
     if (news.bestMm() < bestMm) {
       bestMm = news.bestMm();
-      double before = (last ? trials : trials - 1) * trialShare;
-      double part = last ? 1 - before : trialShare;
       double share =
           effort.repeats()
-              ? before + part * news.share()
+              ? shareBefore + shareNow * news.share()
               : Math.min(1, seconds() / effort.seconds());
       progress.hear(new Progress.News(news.what(), seconds(), share, bestMm));
     }

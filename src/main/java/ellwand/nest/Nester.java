@@ -10,17 +10,24 @@ import ellwand.work.Progress;
 import ellwand.work.Seed;
 import ellwand.work.Stop;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Makes markers. */
 public final class Nester {
 
-  /** What all trials together may take of the effort, where the cloth may lie in several ways. */
-  private static final double TRIALS = 0.4;
+  /** What all first trials together may take of the effort, where the cloth may lie variously. */
+  private static final double TRIALS = 0.3;
+
+  /** Folds that get a second trial, and what each may take. */
+  private static final int FINALISTS = 3;
+
+  private static final double SECOND_TRIAL = 0.08;
 
   private Nester() {}
 
@@ -40,7 +47,8 @@ public final class Nester {
 
   /**
    * The best markers found for a lay, one for each way in which its cloth may be folded. Every way
-   * gets a short trial; the way that takes least cloth gets the rest of the effort.
+   * gets a short trial, the best of them a second one, and the best of those the rest of the
+   * effort.
    *
    * <p>The same lay, seed, thread count and step-limited effort give the same markers. When a stop
    * is wanted the best so far are returned, one construction at least if anything fits.
@@ -60,7 +68,7 @@ public final class Nester {
     Map<Fold, List<LaidCloth>> ways = new LinkedHashMap<>();
     folds.forEach(fold -> ways.put(fold, Borders.of(lay, fold)));
     int number = ways.values().stream().mapToInt(List::size).sum();
-    Clock clock = new Clock(effort, number < 2 ? 1 : TRIALS / number, progress);
+    Clock clock = new Clock(effort, progress);
     NoFit noFit = new KnownNoFits();
     Phases phases = new Phases(lay);
     Map<Fold, Attempt> best = new LinkedHashMap<>();
@@ -73,17 +81,29 @@ public final class Nester {
         try {
           Attempt attempt =
               new Attempt(
-                  lay, way, phases, noFit, clock.trial(), seed, threads, stop, clock.listener());
+                  lay,
+                  way,
+                  phases,
+                  noFit,
+                  clock.part(number < 2 ? 1 : TRIALS / number),
+                  seed,
+                  threads,
+                  stop,
+                  clock.listener());
           best.merge(fold, attempt, (a, b) -> b.clothMm() < a.clothMm() ? b : a);
         } catch (NoRoomException e) {
           noRoom.merge(fold, e, (a, b) -> a.widestMm() >= b.widestMm() ? a : b);
         }
       }
     }
-    if (number > 1 && !stop.wanted()) {
-      best.values().stream()
-          .min(Comparator.comparingDouble(Attempt::clothMm))
-          .ifPresent(attempt -> attempt.goOn(clock.rest()));
+    if (number > 1) {
+      List<Attempt> finalists = shortest(best.values()).limit(FINALISTS).toList();
+      if (finalists.size() > 1) {
+        goOn(finalists, clock, stop);
+      }
+      if (!stop.wanted()) {
+        shortest(best.values()).findFirst().ifPresent(a -> a.goOn(clock.rest()));
+      }
     }
     Marker.Search search =
         new Marker.Search(seed.value(), threads, effort.toString(), stop.wanted());
@@ -97,5 +117,17 @@ public final class Nester {
               marker.isPresent() ? Optional.empty() : Optional.ofNullable(noRoom.get(fold))));
     }
     return tried;
+  }
+
+  private static Stream<Attempt> shortest(Collection<Attempt> attempts) {
+    return attempts.stream().sorted(Comparator.comparingDouble(Attempt::clothMm));
+  }
+
+  private static void goOn(List<Attempt> attempts, Clock clock, Stop stop) {
+    for (Attempt attempt : attempts) {
+      if (!stop.wanted()) {
+        attempt.goOn(clock.part(SECOND_TRIAL));
+      }
+    }
   }
 }
