@@ -4,7 +4,9 @@ import ellwand.file.Job;
 import ellwand.file.JobReader;
 import ellwand.units.Unit;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Reads all of a job, down to its cutting lines, without laying it. */
@@ -19,7 +21,10 @@ public final class JobCheck {
    * @throws ellwand.pattern.InputException with every problem of the job
    */
   public static List<String> cautions(Path jobPath, Optional<Unit> unit) {
-    Job job = JobReader.read(jobPath);
+    Job read = JobReader.read(jobPath);
+    Map<String, Integer> everySize = new LinkedHashMap<>();
+    read.style().piecesBySize().keySet().forEach(size -> everySize.put(size, 1));
+    Job job = read.withGarments(everySize);
     job.cloths().forEach(cloth -> Lays.of(job, cloth));
     return job.cloths().stream()
         .flatMap(cloth -> Lays.cautions(job, cloth, unit.orElse(job.unit())).stream())

@@ -56,11 +56,20 @@ public final class LayRun {
 
   /** Markers that have passed the check, with their figures. */
   static Made made(Job job, List<Marker> markers, List<Figures> figures, Unit unit) {
-    List<String> cautions = new ArrayList<>(Cautions.of(job.wear()));
-    cautions.addAll(job.notes());
     int garments = job.garments().values().stream().mapToInt(n -> n).sum();
     return new Made(
-        job, markers, JobFigures.of(job.style().name(), garments, figures, cautions), unit);
+        job,
+        markers,
+        JobFigures.of(job.style().name(), garments, figures, cautions(job, unit)),
+        unit);
+  }
+
+  /** Whatever whoever cuts should know. */
+  static List<String> cautions(Job job, Unit unit) {
+    List<String> cautions = new ArrayList<>(Cautions.of(job.wear()));
+    job.cloths().forEach(cloth -> cautions.addAll(Lays.cautions(job, cloth, unit)));
+    cautions.addAll(job.notes());
+    return cautions.stream().distinct().toList();
   }
 
   static Marker checked(Marker marker) {

@@ -67,10 +67,10 @@ final class Lays {
     return cautions.stream().distinct().map(sentence -> sentence + ".").toList();
   }
 
-  /** Which seams do not match, in every size of the style. */
+  /** Which seams do not match in the sizes wanted. */
   private static List<String> seams(Job job, Unit unit) {
     Style style = job.style();
-    return style.piecesBySize().keySet().stream()
+    return job.garments().keySet().stream()
         .flatMap(
             size ->
                 style.seams().stream()

@@ -3,6 +3,7 @@ package ellwand.app;
 import ellwand.draw.BundleLabels;
 import ellwand.draw.MarkerDrawing;
 import ellwand.draw.OrderSheet;
+import ellwand.figures.Cautions;
 import ellwand.figures.Figures;
 import ellwand.figures.OrderFigures;
 import ellwand.figures.OrderFigures.Sum;
@@ -28,6 +29,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** Plans an order, makes its markers and writes the report. */
 public final class OrderRun {
@@ -82,7 +84,8 @@ public final class OrderRun {
                 "",
                 job.currency(),
                 plain(job.order(), lengths, options, stop),
-                Optional.empty());
+                Optional.empty(),
+                Cautions.of(Set.of()));
     return new Made(job, plan, Map.of(), figures, unit);
   }
 
@@ -110,12 +113,19 @@ public final class OrderRun {
                     lengths.fitsTable(improved.firstTrue()),
                     !improved.firstTrue().lays().equals(plan.lays()),
                     1 / lengths.measured().ratio() - 1,
-                    maker.made().size())));
+                    maker.made().size())),
+            cautions(garments.job(), order, unit));
     Map<String, Marker> markers = new LinkedHashMap<>();
     for (SizeMix mix : plan.lays().stream().map(l -> l.mix()).distinct().toList()) {
       markers.put(reckoning.name(mix), maker.made().get(mix));
     }
     return new Made(job, plan, markers, figures, unit);
+  }
+
+  private static List<String> cautions(Job job, Order order, Unit unit) {
+    Map<String, Integer> everySize = new LinkedHashMap<>();
+    order.sizes().forEach(size -> everySize.put(size, 1));
+    return LayRun.cautions(job.withGarments(everySize), unit);
   }
 
   /** One size a lay, each size planned as well as can be by itself. */

@@ -43,6 +43,7 @@ public final class OrderSheet {
     sheet.sizes();
     sheet.markers();
     figures.lays().forEach(sheet::ticket);
+    Pages.sentences("Mind", figures.cautions()).ifPresent(sheet.pages::add);
     return bytes(figures.title() + ", cut order", sheet.pages);
   }
 

@@ -21,6 +21,7 @@ import java.util.Optional;
  * @param plain the plain way: one size a lay
  * @param improved how the plan came about; empty if lengths were given
  * @param misses what could not be met, one sentence each
+ * @param cautions sentences for whoever cuts
  */
 public record OrderFigures(
     String title,
@@ -37,7 +38,8 @@ public record OrderFigures(
     boolean proved,
     Sum plain,
     Optional<Improved> improved,
-    List<String> misses) {
+    List<String> misses,
+    List<String> cautions) {
 
   /** What a plan takes; cost is 0 if nothing has a price. */
   public record Sum(int lays, double clothMm, double cost) {}

@@ -53,7 +53,8 @@ public final class OrderReckoning {
       String cloth,
       String currency,
       Sum plain,
-      Optional<OrderFigures.Improved> improved) {
+      Optional<OrderFigures.Improved> improved,
+      List<String> cautions) {
     List<LayTicket> lays = new ArrayList<>();
     plan.lays().forEach(lay -> lays.add(ticket(lays.size() + 1, lay)));
     Map<String, Double> byColour = new LinkedHashMap<>();
@@ -73,7 +74,8 @@ public final class OrderReckoning {
         plan.proved(),
         plain,
         improved,
-        plan.misses().stream().map(Object::toString).toList());
+        plan.misses().stream().map(Object::toString).toList(),
+        cautions);
   }
 
   private LayTicket ticket(int number, PlannedLay lay) {

@@ -75,6 +75,7 @@ public final class OrderText {
                         100 * u,
                         FiguresText.praise(u))));
     sentences(figures, unit).forEach(s -> text.append("  ").append(s).append('\n'));
+    figures.cautions().forEach(c -> text.append("! ").append(c).append('\n'));
     return text.toString().replace(System.lineSeparator(), "\n");
   }
 

@@ -17,6 +17,7 @@ import ellwand.work.Effort;
 import ellwand.work.Progress;
 import ellwand.work.Seed;
 import ellwand.work.Stop;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import net.jqwik.api.ForAll;
@@ -37,7 +38,7 @@ class OrderReckoningTest {
 
   private static OrderFigures figures(Order order) {
     return new OrderReckoning(plan(order), Map.of(), LENGTHS)
-        .figures("Aprons", "", "", new Sum(0, 0, 0), Optional.empty());
+        .figures("Aprons", "", "", new Sum(0, 0, 0), Optional.empty(), List.of());
   }
 
   private static Order order(Map<String, Map<String, Integer>> wanted, Spreading spreading) {
@@ -95,7 +96,7 @@ class OrderReckoningTest {
                 plan(order(Map.of("red", Map.of("S", 5, "M", 10)), Spreading.PLAIN)),
                 Map.of(),
                 LENGTHS)
-            .figures("Aprons", "", "EUR", new Sum(3, 14000, 91), Optional.empty());
+            .figures("Aprons", "", "EUR", new Sum(3, 14000, 91), Optional.empty(), List.of());
     assertTrue(
         OrderText.sentences(dearer, ellwand.units.Unit.CM)
             .contains(
