@@ -9,6 +9,7 @@ import ellwand.lay.Lay;
 import ellwand.lay.Wanted;
 import ellwand.nest.Request.Hand;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -65,7 +66,15 @@ final class Stations {
         }
       }
     }
+    // The first is where the search begins: within a stretch rather not where a twin is wasted.
+    stations.sort(Comparator.comparingInt(Station::stretch).thenComparing(Stations::wastesTwin));
     return stations;
+  }
+
+  private static boolean wastesTwin(Station station) {
+    return station.band().plies() == 2
+        && station.requests().stream()
+            .anyMatch(r -> r.form() == Form.WHOLE || r.form() == Form.OPENED);
   }
 
   private static double shortest(Request request, Band band) {
