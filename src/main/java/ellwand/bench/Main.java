@@ -77,6 +77,7 @@ public final class Main implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
+    List<Instance> instances = instances();
     List<Result> results = new ArrayList<>();
     boolean legal = true;
     System.out.printf(
@@ -91,7 +92,7 @@ public final class Main implements Callable<Integer> {
         "to 2% s",
         "poses/s",
         "heap MB");
-    for (Instance instance : instances()) {
+    for (Instance instance : instances) {
       PeakHeap.reset();
       Result result = Trial.run(instance, effort(), new Seed(seed), threads);
       long heap = PeakHeap.megabytes();
