@@ -2,10 +2,13 @@ package ellwand.file;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.StreamWriteFeature;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import com.fasterxml.jackson.core.util.Separators;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.SerializerProvider;
+import com.fasterxml.jackson.databind.cfg.JsonNodeFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.module.SimpleModule;
 import com.fasterxml.jackson.databind.node.DecimalNode;
@@ -23,11 +26,12 @@ public final class Json {
 
   private static final int DECIMALS = 6;
 
-  private static final JsonNodeFactory NODES = JsonNodeFactory.withExactBigDecimals(true);
+  private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
 
   private static final JsonMapper MAPPER =
       JsonMapper.builder()
-          .enable(JsonGenerator.Feature.WRITE_BIGDECIMAL_AS_PLAIN)
+          .enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN)
+          .disable(JsonNodeFeature.STRIP_TRAILING_BIGDECIMAL_ZEROES)
           .addModule(
               new SimpleModule()
                   .addSerializer(double.class, new Rounded())
@@ -35,7 +39,9 @@ public final class Json {
           .defaultPrettyPrinter(
               new DefaultPrettyPrinter()
                   .withObjectIndenter(new DefaultIndenter("  ", "\n"))
-                  .withoutSpacesInObjectEntries())
+                  .withSeparators(
+                      Separators.createDefaultInstance()
+                          .withObjectFieldValueSpacing(Separators.Spacing.NONE)))
           .build();
 
   private Json() {}
