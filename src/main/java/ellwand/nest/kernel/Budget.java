@@ -12,6 +12,12 @@ final class Budget {
   /** Evaluations between two meetings of the threads. */
   private static final long BETWEEN_MEETINGS = 500 * STEP;
 
+  /** Share of the budget from which all threads work on the same best. */
+  private static final double TOGETHER = 0.85;
+
+  /** How much longer a thread's best may be before it takes over the others'. */
+  private static final double BEHIND = 0.005;
+
   private final long began;
   private final long deadline;
   private final long most;
@@ -46,7 +52,7 @@ final class Budget {
     }
     if (evaluations >= nextMeeting && meeting.threads() > 1) {
       nextMeeting += BETWEEN_MEETINGS;
-      best = meeting.exchange(thread, best);
+      adopt(meeting.exchange(thread, best));
     }
     meeting.count(thread, evaluations);
     over =
@@ -54,6 +60,13 @@ final class Budget {
             || stop.wanted()
             || (deadline != Long.MAX_VALUE && System.nanoTime() - deadline >= 0);
     return over;
+  }
+
+  /** Threads search apart, each from its own best, unless one is far behind; they end together. */
+  private void adopt(Snapshot shortest) {
+    if (used() >= TOGETHER || shortest.length < best.length * (1 - BEHIND)) {
+      best = shortest;
+    }
   }
 
   /** Whether somebody wants the search to end, whatever is left of the budget. */
@@ -66,10 +79,13 @@ final class Budget {
     if (spent()) {
       return 1;
     }
-    if (deadline == Long.MAX_VALUE) {
-      return (double) evaluations / most;
-    }
-    return (double) (System.nanoTime() - began) / (deadline - began);
+    return used();
+  }
+
+  private double used() {
+    return deadline == Long.MAX_VALUE
+        ? (double) evaluations / most
+        : (double) (System.nanoTime() - began) / (deadline - began);
   }
 
   /** Whether the best is as short as any layout can be. */
