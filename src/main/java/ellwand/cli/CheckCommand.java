@@ -22,8 +22,8 @@ import picocli.CommandLine.Spec;
             + " and reports every rule that the marker breaks.",
     footer = {
       "",
-      "Example: check sample-markers/waistcoat/job.yaml",
-      "Example: check waistcoat-out/main.marker.json"
+      "Example: check sample-markers/weir-jacket/job.yaml",
+      "Example: check sample-markers/weir-jacket/marker/main.marker.json"
     })
 final class CheckCommand implements Callable<Integer> {
 

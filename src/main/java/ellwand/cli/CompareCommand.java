@@ -21,7 +21,6 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 
@@ -41,9 +40,6 @@ import picocli.CommandLine.Spec;
     })
 final class CompareCommand implements Callable<Integer> {
 
-  @Parameters(paramLabel = "JOB.yaml", description = "The job file.")
-  private Path jobPath;
-
   @Option(
       names = "--widths",
       paramLabel = "WIDTH",
@@ -56,12 +52,7 @@ final class CompareCommand implements Callable<Integer> {
   @Option(names = "--cloth", paramLabel = "NAME", description = "Default: the job's first cloth.")
   private String clothName;
 
-  @Option(
-      names = "--out",
-      paramLabel = "DIR",
-      description = "Folder for the results. Default: the job's name with -compare.")
-  private Path out;
-
+  @Mixin private JobMixin file;
   @Mixin private SearchMixin search;
   @Mixin private ShowMixin show;
   @ParentCommand private Main main;
@@ -69,7 +60,7 @@ final class CompareCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Job job = JobReader.read(jobPath);
+    Job job = JobReader.read(file.path());
     Unit unit = show.unit().orElse(job.unit());
     Cloth cloth = CompareRun.cloth(job, Optional.ofNullable(clothName));
     List<Double> asked =
@@ -82,9 +73,9 @@ final class CompareCommand implements Callable<Integer> {
     try (Console console = Console.open(err, options.effort(), unit)) {
       comparison = CompareRun.make(job, cloth, asked, unit, options, main.stop(), console);
     }
-    String name = jobPath.getFileName().toString().replaceFirst("\\.ya?ml$", "");
-    Path folder = out == null ? jobPath.resolveSibling(name + "-compare") : out;
-    CompareRun.write(comparison, unit, folder).forEach(file -> err.println("Written: " + file));
+    Path folder = file.folder("-compare");
+    CompareRun.write(comparison, unit, folder)
+        .forEach(written -> err.println("Written: " + written));
     PrintWriter results = spec.commandLine().getOut();
     if (show.json()) {
       results.println(

@@ -24,8 +24,8 @@ import picocli.CommandLine.Spec;
         "Draws the pieces with sewing and cutting lines, notches, grain, edges and labels.",
     footer = {
       "",
-      "Example: draw sample-markers/waistcoat/job.yaml --out pieces.pdf",
-      "Example: draw sample-markers/waistcoat/job.yaml --scale 1 --out full-size.pdf",
+      "Example: draw sample-markers/weir-jacket/job.yaml --out pieces.pdf",
+      "Example: draw sample-markers/weir-jacket/job.yaml --scale 1 --out full-size.pdf",
       "Example: draw sample-markers/beck-tunic/job.yaml --nested --out sizes.pdf"
     })
 final class DrawCommand implements Callable<Integer> {

@@ -10,14 +10,12 @@ import ellwand.file.Json;
 import ellwand.units.Unit;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 
@@ -30,13 +28,10 @@ import picocli.CommandLine.Spec;
             + " pieces that do fit and the length that would be needed. Ends with code 1 for no.",
     footer = {
       "",
-      "Example: fit sample-markers/tarn-waistcoat/job.yaml --on 'check offcut'",
+      "Example: fit sample-markers/tarn-waistcoat/job.yaml --on 'tweed offcut'",
       "Example: fit sample-markers/tarn-waistcoat/job.yaml --on '150cm x 1.2m' --most"
     })
 final class FitCommand implements Callable<Integer> {
-
-  @Parameters(paramLabel = "JOB.yaml", description = "The job file.")
-  private Path jobPath;
 
   @Option(
       names = "--on",
@@ -56,12 +51,7 @@ final class FitCommand implements Callable<Integer> {
       description = "Say how many times over the job's order can be cut from it, and nothing else.")
   private boolean most;
 
-  @Option(
-      names = "--out",
-      paramLabel = "DIR",
-      description = "Folder for the marker. Default: the job's name with -fit.")
-  private Path out;
-
+  @Mixin private JobMixin file;
   @Mixin private SearchMixin search;
   @Mixin private ShowMixin show;
   @ParentCommand private Main main;
@@ -69,7 +59,7 @@ final class FitCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Job job = JobReader.read(jobPath);
+    Job job = JobReader.read(file.path());
     Unit unit = show.unit().orElse(job.unit());
     SearchOptions options = search.options();
     PrintWriter err = spec.commandLine().getErr();
@@ -90,17 +80,12 @@ final class FitCommand implements Callable<Integer> {
         return Main.RULE_BROKEN;
       }
       LayRun.Made made = FitRun.made(job, answer.marker().get(), unit);
-      LayRun.write(made, out == null ? defaultOut() : out)
-          .forEach(file -> err.println("Written: " + file));
+      LayRun.write(made, file.folder("-fit"))
+          .forEach(written -> err.println("Written: " + written));
       if (!show.json()) {
         results.println(FiguresText.of(made.figures(), unit));
       }
       return Main.DONE;
     }
-  }
-
-  private Path defaultOut() {
-    String name = jobPath.getFileName().toString().replaceFirst("\\.ya?ml$", "");
-    return jobPath.resolveSibling(name + "-fit");
   }
 }

@@ -10,13 +10,11 @@ import ellwand.file.Json;
 import ellwand.units.Unit;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 
@@ -29,19 +27,10 @@ import picocli.CommandLine.Spec;
             + " the cutting table.",
     footer = {
       "",
-      "Example: lay sample-markers/pinafore/job.yaml --effort 30s --out pinafore-out",
+      "Example: lay sample-markers/weir-jacket/job.yaml --effort 30s --out jacket-out",
       "Ctrl-C keeps the best markers found so far and writes them."
     })
 final class LayCommand implements Callable<Integer> {
-
-  @Parameters(paramLabel = "JOB.yaml", description = "The job file.")
-  private Path jobPath;
-
-  @Option(
-      names = "--out",
-      paramLabel = "DIR",
-      description = "Folder for the results. Default: the job's name with -out.")
-  private Path out;
 
   @Option(
       names = "--use-remnants",
@@ -50,6 +39,7 @@ final class LayCommand implements Callable<Integer> {
               + " rest.")
   private boolean useRemnants;
 
+  @Mixin private JobMixin file;
   @Mixin private SearchMixin search;
   @Mixin private ShowMixin show;
   @ParentCommand private Main main;
@@ -57,7 +47,7 @@ final class LayCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Job job = JobReader.read(jobPath);
+    Job job = JobReader.read(file.path());
     Unit unit = show.unit().orElse(job.unit());
     SearchOptions options = search.options();
     PrintWriter err = spec.commandLine().getErr();
@@ -68,8 +58,7 @@ final class LayCommand implements Callable<Integer> {
               ? ShelfRun.make(job, unit, options, main.stop(), console)
               : LayRun.make(job, unit, options, main.stop(), console);
     }
-    LayRun.write(made, out == null ? defaultOut() : out)
-        .forEach(file -> err.println("Written: " + file));
+    LayRun.write(made, file.folder("-out")).forEach(written -> err.println("Written: " + written));
     PrintWriter results = spec.commandLine().getOut();
     if (show.json()) {
       results.println(new String(Json.bytes(made.figures()), StandardCharsets.UTF_8).strip());
@@ -77,10 +66,5 @@ final class LayCommand implements Callable<Integer> {
       results.println(FiguresText.of(made.figures(), unit));
     }
     return Main.DONE;
-  }
-
-  private Path defaultOut() {
-    String name = jobPath.getFileName().toString().replaceFirst("\\.ya?ml$", "");
-    return jobPath.resolveSibling(name + "-out");
   }
 }

@@ -13,8 +13,6 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 
@@ -36,15 +34,7 @@ import picocli.CommandLine.Spec;
     })
 final class OrderCommand implements Callable<Integer> {
 
-  @Parameters(paramLabel = "JOB.yaml", description = "The job file, with its order.")
-  private Path jobPath;
-
-  @Option(
-      names = "--out",
-      paramLabel = "DIR",
-      description = "Folder for the results. Default: the job's name with -out.")
-  private Path out;
-
+  @Mixin private JobMixin file;
   @Mixin private SearchMixin search;
   @Mixin private ShowMixin show;
   @ParentCommand private Main main;
@@ -52,7 +42,7 @@ final class OrderCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    OrderJob job = OrderJobReader.read(jobPath);
+    OrderJob job = OrderJobReader.read(file.path());
     Unit unit = show.unit().orElse(job.unit());
     SearchOptions options = search.options();
     PrintWriter err = spec.commandLine().getErr();
@@ -60,9 +50,8 @@ final class OrderCommand implements Callable<Integer> {
     try (Console console = Console.open(err, options.effort(), unit)) {
       made = OrderRun.make(job, unit, options, main.stop(), console);
     }
-    String name = jobPath.getFileName().toString().replaceFirst("\\.ya?ml$", "");
-    Path folder = out == null ? jobPath.resolveSibling(name + "-out") : out;
-    OrderRun.write(made, folder).forEach(file -> err.println("Written: " + file));
+    Path folder = file.folder("-out");
+    OrderRun.write(made, folder).forEach(written -> err.println("Written: " + written));
     PrintWriter results = spec.commandLine().getOut();
     if (show.json()) {
       results.println(new String(OrderRun.json(made), StandardCharsets.UTF_8).strip());

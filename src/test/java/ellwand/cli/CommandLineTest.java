@@ -90,6 +90,21 @@ class CommandLineTest {
     }
   }
 
+  /** Someone will copy the example from the help. */
+  @Test
+  void theExamplesInTheHelpNameFilesThatAreThere() {
+    int examples = 0;
+    for (CommandLine command : Main.commandLine(new Stop()).getSubcommands().values()) {
+      for (String word : command.getUsageMessage().split("\\s+")) {
+        if (word.startsWith("sample-markers/")) {
+          examples++;
+          assertTrue(Files.exists(Path.of(word)), word);
+        }
+      }
+    }
+    assertTrue(examples > 6, "the help has examples");
+  }
+
   @Test
   void theSampleJacketIsLaid() {
     Ran ran = run("lay", JACKET, "--effort", "50steps", "--out", folder.resolve("jacket"));
