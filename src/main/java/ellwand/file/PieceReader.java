@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /** Reads one piece with an outline. */
 final class PieceReader {
@@ -21,6 +22,7 @@ final class PieceReader {
     List<InnerLine> innerLines = innerLines(spot.get("lines"));
     List<Draft.Node> nodes = LineReader.nodes(spot.get("outline"));
     if (spot.problems().size() > before || head.allowanceMm().isEmpty()) {
+      checkEnds(name, spot);
       return Optional.empty();
     }
     return Optional.of(
@@ -34,6 +36,20 @@ final class PieceReader {
             notches,
             innerLines,
             head.cuts()));
+  }
+
+  /** Tells of edges that name no point of the outline; for a piece that has other mistakes. */
+  static void checkEnds(String piece, Spot spot) {
+    List<String> names = new ArrayList<>();
+    spot.get("outline").items().forEach(node -> node.get("point").text().ifPresent(names::add));
+    spot.get("edges")
+        .entries()
+        .forEach(
+            (name, edge) ->
+                Stream.of("from", "to")
+                    .flatMap(end -> edge.get(end).text().stream())
+                    .filter(point -> !names.contains(point))
+                    .forEach(point -> edge.report(Draft.noPoint(piece, name, point, names))));
   }
 
   private static List<Draft.Stretch> stretches(Spot spot) {

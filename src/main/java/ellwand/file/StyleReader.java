@@ -228,11 +228,12 @@ final class StyleReader {
         .forEach(
             (name, spot) -> {
               Names.check(spot, name);
-              if (shape.holds(spot)
-                  && spot.holds(
-                      spot.get("outline").present() || computed(spot),
-                      "it has neither outline: nor gathered: nor binding:",
-                      "Draw it with outline:, or let it be computed with gathered: or binding:")) {
+              if (!shape.holds(spot)) {
+                PieceReader.checkEnds(name, spot);
+              } else if (spot.holds(
+                  spot.get("outline").present() || computed(spot),
+                  "it has neither outline: nor gathered: nor binding:",
+                  "Draw it with outline:, or let it be computed with gathered: or binding:")) {
                 usable.put(name, spot);
               }
             });

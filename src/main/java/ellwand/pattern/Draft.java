@@ -83,4 +83,20 @@ public record Draft(
   public Piece piece() {
     return new DraftOutline(this).piece();
   }
+
+  /**
+   * What is wrong with an edge that starts or ends nowhere.
+   *
+   * @param point that it names
+   * @param names of the points that there are
+   */
+  public static Problem noPoint(String piece, String edge, String point, List<String> names) {
+    return Problem.onEdge(
+        piece,
+        edge,
+        "no point of the outline is named " + point,
+        names.isEmpty()
+            ? "Name points with {point: " + point + ", at: [x, y]}"
+            : "Use one of " + String.join(", ", names));
+  }
 }

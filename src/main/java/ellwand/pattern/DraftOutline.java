@@ -114,14 +114,7 @@ final class DraftOutline {
       }
     }
     List<String> names = draft.nodes().stream().flatMap(n -> n.name().stream()).toList();
-    problems.add(
-        Problem.onEdge(
-            draft.name(),
-            stretch.name(),
-            "no point of the outline is named " + name,
-            names.isEmpty()
-                ? "Name points with {point: " + name + ", at: [x, y]}"
-                : "Use one of " + String.join(", ", names)));
+    problems.add(Draft.noPoint(draft.name(), stretch.name(), name, names));
     return -1;
   }
 

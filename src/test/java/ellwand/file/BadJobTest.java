@@ -114,4 +114,21 @@ class BadJobTest {
         refusal.lines().map(l -> l.split(" ")[0]).toList(),
         refusal);
   }
+
+  /** Beside mistakes in reading, in the shape of the piece, and in its outline. */
+  @Test
+  void anEdgeToNowhereIsReportedWithTheOtherMistakesOfItsPiece() throws IOException {
+    String apron =
+        Files.readString(RESOURCES.resolve("apron.yaml"))
+            .replace("to: bib corner, allowance", "to: bib, allowance");
+    String nowhere =
+        "job.yaml:23: piece front, edge armhole: no point of the outline is named bib. Use one of"
+            + " hem centre, hem side, underarm, bib corner, bib centre.";
+    for (String mistake : List.of("edge: armhole, at: -5", "edge: armhole, ut: 5")) {
+      List<String> told = refusal(apron.replace("edge: armhole, at: 5", mistake)).lines().toList();
+      assertTrue(told.size() > 1, told::toString);
+      assertEquals(1, told.stream().filter(nowhere::equals).count(), told::toString);
+    }
+    assertEquals(nowhere, refusal(apron));
+  }
 }
