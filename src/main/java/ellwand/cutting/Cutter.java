@@ -59,11 +59,12 @@ public final class Cutter {
             piece.fold().map(f -> FoldEdge.stroke(piece.edge(f), cutting)),
             piece.asks().marks().stream().collect(Collectors.toMap(Mark::words, m -> m.on(piece))));
     double larger = Math.max(growthAlongWarp, growthAcross);
-    return switch (piece.grain()) {
-      case ALONG -> cut.stretched(growthAlongWarp, growthAcross);
-      case ACROSS -> cut.stretched(growthAcross, growthAlongWarp);
-      case EITHER, BIAS -> cut.stretched(larger, larger);
-    };
+    if (piece.grain().onlyAlong()) {
+      return cut.stretched(growthAlongWarp, growthAcross);
+    }
+    return piece.grain().onlyAcross()
+        ? cut.stretched(growthAcross, growthAlongWarp)
+        : cut.stretched(larger, larger);
   }
 
   private static Outline sewing(Piece piece) {

@@ -5,7 +5,6 @@ import ellwand.geometry.Outline;
 import ellwand.geometry.Path;
 import ellwand.geometry.Point;
 import ellwand.pattern.Edge;
-import ellwand.pattern.Grain;
 import ellwand.pattern.InnerLine;
 import ellwand.pattern.Piece;
 import java.util.List;
@@ -60,7 +59,7 @@ final class FoldEdge {
   }
 
   private static boolean level(Piece piece) {
-    return piece.grain() == Grain.ALONG || piece.grain() == Grain.EITHER;
+    return piece.grain().lengthwise();
   }
 
   /** The stretch of the cutting line that lies on the fold, in the edge's direction. */

@@ -1,13 +1,18 @@
 package ellwand.draw;
 
 import ellwand.cloth.Cloth;
+import ellwand.cloth.Direction;
 import ellwand.cloth.Fold;
 import ellwand.cloth.Repeat;
 import ellwand.cloth.Zone;
 import ellwand.lay.Marker;
+import ellwand.pattern.Grain;
+import ellwand.pattern.Piece;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** How a cloth is laid, in words. */
 final class ClothWords {
@@ -48,6 +53,10 @@ final class ClothWords {
           case ONE_WAY -> "All tops point the same way: the cloth has a direction.";
           case ONE_WAY_PER_GARMENT -> "All tops of one garment point the same way.";
         });
+    own(marker, Grain.Heads.ANY_WAY)
+        .ifPresent(names -> words.add("May head either way all the same: " + names + "."));
+    own(marker, Grain.Heads.ONE_WAY)
+        .ifPresent(names -> words.add("Tops point the same way on each: " + names + "."));
     cloth.repeat().ifPresent(repeat -> words.addAll(of(repeat, shown)));
     if (cloth.grainToleranceDegrees() > 0) {
       words.add(
@@ -63,6 +72,22 @@ final class ClothWords {
               + " on each side, are left out of the drawing's measures.");
     }
     return words;
+  }
+
+  /** Which pieces say so themselves, unless the cloth says the same. */
+  private static Optional<String> own(Marker marker, Grain.Heads heads) {
+    Direction same = heads == Grain.Heads.ANY_WAY ? Direction.ANY_WAY : Direction.ONE_WAY;
+    if (marker.lay().cloth().direction() == same) {
+      return Optional.empty();
+    }
+    String names =
+        marker.lay().wanted().stream()
+            .map(w -> w.cut().piece())
+            .filter(p -> p.grain().heads().equals(Optional.of(heads)))
+            .map(Piece::name)
+            .distinct()
+            .collect(Collectors.joining(", "));
+    return names.isEmpty() ? Optional.empty() : Optional.of(names);
   }
 
   private static String lengthwise(Marker marker, Shown shown) {

@@ -39,12 +39,8 @@ record Laid(int number, Copy copy, CutPiece cut, Cut.How how, Zone zone, GrainLi
 
     /** The grain line of a piece as drawn. */
     static GrainLine of(CutPiece cut) {
-      Point towards =
-          switch (cut.piece().grain()) {
-            case ALONG, EITHER -> new Point(1, 0);
-            case ACROSS -> new Point(0, -1);
-            case BIAS -> new Point(1, -1).unit();
-          };
+      Motion toDrawn = new Motion(false, -cut.piece().grain().turns(false).get(0), 0, 0);
+      Point towards = toDrawn.apply(new Point(1, 0));
       Point middle = Region.of(cut.sewing()).middle();
       Point right = towards.left().times(-1);
       double toRight = reach(cut.sewing().points(), middle, right);
@@ -112,7 +108,7 @@ record Laid(int number, Copy copy, CutPiece cut, Cut.How how, Zone zone, GrainLi
 
   private static GrainLine grain(CutPiece drawn, Copy copy) {
     GrainLine line = GrainLine.of(drawn).moved(copy.motion());
-    if (Math.abs(line.towards().x()) > 0.9) {
+    if (!drawn.piece().grain().anywhere() && Math.abs(line.towards().x()) > 0.9) {
       return line;
     }
     // Laid across or on the bias: the warp runs otherwise than the drawn grain line.

@@ -5,6 +5,7 @@ import ellwand.geometry.Box;
 import ellwand.geometry.Outline;
 import ellwand.geometry.Point;
 import ellwand.lay.Form;
+import ellwand.lay.Lay;
 import ellwand.lay.Marker;
 import ellwand.pattern.Edge;
 import java.util.ArrayList;
@@ -102,7 +103,8 @@ final class MarkerPicture {
     }
     List<Item> items =
         new ArrayList<>(
-            lines.arrow(found.arrow(), Laid.oneHeaded(marker.lay().cloth().direction())));
+            lines.arrow(
+                found.arrow(), Laid.oneHeaded(Lay.direction(marker.lay().cloth(), copy.cut()))));
     found.label().map(l -> l.items(reading)).ifPresent(items::addAll);
     return items;
   }

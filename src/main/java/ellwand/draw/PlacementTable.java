@@ -3,12 +3,15 @@ package ellwand.draw;
 import ellwand.cloth.Zone;
 import ellwand.draw.Table.Column;
 import ellwand.geometry.Box;
+import ellwand.lay.Copy;
 import ellwand.lay.Heading;
 import ellwand.lay.Marker;
 import ellwand.lay.Wanted;
+import ellwand.pattern.Grain;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 
@@ -63,12 +66,19 @@ record PlacementTable(Marker marker, List<Laid> laid, Shown shown) {
         copy.copy().size(),
         Integer.toString(copy.copy().garment()),
         copy.form(),
-        copy.copy().heading() == Heading.UP ? "away" : "to cut end",
+        top(copy.copy(), copy.cut().piece().grain()),
         shown.number(box.minX()),
         shown.number(box.maxX()),
         shown.number(box.minY()),
         shown.number(box.maxY()),
         shown.number(copy.grain().through().y()));
+  }
+
+  private static String top(Copy copy, Grain grain) {
+    double turn = ((copy.motion().turnDegrees() % 360) + 360) % 360;
+    return grain.anywhere() && turn % 180 != 0
+        ? String.format(Locale.ROOT, "%.0f deg left", turn)
+        : copy.heading() == Heading.UP ? "away" : "to cut end";
   }
 
   /** What distances across are measured from in a zone. */

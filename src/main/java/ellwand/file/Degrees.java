@@ -1,13 +1,15 @@
 package ellwand.file;
 
 import ellwand.cloth.Cloth;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Reads how far a piece may turn off its grain. */
 final class Degrees {
 
-  private static final Pattern TEXT = Pattern.compile("(\\d+(?:[.,]\\d+)?)\\s*(?:deg|degrees?|°)?");
+  private static final Pattern TEXT =
+      Pattern.compile("(-?\\d+(?:[.,]\\d+)?)\\s*(?:deg|degrees?|°)?");
 
   private Degrees() {}
 
@@ -17,15 +19,25 @@ final class Degrees {
    * @throws IllegalArgumentException if it is none of these, or too much
    */
   static double parse(String text) {
-    Matcher matcher = TEXT.matcher(text.strip());
-    if (!matcher.matches()) {
-      throw new IllegalArgumentException("'" + text + "' is no angle: write for example 2 deg");
-    }
-    double degrees = Double.parseDouble(matcher.group(1).replace(',', '.'));
+    double degrees =
+        angle(text)
+            .filter(d -> d >= 0)
+            .orElseThrow(
+                () ->
+                    new IllegalArgumentException(
+                        "'" + text + "' is no angle: write for example 2 deg"));
     if (degrees > Cloth.MOST_TOLERANCE_DEGREES) {
       throw new IllegalArgumentException(
           "'" + text + "' is another grain, not a tolerance: write 10 deg or less");
     }
     return degrees;
+  }
+
+  /** Any angle, or nothing if the text is none. */
+  static Optional<Double> angle(String text) {
+    Matcher matcher = TEXT.matcher(text.strip());
+    return matcher.matches()
+        ? Optional.of(Double.parseDouble(matcher.group(1).replace(',', '.')))
+        : Optional.empty();
   }
 }

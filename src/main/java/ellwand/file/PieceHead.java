@@ -1,11 +1,12 @@
 package ellwand.file;
 
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import ellwand.pattern.Cut;
 import ellwand.pattern.Grain;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 
 /**
@@ -22,13 +23,20 @@ record PieceHead(List<Cut> cuts, Optional<Double> allowanceMm, Grain grain) {
    * @param cloths that there are
    */
   static PieceHead read(Spot spot, Optional<Double> styleAllowance, Set<String> cloths) {
-    return new PieceHead(
-        cuts(spot.get("cut"), cloths), allowance(spot, styleAllowance), grain(spot.get("grain")));
+    Grain grain =
+        spot.get("grain").node() instanceof ObjectNode
+            ? own(spot, Grain.ALONG)
+            : own(spot, grain(spot.get("grain")));
+    return new PieceHead(cuts(spot, cloths), allowance(spot, styleAllowance), grain);
   }
 
-  private static List<Cut> cuts(Spot spot, Set<String> cloths) {
+  private static List<Cut> cuts(Spot piece, Set<String> cloths) {
+    Spot grain = piece.get("grain");
+    boolean byCloth = grain.node() instanceof ObjectNode;
     List<Cut> cuts = new ArrayList<>();
-    spot.entries()
+    piece
+        .get("cut")
+        .entries()
         .forEach(
             (cloth, text) -> {
               if (text.holds(
@@ -37,9 +45,22 @@ record PieceHead(List<Cut> cuts, Optional<Double> allowanceMm, Grain grain) {
                   Spelling.nearest(cloth, cloths)
                       .map(c -> "Perhaps " + c + " is meant")
                       .orElse("Add it under cloths:"))) {
-                text.attempt(() -> Cut.parse(cloth, text.node().asText())).ifPresent(cuts::add);
+                Spot own = grain.get(cloth);
+                text.attempt(() -> Cut.parse(cloth, text.node().asText()))
+                    .map(cut -> byCloth && own.present() ? cut.on(own(piece, grain(own))) : cut)
+                    .ifPresent(cuts::add);
               }
             });
+    if (byCloth) {
+      grain
+          .entries()
+          .forEach(
+              (cloth, own) ->
+                  own.holds(
+                      piece.get("cut").get(cloth).present(),
+                      "the piece is not cut from " + Names.shown(cloth),
+                      "Name a cloth that stands under cut:"));
+    }
     return cuts;
   }
 
@@ -56,6 +77,33 @@ record PieceHead(List<Cut> cuts, Optional<Double> allowanceMm, Grain grain) {
   }
 
   private static Grain grain(Spot spot) {
-    return spot.text().map(w -> Grain.valueOf(w.toUpperCase(Locale.ROOT))).orElse(Grain.ALONG);
+    return spot.text().flatMap(text -> spot.attempt(() -> named(text))).orElse(Grain.ALONG);
+  }
+
+  private static Grain named(String text) {
+    Optional<Grain> named = Grain.NAMED.stream().filter(g -> g.word().equals(text)).findFirst();
+    return named.orElseGet(
+        () ->
+            Degrees.angle(text)
+                .map(Grain::at)
+                .orElseThrow(
+                    () ->
+                        new IllegalArgumentException(
+                            "grain: cannot be '"
+                                + Names.shown(text)
+                                + "': use along, across, either, bias, any or an angle like 30"
+                                + " deg")));
+  }
+
+  /** What the piece says of its grain and heading instead of its cloth. */
+  private static Grain own(Spot piece, Grain grain) {
+    Spot spot = piece.get("grain-tolerance");
+    Optional<Double> tolerance = spot.text().flatMap(t -> spot.attempt(() -> Degrees.parse(t)));
+    return grain.with(
+        tolerance.map(OptionalDouble::of).orElse(OptionalDouble.empty()),
+        piece
+            .get("direction")
+            .text()
+            .map(w -> w.equals("any way") ? Grain.Heads.ANY_WAY : Grain.Heads.ONE_WAY));
   }
 }

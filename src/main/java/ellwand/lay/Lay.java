@@ -1,6 +1,9 @@
 package ellwand.lay;
 
 import ellwand.cloth.Cloth;
+import ellwand.cloth.Direction;
+import ellwand.cutting.CutPiece;
+import ellwand.pattern.Grain;
 import ellwand.pattern.Match;
 import java.util.List;
 
@@ -20,6 +23,15 @@ public record Lay(String style, Cloth cloth, List<Wanted> wanted, List<Match> ma
   public Lay {
     wanted = List.copyOf(wanted);
     matches = List.copyOf(matches);
+  }
+
+  /** Which headings a piece may have on a cloth: its own say goes before the cloth's. */
+  public static Direction direction(Cloth cloth, CutPiece cut) {
+    return cut.piece()
+        .grain()
+        .heads()
+        .map(h -> h == Grain.Heads.ANY_WAY ? Direction.ANY_WAY : Direction.ONE_WAY)
+        .orElse(cloth.direction());
   }
 
   /** The area of everything wanted as cut: halves opened, both of a pair; square mm. */

@@ -51,7 +51,7 @@ final class Borders {
     TreeSet<Double> halves = new TreeSet<>();
     TreeSet<Double> pairs = new TreeSet<>();
     for (Wanted wanted : lay.wanted()) {
-      for (int turn : wanted.cut().piece().grain().turns()) {
+      for (double turn : wanted.cut().piece().grain().turns(false)) {
         Motion motion = new Motion(false, turn, 0, 0);
         Box box = wanted.cut().cutting().moved(motion).box();
         if (wanted.how() == Cut.How.PAIR) {

@@ -3,7 +3,8 @@ package ellwand.nest;
 import ellwand.cloth.Band;
 import ellwand.cloth.Cloth;
 import ellwand.cloth.LaidCloth;
-import ellwand.geometry.Box;
+import ellwand.geometry.Motion;
+import ellwand.geometry.Outline;
 import ellwand.lay.Wanted;
 
 /** A piece fits into no zone of the cloth as it lies. */
@@ -36,16 +37,13 @@ public final class NoRoomException extends RuntimeException {
   }
 
   private static NoRoomException of(Cloth cloth, LaidCloth laid, Wanted wanted, boolean offRepeat) {
-    Box box =
-        wanted.cut().fold().isPresent()
-            ? wanted.cut().opened().cutting().box()
-            : wanted.cut().cutting().box();
+    Outline outline =
+        wanted.cut().fold().isPresent() ? wanted.cut().opened().cutting() : wanted.cut().cutting();
     double needed =
-        switch (wanted.cut().piece().grain()) {
-          case ALONG -> box.width();
-          case ACROSS -> box.length();
-          case EITHER, BIAS -> Math.min(box.width(), box.length());
-        };
+        wanted.cut().piece().grain().turns(false).stream()
+            .mapToDouble(turn -> outline.moved(new Motion(false, turn, 0, 0)).box().width())
+            .min()
+            .orElseThrow();
     double widest = laid.bands().stream().mapToDouble(Band::widthMm).max().orElse(0);
     return new NoRoomException(wanted.cut().name(), cloth.name(), needed, widest, offRepeat);
   }

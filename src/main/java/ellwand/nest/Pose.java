@@ -8,6 +8,7 @@ import ellwand.geometry.Motion;
 import ellwand.geometry.Outline;
 import ellwand.lay.Form;
 import ellwand.lay.Heading;
+import ellwand.pattern.Grain;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -49,8 +50,8 @@ record Pose(
    */
   static List<Pose> of(Request request, Band band, Set<Heading> headings, double toleranceDegrees) {
     List<Pose> poses = new ArrayList<>();
-    for (double turn : turns(request, toleranceDegrees)) {
-      for (boolean flipped : flips(request)) {
+    for (boolean flipped : flips(request)) {
+      for (double turn : turns(request, flipped, toleranceDegrees)) {
         Heading heading = Heading.ofTurn(turn, flipped);
         if (headings.contains(heading)) {
           Motion motion = new Motion(flipped, turn, 0, 0);
@@ -70,11 +71,13 @@ record Pose(
     return poses;
   }
 
-  private static List<Double> turns(Request request, double toleranceDegrees) {
+  private static List<Double> turns(Request request, boolean flipped, double ofCloth) {
+    Grain grain = request.wanted().cut().piece().grain();
+    double toleranceDegrees = grain.toleranceDegrees().orElse(ofCloth);
     List<Double> turns = new ArrayList<>();
-    for (int turn : request.wanted().cut().piece().grain().turns()) {
-      turns.add((double) turn);
-      if (toleranceDegrees > 0 && request.form() != Form.HALF) {
+    for (double turn : grain.turns(flipped)) {
+      turns.add(turn);
+      if (toleranceDegrees > 0 && !grain.anywhere() && request.form() != Form.HALF) {
         turns.add(turn + toleranceDegrees);
         turns.add(turn - toleranceDegrees);
       }

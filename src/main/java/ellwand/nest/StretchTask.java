@@ -9,6 +9,7 @@ import ellwand.geometry.Box;
 import ellwand.geometry.Outline;
 import ellwand.geometry.Region;
 import ellwand.lay.Heading;
+import ellwand.lay.Lay;
 import ellwand.nest.kernel.Form;
 import ellwand.nest.kernel.NoFit;
 import ellwand.nest.kernel.Obstacle;
@@ -67,7 +68,7 @@ record StretchTask(List<Seat> seats, List<List<Pose>> poses, Optional<Search> se
   /** Heading by heading, since two that look alike may lie differently in a repeat. */
   private static List<Way> ways(Cloth cloth, Phases phases, Decision decision, Seat seat) {
     Request request = seat.request();
-    Set<Heading> headings = headings(cloth.direction(), decision, seat);
+    Set<Heading> headings = headings(Lay.direction(cloth, request.wanted().cut()), decision, seat);
     if (cloth.repeat().isEmpty()) {
       return Pose.of(request, seat.band(), headings, cloth.grainToleranceDegrees()).stream()
           .map(Way::anywhere)

@@ -1,5 +1,6 @@
 package ellwand.pattern;
 
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -7,8 +8,14 @@ import java.util.regex.Pattern;
  * How many of a piece one garment needs from one cloth.
  *
  * @param count 1 or more; pairs count as one
+ * @param grain of the piece in this cloth, where it is another than its own
  */
-public record Cut(String cloth, int count, How how) {
+public record Cut(String cloth, int count, How how, Optional<Grain> grain) {
+
+  /** On the piece's own grain. */
+  public Cut(String cloth, int count, How how) {
+    this(cloth, count, how, Optional.empty());
+  }
 
   /** In which form a piece is cut. */
   public enum How {
@@ -49,6 +56,11 @@ public record Cut(String cloth, int count, How how) {
     } catch (NumberFormatException e) {
       throw new IllegalArgumentException("'" + text + "' is more than anyone can cut", e);
     }
+  }
+
+  /** The same on another grain. */
+  public Cut on(Grain other) {
+    return new Cut(cloth, count, how, Optional.of(other));
   }
 
   /** As in a job file and on a label. */

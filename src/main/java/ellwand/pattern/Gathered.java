@@ -92,10 +92,10 @@ public record Gathered(
    * @throws InputException if even the allowances are wider than the cloth
    */
   public Panels panels(Cut cut, double usableMm) {
-    int panels = grain == Grain.ALONG ? fewest(usableMm) : 1;
-    Cut all = new Cut(cut.cloth(), cut.count() * panels, cut.how());
+    int panels = cut.grain().orElse(grain).onlyAlong() ? fewest(usableMm) : 1;
+    Cut all = new Cut(cut.cloth(), cut.count() * panels, cut.how(), cut.grain());
     return new Panels(
-        rectangle(finishedWidthMm() / panels, List.of(all)),
+        rectangle(finishedWidthMm() / panels, List.of(all)).inCloth(cut.cloth()),
         panels,
         cutWidthMm(),
         finishedWidthMm() / panels + 2 * seams.sideMm,

@@ -144,8 +144,8 @@ public record Piece(
               "the fold edge is not straight",
               "Cloth folds along a straight line"));
     } else if (Math.abs(line.end().y() - line.start().y()) > STRAIGHT_MM
-        && grain != Grain.ACROSS
-        && grain != Grain.BIAS) {
+        && (grain.lengthwise()
+            || cuts.stream().anyMatch(c -> c.grain().filter(Grain::lengthwise).isPresent()))) {
       problems.add(
           Problem.onEdge(
               name,
@@ -214,6 +214,14 @@ public record Piece(
   /** The same piece, asking this. */
   public Piece asking(Asks other) {
     return new Piece(name, edges, fold, grain, notches, innerLines, cuts, other);
+  }
+
+  /** The same piece on the grain that it has in a cloth it is cut from. */
+  public Piece inCloth(String cloth) {
+    return cutFrom(cloth)
+        .flatMap(Cut::grain)
+        .map(g -> new Piece(name, edges, fold, g, notches, innerLines, cuts, asks))
+        .orElse(this);
   }
 
   public Edge edge(String edgeName) {

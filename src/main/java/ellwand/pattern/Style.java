@@ -61,8 +61,10 @@ public record Style(
    * @param usableMm as for {@link Gathered#panels}
    */
   public List<Piece> pieces(String size, String cloth, double usableMm) {
-    List<Piece> pieces = new ArrayList<>(drawn(size));
-    pieces.removeIf(p -> p.cutFrom(cloth).isEmpty());
+    List<Piece> pieces = new ArrayList<>();
+    drawn(size).stream()
+        .filter(p -> p.cutFrom(cloth).isPresent())
+        .forEach(p -> pieces.add(p.inCloth(cloth)));
     panels(size, cloth, usableMm).forEach(p -> pieces.add(p.piece()));
     return pieces;
   }

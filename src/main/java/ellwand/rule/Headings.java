@@ -1,12 +1,14 @@
 package ellwand.rule;
 
+import ellwand.cloth.Cloth;
 import ellwand.cloth.Direction;
 import ellwand.lay.Heading;
+import ellwand.lay.Lay;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
+import java.util.stream.Collectors;
 
 /** Pieces head the way the cloth's direction asks. */
 final class Headings {
@@ -41,26 +43,29 @@ final class Headings {
                         + "."));
       }
     }
-    Direction direction = of.marker().lay().cloth().direction();
-    switch (direction) {
-      case ANY_WAY -> {}
-      case ONE_WAY -> mixed(findings, rule, of.placed(), "this cloth is cut one way");
-      case ONE_WAY_PER_GARMENT -> {
-        Map<String, List<Placed>> garments = new LinkedHashMap<>();
-        of.placed()
-            .forEach(
-                p ->
-                    garments
-                        .computeIfAbsent(
-                            p.copy().garment() + " " + p.copy().size(), g -> new ArrayList<>())
-                        .add(p));
-        garments
-            .values()
-            .forEach(
-                g -> mixed(findings, rule, g, "this cloth is cut one way within each garment"));
-      }
-    }
+    Cloth cloth = of.marker().lay().cloth();
+    String reason =
+        cloth.direction() == Direction.ONE_WAY
+            ? "this cloth is cut one way"
+            : "this piece is cut one way";
+    mixed(findings, rule, asking(Direction.ONE_WAY, of), reason);
+    asking(Direction.ONE_WAY_PER_GARMENT, of).stream()
+        .collect(
+            Collectors.groupingBy(
+                p -> p.copy().garment() + " " + p.copy().size(),
+                LinkedHashMap::new,
+                Collectors.toList()))
+        .values()
+        .forEach(g -> mixed(findings, rule, g, "this cloth is cut one way within each garment"));
     return findings;
+  }
+
+  private static List<Placed> asking(Direction direction, Inspection of) {
+    Cloth cloth = of.marker().lay().cloth();
+    return of.placed().stream()
+        .filter(
+            p -> direction == p.cut().map(c -> Lay.direction(cloth, c)).orElse(cloth.direction()))
+        .toList();
   }
 
   /** Those that head the other way than most: up if there are as many of each. */

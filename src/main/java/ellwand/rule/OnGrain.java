@@ -24,16 +24,14 @@ final class OnGrain {
 
   private static List<Finding> findings(Rule rule, Inspection of) {
     Cloth cloth = of.marker().lay().cloth();
-    // What lies in the bars of a repeat is matched along them.
-    double tolerance = cloth.repeat().isPresent() ? 0 : cloth.grainToleranceDegrees();
     return of.placed().stream()
         .filter(p -> p.cut().isPresent())
-        .filter(p -> !(off(p) <= tolerance + ROUNDING_DEGREES))
+        .filter(p -> !(off(p) <= tolerance(cloth, p) + ROUNDING_DEGREES))
         .map(
             p ->
                 p.finding(
                     rule,
-                    off(p) - tolerance,
+                    off(p) - tolerance(cloth, p),
                     unit ->
                         Say.capital(p.name())
                             + " lies "
@@ -51,22 +49,23 @@ final class OnGrain {
   }
 
   private static double off(Placed p) {
-    double turn = p.copy().motion().turnDegrees();
-    if (!Double.isFinite(turn)) {
-      return Double.POSITIVE_INFINITY;
-    }
-    return grain(p).turns().stream()
-        .mapToDouble(t -> Math.abs(Math.IEEEremainder(turn - t, 360)))
-        .min()
-        .orElseThrow();
+    return grain(p).offDegrees(p.copy().motion().turnDegrees(), p.copy().motion().flipped());
+  }
+
+  private static double tolerance(Cloth cloth, Placed p) {
+    // What lies in the bars of a repeat is matched along them.
+    return cloth.repeat().isPresent()
+        ? 0
+        : grain(p).toleranceDegrees().orElse(cloth.grainToleranceDegrees());
   }
 
   private static String words(Grain grain) {
-    return switch (grain) {
-      case ALONG -> "along the warp";
-      case ACROSS -> "across the warp";
-      case EITHER -> "along or across the warp";
-      case BIAS -> "at 45 degrees to the warp";
+    return switch (grain.word()) {
+      case "along" -> "along the warp";
+      case "across" -> "across the warp";
+      case "either" -> "along or across the warp";
+      case "bias" -> "at 45 degrees to the warp";
+      default -> "at " + grain.word() + " to the warp";
     };
   }
 }

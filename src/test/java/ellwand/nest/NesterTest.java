@@ -248,7 +248,7 @@ class NesterTest {
     double row = 0;
     for (int i = 0; i < 3 + dice.nextInt(4); i++) {
       How how = How.values()[dice.nextInt(How.values().length)];
-      Grain grain = how == How.FOLD ? Grain.ALONG : Grain.values()[dice.nextInt(3)];
+      Grain grain = how == How.FOLD ? Grain.ALONG : Grain.NAMED.get(dice.nextInt(3));
       double length = 60 + dice.nextDouble() * 300;
       double width = 60 + dice.nextDouble() * 150;
       CutPiece piece =

@@ -275,10 +275,10 @@ class CheckTest {
 
   @Test
   void turnsOnTheGrainAreKept() {
-    for (Grain grain : Grain.values()) {
+    for (Grain grain : Grain.NAMED) {
       CutPiece band = Trial.piece("band", grain, "1", Trial.points(0, 0, 200, 0, 200, 60, 0, 60));
       Lay lay = Trial.lay(Trial.cloth(1000, 0, Direction.ANY_WAY, Fold.OPEN), band);
-      for (int turn : grain.turns()) {
+      for (double turn : grain.turns(false)) {
         Marker marker =
             Trial.open(lay, 400, copy(band, Form.WHOLE, "open", false, turn - 360, 0, 0));
         assertEquals(List.of(), told(marker));
