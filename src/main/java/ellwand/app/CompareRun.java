@@ -1,6 +1,7 @@
 package ellwand.app;
 
 import ellwand.cloth.Cloth;
+import ellwand.cloth.Wishes;
 import ellwand.draw.ComparisonChart;
 import ellwand.figures.Binding;
 import ellwand.figures.Buying;
@@ -58,7 +59,8 @@ public final class CompareRun {
 
   /**
    * Every width in every way in which the cloth may lie. As many widths are laid at once as there
-   * are threads; the effort is shared out evenly between the widths.
+   * are threads; the effort is shared out evenly between the widths. Wishes are left aside: what
+   * they cost would blur what the widths do.
    *
    * @param widthsMm as bought, each more than the selvedges take
    */
@@ -84,7 +86,14 @@ public final class CompareRun {
               .map(
                   width ->
                       CompletableFuture.supplyAsync(
-                          () -> rows(job, cloth.wide(width), unit, shared, stop, progress),
+                          () ->
+                              rows(
+                                  job,
+                                  cloth.wide(width).wishing(Wishes.NONE),
+                                  unit,
+                                  shared,
+                                  stop,
+                                  progress),
                           workers))
               .toList();
       List<Row> rows = new ArrayList<>();

@@ -2,6 +2,7 @@ package ellwand.app;
 
 import ellwand.cloth.Cloth;
 import ellwand.cloth.Remnant;
+import ellwand.cloth.Wishes;
 import ellwand.figures.Figures;
 import ellwand.figures.Fitting;
 import ellwand.file.Job;
@@ -58,7 +59,7 @@ public final class FitRun {
       Stop stop,
       Progress progress) {
     Remnant remnant = Shelf.remnant(job, on, cloth);
-    Cloth laid = remnant.laidAs(Shelf.cloth(job, remnant.cloth()));
+    Cloth laid = remnant.laidAs(Shelf.cloth(job, remnant.cloth()).wishing(Wishes.NONE));
     return new FitRun(options, stop, progress).answer(remnant, Lays.of(job, laid));
   }
 
@@ -80,7 +81,7 @@ public final class FitRun {
       Stop stop,
       Progress progress) {
     Remnant remnant = Shelf.remnant(job, on, cloth);
-    Cloth laid = remnant.laidAs(Shelf.cloth(job, remnant.cloth()));
+    Cloth laid = remnant.laidAs(Shelf.cloth(job, remnant.cloth()).wishing(Wishes.NONE));
     FitRun run = new FitRun(options, stop, progress);
     double once = Lays.of(job, laid).wantedAreaMm2();
     int bound = once == 0 ? 0 : (int) (room(laid) / once + 1e-9);

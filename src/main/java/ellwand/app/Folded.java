@@ -3,6 +3,7 @@ package ellwand.app;
 import ellwand.cloth.Cloth;
 import ellwand.cloth.Fold;
 import ellwand.figures.Buying;
+import ellwand.figures.Figures;
 import ellwand.figures.FoldTried;
 import ellwand.file.Job;
 import ellwand.lay.Lay;
@@ -21,11 +22,18 @@ import java.util.Optional;
 /**
  * One cloth's lay tried in every way in which the cloth may lie.
  *
- * @param marker the one that takes least cloth; empty if a piece fits in no way
+ * @param marker the one that takes least cloth, or what serves the cutter's wishes in its place;
+ *     empty if a piece fits in no way
+ * @param shortest the one that takes least cloth
  * @param tried what each way takes
  * @param all the same with their markers
  */
-record Folded(Lay lay, Optional<Marker> marker, List<FoldTried> tried, List<Tried> all) {
+record Folded(
+    Lay lay,
+    Optional<Marker> marker,
+    Optional<Marker> shortest,
+    List<FoldTried> tried,
+    List<Tried> all) {
 
   /**
    * Tries every fold of the cloth.
@@ -53,17 +61,28 @@ record Folded(Lay lay, Optional<Marker> marker, List<FoldTried> tried, List<Trie
       Optional<Tried> one = tried.stream().filter(t -> t.fold() == fold).findFirst();
       figures.add(foldTried(cloth, fold, one, stop, unit));
     }
-    return new Folded(lay, best.map(LayRun::checked), figures, tried);
+    Optional<Marker> pleasing = tried.stream().flatMap(t -> t.pleasing().stream()).findFirst();
+    return new Folded(
+        lay,
+        pleasing.or(() -> best).map(LayRun::checked),
+        best.map(LayRun::checked),
+        figures,
+        tried);
   }
 
   /**
-   * The marker that takes least cloth.
+   * The marker to cut.
    *
    * @throws InputException if a piece fits in no way
    */
   Marker best(Job job, Unit unit) {
     return marker.orElseThrow(
         () -> new InputException(NoRoom.problem(lay, all, unit).at(job.path().toString(), 0)));
+  }
+
+  /** Figures of the best, beside those of the other ways of laying and of doing without wishes. */
+  Figures figures(Marker best) {
+    return Figures.of(best, List.of(), tried.size() > 1 ? tried : List.of(), shortest);
   }
 
   private static FoldTried foldTried(

@@ -48,8 +48,7 @@ public final class LayRun {
       Folded folded = Folded.make(Lays.of(job, cloth), unit, options, stop, progress);
       Marker best = folded.best(job, unit);
       markers.add(best);
-      figures.add(
-          Figures.of(best, List.of(), folded.tried().size() > 1 ? folded.tried() : List.of()));
+      figures.add(folded.figures(best));
     }
     return made(job, markers, figures, unit);
   }

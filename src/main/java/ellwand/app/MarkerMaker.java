@@ -2,6 +2,7 @@ package ellwand.app;
 
 import ellwand.cloth.Cloth;
 import ellwand.cloth.Fold;
+import ellwand.cloth.Wishes;
 import ellwand.file.Job;
 import ellwand.file.OrderJob;
 import ellwand.lay.Lay;
@@ -36,7 +37,8 @@ final class MarkerMaker {
   MarkerMaker(OrderJob order, Unit unit, SearchOptions options, Stop stop, Progress progress) {
     OrderJob.Garments garments = order.style().orElseThrow();
     this.job = garments.job();
-    this.cloth = garments.cloth();
+    // A plan wants the shortest markers.
+    this.cloth = garments.cloth().wishing(Wishes.NONE);
     this.fold =
         order.order().spreading().faces() == Spreading.Faces.FOLDED ? Fold.LENGTHWISE : Fold.OPEN;
     this.unit = unit;

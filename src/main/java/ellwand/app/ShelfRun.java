@@ -2,6 +2,7 @@ package ellwand.app;
 
 import ellwand.cloth.Cloth;
 import ellwand.cloth.Remnant;
+import ellwand.cloth.Wishes;
 import ellwand.figures.Figures;
 import ellwand.file.Job;
 import ellwand.lay.Lay;
@@ -11,7 +12,6 @@ import ellwand.units.Unit;
 import ellwand.work.Effort;
 import ellwand.work.Progress;
 import ellwand.work.Stop;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -46,26 +46,28 @@ public final class ShelfRun {
   public static LayRun.Made make(
       Job job, Unit unit, SearchOptions options, Stop stop, Progress progress) {
     ShelfRun run = new ShelfRun(job, unit, options, stop, progress);
-    List<Marker> markers = new ArrayList<>();
-    job.cloths().forEach(cloth -> markers.addAll(run.markers(cloth)));
-    List<Figures> figures = markers.stream().map(m -> Figures.of(m, List.of())).toList();
-    return LayRun.made(job, markers, figures, unit);
+    Map<Marker, Figures> made = new LinkedHashMap<>();
+    job.cloths().forEach(cloth -> made.putAll(run.markers(cloth)));
+    return LayRun.made(job, List.copyOf(made.keySet()), List.copyOf(made.values()), unit);
   }
 
-  private List<Marker> markers(Cloth cloth) {
+  private Map<Marker, Figures> markers(Cloth cloth) {
     Map<String, Integer> left = new LinkedHashMap<>(job.garments());
     List<Remnant> remnants =
         job.remnants().stream().filter(r -> r.cloth().equals(cloth.name())).toList();
     Effort share = options.effort().share(remnants.size() + 1);
-    List<Marker> markers = new ArrayList<>();
+    Map<Marker, Figures> made = new LinkedHashMap<>();
     for (Remnant remnant : remnants) {
-      onto(remnant.laidAs(cloth), left, share).ifPresent(markers::add);
+      onto(remnant.laidAs(cloth.wishing(Wishes.NONE)), left, share)
+          .ifPresent(m -> made.put(m, Figures.of(m, List.of())));
     }
     if (left.values().stream().anyMatch(n -> n > 0)) {
       Lay rest = Lays.of(job.withGarments(wanted(left)), cloth);
-      markers.add(Folded.make(rest, unit, with(share), stop, progress).best(job, unit));
+      Folded folded = Folded.make(rest, unit, with(share), stop, progress);
+      Marker best = folded.best(job, unit);
+      made.put(best, folded.figures(best));
     }
-    return markers;
+    return made;
   }
 
   /** As many garments as are found to fit, taken off those that are left. */

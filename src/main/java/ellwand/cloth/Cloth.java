@@ -24,6 +24,7 @@ import java.util.Optional;
  * @param tubular a knitted tube: its width is that of the tube lying flat, and it has no selvedge
  * @param grainToleranceDegrees how far a piece may turn off its grain
  * @param widthPrices what a metre costs by the width, mm, where it is sold in several
+ * @param wishes what its cutter wishes of a marker
  */
 public record Cloth(
     String name,
@@ -42,7 +43,8 @@ public record Cloth(
     Optional<Stock> stock,
     boolean tubular,
     double grainToleranceDegrees,
-    Map<Double, Double> widthPrices) {
+    Map<Double, Double> widthPrices,
+    Wishes wishes) {
 
   /** Shops that think in metres cut to 10 cm; common practice. */
   public static final double USUAL_SHOP_STEP_MM = 100;
@@ -80,7 +82,8 @@ public record Cloth(
         Optional.empty(),
         false,
         0,
-        Map.of());
+        Map.of(),
+        Wishes.NONE);
   }
 
   public Cloth {
@@ -160,27 +163,32 @@ public record Cloth(
 
   /** The same as long as need be. */
   public Cloth endless() {
-    return with(folds, flaws, repeat, Optional.empty());
+    return with(folds, flaws, repeat, Optional.empty(), wishes);
   }
 
   /** The same as long as need be, and without flaws. */
   public Cloth whole() {
-    return with(folds, List.of(), repeat, Optional.empty());
+    return with(folds, List.of(), repeat, Optional.empty(), wishes);
   }
 
   /** The same, to lie only so. */
   public Cloth lying(List<Fold> ways) {
-    return with(ways, flaws, repeat, stock);
+    return with(ways, flaws, repeat, stock, wishes);
   }
 
   /** The same with these flaws. */
   public Cloth flawed(List<Flaw> found) {
-    return with(folds, found, repeat, stock);
+    return with(folds, found, repeat, stock, wishes);
   }
 
   /** The same with a repeat. */
   public Cloth repeating(Repeat woven) {
-    return with(folds, flaws, Optional.of(woven), stock);
+    return with(folds, flaws, Optional.of(woven), stock, wishes);
+  }
+
+  /** The same for a cutter with other wishes. */
+  public Cloth wishing(Wishes other) {
+    return with(folds, flaws, repeat, stock, other);
   }
 
   /** The same sold in another width, at the price of that width if that is known. */
@@ -204,11 +212,16 @@ public record Cloth(
         stock,
         tubular,
         grainToleranceDegrees,
-        widthPrices);
+        widthPrices,
+        wishes);
   }
 
   private Cloth with(
-      List<Fold> ways, List<Flaw> found, Optional<Repeat> woven, Optional<Stock> shelf) {
+      List<Fold> ways,
+      List<Flaw> found,
+      Optional<Repeat> woven,
+      Optional<Stock> shelf,
+      Wishes wished) {
     return new Cloth(
         name,
         widthMm,
@@ -226,7 +239,8 @@ public record Cloth(
         shelf,
         tubular,
         grainToleranceDegrees,
-        widthPrices);
+        widthPrices,
+        wished);
   }
 
   /**

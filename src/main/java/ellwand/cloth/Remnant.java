@@ -77,6 +77,7 @@ public record Remnant(
         Optional.of(new Stock(name, lengthMm)),
         of.tubular(),
         of.grainToleranceDegrees(),
-        of.widthPrices());
+        of.widthPrices(),
+        of.wishes());
   }
 }

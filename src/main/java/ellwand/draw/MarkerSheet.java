@@ -3,6 +3,7 @@ package ellwand.draw;
 import ellwand.cloth.Fold;
 import ellwand.draw.TitleBlock.Cell;
 import ellwand.figures.Figures;
+import ellwand.figures.WishText;
 import ellwand.geometry.Box;
 import ellwand.geometry.Point;
 import ellwand.lay.Marker;
@@ -152,11 +153,24 @@ final class MarkerSheet {
             Colour.INK,
             widthMm,
             reading);
+    Block wishes =
+        new Paragraphs(
+            "wishes",
+            figures.wishes().asked().isEmpty() ? "" : "Wishes",
+            WishText.lines(figures, shown.unit()),
+            Reading.TEXT,
+            Colour.INK,
+            widthMm,
+            reading);
     return beside
         ? new Block.Stack(
-            List.of(lies, new Block.Beside(key, cautions, widthMm * 0.5 + reading.mm(5)), small),
+            List.of(
+                lies,
+                wishes,
+                new Block.Beside(key, cautions, widthMm * 0.5 + reading.mm(5)),
+                small),
             gap)
-        : new Block.Stack(List.of(lies, key, cautions, small), gap);
+        : new Block.Stack(List.of(lies, wishes, key, cautions, small), gap);
   }
 
   private String smallPrint() {

@@ -1,7 +1,9 @@
 package ellwand.figures;
 
 import ellwand.lay.Marker;
+import ellwand.rule.Handling;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What one marker comes to. Field names are those of {@code figures.json}; lengths in mm, areas in
@@ -32,6 +34,8 @@ import java.util.List;
  * @param leftOvers the largest rectangle in each zone that has one
  * @param cautions sentences for the cutter
  * @param foldsTried what each way of laying the cloth takes, if there was more than one to try
+ * @param handling how handy the marker is at the cutting table
+ * @param wishes what the cutter wished of it, and what that costs
  * @param stoppedEarly the user stopped the search before its effort was spent
  */
 public record Figures(
@@ -60,6 +64,8 @@ public record Figures(
     List<LeftOver> leftOvers,
     List<String> cautions,
     List<FoldTried> foldsTried,
+    Handling handling,
+    Served wishes,
     boolean stoppedEarly) {
 
   public Figures {
@@ -77,7 +83,7 @@ public record Figures(
    * @param cautions sentences that concern this cloth or its pieces
    */
   public static Figures of(Marker marker, List<String> cautions) {
-    return of(marker, cautions, List.of());
+    return of(marker, cautions, List.of(), Optional.empty());
   }
 
   /**
@@ -85,9 +91,11 @@ public record Figures(
    *
    * @param cautions sentences that concern this cloth or its pieces
    * @param foldsTried the ways of laying the cloth, this marker's among them
+   * @param shortest what there would be without the cutter's wishes; empty if there are none
    */
-  public static Figures of(Marker marker, List<String> cautions, List<FoldTried> foldsTried) {
-    return new Reckoning(marker).figures(cautions, foldsTried);
+  public static Figures of(
+      Marker marker, List<String> cautions, List<FoldTried> foldsTried, Optional<Marker> shortest) {
+    return new Reckoning(marker).figures(cautions, foldsTried, shortest);
   }
 
   /** 0 if the price is unknown. */

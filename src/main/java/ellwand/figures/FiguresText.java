@@ -92,6 +92,7 @@ public final class FiguresText {
                 + praise(f.utilisation())));
     rows.put("Wasted", List.of(new Area(f.wasteAreaMm2()).show(unit)));
     rows.put("Largest left-over", f.leftOvers().stream().map(this::leftOver).toList());
+    rows.put("Wishes", WishText.lines(f, unit));
     rows.put("Pieces", pieces(f.pieces()));
     rows.put("Twin wasted", names(f.wastedTwins()));
     rows.put("Lying single", names(f.onOpenedStretch()));

@@ -5,16 +5,19 @@ import ellwand.cloth.KeepOut;
 import ellwand.cloth.Stock;
 import ellwand.cloth.Zone;
 import ellwand.geometry.Box;
+import ellwand.geometry.FreeRectangle;
 import ellwand.geometry.Outline;
 import ellwand.lay.Copy;
 import ellwand.lay.Form;
 import ellwand.lay.Marker;
 import ellwand.lay.Wanted;
 import ellwand.pattern.Cut;
+import ellwand.rule.Handling;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 
@@ -29,7 +32,8 @@ final class Reckoning {
     this.cloth = marker.lay().cloth();
   }
 
-  Figures figures(List<String> cautions, List<FoldTried> foldsTried) {
+  Figures figures(List<String> cautions, List<FoldTried> foldsTried, Optional<Marker> shortest) {
+    Handling handling = Handling.of(marker);
     double clothLength = marker.clothLengthMm();
     double toBuy = Buying.lengthMm(cloth, clothLength);
     double wanted = marker.lay().wantedAreaMm2();
@@ -59,6 +63,8 @@ final class Reckoning {
         leftOvers(),
         cautions,
         foldsTried,
+        handling,
+        Served.of(marker, handling, shortest),
         marker.search().stoppedEarly());
   }
 

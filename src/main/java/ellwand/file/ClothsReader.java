@@ -6,6 +6,7 @@ import ellwand.cloth.Flaw;
 import ellwand.cloth.Fold;
 import ellwand.cloth.Repeat;
 import ellwand.cloth.Shrinkage;
+import ellwand.cloth.Wishes;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -57,10 +58,11 @@ final class ClothsReader {
     List<Fold> folds = folds(spot.get("fold"), tubular, direction);
     Shrinkage shrinkage = shrinkage(spot.get("shrinkage"));
     List<Flaw> flaws = FlawsReader.read(spot);
+    Optional<Wishes> wishes = WishesReader.read(spot);
     Spot priceSpot = spot.get("price");
     Price price =
         priceSpot.text().flatMap(t -> priceSpot.attempt(() -> Price.parse(t))).orElse(Price.NONE);
-    if (spot.problems().size() > before) {
+    if (spot.problems().size() > before || wishes.isEmpty()) {
       return Optional.empty();
     }
     double usable = shrinkage.laidWidth(width) - 2 * selvedge;
@@ -88,7 +90,8 @@ final class ClothsReader {
             Optional.empty(),
             tubular,
             degrees,
-            widthPrices(spot.get("prices")));
+            widthPrices(spot.get("prices")),
+            wishes.get());
     return lying(cloth, spot.get("fold"));
   }
 

@@ -1,6 +1,7 @@
 package ellwand.nest;
 
 import ellwand.cloth.LaidCloth;
+import ellwand.cloth.Wishes;
 import ellwand.lay.Lay;
 import ellwand.lay.Marker;
 import ellwand.nest.kernel.NoFit;
@@ -20,6 +21,7 @@ final class Attempt {
 
   private final Lay lay;
   private final LaidCloth cloth;
+  private final NoFit noFit;
   private final Placing placing;
   private final LayPlan plan;
   private final Solver<LayPlan> solver;
@@ -41,6 +43,7 @@ final class Attempt {
       Progress progress) {
     this.lay = lay;
     this.cloth = cloth;
+    this.noFit = noFit;
     plan = Choices.first(lay, cloth, repeat);
     placing = new Placing(lay, cloth, repeat, noFit, effort, seed, threads, stop, progress);
     boolean choices = !Choices.neighbours(plan, plan.decision()).isEmpty();
@@ -71,11 +74,43 @@ final class Attempt {
 
   /** The kernel's sums are not trusted: the shortest that passes the check is the answer. */
   Marker marker(Marker.Search search) {
-    Lay endless = new Lay(lay.style(), lay.cloth().endless(), lay.wanted(), lay.matches());
+    return shortest(search).marker(lay, cloth, search);
+  }
+
+  private Found shortest(Marker.Search search) {
+    Lay endless = endless();
     return placing.betterAndBetter().stream()
         .filter(found -> Check.of(found.marker(endless, cloth, search)).isEmpty())
-        .map(found -> found.marker(lay, cloth, search))
         .findFirst()
         .orElseThrow(() -> new IllegalStateException("no marker found passes the check"));
+  }
+
+  /** The marker that serves the cutter's wishes best for what they may cost. */
+  Marker pleasing(Marker.Search search, Effort effort, Seed seed, Stop stop) {
+    Wishes wishes = lay.cloth().wishes();
+    Found shortest = shortest(search);
+    // No longer than a remnant, unless nothing so short was found.
+    double longest =
+        Math.max(
+            shortest.clothMm(),
+            Math.min(lay.cloth().lengthMm(), wishes.longestMm(shortest.clothMm())));
+    Pleasing pleasing =
+        new Pleasing(
+            wishes.asked(), shortest, longest, found -> found.marker(endless(), cloth, search));
+    placing.betterAndBetter().forEach(pleasing::offer);
+    new WishSearch(
+            lay.cloth().gapMm(),
+            wishes.asked(),
+            pleasing,
+            new SectionLayer(noFit, seed, stop),
+            effort,
+            stop::wanted)
+        .run();
+    Marker marker = pleasing.best().marker(lay, cloth, search);
+    return new Marker(lay, marker.fold(), marker.zones(), pleasing.marker().copies(), search);
+  }
+
+  private Lay endless() {
+    return new Lay(lay.style(), lay.cloth().endless(), lay.wanted(), lay.matches());
   }
 }

@@ -29,12 +29,16 @@ public final class Nester {
 
   private static final double SECOND_TRIAL = 0.08;
 
+  /** What wishes may take beyond the effort for the shortest, as a share of it. */
+  private static final double PLEASING = 0.4;
+
   private Nester() {}
 
   /**
    * The best marker found for a lay on a cloth folded so.
    *
-   * <p>On a remnant it may turn out longer than that is: then no more was found to fit.
+   * <p>Wishes are not served. On a remnant it may turn out longer than that is: then no more was
+   * found to fit.
    *
    * @throws NoRoomException if a piece fits into no zone
    * @see #nest(Lay, List, Effort, Seed, int, Stop, Progress)
@@ -48,7 +52,8 @@ public final class Nester {
   /**
    * The best markers found for a lay, one for each way in which its cloth may be folded. Every way
    * gets a short trial, the best of them a second one, and the best of those the rest of the
-   * effort.
+   * effort. Where the cutter has wishes, what serves them is sought after that, with less than half
+   * as much effort again, so that the shortest marker is the one that there would be without them.
    *
    * <p>The same lay, seed, thread count and step-limited effort give the same markers. When a stop
    * is wanted the best so far are returned, one construction at least if anything fits.
@@ -107,13 +112,19 @@ public final class Nester {
     }
     Marker.Search search =
         new Marker.Search(seed.value(), threads, effort.toString(), stop.wanted());
+    Optional<Attempt> pleased =
+        lay.cloth().wishes().any() ? shortest(best.values()).findFirst() : Optional.empty();
     List<Tried> tried = new ArrayList<>();
     for (Fold fold : folds) {
-      Optional<Marker> marker = Optional.ofNullable(best.get(fold)).map(a -> a.marker(search));
+      Optional<Attempt> attempt = Optional.ofNullable(best.get(fold));
+      Optional<Marker> marker = attempt.map(a -> a.marker(search));
       tried.add(
           new Tried(
               fold,
               marker,
+              attempt
+                  .filter(a -> pleased.filter(p -> p == a).isPresent())
+                  .map(a -> a.pleasing(search, effort.part(PLEASING), seed, stop)),
               marker.isPresent() ? Optional.empty() : Optional.ofNullable(noRoom.get(fold))));
     }
     return tried;

@@ -12,7 +12,7 @@ import ellwand.lay.Heading;
 import ellwand.lay.Lay;
 import ellwand.lay.Wanted;
 import ellwand.nest.Free.Axis;
-import ellwand.nest.Wishes.Wish;
+import ellwand.nest.MarkPlaces.Place;
 import ellwand.nest.kernel.Lattice;
 import ellwand.pattern.Asks;
 import java.util.ArrayList;
@@ -33,7 +33,7 @@ final class Phases {
   private static final double EXACT_MM = 1e-6;
 
   private final Cloth cloth;
-  private final Map<String, Map<Axis, Wishes>> bySize = new LinkedHashMap<>();
+  private final Map<String, Map<Axis, MarkPlaces>> bySize = new LinkedHashMap<>();
   private final Map<Free, List<Double>> candidates = new LinkedHashMap<>();
 
   /**
@@ -45,23 +45,23 @@ final class Phases {
       return;
     }
     for (Wanted w : lay.wanted()) {
-      Map<Axis, Wishes> wishes =
-          bySize.computeIfAbsent(w.size(), size -> wishes(lay, cloth.repeat().get(), size));
+      Map<Axis, MarkPlaces> places =
+          bySize.computeIfAbsent(w.size(), size -> places(lay, cloth.repeat().get(), size));
       for (Axis axis : Axis.values()) {
-        for (int group = 0; group < wishes.get(axis).groups(); group++) {
+        for (int group = 0; group < places.get(axis).groups(); group++) {
           Free free = new Free(w.garment(), w.size(), axis, group);
-          candidates.computeIfAbsent(free, f -> candidates(wishes.get(f.axis()), f));
+          candidates.computeIfAbsent(free, f -> candidates(places.get(f.axis()), f));
         }
       }
     }
   }
 
-  private static Map<Axis, Wishes> wishes(Lay lay, Repeat repeat, String size) {
-    Map<Axis, Wishes> wishes = new HashMap<>();
+  private static Map<Axis, MarkPlaces> places(Lay lay, Repeat repeat, String size) {
+    Map<Axis, MarkPlaces> places = new HashMap<>();
     for (Axis axis : Axis.values()) {
-      wishes.put(axis, new Wishes(lay, repeat, size, axis));
+      places.put(axis, new MarkPlaces(lay, repeat, size, axis));
     }
-    return wishes;
+    return places;
   }
 
   /** What may be chosen, each with the values worth a trial, the likeliest first. */
@@ -77,36 +77,36 @@ final class Phases {
   }
 
   /** Pieces on a fold where it is, the others flush with the cut end or the edge, or between. */
-  private List<Double> candidates(Wishes wishes, Free free) {
+  private List<Double> candidates(MarkPlaces places, Free free) {
     List<CutPiece> group =
-        wishes.pieces().values().stream()
+        places.pieces().values().stream()
             .filter(
                 p ->
-                    wishes
+                    places
                         .of(p.name())
-                        .flatMap(Wish::group)
+                        .flatMap(Place::group)
                         .filter(g -> g == free.group())
                         .isPresent())
             .sorted(Comparator.comparingDouble(p -> -p.cutting().area()))
             .toList();
     List<Double> values = new ArrayList<>();
     for (CutPiece piece : group) {
-      Wish wish = wishes.of(piece.name()).orElseThrow();
+      Place place = places.of(piece.name()).orElseThrow();
       if (free.axis() == Axis.ACROSS && piece.fold().isPresent()) {
         double fold = piece.fold().get().from().y();
-        values.add(wish.mark().y() - fold - wish.phaseMm());
+        values.add(place.mark().y() - fold - place.phaseMm());
       }
     }
     for (CutPiece piece : group) {
-      Wish wish = wishes.of(piece.name()).orElseThrow();
+      Place place = places.of(piece.name()).orElseThrow();
       Box box = piece.cutting().box();
       values.add(
           free.axis() == Axis.ALONG
-              ? wish.mark().x() - box.minX() - start(Axis.ALONG) - wish.phaseMm()
-              : wish.mark().y() - box.minY() - start(Axis.ACROSS) - wish.phaseMm());
+              ? place.mark().x() - box.minX() - start(Axis.ALONG) - place.phaseMm()
+              : place.mark().y() - box.minY() - start(Axis.ACROSS) - place.phaseMm());
     }
     for (int part = 1; part < PARTS; part++) {
-      values.add(values.get(0) + wishes.periodMm() * part / PARTS);
+      values.add(values.get(0) + places.periodMm() * part / PARTS);
     }
     return values;
   }
@@ -151,7 +151,7 @@ final class Phases {
   private boolean matched(Request request) {
     String piece = request.wanted().cut().name();
     return bySize.get(request.wanted().size()).values().stream()
-        .anyMatch(wishes -> wishes.of(piece).flatMap(Wish::group).isPresent());
+        .anyMatch(places -> places.of(piece).flatMap(Place::group).isPresent());
   }
 
   private static boolean alongWarp(Pose pose) {
@@ -161,19 +161,20 @@ final class Phases {
   private Optional<Lattice> lattice(
       Axis axis, Request request, Pose pose, Band band, Map<Free, Double> chosen) {
     Wanted wanted = request.wanted();
-    Wishes wishes = bySize.get(wanted.size()).get(axis);
-    return wishes
+    MarkPlaces places = bySize.get(wanted.size()).get(axis);
+    return places
         .of(wanted.cut().name())
         .map(
-            wish -> {
+            place -> {
               double phase =
-                  wish.phaseMm()
-                      + wish.group()
+                  place.phaseMm()
+                      + place
+                          .group()
                           .map(g -> chosen.get(new Free(wanted.garment(), wanted.size(), axis, g)))
                           .orElse(0.0);
-              Point mark = pose.motion().apply(wish.mark());
+              Point mark = pose.motion().apply(place.mark());
               return new Lattice(
-                  wishes.periodMm(),
+                  places.periodMm(),
                   axis == Axis.ALONG
                       ? start(axis) + headingSign(pose) * phase - mark.x()
                       : seen(band).laid(start(axis) + leftSign(pose, band) * phase) - mark.y());

@@ -29,10 +29,12 @@ import java.util.stream.DoubleStream;
  * What is to be placed on one stretch, in the kernel's terms.
  *
  * @param seats one for each copy
- * @param search made ready to place them; empty where there is nothing to place
  * @param poses for each request the ways it may lie, in the order of the kernel's forms
+ * @param strip the same for the kernel; empty where there is nothing to place
+ * @param search made ready to place them; empty where there is nothing to place
  */
-record StretchTask(List<Seat> seats, List<List<Pose>> poses, Optional<Search> search) {
+record StretchTask(
+    List<Seat> seats, List<List<Pose>> poses, Optional<Strip> strip, Optional<Search> search) {
 
   /** A request and its band. */
   record Seat(Request request, Band band) {}
@@ -52,7 +54,8 @@ record StretchTask(List<Seat> seats, List<List<Pose>> poses, Optional<Search> se
     if (stretch == 0) {
       KeepOut.of(cloth, laid).forEach(keepOut -> builder.bar(keepOut.outline()));
     }
-    return new StretchTask(seats, builder.poses, builder.search(noFit));
+    Optional<Strip> strip = builder.strip();
+    return new StretchTask(seats, builder.poses, strip, strip.map(s -> new Search(s, noFit)));
   }
 
   /** Whether everything has a place with these choices. */
@@ -152,13 +155,11 @@ record StretchTask(List<Seat> seats, List<List<Pose>> poses, Optional<Search> se
       return gapMm == 0 ? outline : Region.of(outline).grownMitred(gapMm / 2).shells().get(0);
     }
 
-    Optional<Search> search(NoFit noFit) {
-      return copies.isEmpty() ? Optional.empty() : Optional.of(new Search(strip(), noFit));
-    }
-
     /** Any length is allowed: what is found too long tells how much cloth is missing. */
-    private Strip strip() {
-      return new Strip(shapes, copies, obstacles, Double.POSITIVE_INFINITY);
+    Optional<Strip> strip() {
+      return copies.isEmpty()
+          ? Optional.empty()
+          : Optional.of(new Strip(shapes, copies, obstacles, Double.POSITIVE_INFINITY));
     }
   }
 }

@@ -12,32 +12,17 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** A marker made ready to be looked at: each copy beside what it claims to be. */
+/** A marker to be looked at: each copy beside what it claims to be, worked out when asked for. */
 public final class Inspection {
 
   private final Marker marker;
   private final Optional<Stated> stated;
-  private final List<Placed> placed = new ArrayList<>();
-  private final List<Meeting> meetings;
+  private List<Placed> placed;
+  private List<Meeting> meetings;
 
   Inspection(Marker marker, Optional<Stated> stated) {
     this.marker = marker;
     this.stated = stated;
-    Map<String, Zone> zones = new HashMap<>();
-    marker.zones().forEach(z -> zones.putIfAbsent(z.id(), z));
-    Map<PieceAndForm, Optional<CutPiece>> cuts = new HashMap<>();
-    for (Copy copy : marker.copies()) {
-      Optional<CutPiece> cut =
-          cuts.computeIfAbsent(
-              new PieceAndForm(copy.piece(), copy.size(), copy.form()), this::cutInForm);
-      placed.add(
-          Placed.of(
-              copy,
-              name(copy.piece(), copy.size(), copy.garment()),
-              cut,
-              Optional.ofNullable(zones.get(copy.zone()))));
-    }
-    this.meetings = Meeting.within(marker.lay().cloth().gapMm(), placed);
   }
 
   private record PieceAndForm(String piece, String size, Form form) {}
@@ -68,11 +53,32 @@ public final class Inspection {
   }
 
   List<Placed> placed() {
+    placed = placed == null ? place() : placed;
     return placed;
+  }
+
+  private List<Placed> place() {
+    List<Placed> found = new ArrayList<>();
+    Map<String, Zone> zones = new HashMap<>();
+    marker.zones().forEach(z -> zones.putIfAbsent(z.id(), z));
+    Map<PieceAndForm, Optional<CutPiece>> cuts = new HashMap<>();
+    for (Copy copy : marker.copies()) {
+      Optional<CutPiece> cut =
+          cuts.computeIfAbsent(
+              new PieceAndForm(copy.piece(), copy.size(), copy.form()), this::cutInForm);
+      found.add(
+          Placed.of(
+              copy,
+              name(copy.piece(), copy.size(), copy.garment()),
+              cut,
+              Optional.ofNullable(zones.get(copy.zone()))));
+    }
+    return found;
   }
 
   /** Copies that overlap or are nearer each other than the cloth's gap. */
   List<Meeting> meetings() {
+    meetings = meetings == null ? Meeting.within(marker.lay().cloth().gapMm(), placed()) : meetings;
     return meetings;
   }
 }

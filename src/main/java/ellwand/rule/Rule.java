@@ -16,6 +16,7 @@ public record Rule(String id, boolean hard, Counted unit, String name, Measure m
   /** What the amount of a finding is counted in. */
   public enum Counted {
     MM,
+    SQUARE_MM,
     DEGREES,
     /** Pieces of cloth: too few, too many or wrong. */
     PIECES,

@@ -1,6 +1,10 @@
 package ellwand.rule;
 
+import ellwand.cloth.Wish;
+import ellwand.lay.Marker;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 
 /** All rules, declared once. */
 public final class Rules {
@@ -24,5 +28,20 @@ public final class Rules {
           StatedTruly.LENGTHS,
           StatedTruly.UTILISATION);
 
+  /** What it should keep besides, where the cutter wishes it. */
+  public static final Map<Wish, Rule> SOFT =
+      Map.of(
+          Wish.GARMENTS_TOGETHER, GarmentsTogether.RULE,
+          Wish.ONE_LEFT_OVER, OneLeftOver.RULE,
+          Wish.STRAIGHT_CUTS, StraightCuts.RULE,
+          Wish.SMALL_OFF_END, SmallOffEnd.RULE);
+
   private Rules() {}
+
+  /** How far a marker is from a wish, in the unit of its rule; less is better, 0 is best. */
+  public static double amount(Wish wish, Marker marker) {
+    return SOFT.get(wish).findings(new Inspection(marker, Optional.empty())).stream()
+        .mapToDouble(Finding::amount)
+        .sum();
+  }
 }

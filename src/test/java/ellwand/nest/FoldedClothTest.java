@@ -8,6 +8,7 @@ import ellwand.cloth.Direction;
 import ellwand.cloth.Fold;
 import ellwand.cloth.LaidCloth;
 import ellwand.cloth.Shrinkage;
+import ellwand.cloth.Wishes;
 import ellwand.cutting.CutPiece;
 import ellwand.lay.Copy;
 import ellwand.lay.Form;
@@ -79,7 +80,8 @@ class FoldedClothTest {
         Optional.empty(),
         true,
         0,
-        Map.of());
+        Map.of(),
+        Wishes.NONE);
   }
 
   private static Copy of(Marker marker, String piece) {
@@ -222,7 +224,8 @@ class FoldedClothTest {
         Optional.empty(),
         false,
         degrees,
-        Map.of());
+        Map.of(),
+        Wishes.NONE);
   }
 
   /** What anyone can do: one copy behind the other on the open cloth. */

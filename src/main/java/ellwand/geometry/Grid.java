@@ -1,8 +1,5 @@
-package ellwand.figures;
+package ellwand.geometry;
 
-import ellwand.geometry.Box;
-import ellwand.geometry.Outline;
-import ellwand.geometry.Point;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -1,8 +1,5 @@
-package ellwand.figures;
+package ellwand.geometry;
 
-import ellwand.geometry.Box;
-import ellwand.geometry.Outline;
-import ellwand.geometry.Point;
 import java.util.List;
 import java.util.Optional;
 
@@ -14,7 +11,7 @@ import java.util.Optional;
  * free rectangle holds it, and its area is at least that of the truly largest one cut down by one
  * cell all round. Cells are 1 mm, or as much more as keeps the grid to half a million.
  */
-final class FreeRectangle {
+public final class FreeRectangle {
 
   private static final double FINEST_MM = 1;
   private static final double MOST_CELLS = 500_000;
@@ -22,7 +19,7 @@ final class FreeRectangle {
   private FreeRectangle() {}
 
   /** Empty if the whole box is taken, but for strips narrower than a cell. */
-  static Optional<Box> largest(Box within, List<Outline> taken) {
+  public static Optional<Box> largest(Box within, List<Outline> taken) {
     if (!(within.length() > 0 && within.width() > 0)) {
       return Optional.empty();
     }

@@ -1,12 +1,8 @@
-package ellwand.figures;
+package ellwand.geometry;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import ellwand.geometry.Box;
-import ellwand.geometry.Outline;
-import ellwand.geometry.Point;
-import ellwand.geometry.Region;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

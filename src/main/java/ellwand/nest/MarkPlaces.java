@@ -22,7 +22,7 @@ import java.util.Queue;
  * Where in the cloth's repeat the pieces of one size want one of their marks: pieces that match
  * each other, directly or by way of others, hang together and leave one choice for all.
  */
-final class Wishes {
+final class MarkPlaces {
 
   /** Marks may miss each other by so much where pieces match at several, mm. */
   private static final double SAME_MM = 0.005;
@@ -31,7 +31,7 @@ final class Wishes {
   private final Axis axis;
   private final double period;
   private final Map<String, CutPiece> pieces = new LinkedHashMap<>();
-  private final Map<String, Wish> wishes = new HashMap<>();
+  private final Map<String, Place> places = new HashMap<>();
   private int groups;
 
   /**
@@ -40,12 +40,12 @@ final class Wishes {
    * @param phaseMm the distance, or what is added to that of the group
    * @param group whose distance is chosen; empty if the distance is stated
    */
-  record Wish(Point mark, double phaseMm, Optional<Integer> group) {}
+  record Place(Point mark, double phaseMm, Optional<Integer> group) {}
 
   /**
    * @throws InputException if pieces cannot match at all their marks
    */
-  Wishes(Lay lay, Repeat repeat, String size, Axis axis) {
+  MarkPlaces(Lay lay, Repeat repeat, String size, Axis axis) {
     this.repeat = repeat;
     this.axis = axis;
     period = axis == Axis.ALONG ? repeat.alongMm() : repeat.acrossMm();
@@ -56,12 +56,12 @@ final class Wishes {
     }
     if (period > 0) {
       pieces.values().forEach(this::place);
-      Queue<String> reached = new ArrayDeque<>(wishes.keySet());
+      Queue<String> reached = new ArrayDeque<>(places.keySet());
       spread(lay, reached);
       for (Match match : lay.matches()) {
-        if (counts(match) && !wishes.containsKey(match.piece())) {
+        if (counts(match) && !places.containsKey(match.piece())) {
           Point mark = pieces.get(match.piece()).marks().get(match.mark());
-          wishes.put(match.piece(), new Wish(mark, 0, Optional.of(groups++)));
+          places.put(match.piece(), new Place(mark, 0, Optional.of(groups++)));
           reached.add(match.piece());
           spread(lay, reached);
         }
@@ -78,7 +78,7 @@ final class Wishes {
     Optional<Double> phase = axis == Axis.ALONG ? place.get().alongMm() : place.get().acrossMm();
     if (phase.isPresent() || repeat.halfDrop()) {
       Point mark = piece.marks().get(place.get().mark());
-      wishes.put(piece.name(), new Wish(mark, phase.orElse(0.0), Optional.empty()));
+      places.put(piece.name(), new Place(mark, phase.orElse(0.0), Optional.empty()));
     }
   }
 
@@ -105,16 +105,16 @@ final class Wishes {
 
   private void follow(
       String from, String fromMark, String to, String toMark, Queue<String> reached) {
-    if (!wishes.containsKey(to)) {
+    if (!places.containsKey(to)) {
       Point mark = pieces.get(to).marks().get(toMark);
-      wishes.put(to, new Wish(mark, phaseMm(from, fromMark), wishes.get(from).group()));
+      places.put(to, new Place(mark, phaseMm(from, fromMark), places.get(from).group()));
       reached.add(to);
     }
   }
 
   private double phaseMm(String piece, String mark) {
-    Wish wish = wishes.get(piece);
-    return wish.phaseMm() + along(pieces.get(piece).marks().get(mark)) - along(wish.mark());
+    Place place = places.get(piece);
+    return place.phaseMm() + along(pieces.get(piece).marks().get(mark)) - along(place.mark());
   }
 
   private double along(Point p) {
@@ -122,7 +122,7 @@ final class Wishes {
   }
 
   private void agree(Match m) {
-    boolean together = wishes.get(m.piece()).group().equals(wishes.get(m.otherPiece()).group());
+    boolean together = places.get(m.piece()).group().equals(places.get(m.otherPiece()).group());
     double off =
         Math.abs(
             Math.IEEEremainder(
@@ -142,8 +142,8 @@ final class Wishes {
     }
   }
 
-  Optional<Wish> of(String piece) {
-    return Optional.ofNullable(wishes.get(piece));
+  Optional<Place> of(String piece) {
+    return Optional.ofNullable(places.get(piece));
   }
 
   int groups() {

@@ -1,0 +1,97 @@
+package ellwand.figures;
+
+import ellwand.cloth.Wish;
+import ellwand.rule.Handling;
+import ellwand.units.Area;
+import ellwand.units.Length;
+import ellwand.units.Unit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** What became of the cutter's wishes, for people. */
+public final class WishText {
+
+  private static final double NOTHING_MM = 0.05;
+
+  private final Unit unit;
+
+  private WishText(Unit unit) {
+    this.unit = unit;
+  }
+
+  /** One line for each wish and one for their price; none if nothing is wished. */
+  public static List<String> lines(Figures figures, Unit unit) {
+    WishText text = new WishText(unit);
+    Served served = figures.wishes();
+    List<String> lines = new ArrayList<>();
+    for (Wish wish : Wish.values()) {
+      if (served.asked().contains(wish.words())) {
+        lines.add(
+            wish.words()
+                + ": "
+                + text.figure(wish, figures.handling())
+                + "; without: "
+                + text.figure(wish, served.without()));
+      }
+    }
+    if (!lines.isEmpty()) {
+      lines.add("price: " + text.price(figures));
+    }
+    return lines;
+  }
+
+  private String figure(Wish wish, Handling h) {
+    return switch (wish) {
+      case GARMENTS_TOGETHER ->
+          "pieces lie " + length(h.garmentSpreadMm()) + " from the middle of their garment";
+      case ONE_LEFT_OVER ->
+          String.format(
+              Locale.ROOT,
+              "the largest piece, %s, is %.0f %% of what is left",
+              new Area(h.largestLeftOverMm2()).show(unit),
+              100 * h.largestShare());
+      case STRAIGHT_CUTS ->
+          h.straightCuts()
+              + (h.straightCuts() == 1 ? " cut" : " cuts")
+              + " across, stretches of "
+              + length(h.stretchMm());
+      case SMALL_OFF_END ->
+          h.smallPieces() == 0
+              ? "no piece is small"
+              : h.smallNearEnd()
+                  + " of "
+                  + h.smallPieces()
+                  + " near an end, the nearest "
+                  + length(h.smallOffEndMm())
+                  + " off it";
+    };
+  }
+
+  private String price(Figures f) {
+    Served served = f.wishes();
+    if (served.priceMm() < NOTHING_MM) {
+      return "none, as short as without";
+    }
+    String cloth =
+        length(served.priceMm())
+            + " of cloth ("
+            + String.format(
+                Locale.ROOT, "%.1f %%", 100 * served.priceMm() / served.clothLengthWithoutMm())
+            + ")";
+    if (served.priceToBuyMm() < NOTHING_MM) {
+      return cloth + ", nothing more to buy";
+    }
+    return cloth
+        + ", "
+        + length(served.priceToBuyMm())
+        + " more to buy"
+        + (served.price() == 0
+            ? ""
+            : ": " + String.format(Locale.ROOT, "%.2f %s", served.price(), f.currency()).strip());
+  }
+
+  private String length(double mm) {
+    return new Length(mm).show(unit);
+  }
+}

@@ -1,0 +1,157 @@
+package ellwand.nest;
+
+import ellwand.nest.Section.Spared;
+import ellwand.nest.kernel.Form;
+import ellwand.nest.kernel.Layout;
+import ellwand.nest.kernel.Listener;
+import ellwand.nest.kernel.NoFit;
+import ellwand.nest.kernel.Outcome;
+import ellwand.nest.kernel.Search;
+import ellwand.nest.kernel.Shape;
+import ellwand.nest.kernel.Strip;
+import ellwand.work.Effort;
+import ellwand.work.Seed;
+import ellwand.work.Stop;
+import java.util.ArrayList;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Lays some copies of a stretch on a part of it that is their own, with the kernel. */
+final class SectionLayer {
+
+  private final NoFit noFit;
+  private final Seed seed;
+  private final Stop stop;
+  private int searches;
+
+  SectionLayer(NoFit noFit, Seed seed, Stop stop) {
+    this.noFit = noFit;
+    this.seed = seed;
+    this.stop = stop;
+  }
+
+  /**
+   * What is asked of a section.
+   *
+   * @param strip of the whole stretch
+   * @param seats the copies to lay
+   * @param poses where to begin, one for each; empty to begin anew
+   * @param spared a rectangle to keep free
+   * @param offEnd how far small copies keep off its ends
+   */
+  record Asked(
+      Strip strip,
+      List<Integer> seats,
+      List<Layout.Pose> poses,
+      Optional<Spared> spared,
+      OffEnd offEnd) {
+
+    static Asked plain(Strip strip, List<Integer> seats, List<Layout.Pose> poses) {
+      return new Asked(strip, seats, poses, Optional.empty(), OffEnd.NONE);
+    }
+  }
+
+  /**
+   * How far small copies keep off the ends.
+   *
+   * @param small which copies of the strip are small
+   * @param lowMm off the section's beginning
+   * @param highMm off its end
+   */
+  record OffEnd(List<Boolean> small, double lowMm, double highMm) {
+    static final OffEnd NONE = new OffEnd(List.of(), 0, 0);
+
+    boolean concerns(int seat) {
+      return lowMm + highMm > 0 && small.get(seat);
+    }
+  }
+
+  /**
+   * A section laid.
+   *
+   * @param evaluations poses that the kernel evaluated for it
+   */
+  record Laid(Section section, long evaluations) {}
+
+  /** A length that no section of these copies can go below, mm. */
+  static double leastMm(Strip strip, List<Integer> seats) {
+    return part(Asked.plain(strip, seats, List.of())).leastLength();
+  }
+
+  Laid lay(Asked asked, Effort effort) {
+    Strip part = part(asked);
+    Optional<Layout> start =
+        asked.poses().isEmpty() ? Optional.empty() : Optional.of(start(asked, part));
+    Outcome outcome =
+        new Search(part, noFit).run(start, effort, seed.child(searches++), 1, stop, Listener.NONE);
+    List<Layout.Pose> poses =
+        outcome.layout().orElseThrow().poses().subList(0, asked.seats().size());
+    double length = 0;
+    for (int i = 0; i < poses.size(); i++) {
+      List<Form> forms = asked.strip().copies().get(asked.seats().get(i));
+      length = Math.max(length, poses.get(i).x() + forms.get(poses.get(i).form()).right());
+    }
+    return new Laid(
+        new Section(asked.seats(), poses, length, asked.spared()), outcome.evaluations());
+  }
+
+  private static Strip part(Asked asked) {
+    // Copies that may be exchanged share one list of forms, here as there.
+    Map<List<Form>, List<Form>> known = new IdentityHashMap<>();
+    List<List<Form>> copies = new ArrayList<>();
+    for (int seat : asked.seats()) {
+      List<Form> forms = asked.strip().copies().get(seat);
+      copies.add(
+          asked.offEnd().concerns(seat)
+              ? known.computeIfAbsent(
+                  forms, fs -> fs.stream().map(f -> offEnd(f, asked.offEnd())).toList())
+              : forms);
+    }
+    List<Shape> shapes = new ArrayList<>(asked.strip().shapes());
+    asked
+        .spared()
+        .ifPresent(
+            s -> {
+              Shape free =
+                  new Shape(0, 0, s.lengthMm(), 0, s.lengthMm(), s.widthMm(), 0, s.widthMm());
+              copies.add(
+                  List.of(
+                      Form.free(
+                          shapes.size(), s.lowY(), s.highY() - s.widthMm(), 0, s.lengthMm())));
+              shapes.add(free);
+            });
+    return new Strip(shapes, copies, asked.strip().obstacles(), Double.POSITIVE_INFINITY);
+  }
+
+  private static Form offEnd(Form form, OffEnd off) {
+    return new Form(
+        form.shape(),
+        form.yLo(),
+        form.yHi(),
+        form.left() + off.lowMm(),
+        form.right() + off.highMm(),
+        form.alongX(),
+        form.alongY());
+  }
+
+  /** Where to begin: no copy before the section, what is spared behind all others. */
+  private static Layout start(Asked asked, Strip part) {
+    List<Layout.Pose> poses = new ArrayList<>();
+    double end = 0;
+    for (int i = 0; i < asked.poses().size(); i++) {
+      Layout.Pose pose = asked.poses().get(i);
+      Form form = part.copies().get(i).get(pose.form());
+      double x = form.alongX().step() == 0 ? Math.max(form.left(), pose.x()) : pose.x();
+      poses.add(new Layout.Pose(pose.form(), x, pose.y()));
+      end = Math.max(end, x + form.right());
+    }
+    if (asked.spared().isPresent()) {
+      Spared spared = asked.spared().get();
+      poses.add(new Layout.Pose(0, end, spared.lowY()));
+      end += spared.lengthMm();
+    }
+    return new Layout(poses, end);
+  }
+}

@@ -1,0 +1,58 @@
+package ellwand.rule;
+
+import ellwand.geometry.Point;
+import ellwand.lay.Copy;
+import ellwand.lay.Marker;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** The pieces of one garment lie near each other, so that its bundle is soon picked up. */
+final class GarmentsTogether {
+
+  /** Amount: how far pieces lie from the middle of their garment, on average, mm. */
+  static final Rule RULE =
+      new Rule(
+          "garments-together",
+          false,
+          Rule.Counted.MM,
+          "The pieces of a garment lie near each other",
+          GarmentsTogether::findings);
+
+  private GarmentsTogether() {}
+
+  /** Mean distance of all pieces' middles from the mean of those of their garment, mm. */
+  static double spreadMm(Marker marker) {
+    record Garment(String size, int number) {}
+    Collection<List<Copy>> garments =
+        marker.copies().stream()
+            .collect(Collectors.groupingBy(c -> new Garment(c.size(), c.garment())))
+            .values();
+    return garments.stream().mapToDouble(GarmentsTogether::sumMm).sum()
+        / Math.max(1, marker.copies().size());
+  }
+
+  private static double sumMm(List<Copy> garment) {
+    List<Point> middles = garment.stream().map(c -> c.outline().box().centre()).toList();
+    double x = middles.stream().mapToDouble(Point::x).average().orElseThrow();
+    double y = middles.stream().mapToDouble(Point::y).average().orElseThrow();
+    return middles.stream().mapToDouble(m -> Math.hypot(m.x() - x, m.y() - y)).sum();
+  }
+
+  private static List<Finding> findings(Rule rule, Inspection of) {
+    double spread = spreadMm(of.marker());
+    return spread == 0
+        ? List.of()
+        : List.of(
+            new Finding(
+                rule,
+                List.of(),
+                Optional.empty(),
+                spread,
+                unit ->
+                    "Pieces lie "
+                        + Say.length(spread, unit)
+                        + " from the middle of their garment on average."));
+  }
+}

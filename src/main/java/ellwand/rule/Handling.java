@@ -1,0 +1,53 @@
+package ellwand.rule;
+
+import ellwand.lay.Copy;
+import ellwand.lay.Marker;
+import java.util.List;
+
+/**
+ * How handy a marker is for whoever cuts it. Field names are those of {@code figures.json}; lengths
+ * in mm, areas in square mm.
+ *
+ * @param garmentSpreadMm how far pieces lie from the middle of their garment, on average
+ * @param largestLeftOverMm2 the largest free rectangle in any zone, all its plies
+ * @param otherLeftOverMm2 what is left over besides that
+ * @param straightCuts how many straight cuts across the lay part its pieces and cut none
+ * @param stretchMm how long the stretches between them are, on average
+ * @param smallPieces how many small pieces there are
+ * @param smallNearEnd how many of them lie nearer to an end than a hand's breadth
+ * @param smallOffEndMm how near the nearest comes to an end; 0 if there is none
+ */
+public record Handling(
+    double garmentSpreadMm,
+    double largestLeftOverMm2,
+    double otherLeftOverMm2,
+    int straightCuts,
+    double stretchMm,
+    int smallPieces,
+    int smallNearEnd,
+    double smallOffEndMm) {
+
+  /** Works out all of it. */
+  public static Handling of(Marker marker) {
+    double largest = OneLeftOver.largestMm2(marker);
+    List<Copy> small = SmallOffEnd.small(marker);
+    return new Handling(
+        GarmentsTogether.spreadMm(marker),
+        largest,
+        Math.max(0, OneLeftOver.leftMm2(marker) - largest),
+        StraightCuts.count(marker),
+        StraightCuts.stretchMm(marker),
+        small.size(),
+        (int)
+            small.stream()
+                .filter(c -> SmallOffEnd.offEndMm(marker, c) < SmallOffEnd.ENOUGH_MM)
+                .count(),
+        small.stream().mapToDouble(c -> SmallOffEnd.offEndMm(marker, c)).min().orElse(0));
+  }
+
+  /** What the largest left-over is of all that is left, 0 to 1. */
+  public double largestShare() {
+    double all = largestLeftOverMm2 + otherLeftOverMm2;
+    return all == 0 ? 1 : largestLeftOverMm2 / all;
+  }
+}

@@ -1,0 +1,69 @@
+package ellwand.rule;
+
+import ellwand.lay.Copy;
+import ellwand.lay.Marker;
+import java.util.List;
+import java.util.Optional;
+
+/** Small pieces keep off both ends of the lay, where plies slip and cloth frays. */
+public final class SmallOffEnd {
+
+  /** A piece is small below this share of the lay's mean; our choice. */
+  private static final double SMALL = 0.5;
+
+  /** How far off an end is far enough, mm: a hand's breadth, our choice. */
+  public static final double ENOUGH_MM = 100;
+
+  /** Amount: how much nearer than a hand's breadth the piece lies, mm. */
+  static final Rule RULE =
+      new Rule(
+          "small-off-end",
+          false,
+          Rule.Counted.MM,
+          "Small pieces keep off the ends of the lay",
+          SmallOffEnd::findings);
+
+  private SmallOffEnd() {}
+
+  /**
+   * Whether a piece counts as small among others.
+   *
+   * @param areaMm2 as it lies
+   * @param meanMm2 of all that lie there
+   */
+  public static boolean small(double areaMm2, double meanMm2) {
+    return areaMm2 < SMALL * meanMm2;
+  }
+
+  static List<Copy> small(Marker marker) {
+    double mean = marker.copies().stream().mapToDouble(c -> c.outline().area()).average().orElse(0);
+    return marker.copies().stream().filter(c -> small(c.outline().area(), mean)).toList();
+  }
+
+  /** How near a copy comes to the nearer end, mm. */
+  static double offEndMm(Marker marker, Copy copy) {
+    return Math.min(copy.outline().box().minX(), marker.lengthMm() - copy.outline().box().maxX());
+  }
+
+  private static List<Finding> findings(Rule rule, Inspection of) {
+    return small(of.marker()).stream()
+        .filter(c -> offEndMm(of.marker(), c) < ENOUGH_MM)
+        .map(
+            c -> {
+              double off = offEndMm(of.marker(), c);
+              return new Finding(
+                  rule,
+                  List.of(c.piece()),
+                  Optional.of(c.outline().box().centre()),
+                  ENOUGH_MM - off,
+                  unit ->
+                      Say.capital(of.name(c.piece(), c.size(), c.garment()))
+                          + " lies "
+                          + Say.small(Math.max(0, off), unit)
+                          + " from an end "
+                          + Say.near(c.outline().box().centre(), unit)
+                          + ".");
+            })
+        .toList();
+  }
+}

@@ -1,0 +1,65 @@
+package ellwand.rule;
+
+import ellwand.geometry.Box;
+import ellwand.lay.Marker;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/** The lay can be cut straight across between pieces, into stretches that are easily handled. */
+final class StraightCuts {
+
+  /** A cut may run along a cutting line, mm; as the check of zones has it. */
+  private static final double TOUCH_MM = 0.01;
+
+  /** Amount: how long the stretches between straight cuts are on average, mm. */
+  static final Rule RULE =
+      new Rule(
+          "straight-cuts",
+          false,
+          Rule.Counted.MM,
+          "Straight cuts across the lay cut through no piece",
+          StraightCuts::findings);
+
+  private StraightCuts() {}
+
+  /** At how many places a straight cut across all zones parts the pieces and cuts none. */
+  static int count(Marker marker) {
+    List<Box> boxes =
+        marker.copies().stream()
+            .map(c -> c.outline().box())
+            .sorted(Comparator.comparingDouble(Box::minX))
+            .toList();
+    int cuts = 0;
+    double reached = Double.POSITIVE_INFINITY;
+    for (Box box : boxes) {
+      boolean free = box.minX() >= reached - TOUCH_MM;
+      cuts += free ? 1 : 0;
+      reached =
+          free || reached == Double.POSITIVE_INFINITY ? box.maxX() : Math.max(reached, box.maxX());
+    }
+    return cuts;
+  }
+
+  /** Length of the lay for each stretch that straight cuts divide it into, mm. */
+  static double stretchMm(Marker marker) {
+    return marker.lengthMm() / (count(marker) + 1);
+  }
+
+  private static List<Finding> findings(Rule rule, Inspection of) {
+    double stretch = stretchMm(of.marker());
+    return stretch == 0
+        ? List.of()
+        : List.of(
+            new Finding(
+                rule,
+                List.of(),
+                Optional.empty(),
+                stretch,
+                unit ->
+                    Say.number(count(of.marker()), "straight cut", "straight cuts")
+                        + " across: stretches of "
+                        + Say.length(stretch, unit)
+                        + " on average."));
+  }
+}
