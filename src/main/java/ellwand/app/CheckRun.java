@@ -1,10 +1,12 @@
 package ellwand.app;
 
 import ellwand.cloth.Cloth;
+import ellwand.cloth.Fold;
 import ellwand.file.Job;
 import ellwand.file.JobReader;
 import ellwand.file.MarkerFile;
 import ellwand.file.MarkerReader;
+import ellwand.lay.Lay;
 import ellwand.pattern.InputException;
 import ellwand.pattern.Problem;
 import ellwand.rule.Check;
@@ -41,9 +43,13 @@ public final class CheckRun {
     Job read = file.inOrder().map(whole::withGarments).orElse(whole);
     Cloth cloth = cloth(read, file, markerPath);
     return new Checked(
-        Check.of(file.on(Lays.of(read, cloth)), file.stated()),
+        Check.of(file.on(lay(read, cloth, file)), file.stated()),
         !read.sha256().equals(file.jobSha256()),
         read.unit());
+  }
+
+  private static Lay lay(Job job, Cloth cloth, MarkerFile file) {
+    return file.fold() == Fold.FACE_TO_FACE ? Lays.halfSets(job, cloth) : Lays.of(job, cloth);
   }
 
   private static Cloth cloth(Job job, MarkerFile file, Path markerPath) {

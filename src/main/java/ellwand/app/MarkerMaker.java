@@ -4,7 +4,6 @@ import ellwand.cloth.Cloth;
 import ellwand.cloth.Fold;
 import ellwand.cloth.Wishes;
 import ellwand.file.Job;
-import ellwand.file.OrderJob;
 import ellwand.lay.Lay;
 import ellwand.lay.Marker;
 import ellwand.nest.Nester;
@@ -12,42 +11,90 @@ import ellwand.nest.NoRoomException;
 import ellwand.order.AreaLengths;
 import ellwand.order.SizeMix;
 import ellwand.order.Spreading;
+import ellwand.pattern.Cut;
 import ellwand.pattern.InputException;
 import ellwand.pattern.Problem;
 import ellwand.units.Unit;
-import ellwand.work.Effort;
 import ellwand.work.Progress;
 import ellwand.work.Stop;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
-/** Makes the markers of an order, each size mix once. */
+/** Makes the markers of one cloth of an order, each size mix once. */
 final class MarkerMaker {
 
   private final Job job;
   private final Cloth cloth;
+  private final Spreading spreading;
   private final Fold fold;
   private final Unit unit;
-  private final SearchOptions options;
   private final Stop stop;
   private final Progress progress;
   private final Map<SizeMix, Marker> made = new LinkedHashMap<>();
 
-  MarkerMaker(OrderJob order, Unit unit, SearchOptions options, Stop stop, Progress progress) {
-    OrderJob.Garments garments = order.style().orElseThrow();
-    this.job = garments.job();
+  MarkerMaker(Job job, Cloth cloth, Spreading spreading, Unit unit, Stop stop, Progress progress) {
+    this.job = job;
     // A plan wants the shortest markers.
-    this.cloth = garments.cloth().wishing(Wishes.NONE);
+    this.cloth = cloth.wishing(Wishes.NONE);
+    this.spreading = spreading;
     this.fold =
-        order.order().spreading().faces() == Spreading.Faces.FOLDED ? Fold.LENGTHWISE : Fold.OPEN;
+        spreading.halfSets()
+            ? Fold.FACE_TO_FACE
+            : spreading.faces() == Spreading.Faces.FOLDED ? Fold.LENGTHWISE : Fold.OPEN;
     this.unit = unit;
-    this.options = options;
     this.stop = stop;
     this.progress = progress;
   }
 
-  /** What the order's markers may come to, before any is made. */
+  Cloth cloth() {
+    return cloth;
+  }
+
+  /** How many pieces one garment of each size has of this cloth. */
+  int pieces(List<String> sizes) {
+    return sizes.stream().mapToInt(size -> lay(SizeMix.one(size)).wanted().size()).sum();
+  }
+
+  /** The sizes of which something is cut from this cloth. */
+  Set<String> cut(List<String> sizes) {
+    return sizes.stream()
+        .filter(size -> !lay(SizeMix.one(size)).wanted().isEmpty())
+        .collect(Collectors.toSet());
+  }
+
+  /** What comes out mirrored in every second ply, as a sentence. */
+  Optional<String> mirrored(List<String> sizes) {
+    if (spreading.faces() != Spreading.Faces.FACE_TO_FACE
+        || spreading.halfSets()
+        || !spreading.oneHanded()) {
+      return Optional.empty();
+    }
+    String pieces =
+        sizes.stream()
+            .flatMap(size -> lay(SizeMix.one(size)).wanted().stream())
+            .filter(w -> w.how() == Cut.How.WHOLE && !w.cut().symmetric())
+            .map(w -> w.cut().name())
+            .distinct()
+            .collect(Collectors.joining(", "));
+    return Optional.of(
+        "Cloth "
+            + cloth.name()
+            + " is spread face to face, so that every second ply cuts mirrored: half of the"
+            + " garments have these pieces on the other side: "
+            + pieces
+            + ".");
+  }
+
+  /** Whether plies lie in twos that a marker cuts together. */
+  boolean liesDouble() {
+    return fold != Fold.OPEN;
+  }
+
+  /** What the order's markers may come to by their area, at a usual utilisation of open cloth. */
   AreaLengths estimate(List<String> sizes) {
     Map<String, AreaLengths.Garment> bySize = new LinkedHashMap<>();
     for (String size : sizes) {
@@ -59,19 +106,28 @@ final class MarkerMaker {
               .orElseThrow(() -> nothingToCut(size));
       bySize.put(size, new AreaLengths.Garment(one.wantedAreaMm2(), longest));
     }
-    return new AreaLengths(bySize, cloth.usableWidthMm());
+    return new AreaLengths(
+        bySize,
+        cloth.usableWidthMm() * (spreading.halfSets() ? 2 : 1),
+        AreaLengths.USUAL_UTILISATION);
+  }
+
+  /** The same corrected by how full a short search makes a marker. */
+  AreaLengths probed(AreaLengths estimate, SizeMix mix, SearchOptions options) {
+    return estimate.at(
+        estimate.areaMm2(mix) / (estimate.widthMm() * marker(mix, options).lengthMm()));
   }
 
   private InputException nothingToCut(String size) {
     return new InputException(
         Problem.of(
-                "no piece of size " + size + " is cut from cloth " + cloth.name(),
-                "Name another cloth with cloth: in the order")
-            .at(job.path().toString(), 0));
+            "no piece of size " + size + " is cut from cloth " + cloth.name(),
+            "Name another cloth with cloth: in the order"));
   }
 
   Lay lay(SizeMix mix) {
-    return Lays.of(job.withGarments(mix.garments()), cloth);
+    Job garments = job.withGarments(mix.garments());
+    return spreading.halfSets() ? Lays.halfSets(garments, cloth) : Lays.of(garments, cloth);
   }
 
   /** Those made so far. */
@@ -86,28 +142,55 @@ final class MarkerMaker {
   /**
    * Makes markers, sharing the effort by how many garments they hold.
    *
-   * @param share of the whole effort, for all of them
+   * @param options with the effort for all of them
    */
-  void make(List<SizeMix> mixes, double share) {
+  void make(List<SizeMix> mixes, SearchOptions options) {
     int garments = mixes.stream().mapToInt(SizeMix::count).sum();
     for (SizeMix mix : mixes) {
-      Effort effort = options.effort().part(share * mix.count() / garments);
-      made.put(mix, marker(mix, effort));
+      made.put(mix, marker(mix, part(options, (double) mix.count() / garments)));
     }
   }
 
-  private Marker marker(SizeMix mix, Effort effort) {
+  /**
+   * Searches again for markers that are made, in another way, and keeps what is shorter.
+   *
+   * @param weights what each is worth, by the cloth that is spread for it
+   * @param options with the effort for all of them
+   */
+  void polish(Map<SizeMix, Double> weights, SearchOptions options) {
+    double all = weights.values().stream().mapToDouble(w -> w).sum();
+    SearchOptions other =
+        new SearchOptions(options.effort(), options.seed().child(1), options.threads());
+    weights.forEach(
+        (mix, weight) -> {
+          if (!stop.wanted()) {
+            Marker again = marker(mix, part(other, weight / all));
+            made.merge(mix, again, (a, b) -> b.lengthMm() < a.lengthMm() ? b : a);
+          }
+        });
+  }
+
+  private static SearchOptions part(SearchOptions options, double share) {
+    return new SearchOptions(options.effort().part(share), options.seed(), options.threads());
+  }
+
+  private Marker marker(SizeMix mix, SearchOptions options) {
     Progress named =
         news ->
             progress.hear(
-                new Progress.News("marker of " + mix, news.seconds(), news.share(), news.bestMm()));
+                new Progress.News(
+                    cloth.name() + ", marker of " + mix,
+                    news.seconds(),
+                    news.share(),
+                    news.bestMm()));
     try {
       Marker marker =
-          Nester.nest(lay(mix), fold, effort, options.seed(), options.threads(), stop, named);
+          Nester.nest(
+              lay(mix), fold, options.effort(), options.seed(), options.threads(), stop, named);
       checkStacks(marker);
       return LayRun.checked(marker);
     } catch (NoRoomException e) {
-      throw new InputException(NoRoom.problem(lay(mix), e, unit).at(job.path().toString(), 0));
+      throw new InputException(NoRoom.problem(lay(mix), e, unit));
     }
   }
 
@@ -121,10 +204,9 @@ final class MarkerMaker {
               c -> {
                 throw new InputException(
                     Problem.inPiece(
-                            c.piece(),
-                            "it does not fit on the folded cloth in size " + c.size(),
-                            "Spread the cloth open: faces: all up, or face to face")
-                        .at(job.path().toString(), 0));
+                        c.piece(),
+                        "it does not fit on the folded cloth in size " + c.size(),
+                        "Spread the cloth open: faces: all up, or face to face"));
               });
     }
   }

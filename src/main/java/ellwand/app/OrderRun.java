@@ -6,8 +6,6 @@ import ellwand.draw.OrderSheet;
 import ellwand.figures.Cautions;
 import ellwand.figures.Figures;
 import ellwand.figures.OrderFigures;
-import ellwand.figures.OrderFigures.Sum;
-import ellwand.figures.OrderReckoning;
 import ellwand.file.Job;
 import ellwand.file.MarkerWriter;
 import ellwand.file.OrderJob;
@@ -15,45 +13,40 @@ import ellwand.file.OrderWriter;
 import ellwand.file.WholeFile;
 import ellwand.lay.Marker;
 import ellwand.order.CutOrderPlan;
-import ellwand.order.MarkerLengths;
 import ellwand.order.Order;
-import ellwand.order.OrderPlanner;
-import ellwand.order.SizeMix;
 import ellwand.pattern.InputException;
 import ellwand.units.Unit;
-import ellwand.work.Effort;
 import ellwand.work.Progress;
 import ellwand.work.Stop;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 
 /** Plans an order, makes its markers and writes the report. */
 public final class OrderRun {
-
-  /** Steps that planning one size by itself may take, for comparison. */
-  private static final Effort ONE_SIZE = Effort.ofSteps(300);
 
   private OrderRun() {}
 
   /**
    * A planned order.
    *
+   * @param plans one for each cloth
    * @param markers by name, none if lengths were given
    * @param unit that lengths are shown in
    */
   public record Made(
       OrderJob job,
-      CutOrderPlan plan,
+      List<CutOrderPlan> plans,
       Map<String, Marker> markers,
       OrderFigures figures,
       Unit unit) {}
 
   /**
-   * Plans an order and makes its markers; given marker lengths are planned with as they are.
+   * Plans an order and makes its markers; given marker lengths are planned with as they are. Each
+   * cloth after the first is planned for the garments that the first gives.
    *
    * @param options with the effort for all together
    * @throws InputException if it cannot be planned
@@ -62,7 +55,7 @@ public final class OrderRun {
       OrderJob job, Unit unit, SearchOptions options, Stop stop, Progress progress) {
     try {
       return job.style().isPresent()
-          ? withStyle(job, unit, options, stop, progress)
+          ? withStyle(job, job.style().get(), unit, options, stop, progress)
           : withLengths(job, unit, options, stop);
     } catch (InputException e) {
       throw new InputException(
@@ -73,78 +66,59 @@ public final class OrderRun {
   }
 
   private static Made withLengths(OrderJob job, Unit unit, SearchOptions options, Stop stop) {
-    MarkerLengths lengths = job.lengths().orElseThrow();
-    CutOrderPlan plan =
-        OrderPlanner.plan(
-            job.order(), lengths, options.effort(), options.seed(), stop, Progress.NONE);
-    OrderFigures figures =
-        new OrderReckoning(plan, Map.of(), lengths)
-            .figures(
-                job.title().orElse("Order"),
-                "",
-                job.currency(),
-                plain(job.order(), lengths, options, stop),
-                Optional.empty(),
-                Cautions.of(Set.of()));
-    return new Made(job, plan, Map.of(), figures, unit);
+    ClothPlan plan =
+        ClothPlan.withLengths(
+            job.cloths().get(0).order(), job.lengths().orElseThrow(), options, stop);
+    return made(job, job.title().orElse("Order"), List.of(plan), Cautions.of(Set.of()), unit);
   }
 
   private static Made withStyle(
-      OrderJob job, Unit unit, SearchOptions options, Stop stop, Progress progress) {
-    Order order = job.order();
-    OrderJob.Garments garments = job.style().orElseThrow();
-    MarkerMaker maker = new MarkerMaker(job, unit, options, stop, progress);
-    MarkerLengths estimate = maker.estimate(order.sizes());
-    TrueLengths lengths = new TrueLengths(order, estimate, maker, options, stop);
-    TrueLengths.Improved improved = lengths.improve();
-    CutOrderPlan plan = improved.last();
-    OrderReckoning reckoning = new OrderReckoning(plan, maker.made(), estimate);
-    OrderFigures figures =
-        reckoning.figures(
-            job.title().orElse(garments.job().style().name()),
-            garments.cloth().name(),
-            job.currency(),
-            plain(order, lengths.measured(), options, stop),
-            Optional.of(
-                new OrderFigures.Improved(
-                    improved.rounds(),
-                    OrderReckoning.sum(improved.first()),
-                    OrderReckoning.sum(improved.firstTrue()),
-                    lengths.fitsTable(improved.firstTrue()),
-                    !improved.firstTrue().lays().equals(plan.lays()),
-                    1 / lengths.measured().ratio() - 1,
-                    maker.made().size())),
-            cautions(garments.job(), order, unit));
-    Map<String, Marker> markers = new LinkedHashMap<>();
-    for (SizeMix mix : plan.lays().stream().map(l -> l.mix()).distinct().toList()) {
-      markers.put(reckoning.name(mix), maker.made().get(mix));
+      OrderJob job, Job style, Unit unit, SearchOptions options, Stop stop, Progress progress) {
+    List<MarkerMaker> makers = new ArrayList<>();
+    for (OrderJob.OfCloth of : job.cloths()) {
+      makers.add(
+          new MarkerMaker(
+              style, of.cloth().orElseThrow(), of.order().spreading(), unit, stop, progress));
     }
-    return new Made(job, plan, markers, figures, unit);
-  }
-
-  private static List<String> cautions(Job job, Order order, Unit unit) {
-    Map<String, Integer> everySize = new LinkedHashMap<>();
-    order.sizes().forEach(size -> everySize.put(size, 1));
-    return LayRun.cautions(job.withGarments(everySize), unit);
-  }
-
-  /** One size a lay, each size planned as well as can be by itself. */
-  private static Sum plain(Order order, MarkerLengths lengths, SearchOptions options, Stop stop) {
+    List<String> sizes = job.cloths().get(0).order().sizes();
+    double pieces = makers.stream().mapToInt(m -> m.pieces(sizes)).sum();
+    List<ClothPlan> plans = new ArrayList<>();
     int lays = 0;
-    double cloth = 0;
-    double cost = 0;
-    for (String size : order.sizes()) {
-      Map<String, Map<String, Integer>> wanted = new LinkedHashMap<>();
-      order.colours().forEach(c -> wanted.put(c, Map.of(size, order.wanted(c, size))));
-      Order one =
-          new Order(wanted, order.limits(), order.tolerance(), order.cost(), order.spreading());
-      CutOrderPlan plan =
-          OrderPlanner.plan(one, lengths, ONE_SIZE, options.seed(), stop, Progress.NONE);
-      lays += plan.lays().size();
-      cloth += plan.clothMm();
-      cost += plan.cost();
+    for (int i = 0; i < makers.size(); i++) {
+      MarkerMaker maker = makers.get(i);
+      OrderJob.OfCloth of = job.cloths().get(i);
+      Order order =
+          plans.isEmpty()
+              ? of.order()
+              : of.order().following(plans.get(0).plan().cut(), of.colours(), maker.cut(sizes));
+      SearchOptions part =
+          new SearchOptions(
+              options.effort().part(maker.pieces(sizes) / pieces),
+              options.seed(),
+              options.threads());
+      plans.add(ClothPlan.withMarkers(order, maker, part, stop, lays + 1));
+      lays += plans.get(i).plan().lays().size();
     }
-    return new Sum(lays, cloth, cost);
+    List<String> cautions = new ArrayList<>();
+    makers.forEach(maker -> maker.mirrored(sizes).ifPresent(cautions::add));
+    cautions.addAll(cautions(style, sizes, unit));
+    return made(job, job.title().orElse(style.style().name()), plans, cautions, unit);
+  }
+
+  private static Made made(
+      OrderJob job, String title, List<ClothPlan> plans, List<String> cautions, Unit unit) {
+    Map<String, Marker> markers = new LinkedHashMap<>();
+    plans.forEach(plan -> markers.putAll(plan.markers()));
+    OrderFigures figures =
+        new OrderFigures(
+            title, job.currency(), plans.stream().map(ClothPlan::figures).toList(), cautions);
+    return new Made(job, plans.stream().map(ClothPlan::plan).toList(), markers, figures, unit);
+  }
+
+  private static List<String> cautions(Job job, List<String> sizes, Unit unit) {
+    Map<String, Integer> everySize = new LinkedHashMap<>();
+    sizes.forEach(size -> everySize.put(size, 1));
+    return LayRun.cautions(job.withGarments(everySize), unit);
   }
 
   /**
@@ -161,12 +135,12 @@ public final class OrderRun {
                   MarkerDrawing.of(marker, Figures.of(marker, List.of()), made.unit());
               files.put(folder.resolve(name + ".svg"), drawing.svg());
               files.put(folder.resolve(name + ".pdf"), drawing.pdf());
-              Job job = made.job().style().orElseThrow().job();
+              Job job = made.job().style().orElseThrow();
               files.put(
                   folder.resolve(name + ".marker.json"),
                   MarkerWriter.bytesInOrder(marker, job, garments(made, name)));
             });
-    files.put(folder.resolve("order.json"), OrderWriter.json(made.plan(), made.figures()));
+    files.put(folder.resolve("order.json"), OrderWriter.json(made.plans(), made.figures()));
     files.put(folder.resolve("cut-tickets.csv"), OrderWriter.csv(made.figures()));
     files.put(folder.resolve("order.pdf"), OrderSheet.pdf(made.figures(), made.unit()));
     files.put(folder.resolve("bundle-labels.pdf"), BundleLabels.pdf(made.figures()));
@@ -184,6 +158,6 @@ public final class OrderRun {
 
   /** What {@code order.json} holds. */
   public static byte[] json(Made made) {
-    return OrderWriter.json(made.plan(), made.figures());
+    return OrderWriter.json(made.plans(), made.figures());
   }
 }

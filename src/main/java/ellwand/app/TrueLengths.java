@@ -1,6 +1,7 @@
 package ellwand.app;
 
 import ellwand.lay.Marker;
+import ellwand.order.AreaLengths;
 import ellwand.order.CutOrderPlan;
 import ellwand.order.MarkerLengths;
 import ellwand.order.MeasuredLengths;
@@ -14,6 +15,7 @@ import ellwand.work.Progress;
 import ellwand.work.Stop;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -23,7 +25,8 @@ import java.util.Optional;
  * until the plan asks for no other marker.
  *
  * <p>A tenth of the effort plans first, and a twentieth each time again; half makes the first
- * markers, and half of what is left those of each later plan.
+ * markers, and half of what is left those of each later plan. What then remains searches again for
+ * the markers that are kept, longer where more cloth is spread.
  */
 final class TrueLengths {
 
@@ -35,24 +38,46 @@ final class TrueLengths {
   private static final double FIRST_MARKERS = 0.5;
   private static final double LEAST = 0.02;
 
+  /** Plies that lie double waste what is cut once, which no area tells: one marker is tried. */
+  private static final double PROBE = 0.03;
+
+  private static final int PROBE_GARMENTS = 2;
+
   private static final Comparator<CutOrderPlan> BEST =
       Comparator.comparingDouble(CutOrderPlan::cost)
           .thenComparingDouble(CutOrderPlan::clothMm)
           .thenComparingInt(plan -> plan.lays().size());
 
   private final Order order;
-  private final MarkerLengths estimate;
   private final MarkerMaker maker;
   private final SearchOptions options;
   private final Stop stop;
+  private final MarkerLengths estimate;
+  private double left = 1;
 
-  TrueLengths(
-      Order order, MarkerLengths estimate, MarkerMaker maker, SearchOptions options, Stop stop) {
+  TrueLengths(Order order, MarkerMaker maker, SearchOptions options, Stop stop) {
     this.order = order;
-    this.estimate = estimate;
     this.maker = maker;
     this.options = options;
     this.stop = stop;
+    AreaLengths byArea = maker.estimate(order.sizes());
+    this.estimate = maker.liesDouble() ? maker.probed(byArea, probe(), take(PROBE)) : byArea;
+  }
+
+  private SizeMix probe() {
+    String size = order.sizes().get(order.sizes().size() / 2);
+    return new SizeMix(Map.of(size, Math.min(PROBE_GARMENTS, order.limits().maxGarments())));
+  }
+
+  /** A share of the whole effort, which is then no longer there. */
+  private SearchOptions take(double share) {
+    left -= share;
+    return new SearchOptions(options.effort().part(share), options.seed(), options.threads());
+  }
+
+  /** The lengths that are planned with before any marker is made. */
+  MarkerLengths estimate() {
+    return estimate;
   }
 
   /**
@@ -67,16 +92,15 @@ final class TrueLengths {
 
   Improved improve() {
     CutOrderPlan first = plan(estimate, FIRST_PLAN);
-    double left = 1 - FIRST_PLAN;
     CutOrderPlan plan = first;
     Optional<CutOrderPlan> best = Optional.empty();
     int round = 1;
     while (true) {
       List<SizeMix> fresh =
           plan.lays().stream().map(PlannedLay::mix).distinct().filter(m -> !maker.has(m)).toList();
-      double share = Math.max(LEAST, round == 1 ? FIRST_MARKERS : left / 2);
-      maker.make(fresh, share);
-      left -= share;
+      if (!fresh.isEmpty()) {
+        maker.make(fresh, take(Math.max(LEAST, round == 1 ? FIRST_MARKERS : left / 2)));
+      }
       CutOrderPlan made = withTrueLengths(plan);
       if (fitsTable(made)) {
         best = Optional.of(best.filter(b -> BEST.compare(b, made) <= 0).orElse(made));
@@ -88,22 +112,31 @@ final class TrueLengths {
         break;
       }
       plan = plan(measured(), LATER_PLAN);
-      left -= LATER_PLAN;
       round++;
     }
-    return new Improved(
-        first, withTrueLengths(first), best.orElseThrow(TrueLengths::noneFits), round);
+    CutOrderPlan kept = best.orElseThrow(TrueLengths::noneFits);
+    if (left > LEAST && !stop.wanted()) {
+      maker.polish(clothByMix(kept), take(left));
+    }
+    return new Improved(first, withTrueLengths(first), withTrueLengths(kept), round);
+  }
+
+  private static Map<SizeMix, Double> clothByMix(CutOrderPlan plan) {
+    Map<SizeMix, Double> cloth = new LinkedHashMap<>();
+    plan.lays()
+        .forEach(lay -> cloth.merge(lay.mix(), lay.lengthMm() * lay.totalPlies(), Double::sum));
+    return cloth;
   }
 
   private CutOrderPlan plan(MarkerLengths lengths, double share) {
     return OrderPlanner.plan(
-        order, lengths, options.effort().part(share), options.seed(), stop, Progress.NONE);
+        order, lengths, take(share).effort(), options.seed(), stop, Progress.NONE);
   }
 
   /** What is known of lengths by now. */
   MeasuredLengths measured() {
     Map<SizeMix, Double> lengths = new HashMap<>();
-    maker.made().forEach((mix, marker) -> lengths.put(mix, marker.clothLengthMm()));
+    maker.made().forEach((mix, marker) -> lengths.put(mix, marker.lengthMm()));
     return new MeasuredLengths(estimate, lengths);
   }
 
@@ -113,9 +146,7 @@ final class TrueLengths {
     return new CutOrderPlan(
         plan.order(),
         plan.lays().stream()
-            .map(
-                lay ->
-                    new PlannedLay(lay.mix(), lay.plies(), markers.get(lay.mix()).clothLengthMm()))
+            .map(lay -> new PlannedLay(lay.mix(), lay.plies(), markers.get(lay.mix()).lengthMm()))
             .toList(),
         plan.atLeast(),
         // Other markers are only estimated, so nothing is proved.

@@ -146,6 +146,11 @@ public record Cloth(
     return repeat.flatMap(r -> r.barred(fold));
   }
 
+  /** Whether it is to lie so: what may lie open may be spread face to face for an order. */
+  public boolean mayLie(Fold fold) {
+    return folds.contains(fold == Fold.FACE_TO_FACE ? Fold.OPEN : fold);
+  }
+
   /** The ways it may lie that it can lie in. */
   public List<Fold> possibleFolds() {
     return folds.stream().filter(fold -> barred(fold).isEmpty()).toList();

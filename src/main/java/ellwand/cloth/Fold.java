@@ -16,6 +16,8 @@ public enum Fold {
   CROSSWISE("crosswise fold"),
   /** Cut across and the upper length turned round, so that both plies head the same. */
   TURNED("crosswise turned"),
+  /** Cut across, two lengths as the plies of an order lie; nothing is cut from one ply alone. */
+  FACE_TO_FACE("two plies face to face"),
   /** A knitted tube as it comes: a fold edge on each side, no selvedge. */
   TUBULAR("tubular knit");
 
@@ -32,7 +34,7 @@ public enum Fold {
 
   /** Whether two plies take twice their length of cloth, since they lie end over end. */
   public boolean doublesLength() {
-    return this == CROSSWISE || this == TURNED;
+    return this == CROSSWISE || this == TURNED || this == FACE_TO_FACE;
   }
 
   /** Whether it is to be chosen how far the cloth is folded over. */

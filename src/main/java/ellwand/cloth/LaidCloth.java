@@ -67,6 +67,7 @@ public record LaidCloth(Fold fold, List<List<Band>> stretches) {
                   opened);
           case CROSSWISE -> List.of(List.of(endOverEnd("folded", width, Side.LOW_X)), opened);
           case TURNED -> List.of(List.of(endOverEnd("double", width)), opened);
+          case FACE_TO_FACE -> List.of(List.of(endOverEnd("double", width)));
           case TUBULAR -> List.of(List.of(tube(width)), opened);
         };
     // Where flaws and bars lie on a second stretch would hang on how long the first becomes.

@@ -66,7 +66,7 @@ public record Repeat(
                   "its repeat has no mirror line to fold at, so that the plies would not match:"
                       + " lay it open")
               : Optional.empty();
-      case PART, DOUBLE, CROSSWISE, TURNED, TUBULAR ->
+      case PART, DOUBLE, CROSSWISE, TURNED, FACE_TO_FACE, TUBULAR ->
           Optional.of(
               "its bars would have to meet at every fold and end: lay it open or in a lengthwise"
                   + " fold");

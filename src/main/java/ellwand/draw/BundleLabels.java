@@ -30,17 +30,18 @@ public final class BundleLabels {
         int last = ply + colour.getValue() - 1;
         int garment = 0;
         for (Map.Entry<String, Integer> size : lay.garments().entrySet()) {
-          int pieces = lay.cut().get(colour.getKey()).get(size.getKey()) / size.getValue();
-          for (int n = 0; n < size.getValue(); n++) {
+          int each = lay.cut().get(colour.getKey()).get(size.getKey()) / size.getValue();
+          int together = lay.halfSets() ? 2 : 1;
+          for (int n = 0; n < size.getValue(); n += together) {
             garment++;
             labels.add(
                 new Label(
                     figures.title(),
                     lay.number(),
                     size.getKey(),
-                    colour.getKey(),
+                    figures.several() ? lay.cloth() + ", " + colour.getKey() : colour.getKey(),
                     garment,
-                    pieces,
+                    each * Math.min(together, size.getValue() - n),
                     ply == last ? "ply " + ply : "plies " + ply + " to " + last));
           }
         }
@@ -57,6 +58,7 @@ public final class BundleLabels {
   /**
    * One label.
    *
+   * @param colour of the cloth, with its name where there are several
    * @param garment which of the marker, from 1
    * @param garments in the bundle
    */

@@ -42,6 +42,9 @@ final class ClothWords {
           case TURNED ->
               "Cut the cloth across and turn the upper length round, so that both head the same;"
                   + " lay it right side down on the lower one.";
+          case FACE_TO_FACE ->
+              "Spread an even number of plies face to face: every second one right side down on the"
+                  + " one below.";
           case TUBULAR -> "Lay the tube flat, as it comes: a fold on each side.";
         });
     if (marker.zones().size() > 1) {

@@ -66,7 +66,7 @@ record FoldPicture(Fold fold, double widthMm, Reading reading) implements Block 
         items.addAll(ply(turn(strip.maxX(), strip.minX(), strip.maxX(), strip), -1));
         items.addAll(words(strip, "fold across", TOGETHER, "both cut ends"));
       }
-      case TURNED -> {
+      case TURNED, FACE_TO_FACE -> {
         double low = strip.centre().y() - reading.mm(PLIES_APART / 2);
         double high = low + reading.mm(PLIES_APART);
         items.addAll(ply(List.of(new Point(strip.minX(), low), new Point(strip.maxX(), low)), 1));

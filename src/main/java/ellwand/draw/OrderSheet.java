@@ -4,6 +4,7 @@ import ellwand.draw.PdfWriter.Placed;
 import ellwand.draw.Table.Column;
 import ellwand.draw.TitleBlock.Cell;
 import ellwand.figures.LayTicket;
+import ellwand.figures.OrderCloth;
 import ellwand.figures.OrderFigures;
 import ellwand.figures.OrderText;
 import ellwand.geometry.Point;
@@ -41,7 +42,7 @@ public final class OrderSheet {
     sheet.head();
     sheet.colours();
     sheet.sizes();
-    sheet.markers();
+    figures.cloths().forEach(sheet::plan);
     figures.lays().forEach(sheet::ticket);
     Pages.sentences("Mind", figures.cautions()).ifPresent(sheet.pages::add);
     return bytes(figures.title() + ", cut order", sheet.pages);
@@ -66,16 +67,22 @@ public final class OrderSheet {
     cells.add(new Cell("garments", Integer.toString(figures.garments())));
     cells.add(new Cell("lays", Integer.toString(figures.total().lays())));
     cells.add(new Cell("markers", Integer.toString(figures.markers().size())));
+    if (figures.several()) {
+      cells.add(new Cell("cloths", Integer.toString(figures.cloths().size())));
+    }
     cells.add(new Cell("cloth", bulk.length(figures.total().clothMm())));
-    figures.utilisation().ifPresent(u -> cells.add(new Cell("utilisation", Shown.share(u))));
     if (figures.total().cost() > 0) {
       cells.add(new Cell("cost", Shown.money(figures.total().cost(), figures.currency())));
+      double saved = figures.plain().cost() - figures.total().cost();
+      if (saved > 0) {
+        cells.add(new Cell("saved", Shown.money(saved, figures.currency())));
+      }
     }
-    String aside = figures.cloth().isEmpty() ? "cut order" : "cut order, " + figures.cloth();
+    String names =
+        figures.cloths().stream().map(OrderCloth::cloth).collect(Collectors.joining(", "));
+    String aside = names.isEmpty() ? "cut order" : "cut order, " + names;
     pages.add(new TitleBlock(figures.title(), aside, cells, Pages.widthMm(), new Reading(1)));
-    pages.space(2);
-    Pages.sentences("", OrderText.sentences(figures, shown.unit())).ifPresent(pages::add);
-    pages.space(5);
+    pages.space(4);
   }
 
   private Table table(Column... columns) {
@@ -85,26 +92,27 @@ public final class OrderSheet {
   private void colours() {
     Table table =
         table(
+            Column.words(40, "Cloth"),
             Column.words(50, "Colour"),
             Column.numbers(30, "Garments"),
             Column.numbers(40, "Cloth, end loss", "included"));
     pages.add(Pages.heading("Cloth needed", HEADING), KEPT);
     List<Block> rows = new ArrayList<>();
-    figures
-        .clothByColour()
-        .forEach(
-            (colour, mm) ->
-                rows.add(
-                    table.row(List.of(colour, Integer.toString(cut(colour)), bulk.length(mm)))));
+    for (OrderCloth cloth : figures.cloths()) {
+      cloth
+          .clothByColour()
+          .forEach(
+              (colour, mm) ->
+                  rows.add(
+                      table.row(
+                          List.of(
+                              cloth.cloth(),
+                              colour,
+                              Integer.toString(cloth.colours().get(colour)),
+                              bulk.length(mm)))));
+    }
     pages.add(table.head(), rows);
     pages.space(5);
-  }
-
-  private int cut(String colour) {
-    return figures.lays().stream()
-        .flatMap(l -> l.cut().getOrDefault(colour, Map.of()).values().stream())
-        .mapToInt(Integer::intValue)
-        .sum();
   }
 
   private void sizes() {
@@ -112,23 +120,26 @@ public final class OrderSheet {
     List<Column> columns =
         new ArrayList<>(
             List.of(
-                Column.words(30, "Size"),
-                Column.numbers(25, "Wanted"),
-                Column.numbers(25, "Cut"),
-                Column.numbers(35, "Cloth of", "a garment")));
+                Column.words(30, "Size"), Column.numbers(20, "Wanted"), Column.numbers(20, "Cut")));
+    double each = Math.min(35, 82.0 / figures.cloths().size());
+    for (OrderCloth cloth : figures.cloths()) {
+      columns.add(
+          Column.numbers(
+              each, "Cloth of a", figures.several() ? "garment, " + cloth.cloth() : "garment"));
+    }
     if (priced) {
-      columns.add(Column.numbers(35, "Cost of", "a garment"));
+      columns.add(Column.numbers(30, "Cost of", "a garment"));
     }
     Table table = table(columns.toArray(Column[]::new));
     List<Block> rows = new ArrayList<>();
-    for (OrderFigures.SizeCost size : figures.sizes()) {
+    for (OrderFigures.Garment size : figures.sizes()) {
       List<String> cells =
           new ArrayList<>(
-              List.of(
-                  size.size(),
-                  Integer.toString(size.wanted()),
-                  Integer.toString(size.cut()),
-                  shown.length(size.clothMm())));
+              List.of(size.size(), Integer.toString(size.wanted()), Integer.toString(size.cut())));
+      for (OrderCloth cloth : figures.cloths()) {
+        Double mm = size.clothMm().get(cloth.cloth());
+        cells.add(mm == null ? "" : shown.length(mm));
+      }
       if (priced) {
         cells.add(Shown.money(size.cost(), figures.currency()));
       }
@@ -139,16 +150,17 @@ public final class OrderSheet {
     pages.space(5);
   }
 
-  private void markers() {
+  /** How one cloth is cut: its markers, and what there is to say of the plan. */
+  private void plan(OrderCloth cloth) {
     Table table =
         table(
-            Column.words(24, "Marker"),
-            Column.words(70, "Garments x size"),
-            Column.numbers(28, "Length"),
-            Column.numbers(32, "Estimated"),
-            Column.numbers(28, "Utilisation"));
+            Column.words(38, "Marker"),
+            Column.words(60, "Garments x size"),
+            Column.numbers(26, "Length"),
+            Column.numbers(34, "Estimated"),
+            Column.numbers(24, "Utilisation"));
     List<Block> rows = new ArrayList<>();
-    for (OrderFigures.OrderMarker marker : figures.markers()) {
+    for (OrderCloth.OrderMarker marker : cloth.markers()) {
       boolean made = marker.utilisation().isPresent();
       rows.add(
           table.row(
@@ -161,9 +173,14 @@ public final class OrderSheet {
                       : "given",
                   marker.utilisation().map(Shown::share).orElse(""))));
     }
-    pages.add(Pages.heading("Markers", HEADING), KEPT);
+    String of = cloth.cloth().isEmpty() ? "" : " of " + cloth.cloth();
+    String share =
+        cloth.utilisation().map(u -> ", " + Shown.share(u) + " of all cloth used").orElse("");
+    pages.add(Pages.heading("Markers" + of + share, HEADING), KEPT);
     pages.add(table.head(), rows);
-    pages.space(6);
+    pages.space(1);
+    Pages.sentences("", OrderText.sentences(figures, cloth, shown.unit())).ifPresent(pages::add);
+    pages.space(5);
   }
 
   private static String off(double share) {
@@ -194,13 +211,14 @@ public final class OrderSheet {
             new Cell("marker", lay.marker()),
             new Cell("garments x size", mix(lay.garments())),
             new Cell("marker length", shown.length(lay.lengthMm())),
-            new Cell("plies", Integer.toString(lay.totalPlies())),
+            new Cell(
+                "plies", lay.totalPlies() + (lay.halfSets() ? ", half sets face to face" : "")),
             new Cell("cloth", bulk.length(lay.totalClothMm())),
             new Cell("of it end loss", bulk.length(lay.endLossMm())));
     Block title =
         new TitleBlock(
             "Lay " + lay.number(),
-            "cut ticket, " + figures.title(),
+            "cut ticket, " + (lay.cloth().isEmpty() ? "" : lay.cloth() + ", ") + figures.title(),
             cells,
             Pages.widthMm(),
             new Reading(1));

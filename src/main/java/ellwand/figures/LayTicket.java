@@ -6,8 +6,10 @@ import java.util.Map;
  * What the cutters of one lay need to know; lengths in mm.
  *
  * @param number from 1
+ * @param cloth name of the cloth, empty if none is known
  * @param marker name of the marker
  * @param garments in the marker, by size
+ * @param halfSets the marker has one of each pair, and two garments of a size go by one number
  * @param plies by colour, in the sequence in which they are spread
  * @param cut garments by colour, then size
  * @param lengthMm of the marker
@@ -16,8 +18,10 @@ import java.util.Map;
  */
 public record LayTicket(
     int number,
+    String cloth,
     String marker,
     Map<String, Integer> garments,
+    boolean halfSets,
     Map<String, Integer> plies,
     Map<String, Map<String, Integer>> cut,
     double lengthMm,

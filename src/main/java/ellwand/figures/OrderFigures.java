@@ -1,90 +1,101 @@
 package ellwand.figures;
 
+import ellwand.figures.OrderCloth.OrderMarker;
+import ellwand.figures.OrderCloth.SizeCost;
+import ellwand.figures.OrderCloth.Sum;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 
 /**
- * What a cut order comes to; lengths in mm, money in the user's.
+ * What a cut order comes to in all its cloths; lengths in mm, money in the user's.
  *
  * @param title of the order
- * @param cloth name of the cloth, empty if none is known
- * @param garments how many are cut
- * @param markers each different marker
- * @param clothByColour with end loss
- * @param sizes each size
- * @param utilisation area of what is cut over that of all cloth, end loss included; empty if
- *     unknown
- * @param total what the plan takes
- * @param laysAtLeast what no plan can undercut
- * @param proved no plan is better
- * @param plain the plain way: one size a lay
- * @param improved how the plan came about; empty if lengths were given
- * @param misses what could not be met, one sentence each
+ * @param cloths one at least; the first says how many garments are cut
  * @param cautions sentences for whoever cuts
  */
 public record OrderFigures(
-    String title,
-    String cloth,
-    String currency,
-    int garments,
-    List<LayTicket> lays,
-    List<OrderMarker> markers,
-    Map<String, Double> clothByColour,
-    List<SizeCost> sizes,
-    Optional<Double> utilisation,
-    Sum total,
-    int laysAtLeast,
-    boolean proved,
-    Sum plain,
-    Optional<Improved> improved,
-    List<String> misses,
-    List<String> cautions) {
+    String title, String currency, List<OrderCloth> cloths, List<String> cautions) {
 
-  /** What a plan takes; cost is 0 if nothing has a price. */
-  public record Sum(int lays, double clothMm, double cost) {}
-
-  /**
-   * A different marker of the plan.
-   *
-   * @param name of its files, without ending
-   * @param garments by size
-   * @param estimatedMm length that was first planned with
-   * @param utilisation empty if it was not made
-   */
-  public record OrderMarker(
-      String name,
-      Map<String, Integer> garments,
-      double lengthMm,
-      double estimatedMm,
-      Optional<Double> utilisation) {
-
-    /** How far the estimate was off, as a share of the true length; positive if it was too long. */
-    public double offBy() {
-      return estimatedMm / lengthMm - 1;
-    }
+  public OrderFigures {
+    cloths = List.copyOf(cloths);
+    cautions = List.copyOf(cautions);
   }
 
-  /** What a garment of one size costs: its cloth by area and its part of each lay. */
-  public record SizeCost(String size, int wanted, int cut, double clothMm, double cost) {}
-
   /**
-   * How true lengths changed the plan.
+   * What a garment of one size takes of all cloths.
    *
-   * @param plans how many were made
-   * @param estimated the first plan, with estimated lengths
-   * @param estimatedTrue the same with true lengths
-   * @param estimatedFits whether its markers fit on the table in truth
-   * @param changed whether another plan was kept
-   * @param offBy estimated over true length of all markers that were made, less 1
-   * @param markersMade how many markers were made for it
+   * @param clothMm of each cloth
+   * @param cost with its part of each lay; what is cut too many of a cloth is borne by all
    */
-  public record Improved(
-      int plans,
-      Sum estimated,
-      Sum estimatedTrue,
-      boolean estimatedFits,
-      boolean changed,
-      double offBy,
-      int markersMade) {}
+  public record Garment(
+      String size, int wanted, int cut, Map<String, Double> clothMm, double cost) {}
+
+  /** Garments that are cut. */
+  public int garments() {
+    return cloths.get(0).lays().stream().mapToInt(LayTicket::totalCut).sum();
+  }
+
+  /** Whether there is more than one cloth to tell apart. */
+  public boolean several() {
+    return cloths.size() > 1;
+  }
+
+  public List<LayTicket> lays() {
+    return cloths.stream().flatMap(c -> c.lays().stream()).toList();
+  }
+
+  public List<OrderMarker> markers() {
+    return cloths.stream().flatMap(c -> c.markers().stream()).toList();
+  }
+
+  public List<String> misses() {
+    return cloths.stream()
+        .flatMap(c -> c.misses().stream().map(m -> several() ? c.cloth() + ", " + m : m))
+        .toList();
+  }
+
+  public Sum total() {
+    return cloths.stream().map(OrderCloth::total).reduce(new Sum(0, 0, 0), Sum::plus);
+  }
+
+  public Sum plain() {
+    return cloths.stream().map(OrderCloth::plain).reduce(new Sum(0, 0, 0), Sum::plus);
+  }
+
+  public int laysAtLeast() {
+    return cloths.stream().mapToInt(OrderCloth::laysAtLeast).sum();
+  }
+
+  /** Whether no plan of any cloth is better. */
+  public boolean proved() {
+    return cloths.stream().allMatch(OrderCloth::proved);
+  }
+
+  /** Cloth by its colour, with end loss, mm: that of all cloths of the colour. */
+  public Map<String, Double> clothByColour() {
+    Map<String, Double> sum = new LinkedHashMap<>();
+    cloths.forEach(c -> c.clothByColour().forEach((name, mm) -> sum.merge(name, mm, Double::sum)));
+    return sum;
+  }
+
+  /** Each size. */
+  public List<Garment> sizes() {
+    return cloths.get(0).sizes().stream().map(this::garment).toList();
+  }
+
+  private Garment garment(SizeCost size) {
+    Map<String, Double> clothMm = new LinkedHashMap<>();
+    double cost = 0;
+    for (OrderCloth cloth : cloths) {
+      for (SizeCost part : cloth.sizes()) {
+        if (part.size().equals(size.size()) && size.cut() > 0) {
+          double pieces = (double) part.cut() / size.cut();
+          clothMm.put(cloth.cloth(), part.clothMm() * pieces);
+          cost += part.cost() * pieces;
+        }
+      }
+    }
+    return new Garment(size.size(), size.wanted(), size.cut(), clothMm, cost);
+  }
 }

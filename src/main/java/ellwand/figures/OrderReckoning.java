@@ -1,8 +1,8 @@
 package ellwand.figures;
 
-import ellwand.figures.OrderFigures.OrderMarker;
-import ellwand.figures.OrderFigures.SizeCost;
-import ellwand.figures.OrderFigures.Sum;
+import ellwand.figures.OrderCloth.OrderMarker;
+import ellwand.figures.OrderCloth.SizeCost;
+import ellwand.figures.OrderCloth.Sum;
 import ellwand.lay.Marker;
 import ellwand.order.CutOrderPlan;
 import ellwand.order.MarkerLengths;
@@ -17,16 +17,20 @@ import java.util.Optional;
 /** Works out the figures of a plan. */
 public final class OrderReckoning {
 
+  private final String cloth;
   private final CutOrderPlan plan;
   private final Map<SizeMix, Marker> markers;
   private final MarkerLengths estimate;
   private final List<SizeMix> mixes;
 
   /**
+   * @param cloth name of the cloth, empty if none is known
    * @param markers those that were made; empty if lengths were given
    * @param estimate lengths that were first planned with
    */
-  public OrderReckoning(CutOrderPlan plan, Map<SizeMix, Marker> markers, MarkerLengths estimate) {
+  public OrderReckoning(
+      String cloth, CutOrderPlan plan, Map<SizeMix, Marker> markers, MarkerLengths estimate) {
+    this.cloth = cloth;
     this.plan = plan;
     this.markers = Map.copyOf(markers);
     this.estimate = estimate;
@@ -40,30 +44,27 @@ public final class OrderReckoning {
 
   /** The name of a mix's files. */
   public String name(SizeMix mix) {
-    return "marker-" + (mixes.indexOf(mix) + 1);
+    return (cloth.isEmpty() ? "marker" : cloth) + "-" + (mixes.indexOf(mix) + 1);
   }
 
   /**
    * All of them.
    *
-   * @param cloth name of the cloth, may be empty
+   * @param firstLay number of the first lay
    */
-  public OrderFigures figures(
-      String title,
-      String cloth,
-      String currency,
-      Sum plain,
-      Optional<OrderFigures.Improved> improved,
-      List<String> cautions) {
+  public OrderCloth figures(int firstLay, Sum plain, Optional<OrderCloth.Improved> improved) {
     List<LayTicket> lays = new ArrayList<>();
-    plan.lays().forEach(lay -> lays.add(ticket(lays.size() + 1, lay)));
+    plan.lays().forEach(lay -> lays.add(ticket(firstLay + lays.size(), lay)));
+    Map<String, Integer> garments = new LinkedHashMap<>();
     Map<String, Double> byColour = new LinkedHashMap<>();
-    plan.order().colours().forEach(c -> byColour.put(c, plan.clothMm(c)));
-    return new OrderFigures(
-        title,
+    for (String colour : plan.order().colours()) {
+      garments.put(
+          colour, plan.order().sizes().stream().mapToInt(size -> plan.cut(colour, size)).sum());
+      byColour.put(colour, plan.clothMm(colour));
+    }
+    return new OrderCloth(
         cloth,
-        currency,
-        lays.stream().mapToInt(LayTicket::totalCut).sum(),
+        garments,
         lays,
         mixes.stream().map(this::marker).toList(),
         byColour,
@@ -74,29 +75,30 @@ public final class OrderReckoning {
         plan.proved(),
         plain,
         improved,
-        plan.misses().stream().map(Object::toString).toList(),
-        cautions);
+        plan.misses().stream().map(Object::toString).toList());
   }
 
   private LayTicket ticket(int number, PlannedLay lay) {
     Map<String, Map<String, Integer>> cut = new LinkedHashMap<>();
-    Map<String, Double> cloth = new LinkedHashMap<>();
+    Map<String, Double> clothMm = new LinkedHashMap<>();
     for (String colour : lay.plies().keySet()) {
       Map<String, Integer> bySize = new LinkedHashMap<>();
       lay.mix().garments().forEach((size, n) -> bySize.put(size, times(lay, colour) * n));
       cut.put(colour, bySize);
-      cloth.put(colour, plan.clothMm(lay, colour));
+      clothMm.put(colour, plan.clothMm(lay, colour));
     }
-    double lengths = cloth.values().stream().mapToDouble(Double::doubleValue).sum();
+    double lengths = clothMm.values().stream().mapToDouble(Double::doubleValue).sum();
     double endLoss = plan.order().limits().endLossMm();
     return new LayTicket(
         number,
+        cloth,
         name(lay.mix()),
         lay.mix().garments(),
+        plan.order().spreading().halfSets(),
         lay.plies(),
         cut,
         lay.lengthMm(),
-        cloth,
+        clothMm,
         lengths * endLoss / (lay.lengthMm() + endLoss));
   }
 

@@ -1,7 +1,7 @@
 package ellwand.figures;
 
-import ellwand.figures.OrderFigures.Improved;
-import ellwand.figures.OrderFigures.Sum;
+import ellwand.figures.OrderCloth.Improved;
+import ellwand.figures.OrderCloth.Sum;
 import ellwand.units.Length;
 import ellwand.units.Unit;
 import java.util.ArrayList;
@@ -26,13 +26,13 @@ public final class OrderText {
     return new OrderText(figures, unit).text();
   }
 
-  /** What there is to say of a plan beside its tables. */
-  public static List<String> sentences(OrderFigures figures, Unit unit) {
+  /** What there is to say of the plan of one cloth beside its tables. */
+  public static List<String> sentences(OrderFigures figures, OrderCloth cloth, Unit unit) {
     OrderText text = new OrderText(figures, unit);
-    List<String> sentences = new ArrayList<>(figures.misses().stream().map(m -> m + ".").toList());
-    sentences.add(text.bound());
-    sentences.add(text.saving());
-    figures.improved().ifPresent(i -> sentences.addAll(text.improved(i)));
+    List<String> sentences = new ArrayList<>(cloth.misses().stream().map(m -> m + ".").toList());
+    sentences.add(bound(cloth));
+    sentences.add(text.saving(cloth));
+    cloth.improved().ifPresent(i -> sentences.addAll(text.improved(i)));
     return sentences;
   }
 
@@ -46,9 +46,24 @@ public final class OrderText {
                 counted(figures.total().lays(), "lay"),
                 cloth(figures.total().clothMm()),
                 money(figures.total().cost(), " for ")));
-    for (LayTicket lay : figures.lays()) {
+    figures.cloths().forEach(cloth -> add(text, cloth));
+    figures.cautions().forEach(c -> text.append("! ").append(c).append('\n'));
+    return text.toString().replace(System.lineSeparator(), "\n");
+  }
+
+  private void add(StringBuilder text, OrderCloth cloth) {
+    if (figures.several()) {
       text.append(
-          "  Lay %d: %s; %s, %s; %s plies of %s%n"
+          "%s: %s, %s%s%n"
+              .formatted(
+                  cloth.cloth(),
+                  counted(cloth.total().lays(), "lay"),
+                  cloth(cloth.total().clothMm()),
+                  money(cloth.total().cost(), " for ")));
+    }
+    for (LayTicket lay : cloth.lays()) {
+      text.append(
+          "  Lay %d: %s; %s, %s; %s of %s%n"
               .formatted(
                   lay.number(),
                   lay.garments().entrySet().stream()
@@ -56,15 +71,15 @@ public final class OrderText {
                       .collect(Collectors.joining(", ")),
                   lay.marker(),
                   length(lay.lengthMm()),
-                  lay.totalPlies(),
+                  lay.totalPlies() == 1 ? "1 ply" : lay.totalPlies() + " plies",
                   lay.plies().entrySet().stream()
                       .map(e -> e.getKey() + " " + e.getValue())
                       .collect(Collectors.joining(", "))));
     }
-    for (Map.Entry<String, Double> colour : figures.clothByColour().entrySet()) {
+    for (Map.Entry<String, Double> colour : cloth.clothByColour().entrySet()) {
       text.append("  %s: %s of cloth%n".formatted(colour.getKey(), cloth(colour.getValue())));
     }
-    figures
+    cloth
         .utilisation()
         .ifPresent(
             u ->
@@ -74,21 +89,18 @@ public final class OrderText {
                         "  Utilisation %.1f %% of all cloth%s%n",
                         100 * u,
                         FiguresText.praise(u))));
-    sentences(figures, unit).forEach(s -> text.append("  ").append(s).append('\n'));
-    figures.cautions().forEach(c -> text.append("! ").append(c).append('\n'));
-    return text.toString().replace(System.lineSeparator(), "\n");
+    sentences(figures, cloth, unit).forEach(s -> text.append("  ").append(s).append('\n'));
   }
 
-  private String bound() {
-    int least = figures.laysAtLeast();
-    return figures.proved()
+  private static String bound(OrderCloth cloth) {
+    return cloth.proved()
         ? "No plan is better: this is proved."
-        : "No plan has fewer than " + counted(least, "lay") + ".";
+        : "No plan has fewer than " + counted(cloth.laysAtLeast(), "lay") + ".";
   }
 
-  private String saving() {
-    Sum plain = figures.plain();
-    Sum total = figures.total();
+  private String saving(OrderCloth of) {
+    Sum plain = of.plain();
+    Sum total = of.total();
     int lays = plain.lays() - total.lays();
     double saved = plain.clothMm() - total.clothMm();
     double money = plain.cost() - total.cost();
@@ -105,7 +117,7 @@ public final class OrderText {
                 money == 0
                     ? ""
                     : money(Math.abs(money), " and ") + (money < 0 ? " more" : " less"));
-    return sentence + (figures.improved().isPresent() ? " (its markers estimated)." : ".");
+    return sentence + (of.improved().isPresent() ? " (its markers estimated)." : ".");
   }
 
   private List<String> improved(Improved i) {

@@ -18,7 +18,7 @@ final class WidthNeeded {
     Cloth cloth = marker.lay().cloth();
     double usable =
         switch (marker.fold()) {
-          case OPEN, CROSSWISE, TURNED -> widestOpen(marker);
+          case OPEN, CROSSWISE, TURNED, FACE_TO_FACE -> widestOpen(marker);
           case LENGTHWISE -> Math.max(2 * fromFold(marker, Side.LOW_Y), widestOpen(marker));
           case PART -> Math.max(part(marker), widestOpen(marker));
           case DOUBLE ->

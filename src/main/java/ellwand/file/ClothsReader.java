@@ -154,8 +154,9 @@ final class ClothsReader {
   }
 
   private static Fold fold(String words) {
-    List<String> known = Arrays.stream(Fold.values()).map(Fold::words).toList();
-    return Arrays.stream(Fold.values())
+    List<Fold> ways = Arrays.stream(Fold.values()).filter(f -> f != Fold.FACE_TO_FACE).toList();
+    List<String> known = ways.stream().map(Fold::words).toList();
+    return ways.stream()
         .filter(f -> f.words().equals(words))
         .findFirst()
         .orElseThrow(

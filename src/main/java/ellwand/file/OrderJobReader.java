@@ -9,14 +9,17 @@ import ellwand.order.Spreading;
 import ellwand.order.Tolerance;
 import ellwand.pattern.InputException;
 import ellwand.pattern.Problem;
+import ellwand.pattern.Style;
 import ellwand.units.Unit;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Reads the order of a job: with a style, or with a marker length for each size. */
 public final class OrderJobReader {
@@ -60,56 +63,107 @@ public final class OrderJobReader {
       order.holds(
           order.get(key).present(), "the order has no " + key + ":", "Add it; see the samples");
     }
-    Optional<Cloth> cloth = job.flatMap(this::cloth);
     Optional<GarmentLengths> lengths = lengths(job);
     Set<String> sizes =
         job.map(j -> j.style().piecesBySize().keySet())
             .orElseGet(() -> order.get("lengths").entries().keySet());
     Map<String, Map<String, Integer>> wanted = wanted(sizes);
-    Price price = price(cloth);
-    Optional<Cost> cost = cost(price);
-    Optional<Limits> limits = limits();
-    Optional<Tolerance> tolerance =
-        order.attempt(
-            () ->
-                new Tolerance(
-                    whole(order.get("tolerance").get("over"), 0),
-                    whole(order.get("tolerance").get("under"), 0)));
-    Optional<Spreading> spreading = new SpreadReader(order.get("spread")).read(job, cloth);
+    List<OrderJob.OfCloth> read = new ArrayList<>();
+    Set<String> currencies = new LinkedHashSet<>();
+    for (Optional<Cloth> cloth : cloths(job, wanted)) {
+      TermsReader terms = new TermsReader(order, cloth);
+      Price price = terms.price(read.isEmpty());
+      currencies.add(price.currency());
+      ofCloth(job, cloth, wanted, terms, price).ifPresent(read::add);
+    }
+    order.holds(
+        !read.isEmpty() || !order.problems().isEmpty(),
+        "no piece of the sizes ordered is cut from any cloth",
+        "See cut: of the pieces");
+    currencies.remove("");
+    order.holds(
+        currencies.size() < 2,
+        "the cloths' prices are in " + String.join(" and ", currencies) + ", which do not add up",
+        "Give all prices in one currency");
     if (!order.problems().isEmpty()) {
       return Optional.empty();
     }
-    checkTable(lengths, limits.orElseThrow(), wanted);
+    checkTable(lengths, read.get(0).order().limits(), wanted);
+    return Optional.of(
+        new OrderJob(
+            path,
+            root.get("title").text(),
+            root.get("unit").text().map(Unit::parse).orElse(Unit.M),
+            job,
+            lengths,
+            read,
+            currencies.stream().findFirst().orElse("")));
+  }
+
+  private Optional<OrderJob.OfCloth> ofCloth(
+      Optional<Job> job,
+      Optional<Cloth> cloth,
+      Map<String, Map<String, Integer>> wanted,
+      TermsReader terms,
+      Price price) {
+    Optional<Cost> cost = terms.cost(price);
+    Optional<Limits> limits = terms.limits();
+    Optional<Tolerance> tolerance = terms.tolerance();
+    Map<String, String> colours = terms.colours(wanted.keySet());
+    Optional<Spreading> spreading = new SpreadReader(terms.term("spread")).read(job, cloth);
+    if (!order.problems().isEmpty()) {
+      return Optional.empty();
+    }
     return order
         .attempt(
             () ->
                 new Order(
                     wanted,
-                    limits.get(),
+                    limits.orElseThrow(),
                     tolerance.orElseThrow(),
                     cost.orElseThrow(),
                     spreading.orElseThrow()))
-        .map(
-            o ->
-                new OrderJob(
-                    path,
-                    root.get("title").text(),
-                    root.get("unit").text().map(Unit::parse).orElse(Unit.M),
-                    o,
-                    job.map(j -> new OrderJob.Garments(j, cloth.orElseThrow())),
-                    lengths,
-                    price.currency()));
+        .map(o -> new OrderJob.OfCloth(cloth, o, colours));
   }
 
-  private Optional<Cloth> cloth(Job job) {
+  /** The cloth that is named, or each that a wanted size is cut from; none without a style. */
+  private List<Optional<Cloth>> cloths(
+      Optional<Job> job, Map<String, Map<String, Integer>> wanted) {
+    if (job.isEmpty()) {
+      return List.of(Optional.empty());
+    }
+    List<Cloth> all = job.get().cloths();
+    List<String> names = all.stream().map(Cloth::name).toList();
     Spot named = order.get("cloth");
-    String name = named.text().orElse(job.cloths().get(0).name());
-    Optional<Cloth> cloth = job.cloths().stream().filter(c -> c.name().equals(name)).findFirst();
-    named.holds(
-        cloth.isPresent(),
-        "no cloth is called " + Names.shown(name),
-        "Use one of " + String.join(", ", job.cloths().stream().map(Cloth::name).toList()));
-    return cloth;
+    if (named.present()) {
+      String name = named.node().asText();
+      named.holds(
+          names.contains(name),
+          "no cloth is called " + Names.shown(name),
+          "Use one of " + String.join(", ", names));
+      return all.stream().filter(c -> c.name().equals(name)).map(Optional::of).toList();
+    }
+    order
+        .get("cloths")
+        .entries()
+        .forEach(
+            (name, spot) ->
+                spot.holds(
+                    names.contains(name),
+                    "no cloth is called " + Names.shown(name),
+                    "Use one of " + String.join(", ", names)));
+    Style style = job.get().style();
+    Set<String> sizes =
+        wanted.values().stream().flatMap(m -> m.keySet().stream()).collect(Collectors.toSet());
+    return all.stream()
+        .filter(c -> sizes.stream().anyMatch(s -> cutFrom(style, s, c.name())))
+        .map(Optional::of)
+        .toList();
+  }
+
+  private static boolean cutFrom(Style style, String size, String cloth) {
+    return style.piecesBySize().containsKey(size)
+        && style.pieces(size).stream().anyMatch(p -> p.cutFrom(cloth).isPresent());
   }
 
   private Optional<GarmentLengths> lengths(Optional<Job> job) {
@@ -153,62 +207,7 @@ public final class OrderJobReader {
         sizes.contains(size),
         "size " + Names.shown(size) + " is ordered, but nothing is known of it",
         "Use one of " + String.join(", ", sizes));
-    return whole(count, 0);
-  }
-
-  /** A whole number of 0 or more; reported otherwise. */
-  private static int whole(Spot spot, int unlessSaid) {
-    if (!spot.present()) {
-      return unlessSaid;
-    }
-    long number = spot.node().asLong();
-    return spot.holds(number >= 0, "there cannot be " + number + " of it", "Write 0 or more")
-            && spot.holds(
-                number <= Order.MOST_GARMENTS,
-                number + " is more than any order has",
-                "Write at most " + Order.MOST_GARMENTS)
-        ? (int) number
-        : unlessSaid;
-  }
-
-  private Optional<Limits> limits() {
-    Spot table = order.get("table");
-    Optional<Double> tableMm =
-        table.present() ? table.lengthAbove0() : Optional.of(Double.POSITIVE_INFINITY);
-    Optional<Double> endLoss =
-        order.get("end-loss").present() ? order.get("end-loss").lengthFrom0() : Optional.of(0.0);
-    if (tableMm.isEmpty() || endLoss.isEmpty()) {
-      return Optional.empty();
-    }
-    int plies = whole(order.get("max-plies"), 1);
-    int garments = whole(order.get("max-garments"), 1);
-    order
-        .get("max-plies")
-        .holds(plies > 0, "a lay of no plies cuts nothing", "Set max-plies: to 1 or more");
-    order
-        .get("max-garments")
-        .holds(
-            garments > 0, "a marker of no garments cuts nothing", "Set max-garments: to 1 or more");
-    return plies > 0 && garments > 0
-        ? order.attempt(() -> new Limits(plies, garments, tableMm.get(), endLoss.get()))
-        : Optional.empty();
-  }
-
-  private Price price(Optional<Cloth> cloth) {
-    Spot spot = order.get("cost").get("cloth");
-    Price ofCloth = cloth.map(c -> new Price(c.pricePerMetre(), c.currency())).orElse(Price.NONE);
-    return spot.text().flatMap(t -> spot.attempt(() -> Price.parse(t))).orElse(ofCloth);
-  }
-
-  private Optional<Cost> cost(Price price) {
-    Spot minute = order.get("cost").get("minute");
-    double perMinute = minute.present() ? minute.node().asDouble() : 0;
-    Spot lay = order.get("cost").get("lay");
-    Optional<Double> perLay =
-        lay.present()
-            ? lay.attempt(() -> LayCost.parse(lay.node().asText()).money(perMinute))
-            : Optional.of(0.0);
-    return perLay.flatMap(l -> order.attempt(() -> new Cost(l, price.perMetre())));
+    return TermsReader.whole(count, 0);
   }
 
   private void checkTable(

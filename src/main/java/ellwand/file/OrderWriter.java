@@ -3,9 +3,11 @@ package ellwand.file;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import ellwand.figures.LayTicket;
+import ellwand.figures.OrderCloth;
 import ellwand.figures.OrderFigures;
 import ellwand.order.CutOrderPlan;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 
@@ -14,28 +16,57 @@ public final class OrderWriter {
 
   private OrderWriter() {}
 
-  /** The bytes of order.json: the same plan gives the same bytes. */
-  public static byte[] json(CutOrderPlan plan, OrderFigures figures) {
+  /** The bytes of order.json: the same plans, one for each cloth, give the same bytes. */
+  public static byte[] json(List<CutOrderPlan> plans, OrderFigures figures) {
     ObjectNode root = Json.object();
     ArrayNode lays = root.putArray("lays");
-    for (LayTicket lay : figures.lays()) {
-      ObjectNode node = lays.addObject();
-      node.set("garments", counts(lay.garments()));
-      node.set("plies", counts(lay.plies()));
-      node.set("length", Json.number(lay.lengthMm()));
-      boolean made =
-          figures.markers().stream()
-              .anyMatch(m -> m.name().equals(lay.marker()) && m.utilisation().isPresent());
-      node.put("marker", made ? lay.marker() + ".marker.json" : null);
-    }
+    figures.cloths().forEach(cloth -> cloth.lays().forEach(lay -> lays.add(lay(cloth, lay))));
     root.put("laysLowerBound", figures.laysAtLeast());
-    ObjectNode cut = root.putObject("cut");
-    plan.cut().forEach((colour, sizes) -> cut.set(colour, counts(sizes)));
-    ObjectNode cloth = root.putObject("cloth");
-    figures.clothByColour().forEach((colour, mm) -> cloth.set(colour, Json.number(mm)));
+    root.set("cut", cut(plans.get(0)));
+    root.set("cloth", lengths(figures.clothByColour()));
     root.set("cost", Json.number(figures.total().cost()));
     root.put("proved", figures.proved());
+    if (figures.several()) {
+      ArrayNode cloths = root.putArray("cloths");
+      for (int i = 0; i < plans.size(); i++) {
+        OrderCloth cloth = figures.cloths().get(i);
+        ObjectNode node = cloths.addObject();
+        node.put("name", cloth.cloth());
+        node.put("laysLowerBound", cloth.laysAtLeast());
+        node.set("cut", cut(plans.get(i)));
+        node.set("cloth", lengths(cloth.clothByColour()));
+        node.set("cost", Json.number(cloth.total().cost()));
+        node.put("proved", cloth.proved());
+      }
+    }
     return Json.bytes(root);
+  }
+
+  private static ObjectNode lay(OrderCloth cloth, LayTicket lay) {
+    ObjectNode node = Json.object();
+    if (!cloth.cloth().isEmpty()) {
+      node.put("cloth", cloth.cloth());
+    }
+    node.set("garments", counts(lay.garments()));
+    node.set("plies", counts(lay.plies()));
+    node.set("length", Json.number(lay.lengthMm()));
+    boolean made =
+        cloth.markers().stream()
+            .anyMatch(m -> m.name().equals(lay.marker()) && m.utilisation().isPresent());
+    node.put("marker", made ? lay.marker() + ".marker.json" : null);
+    return node;
+  }
+
+  private static ObjectNode cut(CutOrderPlan plan) {
+    ObjectNode cut = Json.object();
+    plan.cut().forEach((colour, sizes) -> cut.set(colour, counts(sizes)));
+    return cut;
+  }
+
+  private static ObjectNode lengths(Map<String, Double> mm) {
+    ObjectNode node = Json.object();
+    mm.forEach((colour, length) -> node.set(colour, Json.number(length)));
+    return node;
   }
 
   private static ObjectNode counts(Map<String, Integer> counts) {
@@ -48,7 +79,7 @@ public final class OrderWriter {
   public static byte[] csv(OrderFigures figures) {
     StringBuilder text =
         new StringBuilder(
-            "lay,marker,colour,plies,size,garments in marker,garments cut,"
+            "lay,cloth,marker,colour,plies,size,garments in marker,garments cut,"
                 + "marker length mm,cloth of colour mm\n");
     for (LayTicket lay : figures.lays()) {
       lay.plies()
@@ -60,9 +91,10 @@ public final class OrderWriter {
                               text.append(
                                   String.format(
                                       Locale.ROOT,
-                                      "%d,%s,%s,%d,%s,%d,%d,%.1f,%.1f\n",
+                                      "%d,%s,%s,%s,%d,%s,%d,%d,%.1f,%.1f\n",
                                       lay.number(),
-                                      lay.marker(),
+                                      quoted(lay.cloth()),
+                                      quoted(lay.marker()),
                                       quoted(colour),
                                       plies,
                                       quoted(size),

@@ -39,13 +39,14 @@ final class SpreadReader {
             .map(w -> Headings.values()[HEADINGS.indexOf(w)])
             .orElse(Headings.ONE_WAY);
     Spot halfSets = spread.get("half-sets");
-    if (!halfSets.holds(
-        !halfSets.isTrue() || job.isEmpty(),
-        "markers of a style hold whole garments",
-        "Take half-sets: out, or plan with lengths: of half sets")) {
-      return Optional.empty();
-    }
     Fold fold = faces == Faces.FOLDED ? Fold.LENGTHWISE : Fold.OPEN;
+    if (halfSets.isTrue() && faces == Faces.FACE_TO_FACE) {
+      Optional<String> barred = cloth.flatMap(c -> c.barred(Fold.FACE_TO_FACE));
+      halfSets.holds(
+          barred.isEmpty(),
+          "half sets cannot be cut from this cloth: " + barred.orElse(""),
+          "Put whole garments into the marker");
+    }
     spread
         .get("faces")
         .holds(

@@ -8,9 +8,10 @@ import java.util.Set;
  * never shorter than their longest piece.
  *
  * @param bySize what one garment of each size is
- * @param usableWidthMm of the cloth
+ * @param widthMm of the cloth between its selvedges, of both plies where a marker cuts two at once
+ * @param utilisation above 0, at most 1
  */
-public record AreaLengths(Map<String, Garment> bySize, double usableWidthMm)
+public record AreaLengths(Map<String, Garment> bySize, double widthMm, double utilisation)
     implements MarkerLengths {
 
   /**
@@ -33,20 +34,30 @@ public record AreaLengths(Map<String, Garment> bySize, double usableWidthMm)
     return bySize.keySet();
   }
 
+  /** The same at another utilisation. */
+  public AreaLengths at(double other) {
+    return new AreaLengths(bySize, widthMm, other);
+  }
+
+  /** Of all garments of a marker. */
+  public double areaMm2(SizeMix mix) {
+    return mix.garments().entrySet().stream()
+        .mapToDouble(entry -> entry.getValue() * bySize.get(entry.getKey()).areaMm2())
+        .sum();
+  }
+
   @Override
   public double lengthMm(SizeMix mix) {
-    double area = 0;
-    double longest = 0;
-    for (Map.Entry<String, Integer> entry : mix.garments().entrySet()) {
-      Garment garment = bySize.get(entry.getKey());
-      area += entry.getValue() * garment.areaMm2();
-      longest = Math.max(longest, garment.longestMm());
-    }
-    return Math.max(longest, area / (usableWidthMm * USUAL_UTILISATION));
+    double longest =
+        mix.garments().keySet().stream()
+            .mapToDouble(size -> bySize.get(size).longestMm())
+            .max()
+            .orElseThrow();
+    return Math.max(longest, areaMm2(mix) / (widthMm * utilisation));
   }
 
   @Override
   public double leastMm(String size) {
-    return bySize.get(size).areaMm2() / usableWidthMm;
+    return bySize.get(size).areaMm2() / widthMm;
   }
 }

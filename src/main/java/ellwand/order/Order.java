@@ -89,6 +89,31 @@ public record Order(
     }
   }
 
+  /**
+   * The same garments out of another cloth, after the first cloth's plan: what that cuts is wanted,
+   * and nothing less.
+   *
+   * @param cut garments by colour, then size, that the first cloth gives
+   * @param colours this cloth's colour by that of the garment; its own name unless said
+   * @param sizes those that this cloth has pieces for
+   */
+  public Order following(
+      Map<String, Map<String, Integer>> cut, Map<String, String> colours, Set<String> sizes) {
+    Map<String, Map<String, Integer>> followed = new LinkedHashMap<>();
+    cut.forEach(
+        (colour, bySize) ->
+            bySize.forEach(
+                (size, garments) -> {
+                  if (sizes.contains(size)) {
+                    followed
+                        .computeIfAbsent(
+                            colours.getOrDefault(colour, colour), c -> new LinkedHashMap<>())
+                        .merge(size, garments, Integer::sum);
+                  }
+                }));
+    return new Order(followed, limits, new Tolerance(tolerance.over(), 0), cost, spreading);
+  }
+
   public int wanted(String colour, String size) {
     return wanted.getOrDefault(colour, Map.of()).getOrDefault(size, 0);
   }

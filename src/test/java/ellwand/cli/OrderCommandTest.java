@@ -163,7 +163,7 @@ class OrderCommandTest {
     assertTrue(ran.out().contains("Estimated marker lengths were"), ran.out());
     assertTrue(ran.out().contains("One size a lay would take"), ran.out());
     List<String> csv = Files.readAllLines(out.resolve("cut-tickets.csv"));
-    int cut = csv.stream().skip(1).mapToInt(line -> Integer.parseInt(line.split(",")[6])).sum();
+    int cut = csv.stream().skip(1).mapToInt(line -> Integer.parseInt(line.split(",")[7])).sum();
     int planned = 0;
     for (JsonNode colour : plan.get("cut")) {
       planned += sum(colour);

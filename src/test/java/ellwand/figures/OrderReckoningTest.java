@@ -3,8 +3,8 @@ package ellwand.figures;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import ellwand.figures.OrderFigures.SizeCost;
-import ellwand.figures.OrderFigures.Sum;
+import ellwand.figures.OrderCloth.SizeCost;
+import ellwand.figures.OrderCloth.Sum;
 import ellwand.order.Cost;
 import ellwand.order.CutOrderPlan;
 import ellwand.order.GarmentLengths;
@@ -36,9 +36,17 @@ class OrderReckoningTest {
         order, LENGTHS, Effort.ofSteps(50), new Seed(1), new Stop(), Progress.NONE);
   }
 
+  private static OrderCloth cloth(Order order, Sum plain) {
+    return new OrderReckoning("", plan(order), Map.of(), LENGTHS)
+        .figures(1, plain, Optional.empty());
+  }
+
+  private static OrderFigures of(OrderCloth... cloths) {
+    return new OrderFigures("Aprons", "EUR", List.of(cloths), List.of());
+  }
+
   private static OrderFigures figures(Order order) {
-    return new OrderReckoning(plan(order), Map.of(), LENGTHS)
-        .figures("Aprons", "", "", new Sum(0, 0, 0), Optional.empty(), List.of());
+    return of(cloth(order, new Sum(0, 0, 0)));
   }
 
   private static Order order(Map<String, Map<String, Integer>> wanted, Spreading spreading) {
@@ -64,15 +72,16 @@ class OrderReckoningTest {
             order(
                 Map.of("red", Map.of("S", s, "M", m), "blue", Map.of("M", m, "L", l)),
                 folded ? folds : Spreading.PLAIN));
-    double cost = figures.sizes().stream().mapToDouble(z -> z.cut() * z.cost()).sum();
-    double cloth = figures.sizes().stream().mapToDouble(z -> z.cut() * z.clothMm()).sum();
+    List<SizeCost> sizes = figures.cloths().get(0).sizes();
+    double cost = sizes.stream().mapToDouble(z -> z.cut() * z.cost()).sum();
+    double cloth = sizes.stream().mapToDouble(z -> z.cut() * z.clothMm()).sum();
     assertEquals(figures.total().cost(), cost, 1e-6);
     assertEquals(figures.total().clothMm(), cloth, 1e-6);
     assertEquals(
         figures.total().clothMm(),
         figures.clothByColour().values().stream().mapToDouble(Double::doubleValue).sum(),
         1e-6);
-    assertEquals(figures.garments(), figures.sizes().stream().mapToInt(SizeCost::cut).sum());
+    assertEquals(figures.garments(), sizes.stream().mapToInt(SizeCost::cut).sum());
     for (LayTicket lay : figures.lays()) {
       int layers = folded ? lay.totalPlies() / 2 : lay.totalPlies();
       assertEquals(layers * 40, lay.endLossMm(), 1e-6);
@@ -86,19 +95,20 @@ class OrderReckoningTest {
     OrderFigures figures = figures(order(Map.of("red", Map.of("S", 5, "M", 10)), Spreading.PLAIN));
     assertEquals(new Sum(1, 14200, 78), figures.total());
     SizeCost small =
-        figures.sizes().stream().filter(z -> z.size().equals("S")).findFirst().orElseThrow();
+        figures.cloths().get(0).sizes().stream()
+            .filter(z -> z.size().equals("S"))
+            .findFirst()
+            .orElseThrow();
     // A third of the lay, and 800 of 2800 of its cloth, over five garments.
     assertEquals((7 / 3.0 + 14.2 * 5 * 800 / 2800) / 5, small.cost(), 1e-9);
     String text = OrderText.of(figures, ellwand.units.Unit.CM);
-    assertTrue(text.startsWith("Aprons: 15 garments in 1 lay, 14.20 m of cloth for 78.00\n"), text);
-    OrderFigures dearer =
-        new OrderReckoning(
-                plan(order(Map.of("red", Map.of("S", 5, "M", 10)), Spreading.PLAIN)),
-                Map.of(),
-                LENGTHS)
-            .figures("Aprons", "", "EUR", new Sum(3, 14000, 91), Optional.empty(), List.of());
     assertTrue(
-        OrderText.sentences(dearer, ellwand.units.Unit.CM)
+        text.startsWith("Aprons: 15 garments in 1 lay, 14.20 m of cloth for 78.00 EUR\n"), text);
+    OrderCloth dearer =
+        cloth(
+            order(Map.of("red", Map.of("S", 5, "M", 10)), Spreading.PLAIN), new Sum(3, 14000, 91));
+    assertTrue(
+        OrderText.sentences(of(dearer), dearer, ellwand.units.Unit.CM)
             .contains(
                 "One size a lay would take 3 lays and 14.00 m of cloth, 91.00 EUR; this plan takes"
                     + " 2 lays fewer, 0.20 m more cloth and 13.00 EUR less."));

@@ -1,0 +1,91 @@
+package ellwand.figures;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * What one cloth of a cut order comes to; lengths in mm, money in the user's.
+ *
+ * @param cloth its name, empty if none is known
+ * @param colours its colours, each with the garments that are cut in it
+ * @param lays numbered on through the cloths of an order
+ * @param markers each different marker
+ * @param clothByColour with end loss
+ * @param sizes each size
+ * @param utilisation area of what is cut over that of all cloth, end loss included; empty if
+ *     unknown
+ * @param total what the plan takes
+ * @param laysAtLeast what no plan can undercut
+ * @param proved no plan is better
+ * @param plain the plain way: one size a lay
+ * @param improved how the plan came about; empty if lengths were given
+ * @param misses what could not be met, one sentence each
+ */
+public record OrderCloth(
+    String cloth,
+    Map<String, Integer> colours,
+    List<LayTicket> lays,
+    List<OrderMarker> markers,
+    Map<String, Double> clothByColour,
+    List<SizeCost> sizes,
+    Optional<Double> utilisation,
+    Sum total,
+    int laysAtLeast,
+    boolean proved,
+    Sum plain,
+    Optional<Improved> improved,
+    List<String> misses) {
+
+  /** What a plan takes; cost is 0 if nothing has a price. */
+  public record Sum(int lays, double clothMm, double cost) {
+
+    Sum plus(Sum other) {
+      return new Sum(lays + other.lays, clothMm + other.clothMm, cost + other.cost);
+    }
+  }
+
+  /**
+   * A different marker of the plan.
+   *
+   * @param name of its files, without ending
+   * @param garments by size
+   * @param estimatedMm length that was first planned with
+   * @param utilisation empty if it was not made
+   */
+  public record OrderMarker(
+      String name,
+      Map<String, Integer> garments,
+      double lengthMm,
+      double estimatedMm,
+      Optional<Double> utilisation) {
+
+    /** How far the estimate was off, as a share of the true length; positive if it was too long. */
+    public double offBy() {
+      return estimatedMm / lengthMm - 1;
+    }
+  }
+
+  /** What this cloth costs a garment of one size: cloth by area and its part of each lay. */
+  public record SizeCost(String size, int wanted, int cut, double clothMm, double cost) {}
+
+  /**
+   * How true lengths changed the plan.
+   *
+   * @param plans how many were made
+   * @param estimated the first plan, with estimated lengths
+   * @param estimatedTrue the same with true lengths
+   * @param estimatedFits whether its markers fit on the table in truth
+   * @param changed whether another plan was kept
+   * @param offBy estimated over true length of all markers that were made, less 1
+   * @param markersMade how many markers were made for it
+   */
+  public record Improved(
+      int plans,
+      Sum estimated,
+      Sum estimatedTrue,
+      boolean estimatedFits,
+      boolean changed,
+      double offBy,
+      int markersMade) {}
+}
