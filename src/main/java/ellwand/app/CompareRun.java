@@ -1,6 +1,7 @@
 package ellwand.app;
 
 import ellwand.cloth.Cloth;
+import ellwand.cloth.Fold;
 import ellwand.cloth.Wishes;
 import ellwand.draw.ComparisonChart;
 import ellwand.figures.Binding;
@@ -22,14 +23,18 @@ import ellwand.work.Stop;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.function.BiFunction;
 
 /** Lays one cloth of a job in several widths. */
 public final class CompareRun {
@@ -39,11 +44,20 @@ public final class CompareRun {
 
   private CompareRun() {}
 
-  /** The cloth's own width and the usual ones, narrowest first. */
+  /**
+   * Which part of the effort is kept to lay widths that take more than their share in the folds
+   * that were not asked for; our own choice.
+   */
+  private static final double FOR_OTHER_FOLDS = 0.2;
+
+  /**
+   * The cloth's own width with those that it has prices for, or with the usual ones if it has none,
+   * narrowest first.
+   */
   public static List<Double> usualWidths(Cloth cloth) {
-    TreeSet<Double> widths = new TreeSet<>(USUAL_MM);
+    TreeSet<Double> widths =
+        new TreeSet<>(cloth.widthPrices().isEmpty() ? USUAL_MM : cloth.widthPrices().keySet());
     widths.add(cloth.widthMm());
-    widths.addAll(cloth.widthPrices().keySet());
     return List.copyOf(widths);
   }
 
@@ -59,10 +73,11 @@ public final class CompareRun {
 
   /**
    * Every width in every way in which the cloth may lie. As many widths are laid at once as there
-   * are threads; the effort is shared out evenly between the widths. Wishes are left aside: what
-   * they cost would blur what the widths do.
+   * are threads; the effort is shared out evenly between the widths. Some of it is kept to try
+   * other folds on widths that take more than their share, so as to know whether the fold is why.
+   * Wishes are left aside: what they cost would blur what the widths do.
    *
-   * @param widthsMm as bought, each more than the selvedges take
+   * @param widthsMm as bought, each once and more than the selvedges take
    */
   public static Comparison make(
       Job job,
@@ -72,34 +87,67 @@ public final class CompareRun {
       SearchOptions options,
       Stop stop,
       Progress progress) {
-    int atOnce = Math.min(options.threads(), widthsMm.size());
+    List<Fold> unasked =
+        Cloth.anyFold(cloth.tubular(), cloth.direction()).stream()
+            .filter(fold -> !cloth.folds().contains(fold))
+            .toList();
+    double first = unasked.isEmpty() ? 1 : 1 - FOR_OTHER_FOLDS;
+    List<Row> rows =
+        sideBySide(
+                widthsMm,
+                options,
+                first,
+                (width, part) ->
+                    rows(job, cloth.wide(width).wishing(Wishes.NONE), unit, part, stop, progress))
+            .stream()
+            .flatMap(List::stream)
+            .toList();
+    int garments = job.garments().values().stream().mapToInt(Integer::intValue).sum();
+    Comparison comparison = new Comparison(job.style().name(), cloth.name(), garments, rows);
+    List<Row> lavish = stop.wanted() ? List.of() : comparison.lavish();
+    if (unasked.isEmpty() || lavish.isEmpty()) {
+      return comparison;
+    }
+    List<Row> explained =
+        sideBySide(
+            lavish,
+            options,
+            FOR_OTHER_FOLDS,
+            (row, part) ->
+                rows(job, row.cloth().lying(unasked), unit, part, stop, Progress.NONE).stream()
+                    .map(Row::tried)
+                    .filter(FoldTried::possible)
+                    .min(Comparator.comparingDouble(FoldTried::clothLengthMm))
+                    .map(row::withUnasked)
+                    .orElse(row));
+    Map<Row, Row> instead = new HashMap<>();
+    for (int i = 0; i < lavish.size(); i++) {
+      instead.put(lavish.get(i), explained.get(i));
+    }
+    return new Comparison(
+        job.style().name(),
+        cloth.name(),
+        garments,
+        rows.stream().map(row -> instead.getOrDefault(row, row)).toList());
+  }
+
+  /** Does some work for each of several things, as many at once as there are threads. */
+  private static <T, R> List<R> sideBySide(
+      List<T> things, SearchOptions options, double share, BiFunction<T, SearchOptions, R> work) {
+    int atOnce = Math.min(options.threads(), things.size());
     Effort each =
-        options.effort().repeats()
-            ? options.effort().share(widthsMm.size())
-            : options.effort().part(Math.min(1, (double) atOnce / widthsMm.size()));
-    SearchOptions shared =
+        options.effort().part(share * (options.effort().repeats() ? 1.0 : atOnce) / things.size());
+    SearchOptions part =
         new SearchOptions(each, options.seed(), Math.max(1, options.threads() / atOnce));
     ExecutorService workers = Executors.newFixedThreadPool(atOnce);
     try {
-      List<CompletableFuture<List<Row>>> running =
-          widthsMm.stream()
-              .map(
-                  width ->
-                      CompletableFuture.supplyAsync(
-                          () ->
-                              rows(
-                                  job,
-                                  cloth.wide(width).wishing(Wishes.NONE),
-                                  unit,
-                                  shared,
-                                  stop,
-                                  progress),
-                          workers))
+      List<CompletableFuture<R>> running =
+          things.stream()
+              .map(t -> CompletableFuture.supplyAsync(() -> work.apply(t, part), workers))
               .toList();
-      List<Row> rows = new ArrayList<>();
-      running.forEach(r -> rows.addAll(r.join()));
-      int garments = job.garments().values().stream().mapToInt(Integer::intValue).sum();
-      return new Comparison(job.style().name(), cloth.name(), garments, rows);
+      return running.stream().map(CompletableFuture::join).toList();
+    } catch (CompletionException e) {
+      throw e.getCause() instanceof RuntimeException known ? known : e;
     } finally {
       workers.shutdown();
     }
@@ -121,7 +169,8 @@ public final class CompareRun {
               tried,
               utilisation,
               Buying.cost(cloth, tried.toBuyMm()),
-              marker(folded, tried).flatMap(Binding::of)));
+              marker(folded, tried).flatMap(Binding::of),
+              Optional.empty()));
     }
     return rows;
   }

@@ -45,8 +45,8 @@ final class CompareCommand implements Callable<Integer> {
       paramLabel = "WIDTH",
       split = ",",
       description =
-          "Widths as bought, such as 90cm,115cm. Default: that of the job, those it has prices for,"
-              + " and 90, 115, 140 and 150 cm.")
+          "Widths as bought, such as 90cm,115cm. Default: that of the job and those it has prices"
+              + " for, or 90, 115, 140 and 150 cm where it has none.")
   private List<String> widths = List.of();
 
   @Option(names = "--cloth", paramLabel = "NAME", description = "Default: the job's first cloth.")
@@ -66,7 +66,7 @@ final class CompareCommand implements Callable<Integer> {
     List<Double> asked =
         widths.isEmpty()
             ? CompareRun.usualWidths(cloth)
-            : widths.stream().map(text -> width(text, job.unit(), cloth)).toList();
+            : widths.stream().map(text -> width(text, job.unit(), cloth)).distinct().toList();
     SearchOptions options = search.options();
     PrintWriter err = spec.commandLine().getErr();
     Comparison comparison;

@@ -19,7 +19,7 @@ public final class ComparisonChart {
   private static final double BAR = 4.4;
   private static final double BETWEEN_WIDTHS = 3;
   private static final double LABELS = 66;
-  private static final double WORDS = 58;
+  private static final double WORDS = 80;
 
   private final Comparison comparison;
   private final Shown shown;
@@ -101,12 +101,21 @@ public final class ComparisonChart {
         text(
             Buying.shown(row.tried().toBuyMm(), shown.unit())
                 + cost
+                + (comparison.garments() > 1 ? each(row) : "")
                 + ", "
                 + Shown.share(row.utilisation())
                 + " used",
             end + 2,
             y + 1.6,
             size));
+  }
+
+  private String each(Row row) {
+    return row.cost() == 0
+        ? ""
+        : " ("
+            + Shown.money(row.cost() / comparison.garments(), row.cloth().currency())
+            + " a garment)";
   }
 
   private Item.Text text(String words, double x, double y, double points) {

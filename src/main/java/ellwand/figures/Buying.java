@@ -24,10 +24,14 @@ public final class Buying {
     if (cloth.stock().isPresent()) {
       return 0;
     }
-    double repeat = cloth.repeat().map(Repeat::alongMm).orElse(0.0);
-    double needed = cloth.shrinkage().boughtLength(clothLengthMm + cloth.endsMm() + repeat);
     double step = cloth.shopStepMm();
-    return Math.ceil((needed - NOT_WORTH_A_STEP_MM) / step) * step;
+    return Math.ceil((exactMm(cloth, clothLengthMm) - NOT_WORTH_A_STEP_MM) / step) * step;
+  }
+
+  /** The same where the shop cuts any length. */
+  static double exactMm(Cloth cloth, double clothLengthMm) {
+    double repeat = cloth.repeat().map(Repeat::alongMm).orElse(0.0);
+    return cloth.shrinkage().boughtLength(clothLengthMm + cloth.endsMm() + repeat);
   }
 
   /** 0 if the price is unknown. */

@@ -13,19 +13,42 @@ import java.util.Optional;
 public record Comparison(String style, String cloth, int garments, List<Row> rows) {
 
   /**
+   * The greatest share of the least area that another width takes in the published tables of cloth
+   * needed at another width: their rows stay within 0.89 and 1.10 of the area at 36 in (computed).
+   * Any two widths of which one leaves that band differ by more than this.
+   */
+  public static final double MOST_AREA = 1.10;
+
+  /**
    * One width and one way of laying.
    *
    * @param cloth in that width
    * @param tried what it takes, or why it cannot be
    * @param utilisation 0 to 1; 0 if it cannot be
    * @param cost 0 if the price is unknown
-   * @param longest names and lengths that keep the length from being less, for people
+   * @param longest the pieces that keep the length from being less, if any do
+   * @param unasked the best of the ways of laying that were not asked for; tried only to find out
+   *     whether the fold is why a width takes more than its share
    */
   public record Row(
-      Cloth cloth, FoldTried tried, double utilisation, double cost, Optional<Binding> longest) {
+      Cloth cloth,
+      FoldTried tried,
+      double utilisation,
+      double cost,
+      Optional<Binding> longest,
+      Optional<FoldTried> unasked) {
 
     public double widthMm() {
       return cloth.widthMm();
+    }
+
+    /** Of what is bought. */
+    public double areaMm2() {
+      return tried.toBuyMm() * widthMm();
+    }
+
+    public Row withUnasked(FoldTried way) {
+      return new Row(cloth, tried, utilisation, cost, longest, Optional.of(way));
     }
   }
 
@@ -37,9 +60,9 @@ public record Comparison(String style, String cloth, int garments, List<Row> row
     return rows.stream().anyMatch(r -> r.tried().possible());
   }
 
-  /** Whether every width that works has a price. */
+  /** Whether a width that works has a price. */
   public boolean priced() {
-    return rows.stream().filter(r -> r.tried().possible()).allMatch(r -> r.cost() > 0);
+    return rows.stream().anyMatch(r -> r.cost() > 0);
   }
 
   /** The best way of laying of each width that works, widths as asked for. */
@@ -56,12 +79,20 @@ public record Comparison(String style, String cloth, int garments, List<Row> row
         .toList();
   }
 
-  /** The cheapest; where a price is unknown, the one that takes the smallest area. */
-  public Optional<Row> best() {
-    Comparator<Row> cheap =
-        priced()
-            ? Comparator.comparingDouble(Row::cost)
-            : Comparator.comparingDouble(r -> r.tried().toBuyMm() * r.widthMm());
-    return bestOfEach().stream().min(cheap);
+  /**
+   * The best of each width, cheapest first and those without a price left out; where no price is
+   * known, least area first.
+   */
+  public List<Row> ranked() {
+    return bestOfEach().stream()
+        .filter(r -> r.cost() > 0 || !priced())
+        .sorted(Comparator.comparingDouble(priced() ? Row::cost : Row::areaMm2))
+        .toList();
+  }
+
+  /** The best of each width that takes more of the cloth's area than its share. */
+  public List<Row> lavish() {
+    double least = bestOfEach().stream().mapToDouble(Row::areaMm2).min().orElse(0);
+    return bestOfEach().stream().filter(r -> r.areaMm2() > MOST_AREA * least).toList();
   }
 }

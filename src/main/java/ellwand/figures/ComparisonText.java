@@ -1,24 +1,16 @@
 package ellwand.figures;
 
+import ellwand.cloth.Cloth;
 import ellwand.figures.Comparison.Row;
 import ellwand.units.Length;
 import ellwand.units.Unit;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
 /** A comparison as a table and in sentences. */
 public final class ComparisonText {
-
-  /**
-   * The least and greatest share of the area at another width that the published tables of cloth
-   * needed at another width keep to (0.89 and 1.10, computed from their rows).
-   */
-  public static final double LEAST_AREA = 0.89;
-
-  public static final double MOST_AREA = 1.10;
 
   private final Comparison comparison;
   private final Unit unit;
@@ -41,7 +33,7 @@ public final class ComparisonText {
         + "\n";
   }
 
-  /** What to buy, and why a width takes more or less than its share. */
+  /** What to buy, and why a width takes more than its share. */
   public static List<String> sentences(Comparison comparison, Unit unit) {
     return new ComparisonText(comparison, unit).sentences();
   }
@@ -83,95 +75,63 @@ public final class ComparisonText {
   }
 
   private List<String> sentences() {
-    List<String> sentences = new ArrayList<>();
-    Optional<Row> best = comparison.best();
-    if (best.isEmpty()) {
+    List<Row> ranked = comparison.ranked();
+    if (ranked.isEmpty()) {
       return List.of("No width will do.");
     }
-    List<Row> each = comparison.bestOfEach();
-    sentences.add(buy(best.get(), each));
-    double area = median(each);
-    each.forEach(row -> offBand(row, area).ifPresent(sentences::add));
+    List<String> sentences = new ArrayList<>();
+    sentences.add(
+        buy(ranked.get(0), ranked.size() > 1 ? Optional.of(ranked.get(1)) : Optional.empty()));
+    unpriced().ifPresent(sentences::add);
+    onePrice().ifPresent(sentences::add);
+    sentences.addAll(new Surplus(comparison, unit).sentences());
     return sentences;
   }
 
-  private String buy(Row best, List<Row> each) {
+  private String buy(Row best, Optional<Row> next) {
     String sentence =
         "Buy " + Buying.shown(best.tried().toBuyMm(), unit) + " of the " + show(best.widthMm());
-    Optional<Row> next =
-        each.stream()
-            .filter(r -> r != best)
-            .min(
-                comparison.priced()
-                    ? Comparator.comparingDouble(Row::cost)
-                    : Comparator.comparingDouble(r -> area(r)));
-    if (next.isEmpty()) {
-      return sentence + ".";
+    if (comparison.rows().stream().filter(r -> r.widthMm() == best.widthMm()).count() > 1) {
+      sentence += ", " + Surplus.laid(best.tried().fold());
     }
-    Row other = next.get();
-    return sentence
-        + "; "
-        + (comparison.priced()
-            ? "the "
-                + show(other.widthMm())
-                + (other.cost() - best.cost() < 0.005
-                    ? " costs the same"
-                    : " costs " + money(other.cost() - best.cost()) + " more")
-            : "of the "
-                + show(other.widthMm())
-                + " it is "
-                + Buying.shown(other.tried().toBuyMm(), unit))
-        + ".";
+    return sentence + next.map(other -> "; " + beside(best, other)).orElse("") + ".";
   }
 
-  private static double area(Row row) {
-    return row.tried().toBuyMm() * row.widthMm();
+  private String beside(Row best, Row other) {
+    if (!comparison.priced()) {
+      return "of the "
+          + show(other.widthMm())
+          + " it is "
+          + Buying.shown(other.tried().toBuyMm(), unit);
+    }
+    double more = other.cost() - best.cost();
+    return "the "
+        + show(other.widthMm())
+        + (more < 0.005 ? " costs the same" : " costs " + money(more) + " more");
   }
 
-  private static double median(List<Row> rows) {
-    List<Double> areas = rows.stream().map(ComparisonText::area).sorted().toList();
-    return areas.get(areas.size() / 2);
+  /** Which widths could not be judged by their cost. */
+  private Optional<String> unpriced() {
+    List<String> widths =
+        comparison.bestOfEach().stream()
+            .filter(r -> comparison.priced() && r.cost() == 0)
+            .map(r -> show(r.widthMm()))
+            .toList();
+    return widths.isEmpty()
+        ? Optional.empty()
+        : Optional.of("No price is known of the " + String.join(", ", widths) + ".");
   }
 
-  /** Why a width takes more or less cloth than its share; empty if it does not. */
-  private Optional<String> offBand(Row row, double area) {
-    double share = area(row) / area;
-    if (share >= LEAST_AREA && share <= MOST_AREA) {
-      return Optional.empty();
-    }
-    double exact =
-        row.cloth().shrinkage().boughtLength(row.tried().clothLengthMm() + row.cloth().endsMm());
-    double exactShare = exact * row.widthMm() / area;
-    String what =
-        "The "
-            + show(row.widthMm())
-            + " takes "
-            + (share > 1 ? "more" : "less")
-            + " cloth than the others do: ";
-    if (share > 1 && exactShare <= MOST_AREA) {
-      return Optional.of(what + "it is sold in steps of " + show(row.cloth().shopStepMm()) + ".");
-    }
-    if (share > 1 && row.longest().isPresent()) {
-      Binding b = row.longest().get();
-      return Optional.of(
-          what
-              + (b.copies() == 1
-                  ? "piece " + b.piece() + " alone is " + show(b.lengthMm()) + " long."
-                  : "piece "
-                      + b.piece()
-                      + " and others as wide do not lie side by side, "
-                      + show(b.lengthMm())
-                      + " in all."));
-    }
-    return Optional.of(
-        what
-            + "in its "
-            + row.tried().fold()
-            + " the pieces lie "
-            + (share > 1 ? "less" : "more")
-            + " closely, "
-            + String.format(Locale.ROOT, "%.0f %%", 100 * row.utilisation())
-            + " of it is used.");
+  /** A wider cloth seldom costs the same by the metre. */
+  private Optional<String> onePrice() {
+    Cloth cloth = comparison.rows().get(0).cloth();
+    return comparison.priced()
+            && cloth.widthPrices().isEmpty()
+            && comparison.bestOfEach().size() > 1
+        ? Optional.of(
+            "Every width is reckoned at the same price by length; say under prices: of the cloth"
+                + " what each costs.")
+        : Optional.empty();
   }
 
   private String show(double mm) {

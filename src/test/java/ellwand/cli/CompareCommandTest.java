@@ -1,0 +1,170 @@
+package ellwand.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import ellwand.work.Stop;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import picocli.CommandLine;
+
+/** Widths compared as a user does it. */
+class CompareCommandTest {
+
+  private static final ObjectMapper JSON = new ObjectMapper();
+
+  /** A panel 100 cm wide does not lie on cloth of 90 cm. */
+  private static final String CURTAIN =
+      """
+      ellwand: 1
+      unit: cm
+      style:
+        name: curtain
+        size: "1"
+        allowance: 0
+        pieces:
+          panel: {cut: {main: 1}, outline: [[0, 0], [50, 0], [50, 100], [0, 100]]}
+          tie: {cut: {main: 4}, outline: [[0, 0], [40, 0], [40, 5], [0, 5]]}
+      cloths:
+        main:
+          width: 140
+          fold: open
+          shop-step: 10
+          price: GBP 12 per m
+          prices:
+            - {width: 115, price: GBP 9 per m}
+            - {width: 140, price: GBP 12 per m}
+      order: {garments: 2}
+      """;
+
+  @TempDir private Path folder;
+  private Path job;
+  private Path out;
+
+  private record Ran(int code, String out, String err) {}
+
+  @BeforeEach
+  void curtain() throws IOException {
+    job = Files.writeString(folder.resolve("curtain.yaml"), CURTAIN);
+    out = folder.resolve("out");
+  }
+
+  private Ran compare(String... more) {
+    List<String> args = new ArrayList<>(List.of("compare", job.toString()));
+    args.addAll(List.of("--effort", "200steps", "--threads", "2", "--out", out.toString()));
+    args.addAll(List.of(more));
+    StringWriter results = new StringWriter();
+    StringWriter err = new StringWriter();
+    CommandLine commands = Main.commandLine(new Stop());
+    commands.setOut(new PrintWriter(results));
+    commands.setErr(new PrintWriter(err));
+    int code = commands.execute(args.toArray(String[]::new));
+    return new Ran(code, results.toString(), err.toString());
+  }
+
+  private static Set<String> keys(JsonNode node) {
+    Set<String> names = new TreeSet<>();
+    node.fieldNames().forEachRemaining(names::add);
+    return names;
+  }
+
+  @Test
+  void saysWhatToBuyOfWhichWidthAndWhatAGarmentCosts() throws IOException {
+    Ran ran = compare();
+    assertEquals(0, ran.code(), ran.err());
+    // Of 115 cm 15 are left beside the panels, for three ties abreast: eight take 3 x 40 cm. Of
+    // 140 cm 40 are left, where eight lie abreast.
+    assertTrue(ran.out().contains("10.80 GBP  5.40 GBP"), ran.out());
+    assertTrue(
+        ran.out().contains("Buy 1.20 m of the 115.0 cm; the 140.0 cm costs 1.20 GBP more."),
+        ran.out());
+    assertEquals(ran.out(), Files.readString(out.resolve("compare.txt")));
+    assertTrue(Files.readString(out.resolve("compare.svg")).contains("115.0 cm wide"));
+  }
+
+  @Test
+  void jsonAloneIsPrintedAndIsWhatIsWritten() throws IOException {
+    Ran ran = compare("--widths", "115cm,140cm", "--json");
+    assertEquals(0, ran.code(), ran.err());
+    JsonNode rows = JSON.readTree(ran.out());
+    assertEquals(rows, JSON.readTree(out.resolve("compare.json").toFile()));
+    assertEquals(2, rows.size());
+    for (JsonNode row : rows) {
+      assertEquals(
+          Set.of(
+              "width", "fold", "length", "clothLength", "toBuy", "utilisation", "cost", "reason"),
+          keys(row));
+      double area = 2 * (50 * 100 + 4 * 40 * 5) * 100;
+      assertEquals(
+          area / (row.get("width").asDouble() * row.get("clothLength").asDouble()),
+          row.get("utilisation").asDouble(),
+          1e-5);
+      assertTrue(row.get("reason").isNull());
+    }
+    assertEquals(1.2 * 9, rows.get(0).get("cost").asDouble(), 1e-9);
+  }
+
+  @Test
+  void aWidthTooNarrowForAPieceSaysWhyAndTheOthersAreCompared() throws IOException {
+    Ran ran = compare("--widths", "90cm,115cm", "--json");
+    assertEquals(0, ran.code(), ran.err());
+    JsonNode rows = JSON.readTree(ran.out());
+    assertEquals(
+        "panel lies 100.0 cm across and the widest zone has 90.0 cm",
+        rows.get(0).get("reason").asText());
+    assertEquals(1200, rows.get(1).get("toBuy").asDouble(), 1e-9);
+    assertTrue(Files.readString(out.resolve("compare.txt")).contains("90.0 cm   open  no, panel"));
+  }
+
+  @Test
+  void noWidthWillDo() throws IOException {
+    Ran ran = compare("--widths", "60cm,90cm");
+    assertEquals(1, ran.code(), ran.err());
+    assertTrue(ran.out().contains("No width will do."), ran.out());
+  }
+
+  @Test
+  void lengthsAreShownInTheUnitAskedFor() {
+    Ran ran = compare("--widths", "45in,54in", "--units", "in");
+    assertEquals(0, ran.code(), ran.err());
+    assertTrue(ran.out().contains("45 in"), ran.out());
+    assertFalse(ran.out().contains(" cm"), ran.out());
+  }
+
+  @Test
+  void aWidthGivenTwiceIsComparedOnce() throws IOException {
+    assertEquals(1, JSON.readTree(compare("--widths", "115cm,1.15m", "--json").out()).size());
+  }
+
+  @Test
+  void widthsThatAreNoneAreRefusedAndNothingIsWritten() {
+    for (String widths : List.of("wide", "-3cm", "0", "115cm,1 ell", "1e99cm")) {
+      Ran ran = compare("--widths", widths);
+      assertEquals(2, ran.code(), widths + ": " + ran.err());
+      assertTrue(ran.err().contains("--widths"), ran.err());
+      assertEquals("", ran.out());
+      assertFalse(Files.exists(out), widths);
+    }
+  }
+
+  @Test
+  void anUnknownClothIsRefusedWithThoseThereAre() {
+    Ran ran = compare("--cloth", "mian");
+    assertEquals(2, ran.code());
+    assertTrue(ran.err().contains("the job has no cloth mian"), ran.err());
+    assertFalse(Files.exists(out));
+  }
+}
