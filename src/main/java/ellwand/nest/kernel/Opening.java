@@ -14,6 +14,7 @@ final class Opening {
   private final Plan plan;
   private final int[] placed;
   private int count;
+  private final boolean[] laid;
 
   /** The best place for the copy in hand. */
   private int form;
@@ -26,16 +27,25 @@ final class Opening {
     this.arrangement = arrangement;
     plan = arrangement.plan;
     placed = new int[plan.bodies];
-  }
-
-  /** Lays all copies, and leaves the arrangement so; null if the search is to stop before that. */
-  Snapshot lay(Budget budget) {
+    laid = new boolean[plan.copies];
     arrangement.clear(2 * plan.least);
     for (int i = plan.copies; i < plan.bodies; i++) {
       placed[count++] = i;
     }
+  }
+
+  /** Lays a copy where it is known to be free. */
+  void put(int copy, int inForm, double atX, double atY) {
+    arrangement.put(copy, inForm, atX, atY);
+    placed[count++] = copy;
+    laid[copy] = true;
+  }
+
+  /** Lays the rest of the copies; null if the search is to stop before that. */
+  Snapshot lay(Budget budget) {
     int[] order =
         IntStream.range(0, plan.copies)
+            .filter(i -> !laid[i])
             .boxed()
             .sorted(Comparator.comparingDouble(i -> -plan.size[arrangement.kind(i).shape[0]]))
             .mapToInt(i -> i)
@@ -45,12 +55,9 @@ final class Opening {
         return null;
       }
       place(copy);
-      arrangement.put(copy, form, x, y);
-      placed[count++] = copy;
+      put(copy, form, x, y);
     }
-    Snapshot laid = arrangement.snapshot().trimmed(plan);
-    arrangement.take(laid);
-    return laid;
+    return arrangement.snapshot().trimmed(plan);
   }
 
   private void place(int copy) {

@@ -9,4 +9,10 @@ import java.util.Optional;
  *     length allowed
  * @param evaluations poses evaluated, by all threads together
  */
-public record Outcome(Optional<Layout> layout, long evaluations) {}
+public record Outcome(Optional<Layout> layout, long evaluations) {
+
+  /** The same when other poses had been evaluated before. */
+  Outcome after(long earlier) {
+    return new Outcome(layout, earlier + evaluations);
+  }
+}

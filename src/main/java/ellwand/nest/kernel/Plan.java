@@ -15,6 +15,7 @@ final class Plan {
   private static final double TOUCHING = 5e-8;
 
   final Strip strip;
+  final Outlines outlines;
   final int copies;
   final int bodies;
   final Tables tables;
@@ -36,26 +37,24 @@ final class Plan {
   final double highY;
   final double least;
 
-  /** Whether any outline has been thinned. */
-  private boolean thinned;
-
   /** How much weight an overlap of two bodies starts with: body by body. */
   final double[] base;
 
   /**
-   * @param bound how far outlines may be thinned outwards; 0 for the true ones
+   * @param outlines of the strip's shapes
    */
-  Plan(Strip strip, NoFit noFit, double bound) {
+  Plan(Strip strip, Outlines outlines) {
     this.strip = strip;
+    this.outlines = outlines;
     copies = strip.copies().size();
     bodies = copies + strip.obstacles().size();
     shapes = strip.shapes().size();
-    centreX = new double[shapes];
-    centreY = new double[shapes];
-    halfX = new double[shapes];
-    halfY = new double[shapes];
-    size = new double[shapes];
-    tables = new Tables(centred(bound), noFit);
+    centreX = outlines.centreX;
+    centreY = outlines.centreY;
+    halfX = outlines.halfX;
+    halfY = outlines.halfY;
+    size = outlines.size;
+    tables = outlines.tables;
     kind = new int[bodies];
     Map<List<Form>, Integer> seen = new IdentityHashMap<>();
     List<Kind> list = new ArrayList<>();
@@ -95,38 +94,6 @@ final class Plan {
     tolerance = TOUCHING * smallest;
     least = Math.max(strip.leastLength(), longest());
     base = bases();
-  }
-
-  private List<double[]> centred(double bound) {
-    List<double[]> outlines = new ArrayList<>();
-    for (int s = 0; s < shapes; s++) {
-      Shape shape = strip.shapes().get(s);
-      centreX[s] = (shape.minX() + shape.maxX()) / 2;
-      centreY[s] = (shape.minY() + shape.maxY()) / 2;
-      size[s] = Math.sqrt(shape.area());
-      double[] outline = Rings.shifted(shape.coordinates(), -centreX[s], -centreY[s]);
-      double[] turned = Rings.turned(outline);
-      double[] thinned = null;
-      for (int k = 0; k < s && thinned == null; k++) {
-        double[] earlier =
-            Rings.shifted(strip.shapes().get(k).coordinates(), -centreX[k], -centreY[k]);
-        if (Rings.same(turned, earlier, 1e-12 * size[s])) {
-          thinned = Rings.turned(outlines.get(k));
-        }
-      }
-      if (thinned == null) {
-        thinned = bound > 0 ? Outward.thinned(outline, bound) : outline;
-      }
-      this.thinned |= thinned.length < outline.length;
-      outlines.add(thinned);
-      halfX[s] = Math.max(Rings.max(thinned, 0), -Rings.min(thinned, 0));
-      halfY[s] = Math.max(Rings.max(thinned, 1), -Rings.min(thinned, 1));
-    }
-    return outlines;
-  }
-
-  boolean thinned() {
-    return thinned;
   }
 
   /** The longest of the copies, each in its shortest form. */

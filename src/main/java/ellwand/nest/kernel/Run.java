@@ -38,7 +38,10 @@ final class Run {
     }
   }
 
-  Outcome outcome(Optional<Layout> start) {
+  /**
+   * @param starts layouts to begin from the shortest of; they need not be legal
+   */
+  Outcome outcome(List<Layout> starts) {
     List<CompletableFuture<Void>> helpers = new ArrayList<>();
     for (int t = 1; t < budgets.size(); t++) {
       int thread = t;
@@ -47,7 +50,7 @@ final class Run {
       new Thread(() -> end(done, () -> help(thread)), "search-" + t).start();
     }
     try {
-      first.complete(first(start));
+      first.complete(first(starts));
       explore(0);
     } catch (RuntimeException | Error failure) {
       stop.request();
@@ -85,26 +88,25 @@ final class Run {
     explore(thread);
   }
 
-  private Snapshot first(Optional<Layout> start) {
+  private Snapshot first(List<Layout> starts) {
     Budget budget = budgets.get(0);
     Arrangement arrangement = new Arrangement(plan, budget);
-    Snapshot laid = start.map(layout -> separated(layout, arrangement, budget)).orElse(null);
-    if (laid == null) {
-      laid = new Opening(arrangement).lay(budget);
+    for (Layout start : starts) {
+      separated(start, arrangement, budget).ifPresent(budget::found);
     }
-    if (laid != null) {
-      budget.found(laid);
+    if (budget.best == null) {
+      Optional.ofNullable(new Opening(arrangement).lay(budget)).ifPresent(budget::found);
     }
-    return laid;
+    return budget.best;
   }
 
-  /** The given layout, made legal if it isn't; null if that fails. */
-  private Snapshot separated(Layout layout, Arrangement arrangement, Budget budget) {
+  /** The given layout, made legal if it isn't. */
+  private Optional<Snapshot> separated(Layout layout, Arrangement arrangement, Budget budget) {
     arrangement.take(Snapshot.of(layout, plan).trimmed(plan));
     Separation separation = new Separation(arrangement, budget, new Dice(seed), true);
     return separation.run(2, 60, Double.POSITIVE_INFINITY)
-        ? arrangement.snapshot().trimmed(plan)
-        : null;
+        ? Optional.of(arrangement.snapshot().trimmed(plan))
+        : Optional.empty();
   }
 
   private void explore(int thread) {

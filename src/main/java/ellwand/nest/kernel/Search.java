@@ -4,8 +4,12 @@ import ellwand.work.Effort;
 import ellwand.work.Seed;
 import ellwand.work.Stop;
 import java.util.Optional;
+import java.util.stream.Stream;
 
-/** Seeks the shortest legal layout of a strip. Prepared once; may be run several times. */
+/**
+ * Seeks the shortest legal layout of a strip. Prepared once; may be run several times, one after
+ * another.
+ */
 public final class Search {
 
   /** Pose evaluations in a step. */
@@ -14,11 +18,16 @@ public final class Search {
   /** How far outlines are thinned outwards while searching, as a share of the strip's width. */
   private static final double THINNED = 0.0005;
 
+  /** Share of the effort that goes to the block when a block is repeated. */
+  private static final double TILED = 0.6;
+
   private final Strip strip;
   private final Plan plan;
 
   /** The same with the true outlines. */
   private final Plan exact;
+
+  private final Optional<Tiling> tiling;
 
   /**
    * @param strip what to lay
@@ -26,9 +35,11 @@ public final class Search {
    */
   public Search(Strip strip, NoFit noFit) {
     this.strip = strip;
-    exact = new Plan(strip, noFit, 0);
-    Plan thinned = new Plan(strip, noFit, THINNED * (exact.highY - exact.lowY));
-    plan = thinned.thinned() ? thinned : exact;
+    exact = new Plan(strip, new Outlines(strip.shapes(), noFit, 0));
+    double bound = THINNED * (exact.highY - exact.lowY);
+    Outlines thinned = new Outlines(strip.shapes(), noFit, bound);
+    plan = thinned.thinned() ? new Plan(strip, thinned) : exact;
+    tiling = Tiling.of(plan);
   }
 
   /**
@@ -50,7 +61,36 @@ public final class Search {
     if (plan.least > strip.maxLength()) {
       return new Outcome(Optional.empty(), 0);
     }
-    return new Run(plan, exact, effort, seed, threads, stop, listener).outcome(start);
+    Listener shorter = new Shorter(listener);
+    if (tiling.isEmpty()) {
+      return new Run(plan, exact, effort, seed, threads, stop, shorter)
+          .outcome(start.stream().toList());
+    }
+    Outcome tiled = tiling.get().run(effort.part(TILED), seed, threads, stop, shorter);
+    Listener after =
+        (layout, evaluations) -> shorter.better(layout, tiled.evaluations() + evaluations);
+    return new Run(plan, exact, effort.part(1 - TILED), seed, threads, stop, after)
+        .outcome(Stream.concat(start.stream(), tiled.layout().stream()).toList())
+        .after(tiled.evaluations());
+  }
+
+  /** Passes on what is shorter than all before. */
+  private static final class Shorter implements Listener {
+
+    private final Listener listener;
+    private double shortest = Double.POSITIVE_INFINITY;
+
+    Shorter(Listener listener) {
+      this.listener = listener;
+    }
+
+    @Override
+    public synchronized void better(Layout layout, long evaluations) {
+      if (layout.length() < shortest) {
+        shortest = layout.length();
+        listener.better(layout, evaluations);
+      }
+    }
   }
 
   private void requireComplete(Layout start) {

@@ -62,7 +62,10 @@ public class QueryBenchmark {
     }
     List<List<Form>> all = new ArrayList<>(Collections.nCopies(copies / 2, forms.get(0)));
     all.addAll(Collections.nCopies(copies / 2, forms.get(1)));
-    Plan plan = new Plan(Strip.open(shapes, all), NoFitUnion::rings, 0);
+    Plan plan =
+        new Plan(
+            Strip.open(shapes, all),
+            new Outlines(Strip.open(shapes, all).shapes(), NoFitUnion::rings, 0));
     Meeting alone = new Meeting(plan, Listener.NONE, 1);
     Budget budget =
         new Budget(Effort.ofSteps(Long.MAX_VALUE - 1), System.nanoTime(), new Stop(), alone, 0);

@@ -72,6 +72,36 @@ class SearchTest {
   }
 
   @Test
+  void blocksOfEqualCopiesAreRepeated() {
+    Strip equal = stars(4, 83, 9);
+    List<List<Form>> unlike = new ArrayList<>();
+    equal.copies().forEach(forms -> unlike.add(new ArrayList<>(forms)));
+    Strip apart = new Strip(equal.shapes(), unlike, List.of(), Double.POSITIVE_INFINITY);
+    List<Layout> heard = new ArrayList<>();
+    Search search = new Search(equal, NoFitUnion::rings);
+    Outcome tiled =
+        search.run(
+            Optional.empty(),
+            Effort.ofSteps(1500),
+            new Seed(1),
+            2,
+            new Stop(),
+            (layout, evaluations) -> heard.add(layout));
+    for (Layout layout : heard) {
+      assertEquals(List.of(), Shapes.faults(equal, layout));
+    }
+    assertTrue(heard.size() > 1);
+    assertTrue(
+        tiled.layout().orElseThrow().length()
+            < 0.98 * run(apart, 1, 1500).layout().orElseThrow().length());
+    Outcome further =
+        search.run(tiled.layout(), Effort.ofSteps(500), new Seed(2), 1, new Stop(), Listener.NONE);
+    assertTrue(
+        further.layout().orElseThrow().length()
+            <= tiled.layout().orElseThrow().length() * (1 + 1e-12));
+  }
+
+  @Test
   void manyPointsAreLegalOnTheTrueOutlines() {
     SplittableRandom random = new SplittableRandom(2);
     Shape body = new Shape(RandomOutlines.smooth(random, 150, 10));
