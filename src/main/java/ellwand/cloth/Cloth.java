@@ -5,6 +5,7 @@ import ellwand.geometry.Outline;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * A cloth as bought, and how it is to be laid. Lengths in mm.
@@ -131,10 +132,10 @@ public record Cloth(
     if (!tubular && fold == Fold.TUBULAR) {
       return Optional.of("the cloth is no tube: say tubular: true if it is, else fold it");
     }
-    if (fold.doublesLength() && !(flaws.isEmpty() && stock.isEmpty())) {
+    if (fold == Fold.FACE_TO_FACE && !flaws.isEmpty()) {
       return Optional.of(
-          "what lies under a crosswise fold hangs on its length, and this cloth has flaws or ends:"
-              + " lay it open or in a lengthwise fold");
+          "plies that are spread face to face come from all along the cloth, so that a flaw would"
+              + " bar every one of them: cut the flaw out and spread the rest");
     }
     if (fold == Fold.CROSSWISE && direction != Direction.ANY_WAY) {
       return Optional.of(
@@ -159,6 +160,23 @@ public record Cloth(
   /** The ways to lie that are worth a trial when any will do, the barred ones among them. */
   public static List<Fold> anyFold(boolean tubular, Direction direction) {
     return Fold.any(tubular, direction);
+  }
+
+  /**
+   * The flaws wherever they bar: those of a tube, which are measured round it from one of its
+   * folds, also where they reach on over that fold.
+   */
+  public List<Flaw> flawsAllRound() {
+    if (!tubular) {
+      return flaws;
+    }
+    return Stream.of(0, -1, 1)
+        .flatMap(
+            turn -> {
+              Motion round = new Motion(false, 0, 0, turn * usableWidthMm());
+              return flaws.stream().map(f -> new Flaw(f.name(), f.outline().moved(round)));
+            })
+        .toList();
   }
 
   /** How much of it there is, mm; infinite for cloth that is bought by length. */

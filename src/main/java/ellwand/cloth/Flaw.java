@@ -10,7 +10,8 @@ import java.util.List;
  *
  * @param name what it is called in drawings and messages
  * @param outline on the open cloth, right side up, as it comes to the table: x from the cut end, y
- *     from the edge of the cloth (selvedge included) to the left of x, mm
+ *     from the edge of the cloth (selvedge included) to the left of x, mm. On a tube y begins at
+ *     one fold of the tube as it lies flat, and runs on over the other to the back
  */
 public record Flaw(String name, Outline outline) {
 

@@ -18,23 +18,26 @@ public record KeepOut(String zone, String flaw, Outline outline) {
   /** What rounding leaves of a flaw beyond its zone is none: a share of the flaw's area. */
   private static final double SLIVER = 1e-7;
 
-  /** Farther than any table is long, mm. */
-  private static final double FAR_MM = 1e6;
-
   /**
-   * What each ply of the laid cloth bars: a fold brings a flaw in either half to the same place.
+   * What each ply of a band bars: a fold brings a flaw in either half to the same place.
+   *
+   * @param acrossMm how far from its cut end the cloth is folded or cut across; 0 if it is not
+   * @param fromX where the band begins along the laid cloth, mm
+   * @param toX where it ends
    */
-  public static List<KeepOut> of(Cloth cloth, LaidCloth laid) {
+  public static List<KeepOut> of(
+      Cloth cloth, Band band, double acrossMm, double fromX, double toX) {
+    if (!(fromX < toX)) {
+      return List.of();
+    }
+    Region zone = Region.of(new Box(fromX, band.lowY(), toX, band.highY()));
     List<KeepOut> keepOuts = new ArrayList<>();
-    for (Band band : laid.bands()) {
-      Region zone = Region.of(new Box(0, band.lowY(), FAR_MM, band.highY()));
-      for (Ply ply : band.layers()) {
-        for (Flaw flaw : cloth.flaws()) {
-          Outline outline = ply.laid(cloth.fromFirstCuttable(flaw.outline()));
-          for (Outline part : Region.of(outline).intersect(zone).shells()) {
-            if (part.area() > SLIVER * outline.area()) {
-              keepOuts.add(new KeepOut(band.id(), flaw.name(), part));
-            }
+    for (Ply ply : band.layers()) {
+      for (Flaw flaw : cloth.flawsAllRound()) {
+        Outline outline = ply.laid(cloth.fromFirstCuttable(flaw.outline()), acrossMm);
+        for (Outline part : Region.of(outline).intersect(zone).shells()) {
+          if (part.area() > SLIVER * outline.area()) {
+            keepOuts.add(new KeepOut(band.id(), flaw.name(), part));
           }
         }
       }

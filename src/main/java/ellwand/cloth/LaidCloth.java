@@ -19,7 +19,7 @@ public record LaidCloth(Fold fold, List<List<Band>> stretches) {
   }
 
   /**
-   * How the cloth lies when folded so; one with flaws or a repeat lies in one stretch.
+   * How the cloth lies when folded so; one with a repeat lies in one stretch.
    *
    * @throws IllegalArgumentException if the fold has a border to choose
    */
@@ -42,7 +42,8 @@ public record LaidCloth(Fold fold, List<List<Band>> stretches) {
     }
     double width = cloth.usableWidthMm();
     double selvedge = cloth.selvedgeMm();
-    List<Band> opened = List.of(single("opened", 0, width, 0));
+    Ply whole = new Ply(0, false, fold.doublesLength(), false);
+    List<Band> opened = List.of(new Band("opened", 0, width, List.of(whole), Set.of(), Face.RIGHT));
     List<List<Band>> stretches =
         switch (fold) {
           case OPEN -> List.of(List.of(single("open", 0, width, 0)));
@@ -65,14 +66,18 @@ public record LaidCloth(Fold fold, List<List<Band>> stretches) {
                           borderMm,
                           Side.HIGH_Y)),
                   opened);
-          case CROSSWISE -> List.of(List.of(endOverEnd("folded", width, Side.LOW_X)), opened);
-          case TURNED -> List.of(List.of(endOverEnd("double", width)), opened);
-          case FACE_TO_FACE -> List.of(List.of(endOverEnd("double", width)));
+          case CROSSWISE ->
+              List.of(
+                  List.of(endOverEnd("folded", width, new Ply(0, false, true, true), Side.LOW_X)),
+                  opened);
+          case TURNED ->
+              // Turned round in its plane and over: in all, over its own length.
+              List.of(List.of(endOverEnd("double", width, new Ply(width, true))), opened);
+          case FACE_TO_FACE -> List.of(List.of(endOverEnd("double", width, Ply.OPEN)));
           case TUBULAR -> List.of(List.of(tube(width)), opened);
         };
-    // Where flaws and bars lie on a second stretch would hang on how long the first becomes.
-    boolean plain = cloth.flaws().isEmpty() && cloth.repeat().isEmpty();
-    return new LaidCloth(fold, plain ? stretches : stretches.subList(0, 1));
+    // Where bars lie on a second stretch would hang on how long the first becomes.
+    return new LaidCloth(fold, cloth.repeat().isEmpty() ? stretches : stretches.subList(0, 1));
   }
 
   /** What lies beside the double zone where the fold is off the middle is not used. */
@@ -99,6 +104,17 @@ public record LaidCloth(Fold fold, List<List<Band>> stretches) {
             .findFirst()
             .orElse(most / 2);
     return border > 0 && border < most ? Optional.of(of(cloth, fold, border)) : Optional.empty();
+  }
+
+  /**
+   * How far from its cut end a cloth with these zones is folded or cut across, mm; 0 if it is not.
+   */
+  public static double acrossMm(Fold fold, List<Zone> zones) {
+    return zones.stream()
+        .filter(z -> fold.doublesLength() && z.plies() == 2)
+        .mapToDouble(z -> z.box().maxX())
+        .max()
+        .orElse(0);
   }
 
   /** How far a border must lie below, mm. */
@@ -129,9 +145,10 @@ public record LaidCloth(Fold fold, List<List<Band>> stretches) {
         Face.WRONG);
   }
 
-  /** Two lengths one on the other. Which place lies on which hangs on their length. */
-  private static Band endOverEnd(String id, double width, Side... foldEdges) {
-    return new Band(id, 0, width, List.of(Ply.OPEN, Ply.OPEN), Set.of(foldEdges), Face.WRONG);
+  /** The first length of the cloth over the next, on which it lies right sides together. */
+  private static Band endOverEnd(String id, double width, Ply upper, Side... foldEdges) {
+    Ply lower = new Ply(0, false, true, false);
+    return new Band(id, 0, width, List.of(upper, lower), Set.of(foldEdges), Face.WRONG);
   }
 
   private static Band tube(double roundMm) {

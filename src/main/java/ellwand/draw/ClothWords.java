@@ -23,9 +23,13 @@ final class ClothWords {
   static List<String> of(Marker marker, Shown shown) {
     Cloth cloth = marker.lay().cloth();
     List<String> words = new ArrayList<>();
+    boolean folded = marker.zones().stream().anyMatch(z -> z.plies() == 2);
     words.add(
-        switch (marker.fold()) {
-          case OPEN -> "Lay the cloth open, right side up.";
+        switch (folded ? marker.fold() : Fold.OPEN) {
+          case OPEN ->
+              cloth.tubular()
+                  ? "Cut the tube open along one of its folds and lay it open, right side up."
+                  : "Lay the cloth open, right side up.";
           case LENGTHWISE -> lengthwise(marker, shown);
           case PART ->
               "Fold one edge of the cloth over, right sides together, until the usable cloth lies"
@@ -37,11 +41,15 @@ final class ClothWords {
                   + shown.length(firstFold(marker).box().width() + cloth.selvedgeMm())
                   + " from the first fold.";
           case CROSSWISE ->
-              "Fold the cloth across, right sides together: the lower ply heads the other way. The"
+              "Fold the cloth across "
+                  + shown.length(marker.acrossMm())
+                  + " from its cut end, right sides together: the upper ply heads the other way. The"
                   + " fold is where the marker begins.";
           case TURNED ->
-              "Cut the cloth across and turn the upper length round, so that both head the same;"
-                  + " lay it right side down on the lower one.";
+              "Cut the cloth across "
+                  + shown.length(marker.acrossMm())
+                  + " from its cut end and turn the length cut off round, so that both head the"
+                  + " same; lay it right side down on the rest.";
           case FACE_TO_FACE ->
               "Spread an even number of plies face to face: every second one right side down on the"
                   + " one below.";

@@ -40,7 +40,7 @@ record ShownCloth(Marker marker) {
    * and all of a remnant.
    */
   double end() {
-    double length = marker.lay().cloth().lengthMm();
+    double length = marker.lay().cloth().lengthMm() - marker.acrossMm();
     return length < Double.POSITIVE_INFINITY ? length : Math.max(marker.lengthMm(), 100);
   }
 

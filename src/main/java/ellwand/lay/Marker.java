@@ -4,7 +4,9 @@ import ellwand.cloth.Fold;
 import ellwand.cloth.KeepOut;
 import ellwand.cloth.LaidCloth;
 import ellwand.cloth.Zone;
+import ellwand.geometry.Box;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * A lay with a place for every copy.
@@ -35,15 +37,12 @@ public record Marker(Lay lay, Fold fold, List<Zone> zones, List<Copy> copies, Se
 
   /** The same in cloth, mm: what lies double end over end counts twice. */
   public double clothLengthMm() {
-    double length = lengthMm();
-    if (!fold.doublesLength()) {
-      return length;
-    }
-    return length
-        + zones.stream()
-            .filter(z -> z.plies() == 2)
-            .mapToDouble(z -> Math.max(0, Math.min(z.box().maxX(), length) - z.box().minX()))
-            .sum();
+    return acrossMm() + lengthMm();
+  }
+
+  /** How far from its cut end the cloth is folded or cut across, mm; 0 if it is not. */
+  public double acrossMm() {
+    return LaidCloth.acrossMm(fold, zones);
   }
 
   /** What may be cut across, as laid, mm. */
@@ -61,8 +60,15 @@ public record Marker(Lay lay, Fold fold, List<Zone> zones, List<Copy> copies, Se
     return lay.cloth().flaws().isEmpty()
         ? List.of()
         : LaidCloth.like(lay.cloth(), fold, zones)
-            .map(laid -> KeepOut.of(lay.cloth(), laid))
+            .map(laid -> zones.stream().flatMap(zone -> keepOuts(laid, zone)).toList())
             .orElse(List.of());
+  }
+
+  private Stream<KeepOut> keepOuts(LaidCloth laid, Zone zone) {
+    Box box = zone.box();
+    return laid.band(zone.id()).stream()
+        .flatMap(
+            band -> KeepOut.of(lay.cloth(), band, acrossMm(), box.minX(), box.maxX()).stream());
   }
 
   public Zone zone(String id) {

@@ -58,6 +58,7 @@ final class Attempt {
     CompletableFuture<Solver<LayPlan>> made =
         CompletableFuture.supplyAsync(() -> LaySolver.of(seed, stations, phases).buildSolver());
     placing.construct(plan.decision());
+    Choices.rows(plan).stream().filter(placing::possible).forEach(placing::row);
     solver = made.join();
     solver.solve(plan);
   }

@@ -6,10 +6,13 @@ import ellwand.lay.Heading;
 import ellwand.lay.Lay;
 import ellwand.lay.Wanted;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Sets up the planning solution of a lay, and says what could be chosen otherwise. */
 final class Choices {
@@ -99,6 +102,26 @@ final class Choices {
                     .filter(mm -> Math.abs(mm - from.phases().get(free)) > 0.01)
                     .forEach(mm -> neighbours.add(from.phase(free, mm))));
     return neighbours;
+  }
+
+  /**
+   * Decisions in which it may be shortest to lay the copies one behind the other: each served where
+   * that takes least, and all where the cloth lies open.
+   */
+  static List<Decision> rows(LayPlan plan) {
+    Map<Integer, Heading> up =
+        plan.headings().stream()
+            .collect(Collectors.toMap(GarmentHeading::garment, h -> Heading.UP));
+    Map<Free, Double> phases = plan.decision().phases();
+    Comparator<Station> shortest = Comparator.comparingDouble(Station::rowMm);
+    Comparator<Station> last = Comparator.comparingInt(s -> -s.stretch());
+    return Stream.of(shortest, last.thenComparing(shortest))
+        .map(
+            order ->
+                plan.servings().stream().map(s -> Collections.min(s.stations(), order)).toList())
+        .distinct()
+        .map(stations -> new Decision(stations, up, phases))
+        .toList();
   }
 
   private static boolean firstOfItsPiece(List<Serving> servings, int index) {

@@ -1,11 +1,11 @@
 package ellwand.nest;
 
-import ellwand.cloth.Band;
 import ellwand.lay.Heading;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 
 /**
  * The discrete choices behind a marker.
@@ -42,18 +42,8 @@ record Decision(List<Station> stations, Map<Integer, Heading> headings, Map<Free
 
   /** Cloth that the choices are expected to take, judged as {@link LayConstraints} does, mm. */
   double expectedMm() {
-    Map<Integer, Map<Band, double[]>> stretches = new HashMap<>();
-    for (Station station : stations) {
-      double[] sums =
-          stretches
-              .computeIfAbsent(station.stretch(), s -> new HashMap<>())
-              .computeIfAbsent(station.band(), b -> new double[2]);
-      sums[0] += station.fillMm();
-      sums[1] = Math.max(sums[1], station.longestClothMm());
-    }
-    return stretches.values().stream()
-        .mapToDouble(
-            bands -> bands.values().stream().mapToDouble(s -> Math.max(s[0], s[1])).max().orElse(0))
-        .sum();
+    Map<Integer, List<Station>> stretches =
+        stations.stream().collect(Collectors.groupingBy(Station::stretch));
+    return stretches.values().stream().mapToDouble(Station::expectedMm).sum();
   }
 }

@@ -33,7 +33,7 @@ final class Deepen implements CustomPhaseCommand<LayPlan> {
     }
     for (StretchLength length : plan.lengths()) {
       director.beforeVariableChanged(length, "micrometres");
-      length.measure(found.stretches().get(length.stretch()).clothMm());
+      length.measure(found.clothMm(length.stretch()));
       director.afterVariableChanged(length, "micrometres");
     }
     director.triggerVariableListeners();

@@ -2,6 +2,7 @@ package ellwand.nest;
 
 import ellwand.cloth.Band;
 import ellwand.cloth.LaidCloth;
+import ellwand.cloth.Stock;
 import ellwand.cloth.Zone;
 import ellwand.geometry.Motion;
 import ellwand.lay.Copy;
@@ -12,6 +13,7 @@ import ellwand.nest.kernel.Layout;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * A legal answer to a decision: a layout for each stretch.
@@ -24,26 +26,25 @@ record Found(Decision decision, List<Placed> stretches) {
    * One stretch with its layout.
    *
    * @param lengths how many lengths of cloth it takes
+   * @param reservedMm how much of the table it is given: on cloth with flaws maybe more than it
+   *     takes, since what lies behind it lies where the flaws let it
    */
-  record Placed(StretchTask task, int lengths, Optional<Layout> layout) {
-
-    double clothMm() {
-      return lengths * lengthMm();
-    }
+  record Placed(StretchTask task, int lengths, double reservedMm, Optional<Layout> layout) {
 
     double lengthMm() {
       return layout.map(Layout::length).orElse(0.0);
     }
 
     private Placed with(Layout better) {
-      return new Placed(task, lengths, Optional.of(better));
+      double reserved = task.measured() ? reservedMm : better.length();
+      return new Placed(task, lengths, Math.max(reserved, better.length()), Optional.of(better));
     }
 
     private void addCopies(Layout layout, double fromX, List<Copy> copies) {
       for (int i = 0; i < task.seats().size(); i++) {
         Seat seat = task.seats().get(i);
         Layout.Pose at = layout.poses().get(i);
-        Pose pose = task.poses().get(i).get(at.form());
+        Pose pose = task.ways().get(i).get(at.form()).pose();
         Motion motion = pose.motion().shifted(fromX + at.x(), at.y());
         copies.add(
             new Copy(
@@ -51,7 +52,7 @@ record Found(Decision decision, List<Placed> stretches) {
                 seat.request().wanted().size(),
                 seat.request().wanted().garment(),
                 seat.request().form(),
-                seat.band().id(),
+                pose.band().id(),
                 pose.heading(),
                 motion,
                 seat.request().drawn().cutting().moved(motion)));
@@ -65,7 +66,18 @@ record Found(Decision decision, List<Placed> stretches) {
 
   /** In cloth, which is what counts. */
   double clothMm() {
-    return stretches.stream().mapToDouble(Placed::clothMm).sum();
+    return IntStream.range(0, stretches.size()).mapToDouble(this::clothMm).sum();
+  }
+
+  /** What a stretch adds to that: the last one only as far as it is taken, once. */
+  double clothMm(int stretch) {
+    Placed placed = stretches.get(stretch);
+    double table = last(stretch) ? placed.lengthMm() : placed.reservedMm();
+    return (placed.lengths() - 1) * placed.reservedMm() + table;
+  }
+
+  private boolean last(int stretch) {
+    return stretches.stream().skip(stretch + 1L).allMatch(p -> p.layout().isEmpty());
   }
 
   Found with(int stretch, Layout layout) {
@@ -74,23 +86,36 @@ record Found(Decision decision, List<Placed> stretches) {
     return new Found(decision, changed);
   }
 
+  Found with(int stretch, Placed better) {
+    List<Placed> changed = new ArrayList<>(stretches);
+    changed.set(stretch, better);
+    return new Found(decision, changed);
+  }
+
   /** The marker it makes: stretches one after another, those that are empty left out. */
   Marker marker(Lay lay, LaidCloth cloth, Marker.Search search) {
     List<Zone> zones = new ArrayList<>();
     List<Copy> copies = new ArrayList<>();
+    double stock = lay.cloth().stock().map(Stock::lengthMm).orElse(0.0);
     double fromX = 0;
     for (int i = 0; i < stretches.size(); i++) {
       Placed placed = stretches.get(i);
       if (placed.layout().isPresent()) {
-        double toX = fromX + placed.lengthMm();
-        if (lay.cloth().stock().isPresent() && fromX + placed.lengthMm() == clothMm()) {
+        boolean doubled = placed.lengths() > 1;
+        double toX = fromX + (last(i) && !doubled ? placed.lengthMm() : placed.reservedMm());
+        if (last(i) && !doubled) {
           // All of a remnant is on the table, also what is left of it.
-          toX = Math.max(toX, lay.cloth().lengthMm());
+          toX = Math.max(toX, stock - LaidCloth.acrossMm(cloth.fold(), zones));
         }
         for (Band band : cloth.stretches().get(i)) {
           zones.add(band.zone(fromX, toX));
         }
         placed.addCopies(placed.layout().get(), fromX, copies);
+        if (last(i) && doubled && stock > 2 * toX && i + 1 < stretches.size()) {
+          for (Band band : cloth.stretches().get(i + 1)) {
+            zones.add(band.zone(toX, stock - toX));
+          }
+        }
         fromX = toX;
       }
     }

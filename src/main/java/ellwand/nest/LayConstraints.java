@@ -1,9 +1,7 @@
 package ellwand.nest;
 
-import static org.optaplanner.core.api.score.stream.ConstraintCollectors.max;
-import static org.optaplanner.core.api.score.stream.ConstraintCollectors.sumLong;
+import static org.optaplanner.core.api.score.stream.ConstraintCollectors.toList;
 
-import ellwand.cloth.Band;
 import org.optaplanner.core.api.score.buildin.simplelong.SimpleLongScore;
 import org.optaplanner.core.api.score.stream.Constraint;
 import org.optaplanner.core.api.score.stream.ConstraintFactory;
@@ -27,7 +25,7 @@ public class LayConstraints implements ConstraintProvider {
   }
 
   /**
-   * One that has not costs what its fullest band is expected to take, its longest piece at least.
+   * One that has not costs what its fullest bands are expected to take, its longest piece at least.
    */
   private Constraint clothExpected(ConstraintFactory factory) {
     return factory
@@ -38,19 +36,10 @@ public class LayConstraints implements ConstraintProvider {
             Joiners.equal(StretchLength::stretch, serving -> serving.station().stretch()))
         .groupBy(
             (length, serving) -> length.stretch(),
-            (length, serving) -> serving.station().band(),
-            sumLong((length, serving) -> micrometres(serving.station().fillMm())),
-            max(
-                (StretchLength length, Serving serving) ->
-                    micrometres(serving.station().longestClothMm())))
-        .groupBy(
-            (stretch, band, fill, longest) -> stretch,
-            max((Integer stretch, Band band, Long fill, Long longest) -> Math.max(fill, longest)))
-        .penalizeLong(SimpleLongScore.ONE, (stretch, length) -> length)
+            toList((StretchLength length, Serving serving) -> serving.station()))
+        .penalizeLong(
+            SimpleLongScore.ONE,
+            (stretch, stations) -> Math.round(1000 * Station.expectedMm(stations)))
         .asConstraint("cloth expected");
-  }
-
-  private static long micrometres(double mm) {
-    return Math.round(mm * 1000);
   }
 }

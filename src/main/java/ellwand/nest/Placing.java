@@ -1,5 +1,6 @@
 package ellwand.nest;
 
+import ellwand.cloth.Cloth;
 import ellwand.cloth.LaidCloth;
 import ellwand.lay.Lay;
 import ellwand.nest.Found.Placed;
@@ -18,12 +19,16 @@ import java.util.Collection;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 
 /** Places decisions with the kernel, keeps the best that was found and tells of it. */
 final class Placing {
 
   /** What the first layout may take: as good as nothing. */
   private static final Effort FIRST = Effort.ofSteps(1);
+
+  /** How often the place at which the cloth is folded across is moved on. */
+  private static final int GUESSES = 6;
 
   private final Lay lay;
   private final LaidCloth cloth;
@@ -89,13 +94,70 @@ final class Placing {
    * The kernel's first layout of every stretch; quick and legal, so a stop does not cut it short.
    */
   Found construct(Decision decision) {
+    return keep(placed(decision, task -> task.search().flatMap(this::first)));
+  }
+
+  /** The copies one behind the other, which takes no search. */
+  void row(Decision decision) {
+    keep(placed(decision, Row::of));
+  }
+
+  private Found placed(Decision decision, Function<StretchTask, Optional<Layout>> layer) {
     List<Placed> stretches = new ArrayList<>();
+    double fromX = 0;
+    double acrossMm = 0;
     for (int stretch = 0; stretch < cloth.stretches().size(); stretch++) {
-      StretchTask task = StretchTask.of(lay.cloth(), cloth, phases, decision, stretch, noFit);
-      Optional<Layout> layout = task.search().flatMap(this::first);
-      stretches.add(new Placed(task, cloth.lengths(stretch), layout));
+      int lengths = cloth.lengths(stretch);
+      Placed placed =
+          lengths > 1 && !lay.cloth().flaws().isEmpty()
+              ? doubled(decision, stretch, layer)
+              : placed(task(lay.cloth(), decision, stretch, fromX, acrossMm), lengths, layer);
+      stretches.add(placed);
+      fromX += placed.reservedMm();
+      acrossMm = lengths > 1 ? fromX : acrossMm;
     }
-    return keep(new Found(decision, stretches));
+    return new Found(decision, stretches);
+  }
+
+  private static Placed placed(
+      StretchTask task, int lengths, Function<StretchTask, Optional<Layout>> layer) {
+    Optional<Layout> layout = layer.apply(task);
+    return new Placed(task, lengths, layout.map(Layout::length).orElse(0.0), layout);
+  }
+
+  private StretchTask task(
+      Cloth on, Decision decision, int stretch, double fromX, double acrossMm) {
+    return StretchTask.of(on, cloth, phases, decision, stretch, fromX, acrossMm, noFit);
+  }
+
+  /**
+   * Where cloth with flaws lies double end over end, its flaws shift with the place at which it is
+   * folded or cut: so that place is guessed, and moved on until all that is to lie double does.
+   */
+  private Placed doubled(
+      Decision decision, int stretch, Function<StretchTask, Optional<Layout>> layer) {
+    int lengths = cloth.lengths(stretch);
+    Placed whole = placed(task(lay.cloth().whole(), decision, stretch, 0, 0), lengths, layer);
+    if (whole.layout().isEmpty()) {
+      return whole;
+    }
+    double acrossMm = whole.lengthMm();
+    for (int guess = 0; guess < GUESSES; guess++) {
+      StretchTask task = task(lay.cloth(), decision, stretch, 0, acrossMm);
+      Layout layout = layer.apply(task).orElseThrow();
+      if (layout.length() <= acrossMm) {
+        return new Placed(task, lengths, acrossMm, Optional.of(layout));
+      }
+      acrossMm = layout.length();
+    }
+    // So far on no flaw lies among what would lie there without any.
+    acrossMm = whole.lengthMm() + farthestFlawMm();
+    StretchTask task = task(lay.cloth(), decision, stretch, 0, acrossMm);
+    return new Placed(task, lengths, acrossMm, whole.layout());
+  }
+
+  private double farthestFlawMm() {
+    return lay.cloth().flaws().stream().mapToDouble(f -> f.outline().box().maxX()).max().orElse(0);
   }
 
   private Optional<Layout> first(Search search) {
@@ -117,13 +179,57 @@ final class Placing {
     for (int stretch = 0; stretch < start.stretches().size() && !stop.wanted(); stretch++) {
       int seats = start.stretches().get(stretch).task().seats().size();
       if (seats > 0) {
-        now = searchStretch(now, stretch, share * seats / copies);
+        double part = share * seats / copies;
+        if (lay.cloth().flaws().isEmpty()) {
+          now = searchStretch(now, stretch, part, Double.POSITIVE_INFINITY).orElse(now);
+        } else if (cloth.lengths(stretch) == 1) {
+          now = searchStretch(now, stretch, part, Double.POSITIVE_INFINITY).orElse(now);
+          now = drawnUp(now, stretch);
+        } else {
+          now = searchStretch(now, stretch, part / 2, Double.POSITIVE_INFINITY).orElse(now);
+          double most = now.stretches().get(stretch).lengthMm();
+          now = searchStretch(drawnUp(now, stretch), stretch, part / 2, most).orElse(now);
+        }
       }
     }
     return now;
   }
 
-  private Found searchStretch(Found start, int stretch, double share) {
+  /**
+   * The same with no room left behind a stretch. What lies behind it keeps its place on the cloth;
+   * what lies double on cloth that so is folded nearer may come to lie on flaws.
+   */
+  private Found drawnUp(Found found, int stretch) {
+    Placed placed = found.stretches().get(stretch);
+    double spare = placed.reservedMm() - placed.lengthMm();
+    if (!(spare > 0)) {
+      return found;
+    }
+    double acrossMm = 0;
+    double fromX = 0;
+    Found drawn = found;
+    for (int i = 0; i < found.stretches().size(); i++) {
+      Placed old = found.stretches().get(i);
+      int lengths = old.lengths();
+      double reserved = i == stretch ? old.lengthMm() : old.reservedMm();
+      acrossMm = lengths > 1 ? reserved : acrossMm;
+      if (old.layout().isPresent() && i >= stretch) {
+        double shift = i > stretch ? placed.lengths() * spare : 0;
+        Layout layout = old.layout().get().shifted(shift);
+        StretchTask task = task(lay.cloth(), found.decision(), i, fromX, acrossMm);
+        drawn = drawn.with(i, new Placed(task, lengths, reserved + shift, Optional.of(layout)));
+      }
+      fromX += reserved;
+    }
+    return drawn;
+  }
+
+  /**
+   * The best that was found for a stretch; empty if nothing was.
+   *
+   * @param limitMm how long the stretch may get
+   */
+  private Optional<Found> searchStretch(Found start, int stretch, double share, double limitMm) {
     double until = Math.min(1, shareSpent + share);
     Placed placed = start.stretches().get(stretch);
     Optional<Layout> better =
@@ -137,10 +243,16 @@ final class Placing {
                 seed.child(searches++),
                 threads,
                 stop,
-                (layout, evaluations) -> keep(start.with(stretch, layout)))
+                (layout, evaluations) -> {
+                  if (layout.length() <= limitMm) {
+                    keep(start.with(stretch, layout));
+                  }
+                })
             .layout();
     shareSpent = until;
-    return better.map(layout -> keep(start.with(stretch, layout))).orElse(start);
+    return better
+        .filter(layout -> layout.length() <= limitMm)
+        .map(layout -> keep(start.with(stretch, layout)));
   }
 
   /** The part of the effort that is used up, 0 to 1 or a little more. */

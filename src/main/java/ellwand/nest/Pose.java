@@ -17,6 +17,7 @@ import java.util.Set;
 /**
  * One way a request may lie in a band.
  *
+ * @param band where
  * @param motion how the drawn piece is turned and turned over, without shift
  * @param outline its cutting line so turned
  * @param lowY least shift across, mm
@@ -24,6 +25,7 @@ import java.util.Set;
  * @param fixedX the only shift along the stretch, mm, where the fold edge lies across
  */
 record Pose(
+    Band band,
     Motion motion,
     Heading heading,
     Outline outline,
@@ -63,7 +65,7 @@ record Pose(
             Box box = outline.box();
             double low = band.lowY() - box.minY();
             double high = band.highY() - box.maxY();
-            addDistinct(poses, motion, heading, outline, low, high, OptionalDouble.empty());
+            addDistinct(poses, band, motion, heading, outline, low, high, OptionalDouble.empty());
           }
         }
       }
@@ -104,7 +106,7 @@ record Pose(
       if (band.foldEdges().contains(Side.LOW_X) && box.minX() >= foldX - EXACT_MM) {
         double low = band.lowY() - box.minY();
         double high = band.highY() - box.maxY();
-        addDistinct(poses, motion, heading, outline, low, high, OptionalDouble.of(-foldX));
+        addDistinct(poses, band, motion, heading, outline, low, high, OptionalDouble.of(-foldX));
       }
     }
     if (Math.abs(fold.from().y() - fold.to().y()) > LEVEL_MM) {
@@ -116,19 +118,20 @@ record Pose(
         && box.maxY() - foldY <= fits
         && band.foldEdges().contains(Side.LOW_Y)) {
       double shift = band.lowY() - foldY;
-      addDistinct(poses, motion, heading, outline, shift, shift, OptionalDouble.empty());
+      addDistinct(poses, band, motion, heading, outline, shift, shift, OptionalDouble.empty());
     }
     if (box.maxY() <= foldY + EXACT_MM
         && foldY - box.minY() <= fits
         && band.foldEdges().contains(Side.HIGH_Y)) {
       double shift = band.highY() - foldY;
-      addDistinct(poses, motion, heading, outline, shift, shift, OptionalDouble.empty());
+      addDistinct(poses, band, motion, heading, outline, shift, shift, OptionalDouble.empty());
     }
   }
 
   /** Adds a pose that fits and that no earlier one repeats. */
   private static void addDistinct(
       List<Pose> poses,
+      Band band,
       Motion motion,
       Heading heading,
       Outline outline,
@@ -138,7 +141,7 @@ record Pose(
     if (low > high + EXACT_MM) {
       return;
     }
-    Pose pose = new Pose(motion, heading, outline, low, Math.max(low, high), fixedX);
+    Pose pose = new Pose(band, motion, heading, outline, low, Math.max(low, high), fixedX);
     if (poses.stream().noneMatch(pose::repeats)) {
       poses.add(pose);
     }

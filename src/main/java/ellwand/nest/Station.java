@@ -1,38 +1,85 @@
 package ellwand.nest;
 
 import ellwand.cloth.Band;
+import ellwand.lay.Heading;
+import java.util.Collection;
+import java.util.EnumSet;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 
 /**
  * Where on the cloth and in which forms a serving can lie.
  *
  * @param stretch index of the stretch
+ * @param bands of the stretch; in which of them each placement lies is for the search to find out
  * @param requests the placements it makes there
  * @param lengths how many lengths of cloth the stretch takes
  * @param longestMm the length of its longest placement, turned as short as it may be
  */
-record Station(int stretch, Band band, List<Request> requests, int lengths, double longestMm) {
+record Station(
+    int stretch, List<Band> bands, List<Request> requests, int lengths, double longestMm) {
 
   /** Share of a lay that pieces usually fill: "very good" begins here, Vilumsone-Nemes p. 19. */
   private static final double USUAL_FILL = 0.8;
 
   Station {
+    bands = List.copyOf(bands);
     requests = List.copyOf(requests);
   }
 
-  /** What the longest placement takes in cloth, mm. */
-  double longestClothMm() {
-    return lengths * longestMm;
+  /**
+   * Cloth that everything served on one stretch is expected to take, mm: its longest placement at
+   * least, and as much as usually fills the fullest bands, or all of them together.
+   */
+  static double expectedMm(Collection<Station> onStretch) {
+    Map<List<Band>, Double> fills = new HashMap<>();
+    Set<Band> bands = new HashSet<>();
+    double area = 0;
+    double expected = 0;
+    for (Station station : onStretch) {
+      bands.addAll(station.bands);
+      area += station.areaMm2();
+      fills.merge(station.bands, station.areaMm2(), Double::sum);
+      expected = Math.max(expected, station.lengths * station.longestMm);
+    }
+    for (Map.Entry<List<Band>, Double> fill : fills.entrySet()) {
+      expected = Math.max(expected, fill.getValue() / widthMm(fill.getKey()) / USUAL_FILL);
+    }
+    return Math.max(expected, area == 0 ? 0 : area / widthMm(bands) / USUAL_FILL);
   }
 
-  /** What the placements take in cloth when they fill the band as pieces usually do, mm. */
-  double fillMm() {
-    double area = requests.stream().mapToDouble(r -> r.drawn().cutting().area()).sum();
-    return lengths * area / band.widthMm() / USUAL_FILL;
+  /**
+   * What the placements take in cloth one behind the other, mm; infinite where one would have to
+   * stand on a fold edge across, where there is room for few.
+   */
+  double rowMm() {
+    double row = 0;
+    for (Request request : requests) {
+      row +=
+          bands.stream()
+              .flatMap(band -> Pose.of(request, band, EnumSet.allOf(Heading.class)).stream())
+              .filter(pose -> pose.fixedX().isEmpty())
+              .mapToDouble(pose -> pose.outline().box().length())
+              .min()
+              .orElse(Double.POSITIVE_INFINITY);
+    }
+    return lengths * row;
+  }
+
+  /** Of cloth, both plies where they lie end over end. */
+  private double areaMm2() {
+    return lengths * requests.stream().mapToDouble(r -> r.drawn().cutting().area()).sum();
+  }
+
+  private static double widthMm(Collection<Band> bands) {
+    return bands.stream().mapToDouble(Band::widthMm).sum();
   }
 
   @Override
   public String toString() {
-    return requests.get(0).form() + " in " + band.id();
+    return requests.get(0).form() + " in " + bands.stream().map(Band::id).toList();
   }
 }

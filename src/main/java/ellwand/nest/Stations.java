@@ -56,14 +56,23 @@ final class Stations {
   static List<Station> of(List<Wanted> wants, LaidCloth cloth) {
     List<Station> stations = new ArrayList<>();
     for (int stretch = 0; stretch < cloth.stretches().size(); stretch++) {
+      // What may lie alike in several bands is one station, so that it is tried in each of them.
+      Map<List<Request>, List<Band>> bands = new LinkedHashMap<>();
       for (Band band : cloth.stretches().get(stretch)) {
         for (List<Request> requests : requests(wants, band)) {
-          double longest =
-              requests.stream().mapToDouble(r -> shortest(r, band)).max().orElseThrow();
-          if (longest < Double.POSITIVE_INFINITY) {
-            stations.add(new Station(stretch, band, requests, cloth.lengths(stretch), longest));
+          if (longest(requests, List.of(band)) < Double.POSITIVE_INFINITY) {
+            bands.computeIfAbsent(requests, r -> new ArrayList<>()).add(band);
           }
         }
+      }
+      for (Map.Entry<List<Request>, List<Band>> e : bands.entrySet()) {
+        stations.add(
+            new Station(
+                stretch,
+                e.getValue(),
+                e.getKey(),
+                cloth.lengths(stretch),
+                longest(e.getKey(), e.getValue())));
       }
     }
     // The first is where the search begins: within a stretch rather not where a twin is wasted.
@@ -72,13 +81,18 @@ final class Stations {
   }
 
   private static boolean wastesTwin(Station station) {
-    return station.band().plies() == 2
+    return station.bands().stream().allMatch(band -> band.plies() == 2)
         && station.requests().stream()
             .anyMatch(r -> r.form() == Form.WHOLE || r.form() == Form.OPENED);
   }
 
-  private static double shortest(Request request, Band band) {
-    return Pose.of(request, band, EnumSet.allOf(Heading.class)).stream()
+  private static double longest(List<Request> requests, List<Band> bands) {
+    return requests.stream().mapToDouble(r -> shortest(r, bands)).max().orElseThrow();
+  }
+
+  private static double shortest(Request request, List<Band> bands) {
+    return bands.stream()
+        .flatMap(band -> Pose.of(request, band, EnumSet.allOf(Heading.class)).stream())
         .mapToDouble(pose -> pose.outline().box().length())
         .min()
         .orElse(Double.POSITIVE_INFINITY);

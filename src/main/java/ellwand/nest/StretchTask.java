@@ -6,6 +6,7 @@ import ellwand.cloth.Direction;
 import ellwand.cloth.KeepOut;
 import ellwand.cloth.LaidCloth;
 import ellwand.geometry.Box;
+import ellwand.geometry.Motion;
 import ellwand.geometry.Outline;
 import ellwand.geometry.Region;
 import ellwand.lay.Heading;
@@ -29,33 +30,79 @@ import java.util.stream.DoubleStream;
  * What is to be placed on one stretch, in the kernel's terms.
  *
  * @param seats one for each copy
- * @param poses for each request the ways it may lie, in the order of the kernel's forms
- * @param strip the same for the kernel; empty where there is nothing to place
+ * @param ways for each seat the ways it may lie, in the order of the kernel's forms
+ * @param measured whether the cloth has flaws, so that nothing may be shifted along it
+ * @param keepOuts flaws in the stretch, counted along from where it begins
+ * @param gapMm least distance between two copies
+ * @param beforeMm the same from what lies on an earlier stretch, 0 if nothing does
+ * @param strip all this for the kernel; empty where there is nothing to place
  * @param search made ready to place them; empty where there is nothing to place
  */
 record StretchTask(
-    List<Seat> seats, List<List<Pose>> poses, Optional<Strip> strip, Optional<Search> search) {
+    List<Seat> seats,
+    List<List<Way>> ways,
+    boolean measured,
+    List<KeepOut> keepOuts,
+    double gapMm,
+    double beforeMm,
+    Optional<Strip> strip,
+    Optional<Search> search) {
 
-  /** A request and its band. */
-  record Seat(Request request, Band band) {}
+  /** Farther than any table is long, mm. */
+  private static final double FAR_MM = 1e6;
 
+  /** A request and the bands of the stretch in which it may lie. */
+  record Seat(Request request, List<Band> bands) {}
+
+  /**
+   * What a decision has on a stretch.
+   *
+   * @param fromX where the stretch begins on the table, mm; of no account but for flaws
+   * @param acrossMm how far from its cut end the cloth is folded or cut across, mm; likewise
+   */
   static StretchTask of(
-      Cloth cloth, LaidCloth laid, Phases phases, Decision decision, int stretch, NoFit noFit) {
+      Cloth cloth,
+      LaidCloth laid,
+      Phases phases,
+      Decision decision,
+      int stretch,
+      double fromX,
+      double acrossMm,
+      NoFit noFit) {
     List<Seat> seats = new ArrayList<>();
+    boolean follows = false;
     for (Station station : decision.stations()) {
+      follows |= station.stretch() < stretch;
       if (station.stretch() == stretch) {
-        station.requests().forEach(r -> seats.add(new Seat(r, station.band())));
+        station.requests().forEach(r -> seats.add(new Seat(r, station.bands())));
       }
     }
-    Builder builder = new Builder(cloth.gapMm(), stretch > 0);
-    for (Seat seat : seats) {
-      builder.add(ways(cloth, phases, decision, seat));
+    double beforeMm = follows ? cloth.gapMm() : 0;
+    List<List<Way>> ways = new ArrayList<>();
+    seats.forEach(seat -> ways.add(ways(cloth, phases, decision, seat)));
+    List<KeepOut> keepOuts = new ArrayList<>();
+    if (!seats.isEmpty() && !cloth.flaws().isEmpty()) {
+      Motion toStretch = new Motion(false, 0, -fromX, 0);
+      for (Band band : laid.stretches().get(stretch)) {
+        double toX = laid.lengths(stretch) > 1 ? acrossMm : FAR_MM;
+        for (KeepOut k : KeepOut.of(cloth, band, acrossMm, fromX, toX)) {
+          keepOuts.add(new KeepOut(k.zone(), k.flaw(), k.outline().moved(toStretch)));
+        }
+      }
     }
-    if (stretch == 0) {
-      KeepOut.of(cloth, laid).forEach(keepOut -> builder.bar(keepOut.outline()));
-    }
+    Builder builder = new Builder(cloth.gapMm(), beforeMm);
+    ways.forEach(builder::add);
+    keepOuts.forEach(keepOut -> builder.bar(keepOut.outline()));
     Optional<Strip> strip = builder.strip();
-    return new StretchTask(seats, builder.poses, strip, strip.map(s -> new Search(s, noFit)));
+    return new StretchTask(
+        seats,
+        ways,
+        !cloth.flaws().isEmpty(),
+        keepOuts,
+        cloth.gapMm(),
+        beforeMm,
+        strip,
+        strip.map(s -> new Search(s, noFit)));
   }
 
   /** Whether everything has a place with these choices. */
@@ -64,7 +111,7 @@ record StretchTask(
         .allMatch(
             station ->
                 station.requests().stream()
-                    .map(request -> new Seat(request, station.band()))
+                    .map(request -> new Seat(request, station.bands()))
                     .noneMatch(seat -> ways(cloth, phases, decision, seat).isEmpty()));
   }
 
@@ -73,13 +120,17 @@ record StretchTask(
     Request request = seat.request();
     Set<Heading> headings = headings(Lay.direction(cloth, request.wanted().cut()), decision, seat);
     if (cloth.repeat().isEmpty()) {
-      return Pose.of(request, seat.band(), headings, cloth.grainToleranceDegrees()).stream()
+      return seat.bands().stream()
+          .flatMap(band -> Pose.of(request, band, headings, cloth.grainToleranceDegrees()).stream())
           .map(Way::anywhere)
           .toList();
     }
     return headings.stream()
-        .flatMap(heading -> Pose.of(request, seat.band(), EnumSet.of(heading)).stream())
-        .flatMap(pose -> phases.ways(request, pose, seat.band(), decision.phases()).stream())
+        .flatMap(
+            heading ->
+                seat.bands().stream()
+                    .flatMap(band -> Pose.of(request, band, EnumSet.of(heading)).stream()))
+        .flatMap(pose -> phases.ways(request, pose, pose.band(), decision.phases()).stream())
         .toList();
   }
 
@@ -102,20 +153,15 @@ record StretchTask(
     private final Map<Outline, Integer> indices = new HashMap<>();
     private final List<Shape> shapes = new ArrayList<>();
     private final Map<List<Way>, List<Form>> formsOf = new HashMap<>();
-    private final List<List<Pose>> poses = new ArrayList<>();
     private final List<List<Form>> copies = new ArrayList<>();
     private final List<Obstacle> obstacles = new ArrayList<>();
 
-    /**
-     * @param follows whether another stretch lies before this one, to whose pieces the gap applies
-     */
-    Builder(double gapMm, boolean follows) {
+    Builder(double gapMm, double beforeMm) {
       this.gapMm = gapMm;
-      this.beforeMm = follows ? gapMm : 0;
+      this.beforeMm = beforeMm;
     }
 
     void add(List<Way> ways) {
-      poses.add(ways.stream().map(Way::pose).toList());
       copies.add(formsOf.computeIfAbsent(ways, w -> w.stream().map(this::form).toList()));
     }
 

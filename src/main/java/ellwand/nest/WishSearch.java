@@ -273,7 +273,7 @@ final class WishSearch {
 
   /** Larger and larger rectangles among the pieces of the last section. */
   private void spare(int stretch, double until) {
-    List<Band> bands = seats(stretch).stream().map(StretchTask.Seat::band).distinct().toList();
+    List<Band> bands = seats(stretch).stream().flatMap(s -> s.bands().stream()).distinct().toList();
     Strip strip = strip(stretch);
     for (Band band : bands) {
       for (double width : SPARED_WIDTHS) {

@@ -32,46 +32,54 @@ final class KeptOut {
   private static List<Finding> findings(Rule rule, Inspection of) {
     Cloth cloth = of.marker().lay().cloth();
     Optional<LaidCloth> laid = LaidCloth.like(cloth, of.marker().fold(), of.marker().zones());
+    double across = of.marker().acrossMm();
     List<Finding> findings = new ArrayList<>();
     for (Placed p : of.placed()) {
       Optional<Band> band = laid.flatMap(l -> l.band(p.copy().zone()));
       if (p.region().isPresent() && band.isPresent()) {
         for (Ply ply : band.get().layers()) {
-          Outline open = ply.open(p.copy().outline());
-          cloth.flaws().forEach(flaw -> add(findings, rule, p, ply, open, flaw, cloth));
+          Outline open = ply.open(p.copy().outline(), across);
+          for (Flaw flaw : cloth.flawsAllRound()) {
+            taken(open, flaw, cloth)
+                .map(taken -> finding(rule, p, flaw, taken, ply.laid(box(taken), across).box()))
+                .ifPresent(findings::add);
+          }
         }
       }
     }
     return findings;
   }
 
-  private static void add(
-      List<Finding> findings, Rule rule, Placed p, Ply ply, Outline open, Flaw flaw, Cloth cloth) {
+  private static Outline box(Region taken) {
+    return Outline.of(taken.box());
+  }
+
+  /** What of a flaw the unfolded copy takes. */
+  private static Optional<Region> taken(Outline open, Flaw flaw, Cloth cloth) {
     Outline barred = cloth.fromFirstCuttable(flaw.outline());
     if (!barred.box().touches(open.box())) {
-      return;
+      return Optional.empty();
     }
     Region taken = Region.of(open).intersect(Region.of(barred));
     double smaller = Math.min(open.area(), barred.area());
-    if (taken.area() <= Meeting.OVERLAP_SHARE * smaller) {
-      return;
-    }
+    return Optional.of(taken).filter(t -> t.area() > Meeting.OVERLAP_SHARE * smaller);
+  }
+
+  private static Finding finding(Rule rule, Placed p, Flaw flaw, Region taken, Box at) {
     double wide = Math.max(taken.thickness(), Double.MIN_NORMAL);
-    Box at = ply.laid(Outline.of(taken.box())).box();
-    findings.add(
-        new Finding(
-            rule,
-            List.of(p.copy().piece()),
-            Optional.of(at.centre()),
-            wide,
-            unit ->
-                Say.capital(p.name())
-                    + " takes "
-                    + Say.small(wide, unit)
-                    + " of flawed cloth ("
-                    + flaw.name()
-                    + ") "
-                    + Say.near(at.centre(), unit)
-                    + "."));
+    return new Finding(
+        rule,
+        List.of(p.copy().piece()),
+        Optional.of(at.centre()),
+        wide,
+        unit ->
+            Say.capital(p.name())
+                + " takes "
+                + Say.small(wide, unit)
+                + " of flawed cloth ("
+                + flaw.name()
+                + ") "
+                + Say.near(at.centre(), unit)
+                + ".");
   }
 }

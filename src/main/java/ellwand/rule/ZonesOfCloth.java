@@ -89,7 +89,7 @@ final class ZonesOfCloth {
       if (zone.box().minX() < -TOLERANCE_MM) {
         findings.add(finding(rule, unit -> "Zone " + zone.id() + " begins before the cut end."));
       }
-      double beyond = zone.box().maxX() - cloth.lengthMm();
+      double beyond = of.marker().acrossMm() + zone.box().maxX() - cloth.lengthMm();
       if (beyond > TOLERANCE_MM) {
         findings.add(
             finding(

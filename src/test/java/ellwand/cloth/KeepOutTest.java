@@ -6,6 +6,7 @@ import ellwand.geometry.Box;
 import ellwand.geometry.Outline;
 import ellwand.geometry.Point;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
@@ -33,10 +34,31 @@ class KeepOutTest {
   }
 
   private static List<Box> barred(Fold fold, Flaw... flaws) {
-    Cloth cloth = cloth(flaws);
-    return KeepOut.of(cloth, LaidCloth.of(cloth, fold)).stream()
-        .map(k -> k.outline().box())
+    return barred(cloth(flaws), LaidCloth.of(cloth(flaws), fold), 0, 0);
+  }
+
+  /** On a stretch that reaches from the cut end, or from the first stretch, to 10 m. */
+  private static List<Box> barred(Cloth cloth, LaidCloth laid, double acrossMm, int stretch) {
+    return laid.stretches().get(stretch).stream()
+        .flatMap(
+            band ->
+                KeepOut.of(
+                    cloth,
+                    band,
+                    acrossMm,
+                    stretch == 0 ? 0 : acrossMm,
+                    stretch == 0 && acrossMm > 0 ? acrossMm : 10_000)
+                    .stream())
+        .map(k -> rounded(k.outline().box()))
         .toList();
+  }
+
+  private static Box rounded(Box b) {
+    return new Box(round(b.minX()), round(b.minY()), round(b.maxX()), round(b.maxY()));
+  }
+
+  private static double round(double mm) {
+    return Math.round(mm * 1e6) / 1e6;
   }
 
   @Test
@@ -82,9 +104,78 @@ class KeepOutTest {
   }
 
   @Test
-  void clothWithFlawsLiesInOneStretch() {
-    assertEquals(1, LaidCloth.of(cloth(box(0, 0, 1, 1)), Fold.LENGTHWISE).stretches().size());
-    assertEquals(2, LaidCloth.of(cloth(), Fold.LENGTHWISE).stretches().size());
+  void clothWithARepeatLiesInOneStretch() {
+    Cloth striped = cloth().repeating(Repeat.even(50, 0, 0, 0));
+    assertEquals(1, LaidCloth.of(striped, Fold.LENGTHWISE).stretches().size());
+    assertEquals(2, LaidCloth.of(cloth(box(0, 0, 1, 1)), Fold.LENGTHWISE).stretches().size());
+  }
+
+  /** Worked out with a strip of paper: the first 600 mm lie face down on the next. */
+  @Test
+  void foldedAcrossTheFirstLengthLiesFaceDownFromTheFoldOn() {
+    Cloth cloth = cloth(box(100, 210, 150, 260), box(700, 310, 720, 320));
+    LaidCloth laid = LaidCloth.of(cloth, Fold.CROSSWISE);
+    assertEquals(
+        List.of(new Box(450, 200, 500, 250), new Box(100, 300, 120, 310)),
+        barred(cloth, laid, 600, 0));
+    // Behind the double zone lies what is farther than twice 600 mm from the cut end.
+    assertEquals(List.of(), barred(cloth, laid, 600, 1));
+    Cloth farther = cloth(box(1300, 10, 1400, 20));
+    assertEquals(
+        List.of(new Box(700, 0, 800, 10)),
+        barred(farther, LaidCloth.of(farther, Fold.CROSSWISE), 600, 1));
+  }
+
+  /** Cut off and turned round, then over: its left selvedge comes to lie on the right one. */
+  @Test
+  void turnedRoundTheFirstLengthKeepsItsHeadingButNotItsSide() {
+    Cloth cloth = cloth(box(100, 210, 150, 260), box(700, 310, 720, 320));
+    assertEquals(
+        List.of(new Box(100, 750, 150, 800), new Box(100, 300, 120, 310)),
+        barred(cloth, LaidCloth.of(cloth, Fold.TURNED), 600, 0));
+  }
+
+  @Test
+  void eachHalfOfADoubleFoldBarsWhatLiesUnderIt() {
+    // 300 mm are folded over to the left, up to a meeting line; 180 mm from the other side.
+    Cloth cloth = cloth(box(0, 30, 50, 40), box(0, 350, 50, 360), box(0, 1000, 50, 1010));
+    LaidCloth laid = LaidCloth.of(cloth, Fold.DOUBLE, 300);
+    assertEquals(
+        List.of(new Box(0, 270, 50, 280), new Box(0, 40, 50, 50), new Box(0, 320, 50, 330)),
+        barred(cloth, laid, 0, 0));
+  }
+
+  @Test
+  void aTubeIsBarredRoundIt() {
+    Cloth flat =
+        new Cloth(
+            "main",
+            500,
+            0,
+            0,
+            Direction.ONE_WAY,
+            List.of(Fold.TUBULAR),
+            Shrinkage.NONE,
+            0,
+            50,
+            0,
+            "",
+            List.of(box(0, 600, 50, 630), box(100, -20, 150, 10)),
+            Optional.empty(),
+            Optional.empty(),
+            true,
+            0,
+            Map.of(),
+            Wishes.NONE);
+    LaidCloth laid = LaidCloth.of(flat, Fold.TUBULAR);
+    // 100 mm beyond the far fold on the back; over the near fold 10 mm in front, 20 mm behind.
+    assertEquals(
+        List.of(new Box(100, 0, 150, 10), new Box(0, 370, 50, 400), new Box(100, 0, 150, 20)),
+        barred(flat, laid, 0, 0));
+    // Cut open at that fold, the same flaw lies at either side.
+    assertEquals(
+        List.of(new Box(0, 600, 50, 630), new Box(100, 0, 150, 10), new Box(100, 980, 150, 1000)),
+        barred(flat, laid, 0, 1));
   }
 
   @Test

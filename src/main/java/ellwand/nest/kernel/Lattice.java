@@ -16,12 +16,12 @@ public record Lattice(double step, double offset) {
   }
 
   /** The lowest allowed place at or above {@code from}. */
-  double atOrAbove(double from) {
+  public double atOrAbove(double from) {
     return step == 0 ? from : offset + step * Math.ceil((from - offset) / step - 1e-9);
   }
 
   /** The highest allowed place at or below {@code to}. */
-  double atOrBelow(double to) {
+  public double atOrBelow(double to) {
     return step == 0 ? to : offset + step * Math.floor((to - offset) / step + 1e-9);
   }
 }

@@ -23,4 +23,12 @@ public record Layout(List<Pose> poses, double length) {
    * @param y place of the shape's origin
    */
   public record Pose(int form, double x, double y) {}
+
+  /** The same farther along. */
+  public Layout shifted(double mm) {
+    return mm == 0
+        ? this
+        : new Layout(
+            poses.stream().map(p -> new Pose(p.form(), p.x() + mm, p.y())).toList(), length + mm);
+  }
 }
