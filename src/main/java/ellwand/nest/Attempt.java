@@ -6,6 +6,7 @@ import ellwand.lay.Lay;
 import ellwand.lay.Marker;
 import ellwand.nest.kernel.NoFit;
 import ellwand.rule.Check;
+import ellwand.units.Unit;
 import ellwand.work.Effort;
 import ellwand.work.Progress;
 import ellwand.work.Seed;
@@ -83,7 +84,13 @@ final class Attempt {
     return placing.betterAndBetter().stream()
         .filter(found -> Check.of(found.marker(endless, cloth, search)).isEmpty())
         .findFirst()
-        .orElseThrow(() -> new IllegalStateException("no marker found passes the check"));
+        .orElseThrow(
+            () ->
+                new IllegalStateException(
+                    "no marker found passes the check: "
+                        + Check.of(placing.best().marker(endless, cloth, search))
+                            .get(0)
+                            .sentence(Unit.MM)));
   }
 
   /** The marker that serves the cutter's wishes best for what they may cost. */

@@ -23,6 +23,7 @@ import ellwand.work.Progress;
 import ellwand.work.Seed;
 import ellwand.work.Stop;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -35,11 +36,15 @@ class FlawedClothTest {
 
   private static final double WIDTH_MM = 900;
 
+  /** Plies for an order are not spread face to face over flaws. */
+  private static final List<Fold> FOLDS =
+      Arrays.stream(Fold.values()).filter(f -> f != Fold.FACE_TO_FACE).toList();
+
   /** Every marker keeps every rule, and is no longer than the copies one after another. */
   @Property(tries = 40)
   void everyMarkerIsLegalAndNoLongerThanOneAfterAnother(@ForAll long seed) {
     Random random = new Random(seed);
-    Fold fold = Fold.values()[random.nextInt(Fold.values().length)];
+    Fold fold = FOLDS.get(random.nextInt(FOLDS.size()));
     List<Wanted> wanted = new ArrayList<>();
     for (int i = 0; i < 2 + random.nextInt(4); i++) {
       wanted.addAll(Trial.wanted(piece(random, i), "110", 1));
