@@ -13,10 +13,12 @@ public final class MarkerDrawing {
   private static final double LARGE_PRINT = 2.5;
 
   private final MarkerSheet sheet;
+  private final MarkerSheet unbroken;
   private final Fit fit;
 
-  private MarkerDrawing(MarkerSheet sheet) {
+  private MarkerDrawing(MarkerSheet sheet, MarkerSheet unbroken) {
     this.sheet = sheet;
+    this.unbroken = unbroken;
     this.fit = fit(sheet, 0);
   }
 
@@ -25,7 +27,8 @@ public final class MarkerDrawing {
    * @param unit for rulers and figures
    */
   public static MarkerDrawing of(Marker marker, Figures figures, Unit unit) {
-    return new MarkerDrawing(new MarkerSheet(marker, figures, unit));
+    return new MarkerDrawing(
+        new MarkerSheet(marker, figures, unit), new MarkerSheet(marker, figures, unit, 1));
   }
 
   /**
@@ -67,7 +70,7 @@ public final class MarkerDrawing {
   }
 
   /**
-   * One page as large as it must be.
+   * One page as large as it must be, the picture in one row however long.
    *
    * @param scale mm of cloth for one mm of paper; 1 is full size
    */
@@ -76,8 +79,8 @@ public final class MarkerDrawing {
       throw new IllegalArgumentException("a scale must be above 0, not " + scale);
     }
     Reading reading = new Reading(scale < fit.scale() / LARGE_PRINT ? scale * LARGE_PRINT : scale);
-    double width = Math.max(sheet.pictureWidthMm(reading), reading.mm(Paper.A4.innerWidthMm()));
-    Drawing drawing = sheet.drawing(width, reading, scale);
+    double width = Math.max(unbroken.pictureWidthMm(reading), reading.mm(Paper.A4.innerWidthMm()));
+    Drawing drawing = unbroken.drawing(width, reading, scale);
     return PdfWriter.onePage(drawing, scale);
   }
 }

@@ -40,6 +40,11 @@ final class MarkerPicture {
     return surround.box();
   }
 
+  /** The cloth alone. */
+  Box cloth() {
+    return cloth.cloth().box();
+  }
+
   List<Item> items() {
     List<Item> items = new ArrayList<>();
     items.add(cloth.item());

@@ -27,7 +27,17 @@ final class MarkerSheet {
   private final List<Laid> laid;
   private final Palette palette;
 
+  private final int rows;
+
   MarkerSheet(Marker marker, Figures figures, Unit unit) {
+    this(marker, figures, unit, suitingRows(marker));
+  }
+
+  /**
+   * @param rows into which the picture is broken; 1 for a full-size print
+   */
+  MarkerSheet(Marker marker, Figures figures, Unit unit, int rows) {
+    this.rows = rows;
     this.marker = marker;
     this.figures = figures;
     this.shown = new Shown(unit);
@@ -47,13 +57,13 @@ final class MarkerSheet {
   /** How wide and high the sheet is at the least, in mm drawn. */
   double heightMm(double widthMm, Reading reading) {
     return head(widthMm, reading).heightMm()
-        + picture(reading).box().width()
+        + rows(reading).box().width()
         + foot(widthMm, reading).heightMm()
         + 2 * reading.mm(GAP);
   }
 
   double pictureWidthMm(Reading reading) {
-    return picture(reading).box().length();
+    return rows(reading).box().length();
   }
 
   /**
@@ -64,7 +74,8 @@ final class MarkerSheet {
    */
   Drawing drawing(double widthMm, Reading reading, double scale) {
     MarkerPicture picture = picture(reading);
-    Box box = picture.box();
+    Rows broken = rows(reading);
+    Box box = broken.box();
     double left = box.centre().x() - widthMm / 2;
     Block head = head(widthMm, reading, scale);
     Block foot = foot(widthMm, reading);
@@ -72,12 +83,22 @@ final class MarkerSheet {
     double top = box.maxY() + gap + head.heightMm();
     double bottom = box.minY() - gap - foot.heightMm();
     List<Item> items = new ArrayList<>(head.items(new Point(left, top)));
-    items.addAll(picture.items());
+    items.addAll(broken.items(picture.items(), picture.cloth()));
     items.addAll(foot.items(new Point(left, box.minY() - gap)));
     return new Drawing(
         marker.lay().style() + ", " + marker.lay().cloth().name(),
         new Box(left, bottom, left + widthMm, top),
         items);
+  }
+
+  private static int suitingRows(Marker marker) {
+    Box cloth = new ShownCloth(marker).box();
+    return Rows.suiting(cloth.length(), cloth.width());
+  }
+
+  private Rows rows(Reading reading) {
+    MarkerPicture picture = picture(reading);
+    return new Rows(rows, picture.box(), picture.cloth().maxX(), reading);
   }
 
   private MarkerPicture picture(Reading reading) {
