@@ -12,7 +12,8 @@ import java.util.Optional;
  * without them. Field names are those of {@code figures.json}; lengths in mm.
  *
  * @param asked as in a job file; none if the shortest marker is the one to cut
- * @param priceMm cloth length that the wishes take
+ * @param priceMm cloth length that the wishes take; below 0 where the search for them came upon a
+ *     shorter marker
  * @param priceToBuyMm length to buy that they take: often none, since shops sell in steps
  * @param price of that; 0 if the price is unknown
  * @param clothLengthWithoutMm of the shortest marker

@@ -12,7 +12,8 @@ import java.util.Locale;
 /** What became of the cutter's wishes, for people. */
 public final class WishText {
 
-  private static final double NOTHING_MM = 0.05;
+  private static final double NOTHING_MM = 1e-6;
+  private static final double LEAST_SHOWN_MM = 0.5;
 
   private final Unit unit;
 
@@ -74,7 +75,7 @@ public final class WishText {
       return "none, as short as without";
     }
     String cloth =
-        length(served.priceMm())
+        (served.priceMm() < LEAST_SHOWN_MM ? "a hair" : length(served.priceMm()))
             + " of cloth ("
             + String.format(
                 Locale.ROOT, "%.1f %%", 100 * served.priceMm() / served.clothLengthWithoutMm())

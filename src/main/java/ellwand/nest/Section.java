@@ -1,7 +1,10 @@
 package ellwand.nest;
 
+import ellwand.cloth.Band;
+import ellwand.geometry.Box;
 import ellwand.nest.kernel.Form;
 import ellwand.nest.kernel.Layout;
+import ellwand.nest.kernel.Search;
 import ellwand.nest.kernel.Strip;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -28,8 +31,28 @@ record Section(
    * @param highY of that band
    * @param lengthMm along the cloth
    * @param widthMm across it, no more than the band is wide
+   * @param x where the search for its place begins
+   * @param y where the search for its place begins
    */
-  record Spared(double lowY, double highY, double lengthMm, double widthMm) {}
+  record Spared(double lowY, double highY, double lengthMm, double widthMm, double x, double y) {
+
+    /** A free rectangle made larger about its middle, as far as its band and section have room. */
+    static Spared grown(
+        Box free, Band band, double gapMm, double longer, double wider, double sectionMm) {
+      // Copies carry half the gap about them.
+      double length = Math.min(sectionMm, Math.max(1, free.length() - gapMm) * longer);
+      double width = Math.min(band.widthMm(), Math.max(1, free.width() - gapMm) * wider);
+      double x = free.centre().x() - length / 2;
+      double y = free.centre().y() - width / 2;
+      return new Spared(
+          band.lowY(),
+          band.highY(),
+          length,
+          width,
+          Math.max(0, Math.min(sectionMm - length, x)),
+          Math.max(band.lowY(), Math.min(band.highY() - width, y)));
+    }
+  }
 
   Section {
     seats = List.copyOf(seats);
@@ -96,14 +119,14 @@ record Section(
   }
 
   /** What is asked of a section of these copies alone, which begins as they lie. */
-  SectionLayer.Asked part(Strip strip, List<Integer> numbers) {
-    double from = numbers.stream().mapToDouble(i -> beginMm(strip, i)).min().orElseThrow();
+  SectionLayer.Asked part(Search whole, List<Integer> numbers) {
+    double from = numbers.stream().mapToDouble(i -> beginMm(whole.strip(), i)).min().orElseThrow();
     List<Layout.Pose> moved =
         numbers.stream()
             .map(poses::get)
             .map(p -> new Layout.Pose(p.form(), p.x() - from, p.y()))
             .toList();
-    return SectionLayer.Asked.plain(strip, seats(numbers), moved);
+    return SectionLayer.Asked.plain(whole, seats(numbers), moved);
   }
 
   private Form form(Strip strip, int i) {

@@ -35,21 +35,25 @@ final class SectionLayer {
   /**
    * What is asked of a section.
    *
-   * @param strip of the whole stretch
+   * @param whole the search on the whole stretch
    * @param seats the copies to lay
    * @param poses where to begin, one for each; empty to begin anew
    * @param spared a rectangle to keep free
    * @param offEnd how far small copies keep off its ends
    */
   record Asked(
-      Strip strip,
+      Search whole,
       List<Integer> seats,
       List<Layout.Pose> poses,
       Optional<Spared> spared,
       OffEnd offEnd) {
 
-    static Asked plain(Strip strip, List<Integer> seats, List<Layout.Pose> poses) {
-      return new Asked(strip, seats, poses, Optional.empty(), OffEnd.NONE);
+    static Asked plain(Search whole, List<Integer> seats, List<Layout.Pose> poses) {
+      return new Asked(whole, seats, poses, Optional.empty(), OffEnd.NONE);
+    }
+
+    private Strip strip() {
+      return whole.strip();
     }
   }
 
@@ -76,16 +80,17 @@ final class SectionLayer {
   record Laid(Section section, long evaluations) {}
 
   /** A length that no section of these copies can go below, mm. */
-  static double leastMm(Strip strip, List<Integer> seats) {
-    return part(Asked.plain(strip, seats, List.of())).leastLength();
+  static double leastMm(Search whole, List<Integer> seats) {
+    return part(Asked.plain(whole, seats, List.of())).leastLength();
   }
 
   Laid lay(Asked asked, Effort effort) {
     Strip part = part(asked);
     Optional<Layout> start =
         asked.poses().isEmpty() ? Optional.empty() : Optional.of(start(asked, part));
-    Outcome outcome =
-        new Search(part, noFit).run(start, effort, seed.child(searches++), 1, stop, Listener.NONE);
+    Search search =
+        asked.spared().isPresent() ? new Search(part, noFit) : new Search(part, asked.whole());
+    Outcome outcome = search.run(start, effort, seed.child(searches++), 1, stop, Listener.NONE);
     List<Layout.Pose> poses =
         outcome.layout().orElseThrow().poses().subList(0, asked.seats().size());
     double length = 0;
@@ -136,7 +141,7 @@ final class SectionLayer {
         form.alongY());
   }
 
-  /** Where to begin: no copy before the section, what is spared behind all others. */
+  /** Where to begin: no copy before the section, though some may overlap. */
   private static Layout start(Asked asked, Strip part) {
     List<Layout.Pose> poses = new ArrayList<>();
     double end = 0;
@@ -149,8 +154,8 @@ final class SectionLayer {
     }
     if (asked.spared().isPresent()) {
       Spared spared = asked.spared().get();
-      poses.add(new Layout.Pose(0, end, spared.lowY()));
-      end += spared.lengthMm();
+      poses.add(new Layout.Pose(0, spared.x(), spared.y()));
+      end = Math.max(end, spared.x() + spared.lengthMm());
     }
     return new Layout(poses, end);
   }

@@ -2,6 +2,7 @@ package ellwand.nest;
 
 import ellwand.cloth.Band;
 import ellwand.cloth.Wish;
+import ellwand.geometry.Box;
 import ellwand.nest.Found.Placed;
 import ellwand.nest.Section.Spared;
 import ellwand.nest.SectionLayer.Asked;
@@ -36,10 +37,18 @@ final class WishSearch {
   /** Distances from the ends that are tried for small pieces, as shares of what is enough. */
   private static final double[] OFF_END = {1, 0.6, 0.3};
 
-  /** Widths tried for a left-over, as shares of its band, and how its area grows each time. */
-  private static final double[] SPARED_WIDTHS = {0.35, 0.5, 0.7, 0.25};
-
-  private static final double SPARED_GROWS = 1.3;
+  /** How a left-over is made longer and wider, the boldest first. */
+  private static final double[][] GROWN = {
+    {1.25, 1.25},
+    {1.3, 1},
+    {1, 1.3},
+    {1.1, 1.1},
+    {1.12, 1},
+    {1, 1.12},
+    {1.04, 1.04},
+    {2, 0.6},
+    {0.6, 2}
+  };
 
   private final double gapMm;
   private final List<Wish> asked;
@@ -94,17 +103,19 @@ final class WishSearch {
     }
     if (asked.contains(Wish.ONE_LEFT_OVER)) {
       until = asked.contains(Wish.SMALL_OFF_END) ? (1 + spent()) / 2 : 1;
-      for (int stretch : List.copyOf(sections.keySet())) {
-        spare(stretch, until);
-      }
+      spare(until);
     }
     if (asked.contains(Wish.SMALL_OFF_END)) {
       offEnd();
     }
   }
 
+  private Search whole(int stretch) {
+    return pleasing.best().stretches().get(stretch).task().search().orElseThrow();
+  }
+
   private Strip strip(int stretch) {
-    return pleasing.best().stretches().get(stretch).task().strip().orElseThrow();
+    return whole(stretch).strip();
   }
 
   private List<StretchTask.Seat> seats(int stretch) {
@@ -191,7 +202,7 @@ final class WishSearch {
       Section alike = laid.get(key);
       if (alike == null) {
         double share = spent() + (until - spent()) / (distinct - laid.size());
-        alike = lay(Asked.plain(strip, group, List.of()), share);
+        alike = lay(Asked.plain(whole(stretch), group, List.of()), share);
         laid.put(key, alike);
       }
       sections.add(alike.with(group));
@@ -238,13 +249,13 @@ final class WishSearch {
       List<Integer> low = order.subList(0, sizes.get(k));
       List<Integer> high = order.subList(sizes.get(k), order.size());
       double least =
-          SectionLayer.leastMm(strip, section.seats(low))
-              + SectionLayer.leastMm(strip, section.seats(high));
+          SectionLayer.leastMm(whole(stretch), section.seats(low))
+              + SectionLayer.leastMm(whole(stretch), section.seats(high));
       if (!affords(stretch, others + least)) {
         continue;
       }
-      Section first = lay(section.part(strip, low), spent() + (share - spent()) / 2);
-      Section second = lay(section.part(strip, high), share);
+      Section first = lay(section.part(whole(stretch), low), spent() + (share - spent()) / 2);
+      Section second = lay(section.part(whole(stretch), high), share);
       List<Section> changed = new ArrayList<>(now);
       int at = changed.indexOf(section);
       changed.set(at, first);
@@ -271,31 +282,53 @@ final class WishSearch {
     return Math.max(0, reached - begin);
   }
 
-  /** Larger and larger rectangles among the pieces of the last section. */
-  private void spare(int stretch, double until) {
-    List<Band> bands = seats(stretch).stream().flatMap(s -> s.bands().stream()).distinct().toList();
-    Strip strip = strip(stretch);
-    for (Band band : bands) {
-      for (double width : SPARED_WIDTHS) {
-        double share = spent() + (until - spent()) / SPARED_WIDTHS.length;
-        double length = 0.08 * pleasing.longestMm() / (band.plies() * band.plies());
-        boolean fits = true;
-        while (fits && goesOn(share)) {
-          List<Section> now = sections.get(stretch);
-          Section last = now.get(now.size() - 1);
-          Spared spared = new Spared(band.lowY(), band.highY(), length, width * band.widthMm());
-          Section laid =
-              lay(
-                  new Asked(strip, last.seats(), last.poses(), Optional.of(spared), OffEnd.NONE),
-                  spent() + (share - spent()) / 3);
-          List<Section> changed = new ArrayList<>(now);
-          changed.set(now.size() - 1, laid);
-          fits = affords(stretch, lengthMm(stretch, changed));
-          offer(stretch, changed);
-          length *= SPARED_GROWS;
-        }
+  /**
+   * Makes the largest rectangle that is free now larger: a little wider or longer, pieces in its
+   * way are pushed aside, and on from there.
+   */
+  private void spare(double until) {
+    boolean better = true;
+    while (better && goesOn(until)) {
+      better = false;
+      for (int k = 0; k < GROWN.length && !better && goesOn(until); k++) {
+        double share = spent() + (until - spent()) / (GROWN.length - k);
+        better = spare(GROWN[k][0], GROWN[k][1], share);
       }
     }
+  }
+
+  private boolean spare(double longer, double wider, double until) {
+    Optional<FreePlace> found = FreePlace.largest(pleasing.marker());
+    if (found.isEmpty()) {
+      return false;
+    }
+    double stretchX = 0;
+    for (int stretch : sections.keySet()) {
+      List<Section> now = sections.get(stretch);
+      double fromX = stretchX;
+      for (int i = 0; i < now.size(); i++) {
+        Section section = now.get(i);
+        Optional<Band> band =
+            section.seats().stream()
+                .flatMap(seat -> seats(stretch).get(seat).bands().stream())
+                .filter(b -> b.id().equals(found.get().zone()))
+                .findFirst();
+        Box box = found.get().box().shifted(-fromX, 0);
+        if (band.isPresent() && box.centre().x() >= 0 && box.centre().x() <= section.lengthMm()) {
+          Spared spared = Spared.grown(box, band.get(), gapMm, longer, wider, section.lengthMm());
+          List<Section> changed = new ArrayList<>(now);
+          Search whole = whole(stretch);
+          OffEnd free = OffEnd.NONE;
+          Asked asked =
+              new Asked(whole, section.seats(), section.poses(), Optional.of(spared), free);
+          changed.set(i, lay(asked, until));
+          return offer(stretch, changed);
+        }
+        fromX += section.lengthMm() + gapMm(stretch);
+      }
+      stretchX += pleasing.best().stretches().get(stretch).reservedMm();
+    }
+    return false;
   }
 
   /** Lays the first and the last section anew with their small pieces off the ends. */
@@ -340,7 +373,7 @@ final class WishSearch {
   private Section ends(int stretch, Section section, double lowMm, double highMm, double until) {
     OffEnd off = new OffEnd(small(stretch), lowMm, highMm);
     return lay(
-        new Asked(strip(stretch), section.seats(), section.poses(), section.spared(), off), until);
+        new Asked(whole(stretch), section.seats(), section.poses(), section.spared(), off), until);
   }
 
   private List<Boolean> small(int stretch) {

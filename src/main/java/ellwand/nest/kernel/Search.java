@@ -43,6 +43,28 @@ public final class Search {
   }
 
   /**
+   * Takes what was prepared over from another search.
+   *
+   * @param strip what to lay
+   * @param like a search on a strip with the same shapes, whatever copies it has
+   * @throws IllegalArgumentException if the shapes differ
+   */
+  public Search(Strip strip, Search like) {
+    if (!strip.shapes().equals(like.strip.shapes())) {
+      throw new IllegalArgumentException("what was prepared is for other shapes");
+    }
+    this.strip = strip;
+    exact = new Plan(strip, like.exact.outlines);
+    plan = like.plan == like.exact ? exact : new Plan(strip, like.plan.outlines);
+    tiling = Optional.empty();
+  }
+
+  /** What it lays. */
+  public Strip strip() {
+    return strip;
+  }
+
+  /**
    * Searches until the effort is used up, the stop is asked for, or no shorter layout can be.
    *
    * <p>An effort in steps is shared evenly by the threads; a step is 1,000 pose evaluations. The

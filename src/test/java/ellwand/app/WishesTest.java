@@ -1,0 +1,171 @@
+package ellwand.app;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import ellwand.cloth.Cloth;
+import ellwand.cloth.Direction;
+import ellwand.cloth.Flaw;
+import ellwand.cloth.Fold;
+import ellwand.cloth.Wish;
+import ellwand.cloth.Wishes;
+import ellwand.cutting.CutPiece;
+import ellwand.figures.Figures;
+import ellwand.figures.Served;
+import ellwand.file.Job;
+import ellwand.file.JobReader;
+import ellwand.geometry.Point;
+import ellwand.lay.Lay;
+import ellwand.lay.Marker;
+import ellwand.lay.Wanted;
+import ellwand.nest.Nester;
+import ellwand.nest.Tried;
+import ellwand.rule.Check;
+import ellwand.rule.Rules;
+import ellwand.rule.Trial;
+import ellwand.units.Unit;
+import ellwand.work.Effort;
+import ellwand.work.Progress;
+import ellwand.work.Seed;
+import ellwand.work.Stop;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Random;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.ShrinkingMode;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** Wishes are served, at a price that is stated truly, and never against a hard rule. */
+class WishesTest {
+
+  private static final Effort SHORT = Effort.ofSteps(400);
+
+  @TempDir private Path folder;
+
+  private static Tried nest(Lay lay, Effort effort) {
+    return Nester.nest(
+            lay, lay.cloth().possibleFolds(), effort, new Seed(1), 1, new Stop(), Progress.NONE)
+        .stream()
+        .filter(t -> t.pleasing().isPresent() || lay.cloth().possibleFolds().size() == 1)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static Lay wishing(Lay lay, List<Wish> asked) {
+    Cloth cloth = lay.cloth().wishing(new Wishes(asked, Wishes.USUAL_PRICE));
+    return new Lay(lay.style(), cloth, lay.wanted(), lay.matches());
+  }
+
+  private static void assertImproves(Lay lay, Wish wish) {
+    Tried tried = nest(wishing(lay, List.of(wish)), SHORT);
+    Marker without = tried.marker().orElseThrow();
+    Marker with = tried.pleasing().orElseThrow();
+    assertEquals(List.of(), Check.of(with));
+    double before = Rules.amount(wish, without);
+    double after = Rules.amount(wish, with);
+    assertTrue(after < 0.99 * before, wish + ": " + before + " to " + after);
+    assertTrue(
+        with.clothLengthMm() <= with.lay().cloth().wishes().longestMm(without.clothLengthMm()),
+        with.clothLengthMm() + " instead of " + without.clothLengthMm());
+  }
+
+  @ParameterizedTest
+  @EnumSource(Wish.class)
+  void eachIsServedOnTrousersInCorduroy(Wish wish) {
+    Job job = JobReader.read(Path.of("sample-markers/mill-trousers/job.yaml"));
+    Cloth cloth = job.cloths().get(0).lying(List.of(Fold.OPEN));
+    assertImproves(Lays.of(job, cloth), wish);
+  }
+
+  @ParameterizedTest
+  @EnumSource(Wish.class)
+  void eachIsServedOnARandomStyle(Wish wish) {
+    assertImproves(random(6, 2), wish);
+  }
+
+  /** A style of a few pieces, large and small, in several garments. */
+  private static Lay random(long seed, int garments) {
+    Random random = new Random(seed);
+    List<CutPiece> pieces = new ArrayList<>();
+    pieces.add(Trial.sloped("front", "pair", 300 + random.nextInt(200), 150 + random.nextInt(100)));
+    pieces.add(Trial.rectangle("back", "1", 300 + random.nextInt(200), 200 + random.nextInt(150)));
+    pieces.add(Trial.sloped("facing", "1", 200 + random.nextInt(200), 60 + random.nextInt(60)));
+    pieces.add(Trial.rectangle("tab", "2", 60 + random.nextInt(40), 40 + random.nextInt(40)));
+    List<Wanted> wanted = new ArrayList<>();
+    for (int garment = 1; garment <= garments; garment++) {
+      for (CutPiece piece : pieces) {
+        wanted.addAll(Trial.wanted(piece, "110", garment));
+      }
+    }
+    Fold fold = seed % 2 == 0 ? Fold.LENGTHWISE : Fold.OPEN;
+    Direction direction = Direction.values()[random.nextInt(3)];
+    return new Lay("smock", Trial.cloth(900, random.nextInt(3) * 2, direction, fold), wanted);
+  }
+
+  @Property(tries = 8, shrinking = ShrinkingMode.OFF)
+  void noWishBreaksAHardRule(@ForAll long seed) {
+    Random random = new Random(seed);
+    Lay lay = random(seed, 1 + random.nextInt(3));
+    if (random.nextInt(3) == 0) {
+      Flaw hole = Flaw.round("hole", new Point(random.nextInt(600), random.nextInt(900)), 20);
+      lay = new Lay(lay.style(), lay.cloth().flawed(List.of(hole)), lay.wanted());
+    }
+    List<Wish> asked = Arrays.stream(Wish.values()).filter(w -> random.nextBoolean()).toList();
+    Tried tried = nest(wishing(lay, asked), Effort.ofSteps(60));
+    Marker without = tried.marker().orElseThrow();
+    assertEquals(asked.isEmpty(), tried.pleasing().isEmpty());
+    tried
+        .pleasing()
+        .ifPresent(
+            with -> {
+              assertEquals(List.of(), Check.of(with));
+              for (Wish wish : asked) {
+                double before = Rules.amount(wish, without);
+                double after = Rules.amount(wish, with);
+                assertTrue(after <= before * (1 + 1e-9), wish + ": " + before + " to " + after);
+              }
+              assertTrue(
+                  with.clothLengthMm()
+                      <= with.lay().cloth().wishes().longestMm(without.clothLengthMm()) + 1e-6);
+            });
+  }
+
+  @Test
+  void thePriceIsWhatTheSameJobTakesLessWithoutWishes() throws IOException {
+    Figures without = figures("");
+    Figures with = figures("    wishes: [straight cuts]\n    wish-price: 10 cm\n");
+    Served served = with.wishes();
+    assertEquals(List.of("straight cuts"), served.asked());
+    assertEquals(without.clothLengthMm(), served.clothLengthWithoutMm());
+    assertEquals(without.handling(), served.without());
+    assertTrue(served.priceMm() > 0 && served.priceMm() <= 100, "" + served.priceMm());
+    assertEquals(with.clothLengthMm() - without.clothLengthMm(), served.priceMm(), 1e-9);
+    assertEquals(with.lengthToBuyMm() - without.lengthToBuyMm(), served.priceToBuyMm(), 1e-9);
+    assertEquals(with.cost() - without.cost(), served.price(), 1e-9);
+    assertTrue(with.handling().straightCuts() > without.handling().straightCuts());
+    assertEquals(List.of(), without.wishes().asked());
+    assertEquals(0, without.wishes().priceMm());
+  }
+
+  private Figures figures(String wishes) throws IOException {
+    String trousers = Files.readString(Path.of("sample-markers/mill-trousers/job.yaml"));
+    Path path =
+        Files.writeString(
+            folder.resolve("job.yaml"),
+            trousers
+                .replace("cloths:\n  corduroy:\n", "cloths:\n  corduroy:\n" + wishes)
+                .replaceAll("shop-step: 10", "shop-step: 1"));
+    SearchOptions options = new SearchOptions(SHORT, new Seed(1), 1);
+    LayRun.Made made =
+        LayRun.make(JobReader.read(path), Unit.CM, options, new Stop(), Progress.NONE);
+    return made.figures().cloths().get(0);
+  }
+}
