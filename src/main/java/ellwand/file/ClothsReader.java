@@ -162,7 +162,12 @@ final class ClothsReader {
         .orElseThrow(
             () ->
                 new IllegalArgumentException(
-                    "cloth cannot lie '" + words + "': use " + String.join(", ", known) + ", any"));
+                    "cloth cannot lie '"
+                        + words
+                        + "': "
+                        + Spelling.nearest(words, known)
+                            .map(near -> "perhaps " + near + " is meant")
+                            .orElse("use " + String.join(", ", known) + ", any")));
   }
 
   private static Shrinkage shrinkage(Spot spot) {

@@ -60,9 +60,11 @@ final class ShapeWords {
   private static Problem unknown(String key, String entry, List<String> known) {
     return Problem.of(
         entry + " has no entry called " + key + ":",
-        Spelling.nearest(key, known)
-            .map(k -> "Perhaps " + k + ": is meant")
-            .orElse("Use " + String.join(", ", known)));
+        !key.isEmpty() && Character.isDigit(key.charAt(0))
+            ? "If it belongs to the number before it, write a point and no comma: 0.5 m"
+            : Spelling.nearest(key, known)
+                .map(k -> "Perhaps " + k + ": is meant")
+                .orElse("Use " + String.join(", ", known)));
   }
 
   private static Problem count(ValidationMessage message, String entry) {
