@@ -13,6 +13,11 @@ import java.util.stream.Collectors;
 /** The figures of a cut order as plain text for people. */
 public final class OrderText {
 
+  /** Differences below are not told. */
+  private static final double LEAST_MM = 5;
+
+  private static final double LEAST_MONEY = 0.005;
+
   private final OrderFigures figures;
   private final Unit unit;
 
@@ -104,30 +109,43 @@ public final class OrderText {
     int lays = plain.lays() - total.lays();
     double saved = plain.clothMm() - total.clothMm();
     double money = plain.cost() - total.cost();
-    String sentence =
-        "One size a lay would take %s and %s of cloth%s; this plan takes %s %s, %s %s cloth%s"
-            .formatted(
-                counted(plain.lays(), "lay"),
-                cloth(plain.clothMm()),
-                money(plain.cost(), ", "),
-                counted(Math.abs(lays), "lay"),
-                lays < 0 ? "more" : "fewer",
-                cloth(Math.abs(saved)),
-                saved < 0 ? "more" : "less",
-                money == 0
-                    ? ""
-                    : money(Math.abs(money), " and ") + (money < 0 ? " more" : " less"));
-    return sentence + (of.improved().isPresent() ? " (its markers estimated)." : ".");
+    List<String> differences = new ArrayList<>();
+    if (lays != 0) {
+      differences.add(counted(Math.abs(lays), "lay") + (lays < 0 ? " more" : " fewer"));
+    }
+    if (Math.abs(saved) >= LEAST_MM) {
+      differences.add(cloth(Math.abs(saved)) + (saved < 0 ? " more" : " less") + " cloth");
+    }
+    if (Math.abs(money) >= LEAST_MONEY) {
+      differences.add(money(Math.abs(money), "") + (money < 0 ? " more" : " less"));
+    }
+    return "One size a lay would take %s and %s of cloth%s; this plan takes %s%s."
+        .formatted(
+            counted(plain.lays(), "lay"),
+            cloth(plain.clothMm()),
+            money(plain.cost(), ", "),
+            differences.isEmpty() ? "the same" : inWords(differences),
+            of.improved().isPresent() ? " (for markers that were only estimated)" : "");
+  }
+
+  private static String inWords(List<String> parts) {
+    int last = parts.size() - 1;
+    return last == 0
+        ? parts.get(0)
+        : String.join(", ", parts.subList(0, last)) + " and " + parts.get(last);
   }
 
   private List<String> improved(Improved i) {
     List<String> sentences = new ArrayList<>();
+    double off = 100 * Math.abs(i.offBy());
     sentences.add(
         String.format(
             Locale.ROOT,
-            "Estimated marker lengths were %.1f %% too %s (%s made, %s).",
-            100 * Math.abs(i.offBy()),
-            i.offBy() > 0 ? "long" : "short",
+            "Estimated marker lengths were %s (%s made, %s).",
+            off < 0.05
+                ? "right"
+                : String.format(
+                    Locale.ROOT, "%.1f %% too %s", off, i.offBy() > 0 ? "long" : "short"),
             counted(i.markersMade(), "marker"),
             counted(i.plans(), "plan")));
     Sum before = i.estimatedTrue();

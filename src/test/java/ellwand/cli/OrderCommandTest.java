@@ -173,6 +173,162 @@ class OrderCommandTest {
     assertTrue(words(out.resolve("bundle-labels.pdf")).contains("plies 1 to"));
   }
 
+  private static final String BIBS =
+      """
+      ellwand: 1
+      unit: cm
+      style:
+        name: Bib
+        size: M
+        allowance: 0
+        pieces:
+          side: {cut: {felt: pair}, outline: [[0, 0], [30, 0], [30, 40], [0, 35]]}
+          middle: {cut: {felt: 1}, outline: [[0, 0], [20, 0], [20, 20], [0, 20]]}
+          flap: {cut: {felt: 1, lawn: 2}, outline: [[0, 0], [10, 0], [10, 8], [0, 4]]}
+      cloths: {felt: {width: 100, fold: open, price: 4 per m}, lawn: {width: 40, fold: open}}
+      order:
+        colours: {red: {M: 4}, blue: {M: 3}}
+        max-plies: 8
+        max-garments: 4
+      """;
+
+  private Path bibs(String more) throws IOException {
+    return Files.writeString(folder.resolve("bibs.yaml"), BIBS + more);
+  }
+
+  private Ran order(Path job) {
+    return run("order", job, "--json", "--effort", "60steps", "--threads", 1, "--out", folder);
+  }
+
+  @Test
+  void everyClothOfTheStyleIsPlannedForTheGarmentsOfTheFirst() throws IOException {
+    Path job =
+        bibs(
+            "  tolerance: {over: 1}\n  cloths: {lawn: {colour: white, max-plies: 20, end-loss: 1,"
+                + " cost: {cloth: 2 per m}}}\n");
+    Ran ran = order(job);
+    assertEquals(0, ran.code(), ran.err());
+    JsonNode plan = JSON.readTree(ran.out());
+    assertEquals("[\"felt\",\"lawn\"]", names(plan.get("cloths")).toString());
+    int felt = 0;
+    double lawnMm = 0;
+    for (JsonNode lay : plan.get("lays")) {
+      boolean lawn = lay.get("cloth").asText().equals("lawn");
+      assertTrue(sum(lay.get("plies")) <= (lawn ? 20 : 8));
+      felt += lawn ? 0 : sum(lay.get("plies")) * lay.get("garments").get("M").asInt();
+      lawnMm += lawn ? sum(lay.get("plies")) * (lay.get("length").asDouble() + 10) : 0;
+      assertEquals(0, run("check", folder.resolve(lay.get("marker").asText())).code());
+    }
+    JsonNode lawn = plan.get("cloths").get(1);
+    int cut = lawn.get("cut").get("white").get("M").asInt();
+    assertTrue(felt >= 7 && cut >= felt && cut <= felt + 1, ran.out());
+    assertEquals(felt, sum(plan.get("cut").get("red")) + sum(plan.get("cut").get("blue")));
+    assertEquals(lawnMm, lawn.get("cloth").get("white").asDouble(), 1e-3);
+    assertEquals(lawnMm / 1000 * 2, lawn.get("cost").asDouble(), 1e-6);
+    assertEquals(
+        plan.get("cost").asDouble(),
+        plan.get("cloths").get(0).get("cost").asDouble() + lawn.get("cost").asDouble(),
+        1e-6);
+    String report = words(folder.resolve("order.pdf"));
+    assertTrue(report.contains("Markers of lawn"), report);
+    assertTrue(words(folder.resolve("bundle-labels.pdf")).contains("lawn, white"));
+    List<String> csv = Files.readAllLines(folder.resolve("cut-tickets.csv"));
+    assertTrue(csv.stream().anyMatch(line -> line.contains(",lawn,lawn-1,white,")), csv.toString());
+  }
+
+  private static JsonNode names(JsonNode cloths) {
+    return JSON.valueToTree(
+        StreamSupport.stream(cloths.spliterator(), false).map(c -> c.get("name")).toList());
+  }
+
+  @Test
+  void clothPlansJustOne() throws IOException {
+    Ran ran = order(bibs("  cloth: lawn\n"));
+    assertEquals(0, ran.code(), ran.err());
+    JsonNode plan = JSON.readTree(ran.out());
+    assertFalse(plan.has("cloths"), ran.out());
+    plan.get("lays").forEach(lay -> assertEquals("lawn", lay.get("cloth").asText()));
+  }
+
+  @Test
+  void twoPliesOfHalfSetsMakeTheGarmentsOfOneWholeMarker() throws IOException {
+    Ran ran = order(bibs("  cloth: felt\n  spread: {faces: face to face, half-sets: true}\n"));
+    assertEquals(0, ran.code(), ran.err());
+    JsonNode plan = JSON.readTree(ran.out());
+    assertEquals(4, plan.get("cut").get("red").get("M").asInt());
+    assertEquals(3, plan.get("cut").get("blue").get("M").asInt());
+    double cloth = 0;
+    for (JsonNode lay : plan.get("lays")) {
+      lay.get("plies").forEach(plies -> assertEquals(0, plies.asInt() % 2, ran.out()));
+      cloth += sum(lay.get("plies")) * lay.get("length").asDouble();
+      Path marker = folder.resolve(lay.get("marker").asText());
+      Ran check = run("check", marker);
+      assertEquals(0, check.code(), check.out() + check.err());
+      JsonNode file = JSON.readTree(marker.toFile());
+      assertEquals(2 * lay.get("length").asDouble(), file.get("clothLength").asDouble(), 1e-5);
+      int sides = 0;
+      int middles = 0;
+      int flaps = 0;
+      for (JsonNode copy : file.get("copies")) {
+        String piece = copy.get("piece").asText();
+        sides += piece.equals("side") ? 1 : 0;
+        middles += piece.equals("middle") ? 1 : 0;
+        flaps += piece.equals("flap") ? 1 : 0;
+      }
+      int garments = lay.get("garments").get("M").asInt();
+      assertEquals(garments, sides, "one of each pair");
+      assertEquals((garments + 1) / 2, middles, "what has no hand once for two garments");
+      assertEquals(garments, flaps, "the mirrored twin of what has a hand is wasted");
+      Path broken = folder.resolve("broken.marker.json");
+      Files.writeString(broken, Files.readString(marker).replace("\"pair\"", "\"whole\""));
+      assertEquals(1, run("check", broken, "--job", folder.resolve("bibs.yaml")).code());
+    }
+    double ofColours = 0;
+    for (JsonNode colour : plan.get("cloth")) {
+      ofColours += colour.asDouble();
+    }
+    assertEquals(cloth, ofColours, 1e-3);
+  }
+
+  @Test
+  void wholeSetsFaceToFaceTellWhatComesOutMirrored() throws IOException {
+    Path job = bibs("  tolerance: {over: 1}\n  cloth: felt\n  spread: {faces: face to face}\n");
+    Ran ran = run("order", job, "--effort", "60steps", "--threads", 1, "--out", folder);
+    assertEquals(0, ran.code(), ran.err());
+    assertTrue(ran.out().contains("on the other side: flap."), ran.out());
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "max-plies: 8|max-plies: 1|spread: {faces: face to face, half-sets: true}"
+            + "|takes plies two by two",
+        "fold: open, price|fold: open, direction: one way per garment, price"
+            + "|spread: {faces: face to face, half-sets: true, headings: alternating}"
+            + "|turn the nap within a garment",
+        "fold: open, price|fold: open, direction: one way, price|spread: {headings: alternating}"
+            + "|can't be cut from one-way cloth",
+        "fold: open, price|fold: open, repeat: {along: 5}, price"
+            + "|spread: {faces: face to face, half-sets: true}|half sets cannot be cut",
+        "fold: open, price|fold: two plies face to face, price||cloth cannot lie 'two plies",
+        "x|x|cloths: {lining: {colour: white}}|no cloth is called lining. Use one of felt, lawn",
+        "x|x|cloths: {lawn: {colours: {green: white}}}|no garment is ordered in colour green",
+        "x|x|cloths: {lawn: {max-plies: 0}}|a lay of no plies cuts nothing",
+        "4 per m|4 EUR per m|cloths: {lawn: {cost: {cloth: GBP 3 per yd}}}"
+            + "|the cloths' prices are in EUR and GBP",
+      })
+  void badSpreadsAndClothsAreRefused(String old, String now, String more, String message)
+      throws IOException {
+    Path job = folder.resolve("bad.yaml");
+    Files.writeString(job, BIBS.replace(old, now) + (more == null ? "" : "  " + more + "\n"));
+    Path out = folder.resolve("none");
+    Ran ran = run("order", job, "--effort", "10steps", "--out", out);
+    assertEquals(2, ran.code(), ran.err());
+    assertTrue(ran.err().contains(message), ran.err());
+    assertFalse(Files.exists(out));
+  }
+
   @Test
   void clothThatMayNotLieOpenIsSpreadFolded() throws IOException {
     Path folded = folder.resolve("folded.yaml");

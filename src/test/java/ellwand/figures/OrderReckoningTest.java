@@ -90,6 +90,27 @@ class OrderReckoningTest {
   }
 
   @Test
+  void aGarmentCostsWhatAllItsClothsDo() {
+    Order order = order(Map.of("red", Map.of("S", 5, "M", 10)), Spreading.PLAIN);
+    OrderCloth main = cloth(order, new Sum(0, 0, 0));
+    CutOrderPlan lining =
+        plan(
+            order(
+                Map.of("sand", Map.of("S", 6, "M", 12)), // one S and two M too many
+                Spreading.PLAIN));
+    OrderCloth second =
+        new OrderReckoning("lining", lining, Map.of(), LENGTHS)
+            .figures(2, new Sum(0, 0, 0), Optional.empty());
+    OrderFigures figures = of(main, second);
+    assertEquals(15, figures.garments());
+    assertEquals(List.of(1, 2), figures.lays().stream().map(LayTicket::number).toList());
+    double cost = figures.sizes().stream().mapToDouble(z -> z.cut() * z.cost()).sum();
+    assertEquals(figures.total().cost(), cost, 1e-6);
+    assertEquals(main.total().cost() + second.total().cost(), cost, 1e-6);
+    assertEquals("lining-1", second.markers().get(0).name());
+  }
+
+  @Test
   void oneLayWorkedOutByHand() {
     // 2 x M and 1 x S in one marker of 2.8 m, 5 plies: 5 x 2.84 m at 5 a metre, and 7 for the lay.
     OrderFigures figures = figures(order(Map.of("red", Map.of("S", 5, "M", 10)), Spreading.PLAIN));

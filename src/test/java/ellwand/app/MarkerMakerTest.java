@@ -1,0 +1,73 @@
+package ellwand.app;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import ellwand.cloth.Direction;
+import ellwand.file.Job;
+import ellwand.file.JobReader;
+import ellwand.order.AreaLengths;
+import ellwand.order.SizeMix;
+import ellwand.order.Spreading;
+import ellwand.units.Unit;
+import ellwand.work.Effort;
+import ellwand.work.Progress;
+import ellwand.work.Seed;
+import ellwand.work.Stop;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** How the markers of an order are estimated, made and searched for again. */
+class MarkerMakerTest {
+
+  @TempDir private Path folder;
+
+  private static SearchOptions steps(long steps) {
+    return new SearchOptions(Effort.ofSteps(steps), new Seed(1), 1);
+  }
+
+  private MarkerMaker maker(Path path, Spreading.Faces faces) {
+    Job job = JobReader.read(path);
+    Spreading spreading =
+        new Spreading(faces, Spreading.Headings.ONE_WAY, Direction.ANY_WAY, false, false);
+    return new MarkerMaker(job, job.cloths().get(0), spreading, Unit.CM, new Stop(), Progress.NONE);
+  }
+
+  @Test
+  void searchingAgainNeverMakesAMarkerLonger() {
+    MarkerMaker maker =
+        maker(Path.of("sample-markers/beck-tunic/job.yaml"), Spreading.Faces.ALL_UP);
+    SizeMix two = new SizeMix(Map.of("98", 1, "104", 1));
+    SizeMix three = new SizeMix(Map.of("110", 3));
+    maker.make(List.of(two, three), steps(60));
+    double before = maker.made().get(two).lengthMm();
+    double other = maker.made().get(three).lengthMm();
+    maker.polish(Map.of(two, 1.0), steps(1));
+    assertTrue(maker.made().get(two).lengthMm() <= before);
+    maker.polish(Map.of(two, 1.0), steps(300));
+    assertTrue(maker.made().get(two).lengthMm() < before, "300 steps find more than 24");
+    assertEquals(other, maker.made().get(three).lengthMm());
+  }
+
+  @Test
+  void aProbeTellsHowFullFoldedPliesLie() throws IOException {
+    Path job =
+        Files.writeString(
+            folder.resolve("job.yaml"),
+            "{ellwand: 1, unit: cm, style: {name: Bag, size: M, allowance: 0, pieces: {side: {cut:"
+                + " {felt: pair}, outline: [[0, 0], [30, 0], [30, 38], [0, 38]]}}}, cloths: {felt:"
+                + " {width: 80, fold: lengthwise fold}}}");
+    MarkerMaker maker = maker(job, Spreading.Faces.FOLDED);
+    SizeMix four = new SizeMix(Map.of("M", 4));
+    AreaLengths byArea = maker.estimate(List.of("M"));
+    AreaLengths probed = maker.probed(byArea, SizeMix.one("M"), steps(5));
+    // One pair beside the other: 30 cm each, and 38 of the folded 40 cm are used.
+    assertEquals(1200, probed.lengthMm(four), 1);
+    assertEquals(1200 * 0.95 / 0.75, byArea.lengthMm(four), 1);
+  }
+}
