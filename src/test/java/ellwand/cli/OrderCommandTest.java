@@ -149,21 +149,31 @@ class OrderCommandTest {
       assertEquals(lay.get("garments"), file.get("job").get("garments"));
     }
     double ofLays = 0;
+    double cost = 0;
     for (JsonNode lay : plan.get("lays")) {
-      ofLays += sum(lay.get("plies")) * (lay.get("length").asDouble() + 40);
+      boolean lining = lay.get("cloth").asText().equals("lining");
+      double mm = sum(lay.get("plies")) * (lay.get("length").asDouble() + (lining ? 20 : 40));
+      ofLays += mm;
+      // 25 min at 0.40 for each lay; cloth at 9.80 a metre, lining at 4.20.
+      cost += 10 + mm / 1000 * (lining ? 4.2 : 9.8);
     }
     double ofColours = 0;
     for (JsonNode colour : plan.get("cloth")) {
       ofColours += colour.asDouble();
     }
     assertEquals(ofLays, ofColours, 1e-3);
-    // 25 min at 0.40 for each lay, cloth at 9.80 a metre.
-    assertEquals(
-        plan.get("lays").size() * 10 + ofColours / 1000 * 9.8, plan.get("cost").asDouble(), 1e-3);
+    assertEquals(cost, plan.get("cost").asDouble(), 1e-3);
+    assertTrue(
+        plan.get("cloths").get(1).get("cut").has("sand"), "ochre and moss are lined in sand");
     assertTrue(ran.out().contains("Estimated marker lengths were"), ran.out());
     assertTrue(ran.out().contains("One size a lay would take"), ran.out());
     List<String> csv = Files.readAllLines(out.resolve("cut-tickets.csv"));
-    int cut = csv.stream().skip(1).mapToInt(line -> Integer.parseInt(line.split(",")[7])).sum();
+    int cut =
+        csv.stream()
+            .map(line -> line.split(","))
+            .filter(cells -> cells[1].equals("main"))
+            .mapToInt(cells -> Integer.parseInt(cells[7]))
+            .sum();
     int planned = 0;
     for (JsonNode colour : plan.get("cut")) {
       planned += sum(colour);
