@@ -205,7 +205,9 @@ final class MarkerMaker {
                 throw new InputException(
                     Problem.inPiece(
                         c.piece(),
-                        "it does not fit on the folded cloth in size " + c.size(),
+                        "in size "
+                            + c.size()
+                            + " it is cut from opened cloth, which a stack of folds has not",
                         "Spread the cloth open: faces: all up, or face to face"));
               });
     }
