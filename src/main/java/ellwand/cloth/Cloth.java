@@ -5,6 +5,7 @@ import ellwand.geometry.Outline;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
 import java.util.stream.Stream;
 
 /**
@@ -49,6 +50,8 @@ public record Cloth(
 
   /** Shops that think in metres cut to 10 cm; common practice. */
   public static final double USUAL_SHOP_STEP_MM = 100;
+
+  private static final double ON_LINE_MM = 0.01;
 
   /** Farther off it is another grain. */
   public static final double MOST_TOLERANCE_DEGREES = 10;
@@ -144,7 +147,22 @@ public record Cloth(
               + " and one ply would head the other way: cut it across and turn the upper length"
               + " round (crosswise turned)");
     }
-    return repeat.flatMap(r -> r.barred(fold));
+    if (fold.doublesLength()
+        && !flaws.isEmpty()
+        && repeat.filter(r -> r.alongMm() > 0).isPresent()) {
+      return Optional.of(
+          "where it lies double has to suit both its flaws and its bars: lay it open or in a"
+              + " lengthwise fold");
+    }
+    Optional<String> uneven = repeat.flatMap(r -> r.barred(fold));
+    if (uneven.isEmpty()
+        && fold == Fold.TUBULAR
+        && !(mirrorsAt(0) && mirrorsAt(usableWidthMm() / 2))) {
+      return Optional.of(
+          "its folds are not both on mirror lines of its repeat: lay the tube so that the middle of"
+              + " a bar is on a fold (start: {across: 0}), or cut it open");
+    }
+    return uneven;
   }
 
   /** Whether it is to lie so: what may lie open may be spread face to face for an order. */
@@ -266,13 +284,45 @@ public record Cloth(
         wished);
   }
 
+  /** The line nearest a place across at which it may be folded, both from the first cuttable. */
+  public double nearestMirrorMm(double mm) {
+    return mirror(mm, Math::rint);
+  }
+
+  /** The first such line at the place or beyond it. */
+  public double mirrorFromMm(double mm) {
+    return mirror(mm, steps -> Math.ceil(steps - ON_LINE_MM));
+  }
+
+  private double mirror(double mm, DoubleUnaryOperator whole) {
+    double step = repeat.map(Repeat::mirrorStepAcrossMm).orElse(0.0);
+    if (step == 0) {
+      return mm;
+    }
+    double start = repeat.get().startAcrossMm() - selvedgeMm;
+    return start + step * whole.applyAsDouble((mm - start) / step);
+  }
+
+  /** Whether what lies on either side of a place across is alike, to 0.01 mm. */
+  boolean mirrorsAt(double mm) {
+    return Math.abs(nearestMirrorMm(mm) - mm) <= ON_LINE_MM;
+  }
+
   /**
-   * Where a lengthwise fold lies across, from the first cuttable line, mm: in the middle, or on the
-   * bar's middle nearest to it.
+   * Its repeat as it lies on the table when folded so: a crosswise fold has no cut end to measure
+   * from, it lies along the middle of a bar.
    */
-  double foldLineMm() {
-    double middle = usableWidthMm() / 2;
-    return repeat.map(r -> r.nearestAcross(middle + selvedgeMm) - selvedgeMm).orElse(middle);
+  public Optional<Repeat> repeatLaid(Fold fold) {
+    return fold == Fold.CROSSWISE ? repeat.map(r -> r.startingAlong(0)) : repeat;
+  }
+
+  /**
+   * What a length and all before it take when something else has to begin at the same place of the
+   * repeat, mm.
+   */
+  public double wholeRepeatsMm(double mm) {
+    double along = repeat.map(Repeat::alongMm).orElse(0.0);
+    return along == 0 ? mm : along * Math.ceil(mm / along - 1e-9);
   }
 
   /** An outline measured from the edge of the open cloth, in the frame of the open marker. */

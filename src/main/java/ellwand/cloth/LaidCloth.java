@@ -4,7 +4,9 @@ import ellwand.cloth.Zone.Face;
 import ellwand.cloth.Zone.Side;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.DoubleStream;
 
 /**
  * A cloth on the table before anything is placed: stretches one after another along it, each of
@@ -19,7 +21,7 @@ public record LaidCloth(Fold fold, List<List<Band>> stretches) {
   }
 
   /**
-   * How the cloth lies when folded so; one with a repeat lies in one stretch.
+   * How the cloth lies when folded so; a lengthwise fold lies as near the middle as may be.
    *
    * @throws IllegalArgumentException if the fold has a border to choose
    */
@@ -27,19 +29,44 @@ public record LaidCloth(Fold fold, List<List<Band>> stretches) {
     if (fold.hasBorder()) {
       throw new IllegalArgumentException("a " + fold.words() + " needs its border");
     }
-    return of(cloth, fold, 0);
+    return lying(cloth, fold, cloth.nearestMirrorMm(cloth.usableWidthMm() / 2));
   }
 
   /**
-   * How the cloth lies when folded so.
+   * How the cloth lies when it is folded lengthwise at a line.
    *
-   * @param borderMm how wide the usable part of the first double zone is, above 0 and below {@link
-   *     #mostBorderMm}; of no account where the fold has no border
+   * @param lineMm from the first cuttable line; see {@link #canFold}
    */
-  public static LaidCloth of(Cloth cloth, Fold fold, double borderMm) {
-    if (fold.hasBorder() && !(borderMm > 0 && borderMm < mostBorderMm(cloth, fold))) {
-      throw new IllegalArgumentException("no " + fold.words() + " has a border at " + borderMm);
+  public static LaidCloth of(Cloth cloth, Fold fold, double lineMm) {
+    if (!canFold(cloth, fold, lineMm)) {
+      throw new IllegalArgumentException("no " + fold.words() + " lies at " + lineMm);
     }
+    return lying(cloth, fold, lineMm);
+  }
+
+  /**
+   * Whether the cloth can lie in a lengthwise, part or double fold with its first fold at a line:
+   * on mirror lines of its repeat, and with something to cut on each side.
+   *
+   * @param lineMm from the first cuttable line; of a part or double fold this is how wide the
+   *     usable part of the first double zone is
+   */
+  public static boolean canFold(Cloth cloth, Fold fold, double lineMm) {
+    if (!(lineMm > 0 && cloth.mirrorsAt(lineMm))) {
+      return false;
+    }
+    return fold == Fold.LENGTHWISE
+        ? lineMm < cloth.usableWidthMm()
+        : lineMm < mostBorderMm(cloth, fold)
+            && (fold == Fold.PART || secondFoldMm(cloth, lineMm) < cloth.usableWidthMm());
+  }
+
+  /** Where the second fold of a double fold lies, so that the selvedges meet or nearly do. */
+  private static double secondFoldMm(Cloth cloth, double firstMm) {
+    return cloth.mirrorFromMm(cloth.usableWidthMm() / 2 + firstMm + cloth.selvedgeMm());
+  }
+
+  private static LaidCloth lying(Cloth cloth, Fold fold, double lineMm) {
     double width = cloth.usableWidthMm();
     double selvedge = cloth.selvedgeMm();
     Ply whole = new Ply(0, false, fold.doublesLength(), false);
@@ -47,37 +74,39 @@ public record LaidCloth(Fold fold, List<List<Band>> stretches) {
     List<List<Band>> stretches =
         switch (fold) {
           case OPEN -> List.of(List.of(single("open", 0, width, 0)));
-          case LENGTHWISE -> List.of(List.of(lengthwise(width, cloth.foldLineMm())), opened);
+          case LENGTHWISE -> List.of(List.of(lengthwise(width, lineMm)), opened);
           case PART ->
               // The edge that is turned in covers its selvedge's width beside the double zone.
               List.of(
                   List.of(
-                      doubled("folded", 0, borderMm, borderMm, Side.LOW_Y),
-                      single("single", borderMm + selvedge, width - borderMm, borderMm)),
+                      doubled("folded", 0, lineMm, lineMm, Side.LOW_Y),
+                      single("single", lineMm + selvedge, width - lineMm, lineMm)),
                   opened);
-          case DOUBLE ->
-              List.of(
-                  List.of(
-                      doubled("first fold", 0, borderMm, borderMm, Side.LOW_Y),
-                      doubled(
-                          "second fold",
-                          borderMm + 2 * selvedge,
-                          width / 2 + selvedge,
-                          borderMm,
-                          Side.HIGH_Y)),
-                  opened);
+          case DOUBLE -> {
+            double second = secondFoldMm(cloth, lineMm) - lineMm;
+            yield List.of(
+                List.of(
+                    doubled("first fold", 0, lineMm, lineMm, Side.LOW_Y),
+                    doubled(
+                        "second fold",
+                        second - (width - lineMm - second),
+                        second,
+                        lineMm,
+                        Side.HIGH_Y)),
+                opened);
+          }
           case CROSSWISE ->
               List.of(
-                  List.of(endOverEnd("folded", width, new Ply(0, false, true, true), Side.LOW_X)),
+                  List.of(
+                      endOverEnd("folded", 0, width, new Ply(0, false, true, true), Side.LOW_X)),
                   opened);
-          case TURNED ->
-              // Turned round in its plane and over: in all, over its own length.
-              List.of(List.of(endOverEnd("double", width, new Ply(width, true))), opened);
-          case FACE_TO_FACE -> List.of(List.of(endOverEnd("double", width, Ply.OPEN)));
+          case TURNED -> List.of(List.of(turned(width, lineMm)), opened);
+          case FACE_TO_FACE -> List.of(List.of(endOverEnd("double", 0, width, Ply.OPEN)));
           case TUBULAR -> List.of(List.of(tube(width)), opened);
         };
-    // Where bars lie on a second stretch would hang on how long the first becomes.
-    return new LaidCloth(fold, cloth.repeat().isEmpty() ? stretches : stretches.subList(0, 1));
+    // Where both flaws and bars lie on a second stretch would hang on how long the first becomes.
+    boolean both = !cloth.flaws().isEmpty() && cloth.repeat().isPresent();
+    return new LaidCloth(fold, both ? stretches.subList(0, 1) : stretches);
   }
 
   /** What lies beside the double zone where the fold is off the middle is not used. */
@@ -92,18 +121,32 @@ public record LaidCloth(Fold fold, List<List<Band>> stretches) {
 
   /** The cloth as it must lie if it has the zones of a marker; empty if it cannot. */
   public static Optional<LaidCloth> like(Cloth cloth, Fold fold, List<Zone> zones) {
-    if (!fold.hasBorder()) {
+    if (!fold.hasBorder() && fold != Fold.LENGTHWISE) {
       return Optional.of(of(cloth, fold));
     }
-    double most = mostBorderMm(cloth, fold);
-    // Where nothing lies folded it does not matter how far it might be.
-    double border =
+    OptionalDouble folded =
         zones.stream()
             .filter(z -> z.foldEdges().equals(Set.of(Side.LOW_Y)))
             .mapToDouble(z -> z.box().maxY())
-            .findFirst()
-            .orElse(most / 2);
-    return border > 0 && border < most ? Optional.of(of(cloth, fold, border)) : Optional.empty();
+            .findFirst();
+    if (fold == Fold.LENGTHWISE) {
+      return folded.isEmpty()
+          ? Optional.of(of(cloth, fold))
+          : lengthwise(cloth, folded.getAsDouble());
+    }
+    // Where nothing lies folded it does not matter how far it might be.
+    double border = folded.orElseGet(() -> cloth.nearestMirrorMm(mostBorderMm(cloth, fold) / 2));
+    return canFold(cloth, fold, border)
+        ? Optional.of(of(cloth, fold, cloth.nearestMirrorMm(border)))
+        : Optional.empty();
+  }
+
+  /** Folded lengthwise so that the narrower side has a width; empty if it cannot. */
+  public static Optional<LaidCloth> lengthwise(Cloth cloth, double widthMm) {
+    return DoubleStream.of(widthMm, cloth.usableWidthMm() - widthMm)
+        .filter(line -> canFold(cloth, Fold.LENGTHWISE, line))
+        .mapToObj(line -> of(cloth, Fold.LENGTHWISE, cloth.nearestMirrorMm(line)))
+        .findFirst();
   }
 
   /**
@@ -146,9 +189,24 @@ public record LaidCloth(Fold fold, List<List<Band>> stretches) {
   }
 
   /** The first length of the cloth over the next, on which it lies right sides together. */
-  private static Band endOverEnd(String id, double width, Ply upper, Side... foldEdges) {
+  private static Band endOverEnd(
+      String id, double lowY, double highY, Ply upper, Side... foldEdges) {
     Ply lower = new Ply(0, false, true, false);
-    return new Band(id, 0, width, List.of(upper, lower), Set.of(foldEdges), Face.WRONG);
+    return new Band(id, lowY, highY, List.of(upper, lower), Set.of(foldEdges), Face.WRONG);
+  }
+
+  /**
+   * The upper length is turned round in its plane and over: in all, over its own length, which
+   * leaves its heading.
+   *
+   * @param mirrorMm the line that lies on itself then
+   */
+  private static Band turned(double width, double mirrorMm) {
+    return endOverEnd(
+        "double",
+        Math.max(0, 2 * mirrorMm - width),
+        Math.min(width, 2 * mirrorMm),
+        new Ply(2 * mirrorMm, true));
   }
 
   private static Band tube(double roundMm) {

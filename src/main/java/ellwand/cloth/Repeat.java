@@ -49,27 +49,37 @@ public record Repeat(
     return !evenAlong && alongMm > 0 || !evenAcross && acrossMm > 0;
   }
 
-  /** The bar's middle that lies nearest a place across, both from the edge of the open cloth. */
-  double nearestAcross(double fromEdgeMm) {
-    return acrossMm == 0
-        ? fromEdgeMm
-        : startAcrossMm + acrossMm * Math.rint((fromEdgeMm - startAcrossMm) / acrossMm);
+  /**
+   * From one line along the cloth at which it may be folded to the next, mm; 0 if it may be folded
+   * anywhere. An even repeat mirrors at the middles of its bars and half way between them; columns
+   * of a half drop are unlike their neighbours, so that it mirrors at middles only.
+   */
+  public double mirrorStepAcrossMm() {
+    return halfDrop ? acrossMm : acrossMm / 2;
+  }
+
+  /** The same repeat on cloth that begins at another place of it along the warp, mm. */
+  Repeat startingAlong(double mm) {
+    return new Repeat(
+        alongMm, acrossMm, halfDrop, evenAlong, evenAcross, mm, startAcrossMm, borderMm);
   }
 
   /** Why the cloth cannot lie so, and the way out; empty if it can. */
   Optional<String> barred(Fold fold) {
     return switch (fold) {
       case OPEN -> Optional.empty();
-      case LENGTHWISE ->
-          acrossMm > 0 && !evenAcross
-              ? Optional.of(
-                  "its repeat has no mirror line to fold at, so that the plies would not match:"
-                      + " lay it open")
-              : Optional.empty();
-      case PART, DOUBLE, CROSSWISE, TURNED, FACE_TO_FACE, TUBULAR ->
-          Optional.of(
-              "its bars would have to meet at every fold and end: lay it open or in a lengthwise"
-                  + " fold");
+      case LENGTHWISE, PART, DOUBLE, TURNED, TUBULAR -> mirrored(acrossMm == 0 || evenAcross);
+      case CROSSWISE -> mirrored(alongMm == 0 || evenAlong);
+      case FACE_TO_FACE ->
+          Optional.of("bars of many plies hardly lie on bars: spread it with all faces up");
     };
+  }
+
+  private static Optional<String> mirrored(boolean even) {
+    return even
+        ? Optional.empty()
+        : Optional.of(
+            "its repeat has no mirror line to fold at, so that the plies would not match: lay it"
+                + " open");
   }
 }

@@ -3,6 +3,7 @@ package ellwand.draw;
 import ellwand.cloth.Cloth;
 import ellwand.cloth.Direction;
 import ellwand.cloth.Fold;
+import ellwand.cloth.LaidCloth;
 import ellwand.cloth.Repeat;
 import ellwand.cloth.Zone;
 import ellwand.lay.Marker;
@@ -12,6 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /** How a cloth is laid, in words. */
@@ -23,9 +25,8 @@ final class ClothWords {
   static List<String> of(Marker marker, Shown shown) {
     Cloth cloth = marker.lay().cloth();
     List<String> words = new ArrayList<>();
-    boolean folded = marker.zones().stream().anyMatch(z -> z.plies() == 2);
     words.add(
-        switch (folded ? marker.fold() : Fold.OPEN) {
+        switch (folded(marker) ? marker.fold() : Fold.OPEN) {
           case OPEN ->
               cloth.tubular()
                   ? "Cut the tube open along one of its folds and lay it open, right side up."
@@ -37,7 +38,10 @@ final class ClothWords {
                   + shown.length(firstFold(marker).box().width())
                   + "; its selvedge lies beyond that.";
           case DOUBLE ->
-              "Fold both edges of the cloth over, right sides together: the selvedges meet "
+              "Fold both edges of the cloth over, right sides together: "
+                  + (besideMm(marker) > 0
+                      ? "the selvedges lie " + shown.length(besideMm(marker)) + " apart, the first "
+                      : "the selvedges meet ")
                   + shown.length(firstFold(marker).box().width() + cloth.selvedgeMm())
                   + " from the first fold.";
           case CROSSWISE ->
@@ -68,7 +72,7 @@ final class ClothWords {
         .ifPresent(names -> words.add("May head either way all the same: " + names + "."));
     own(marker, Grain.Heads.ONE_WAY)
         .ifPresent(names -> words.add("Tops point the same way on each: " + names + "."));
-    cloth.repeat().ifPresent(repeat -> words.addAll(of(repeat, shown)));
+    cloth.repeat().ifPresent(repeat -> words.addAll(of(repeat, marker, shown)));
     if (cloth.grainToleranceDegrees() > 0) {
       words.add(
           String.format(
@@ -83,6 +87,11 @@ final class ClothWords {
               + " on each side, are left out of the drawing's measures.");
     }
     return words;
+  }
+
+  /** Whether anything lies double; where nothing does, all of the cloth is opened. */
+  private static boolean folded(Marker marker) {
+    return marker.zones().stream().anyMatch(z -> z.plies() == 2);
   }
 
   /** Which pieces say so themselves, unless the cloth says the same. */
@@ -103,12 +112,10 @@ final class ClothWords {
 
   private static String lengthwise(Marker marker, Shown shown) {
     double off = offMiddleMm(marker);
-    return off == 0
-        ? "Fold the cloth lengthwise, right sides together, so that the selvedges meet."
-        : "Fold the cloth lengthwise along the middle of a bar, right sides together, so that one"
-            + " selvedge lies "
-            + shown.length(2 * off)
-            + " inside the other.";
+    return "Fold the cloth lengthwise, right sides together, so that "
+        + (off == 0
+            ? "the selvedges meet."
+            : "one selvedge lies " + shown.length(2 * off) + " inside the other.");
   }
 
   /** How far from the middle of the cloth a lengthwise fold lies, mm; 0 for other folds. */
@@ -120,9 +127,14 @@ final class ClothWords {
     return off < 0.05 ? 0 : off;
   }
 
-  private static List<String> of(Repeat repeat, Shown shown) {
+  private static List<String> of(Repeat repeat, Marker marker, Shown shown) {
     List<String> words = new ArrayList<>();
-    if (repeat.alongMm() > 0) {
+    if (repeat.acrossMm() > 0 && folded(marker)) {
+      foldsOn(repeat, marker).ifPresent(line -> words.add("The fold lies " + line + "."));
+    }
+    if (repeat.alongMm() > 0 && marker.fold() == Fold.CROSSWISE && folded(marker)) {
+      words.add("The fold lies along the middle of a bar.");
+    } else if (repeat.alongMm() > 0) {
       words.add(
           "Cut the end so that the middle of a bar lies "
               + shown.length(repeat.startAlongMm())
@@ -135,6 +147,35 @@ final class ClothWords {
               + " from the edge of the cloth; pin plies so that bars lie on bars.");
     }
     return words;
+  }
+
+  /** Where in the repeat the fold along the cloth is, or the first of two, if there is one. */
+  private static Optional<String> foldsOn(Repeat repeat, Marker marker) {
+    Cloth cloth = marker.lay().cloth();
+    return LaidCloth.like(cloth, marker.fold(), marker.zones()).stream()
+        .flatMap(laid -> laid.bands().stream())
+        .filter(band -> band.foldEdges().contains(Zone.Side.LOW_Y))
+        .mapToDouble(band -> band.layers().get(0).open(band.lowY()) + cloth.selvedgeMm())
+        .mapToObj(mm -> (mm - repeat.startAcrossMm()) / repeat.acrossMm())
+        .map(
+            bars ->
+                Math.abs(bars - Math.rint(bars)) < 0.25
+                    ? "on the middle of a bar"
+                    : "half way between the middles of two bars")
+        .findFirst();
+  }
+
+  /** How much lies single between the selvedges of a double fold, mm; 0 where they meet. */
+  private static double besideMm(Marker marker) {
+    double between =
+        marker.zones().stream()
+                .filter(z -> z.foldEdges().equals(Set.of(Zone.Side.HIGH_Y)))
+                .mapToDouble(z -> z.box().minY())
+                .findFirst()
+                .orElse(0)
+            - firstFold(marker).box().maxY()
+            - 2 * marker.lay().cloth().selvedgeMm();
+    return between < 0.05 ? 0 : between;
   }
 
   /** The zone that is measured from the first fold. */

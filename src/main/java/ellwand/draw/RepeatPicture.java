@@ -26,18 +26,18 @@ final class RepeatPicture {
   }
 
   Optional<Item> items() {
-    return marker.lay().cloth().repeat().map(this::lines);
+    return marker.lay().cloth().repeatLaid(marker.fold()).map(this::lines);
   }
 
   private Item lines(Repeat repeat) {
-    LaidCloth laid = LaidCloth.of(marker.lay().cloth(), marker.fold());
+    Optional<LaidCloth> laid = LaidCloth.like(marker.lay().cloth(), marker.fold(), marker.zones());
     List<List<Point>> bars = new ArrayList<>();
     List<List<Point>> borders = new ArrayList<>();
     double selvedge = marker.lay().cloth().selvedgeMm();
     ShownCloth shown = new ShownCloth(marker);
     for (Zone zone : shown.zones()) {
       Box seen = shown.seen(zone);
-      Optional<Band> band = laid.band(zone.id());
+      Optional<Band> band = laid.flatMap(l -> l.band(zone.id()));
       if (band.isPresent()) {
         Ply ply = band.get().layers().get(band.get().layers().size() - 1);
         bars(repeat, seen, ply, selvedge, bars);

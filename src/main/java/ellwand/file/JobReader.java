@@ -63,7 +63,6 @@ public final class JobReader {
         style.orElseThrow(),
         cloths,
         remnants,
-        ClothsReader.severalBolts(root.get("cloths")),
         garments);
   }
 

@@ -35,7 +35,6 @@ final class Attempt {
   Attempt(
       Lay lay,
       LaidCloth cloth,
-      Phases repeat,
       NoFit noFit,
       Effort effort,
       Seed seed,
@@ -45,6 +44,7 @@ final class Attempt {
     this.lay = lay;
     this.cloth = cloth;
     this.noFit = noFit;
+    Phases repeat = new Phases(lay, cloth);
     plan = Choices.first(lay, cloth, repeat);
     placing = new Placing(lay, cloth, repeat, noFit, effort, seed, threads, stop, progress);
     boolean choices = !Choices.neighbours(plan, plan.decision()).isEmpty();

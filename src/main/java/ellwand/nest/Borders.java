@@ -3,6 +3,7 @@ package ellwand.nest;
 import ellwand.cloth.Cloth;
 import ellwand.cloth.Fold;
 import ellwand.cloth.LaidCloth;
+import ellwand.cloth.Repeat;
 import ellwand.cutting.CutPiece.Stroke;
 import ellwand.geometry.Box;
 import ellwand.geometry.Motion;
@@ -12,8 +13,10 @@ import ellwand.pattern.Cut;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.DoubleStream;
 
 /** How far a cloth may be worth folding over: as far as a piece in the double zone reaches. */
 final class Borders {
@@ -23,11 +26,17 @@ final class Borders {
 
   private static final double LEVEL_MM = 0.005;
 
+  /** Beyond a line by more than rounding. */
+  private static final double NEXT_MM = 0.1;
+
   private Borders() {}
 
   /** The ways to lie the cloth of a lay in one kind of fold; none where nothing asks for it. */
   static List<LaidCloth> of(Lay lay, Fold fold) {
     Cloth cloth = lay.cloth();
+    if (fold == Fold.LENGTHWISE) {
+      return lengthwise(cloth);
+    }
     if (!fold.hasBorder()) {
       return List.of(LaidCloth.of(cloth, fold));
     }
@@ -35,15 +44,41 @@ final class Borders {
     Set<Double> borders = new LinkedHashSet<>();
     for (double width : reaches(lay)) {
       // A double fold and its mirror image are the same, so the wider side comes first.
-      double border = fold == Fold.DOUBLE ? Math.max(width, most - width) : width;
-      if (border > 0 && border < most && borders.size() < MOST - 1) {
-        borders.add(border);
+      double border =
+          cloth.mirrorFromMm(fold == Fold.DOUBLE ? Math.max(width, most - width) : width);
+      // Half pieces may ask for the middle of a bar or for half way between two.
+      for (double line : List.of(border, cloth.mirrorFromMm(border + NEXT_MM))) {
+        if (LaidCloth.canFold(cloth, fold, line)
+            && (line == border || cloth.repeat().isPresent())
+            && borders.size() < MOST - 1) {
+          borders.add(line);
+        }
       }
     }
-    if ((borders.isEmpty() || fold == Fold.DOUBLE) && most > 0) {
-      borders.add(most / 2);
+    double middle = cloth.nearestMirrorMm(most / 2);
+    if ((borders.isEmpty() || fold == Fold.DOUBLE) && LaidCloth.canFold(cloth, fold, middle)) {
+      borders.add(middle);
     }
     return borders.stream().map(border -> LaidCloth.of(cloth, fold, border)).toList();
+  }
+
+  /**
+   * On the middle of a bar, and half way between two, each as near the cloth's middle as may be.
+   */
+  private static List<LaidCloth> lengthwise(Cloth cloth) {
+    double middle = cloth.nearestMirrorMm(cloth.usableWidthMm() / 2);
+    double step = cloth.repeat().map(Repeat::mirrorStepAcrossMm).orElse(0.0);
+    if (step == 0) {
+      return List.of(LaidCloth.of(cloth, Fold.LENGTHWISE));
+    }
+    boolean one = cloth.repeat().get().halfDrop();
+    double beside = middle < cloth.usableWidthMm() / 2 ? middle + step : middle - step;
+    return DoubleStream.of(middle, one ? middle : beside)
+        .map(line -> Math.min(line, cloth.usableWidthMm() - line))
+        .distinct()
+        .mapToObj(width -> LaidCloth.lengthwise(cloth, width))
+        .flatMap(Optional::stream)
+        .toList();
   }
 
   /** How far pieces reach from a fold: half pieces first, widest first, then pairs beside them. */

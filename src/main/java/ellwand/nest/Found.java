@@ -27,7 +27,8 @@ record Found(Decision decision, List<Placed> stretches) {
    *
    * @param lengths how many lengths of cloth it takes
    * @param reservedMm how much of the table it is given: on cloth with flaws maybe more than it
-   *     takes, since what lies behind it lies where the flaws let it
+   *     takes, since what lies behind it lies where the flaws let it; on cloth with bars whole
+   *     repeats, so that what lies behind it meets them as it was laid on them
    */
   record Placed(StretchTask task, int lengths, double reservedMm, Optional<Layout> layout) {
 
@@ -36,8 +37,12 @@ record Found(Decision decision, List<Placed> stretches) {
     }
 
     private Placed with(Layout better) {
-      double reserved = task.measured() ? reservedMm : better.length();
-      return new Placed(task, lengths, Math.max(reserved, better.length()), Optional.of(better));
+      double reserved = task.cloth().wholeRepeatsMm(better.length());
+      return new Placed(
+          task,
+          lengths,
+          task.measured() ? Math.max(reservedMm, reserved) : reserved,
+          Optional.of(better));
     }
 
     private void addCopies(Layout layout, double fromX, List<Copy> copies) {

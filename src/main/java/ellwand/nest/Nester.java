@@ -75,7 +75,6 @@ public final class Nester {
     int number = ways.values().stream().mapToInt(List::size).sum();
     Clock clock = new Clock(effort, progress);
     NoFit noFit = new KnownNoFits();
-    Phases phases = new Phases(lay);
     Map<Fold, Attempt> best = new LinkedHashMap<>();
     Map<Fold, NoRoomException> noRoom = new LinkedHashMap<>();
     for (Fold fold : folds) {
@@ -88,7 +87,6 @@ public final class Nester {
               new Attempt(
                   lay,
                   way,
-                  phases,
                   noFit,
                   clock.part(number < 2 ? 1 : TRIALS / number),
                   seed,

@@ -2,12 +2,15 @@ package ellwand.nest;
 
 import ellwand.cloth.Band;
 import ellwand.cloth.Cloth;
+import ellwand.cloth.LaidCloth;
 import ellwand.cloth.Ply;
 import ellwand.cloth.Repeat;
+import ellwand.cloth.Zone;
 import ellwand.cutting.CutPiece;
 import ellwand.geometry.Box;
 import ellwand.geometry.Motion;
 import ellwand.geometry.Point;
+import ellwand.lay.Form;
 import ellwand.lay.Heading;
 import ellwand.lay.Lay;
 import ellwand.lay.Wanted;
@@ -32,21 +35,25 @@ final class Phases {
   /** Room that rounding may take where a piece can lie on one line only, mm. */
   private static final double EXACT_MM = 1e-6;
 
+  private final LaidCloth laid;
   private final Cloth cloth;
+  private final Optional<Repeat> repeat;
   private final Map<String, Map<Axis, MarkPlaces>> bySize = new LinkedHashMap<>();
   private final Map<Free, List<Double>> candidates = new LinkedHashMap<>();
 
   /**
    * @throws ellwand.pattern.InputException if pieces cannot match at all their marks
    */
-  Phases(Lay lay) {
+  Phases(Lay lay, LaidCloth laid) {
+    this.laid = laid;
     cloth = lay.cloth();
-    if (cloth.repeat().isEmpty()) {
+    repeat = cloth.repeatLaid(laid.fold());
+    if (repeat.isEmpty()) {
       return;
     }
     for (Wanted w : lay.wanted()) {
       Map<Axis, MarkPlaces> places =
-          bySize.computeIfAbsent(w.size(), size -> places(lay, cloth.repeat().get(), size));
+          bySize.computeIfAbsent(w.size(), size -> places(lay, repeat.get(), size));
       for (Axis axis : Axis.values()) {
         for (int group = 0; group < places.get(axis).groups(); group++) {
           Free free = new Free(w.garment(), w.size(), axis, group);
@@ -94,7 +101,9 @@ final class Phases {
       Place place = places.of(piece.name()).orElseThrow();
       if (free.axis() == Axis.ACROSS && piece.fold().isPresent()) {
         double fold = piece.fold().get().from().y();
-        values.add(place.mark().y() - fold - place.phaseMm());
+        for (double foldPhase : foldPhases()) {
+          values.add(place.mark().y() - fold + foldPhase - place.phaseMm());
+        }
       }
     }
     for (CutPiece piece : group) {
@@ -111,21 +120,45 @@ final class Phases {
     return values;
   }
 
+  /** Where folds of the cloth lie from the middle of a bar; there, if it is not folded. */
+  private List<Double> foldPhases() {
+    List<Double> phases =
+        laid.bands().stream()
+            .filter(
+                b ->
+                    b.foldEdges().contains(Zone.Side.LOW_Y)
+                        || b.foldEdges().contains(Zone.Side.HIGH_Y))
+            .map(
+                b ->
+                    b.foldEdges().contains(Zone.Side.LOW_Y)
+                        ? seen(b).open(b.lowY())
+                        : seen(b).open(b.highY()))
+            .map(
+                mm ->
+                    Math.abs(
+                        Math.IEEEremainder(
+                            mm - start(Axis.ACROSS), repeat.orElseThrow().acrossMm())))
+            .distinct()
+            .toList();
+    return phases.isEmpty() ? List.of(0.0) : phases;
+  }
+
   /** Middle of a bar, from the cut end or from the first cuttable line, mm. */
   private double start(Axis axis) {
-    Repeat repeat = cloth.repeat().orElseThrow();
-    return axis == Axis.ALONG ? repeat.startAlongMm() : repeat.startAcrossMm() - cloth.selvedgeMm();
+    return axis == Axis.ALONG
+        ? repeat.orElseThrow().startAlongMm()
+        : repeat.orElseThrow().startAcrossMm() - cloth.selvedgeMm();
   }
 
   /** The places that a pose may have; none where the band has none that serves. */
   List<Way> ways(Request request, Pose pose, Band band, Map<Free, Double> chosen) {
-    if (cloth.repeat().isEmpty()) {
+    if (repeat.isEmpty()) {
       return List.of(Way.anywhere(pose));
     }
     CutPiece cut = request.wanted().cut();
     Optional<Asks.Place> border = cut.piece().asks().place().filter(Asks.Place::onBorder);
-    if (border.isPresent() && cloth.repeat().get().borderMm().isPresent()) {
-      return onBorder(pose, band, cut.marks().get(border.get().mark()));
+    if (border.isPresent() && repeat.get().borderMm().isPresent()) {
+      return onBorder(request, pose, band, cut.marks().get(border.get().mark()));
     }
     Optional<Lattice> x = lattice(Axis.ALONG, request, pose, band, chosen);
     Optional<Lattice> y = lattice(Axis.ACROSS, request, pose, band, chosen);
@@ -133,7 +166,7 @@ final class Phases {
       return List.of();
     }
     List<Way> ways = new ArrayList<>();
-    if (cloth.repeat().get().halfDrop() && x.isPresent() && y.isPresent()) {
+    if (repeat.get().halfDrop() && x.isPresent() && y.isPresent()) {
       double half = x.get().step() / 2;
       double column = y.get().step();
       add(ways, pose, x.get(), new Lattice(2 * column, y.get().offset()));
@@ -198,7 +231,14 @@ final class Phases {
     return seen(band).mirrored() ? -sign : sign;
   }
 
-  private static void add(List<Way> ways, Pose pose, Lattice x, Lattice y) {
+  private static void add(List<Way> ways, Pose pose, Lattice along, Lattice y) {
+    double fixed = pose.fixedX().orElse(0);
+    if (pose.fixedX().isPresent()
+        && along.step() > 0
+        && Math.abs(Math.IEEEremainder(fixed - along.offset(), along.step())) > EXACT_MM) {
+      return;
+    }
+    Lattice x = pose.fixedX().isPresent() ? Way.only(fixed) : along;
     if (y.step() == 0) {
       ways.add(new Way(pose, x, y, pose.lowY(), pose.highY()));
       return;
@@ -215,8 +255,13 @@ final class Phases {
             : new Way(pose, x, y, Math.min(first, pose.lowY()), Math.max(first, pose.highY())));
   }
 
-  private List<Way> onBorder(Pose pose, Band band, Point mark) {
-    double line = cloth.repeat().orElseThrow().borderMm().orElseThrow() - cloth.selvedgeMm();
+  /** Both of a pair lie on it only where the plies lie alike. */
+  private List<Way> onBorder(Request request, Pose pose, Band band, Point mark) {
+    boolean alike = band.layers().stream().distinct().count() == 1;
+    if (!alike && (request.form() == Form.PAIR || request.form() == Form.HALF)) {
+      return List.of();
+    }
+    double line = repeat.orElseThrow().borderMm().orElseThrow() - cloth.selvedgeMm();
     Ply ply = seen(band);
     double y = ply.laid(line) - pose.motion().apply(mark).y();
     boolean beyond = ply.open(pose.outline().box().centre().y() + y) > line;

@@ -122,7 +122,8 @@ final class Placing {
   private static Placed placed(
       StretchTask task, int lengths, Function<StretchTask, Optional<Layout>> layer) {
     Optional<Layout> layout = layer.apply(task);
-    return new Placed(task, lengths, layout.map(Layout::length).orElse(0.0), layout);
+    double length = layout.map(Layout::length).orElse(0.0);
+    return new Placed(task, lengths, task.cloth().wholeRepeatsMm(length), layout);
   }
 
   private StretchTask task(
@@ -202,7 +203,7 @@ final class Placing {
   private Found drawnUp(Found found, int stretch) {
     Placed placed = found.stretches().get(stretch);
     double spare = placed.reservedMm() - placed.lengthMm();
-    if (!(spare > 0)) {
+    if (!(spare > 0) || !placed.task().measured()) {
       return found;
     }
     double acrossMm = 0;

@@ -29,6 +29,7 @@ import java.util.stream.DoubleStream;
 /**
  * What is to be placed on one stretch, in the kernel's terms.
  *
+ * @param cloth whose stretch it is
  * @param seats one for each copy
  * @param ways for each seat the ways it may lie, in the order of the kernel's forms
  * @param measured whether the cloth has flaws, so that nothing may be shifted along it
@@ -39,6 +40,7 @@ import java.util.stream.DoubleStream;
  * @param search made ready to place them; empty where there is nothing to place
  */
 record StretchTask(
+    Cloth cloth,
     List<Seat> seats,
     List<List<Way>> ways,
     boolean measured,
@@ -95,6 +97,7 @@ record StretchTask(
     keepOuts.forEach(keepOut -> builder.bar(keepOut.outline()));
     Optional<Strip> strip = builder.strip();
     return new StretchTask(
+        cloth,
         seats,
         ways,
         !cloth.flaws().isEmpty(),

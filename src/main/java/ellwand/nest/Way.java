@@ -15,12 +15,14 @@ record Way(Pose pose, Lattice x, Lattice y, double lowY, double highY) {
   /** Farther than any cloth is long: a lattice of such steps has one place on it, mm. */
   private static final double BEYOND_MM = 1e6;
 
+  /** At one place. */
+  static Lattice only(double mm) {
+    return new Lattice(BEYOND_MM, mm);
+  }
+
   /** Wherever it fits. */
   static Way anywhere(Pose pose) {
-    Lattice x =
-        pose.fixedX().isPresent()
-            ? new Lattice(BEYOND_MM, pose.fixedX().getAsDouble())
-            : Lattice.FREE;
+    Lattice x = pose.fixedX().isPresent() ? only(pose.fixedX().getAsDouble()) : Lattice.FREE;
     return new Way(pose, x, Lattice.FREE, pose.lowY(), pose.highY());
   }
 }

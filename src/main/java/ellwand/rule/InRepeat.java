@@ -60,7 +60,7 @@ final class InRepeat {
   private record Phase(double along, double across, double fromEdge) {}
 
   private static List<Finding> findings(Rule rule, Inspection of) {
-    Optional<Repeat> repeat = of.marker().lay().cloth().repeat();
+    Optional<Repeat> repeat = of.marker().lay().cloth().repeatLaid(of.marker().fold());
     if (repeat.isEmpty()) {
       return List.of();
     }

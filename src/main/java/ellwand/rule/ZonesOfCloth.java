@@ -60,7 +60,10 @@ final class ZonesOfCloth {
                       + cloth.name()
                       + " cannot be folded over as far as the zones of this "
                       + of.marker().fold().words()
-                      + " ask."));
+                      + " ask"
+                      + (cloth.repeat().isPresent()
+                          ? ", or not on a mirror line of its repeat."
+                          : ".")));
       return findings;
     }
     LaidCloth laid = like.get();

@@ -32,7 +32,8 @@ class LayConstraintsTest {
             CLOTH,
             wanted(rectangle("back", How.FOLD, 300, 400), 1),
             wanted(rectangle("skirt", How.WHOLE, 250, 600), 1));
-    return Choices.first(lay, LaidCloth.of(CLOTH, Fold.LENGTHWISE), new Phases(lay));
+    LaidCloth folded = LaidCloth.of(CLOTH, Fold.LENGTHWISE);
+    return Choices.first(lay, folded, new Phases(lay, folded));
   }
 
   private static long score(LayPlan plan) {

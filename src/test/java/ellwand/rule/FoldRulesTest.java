@@ -34,10 +34,9 @@ class FoldRulesTest {
 
   private static Marker laid(Lay lay, Fold fold, double border, Copy... copies) {
     List<Zone> zones = new ArrayList<>();
-    LaidCloth.of(lay.cloth(), fold, border)
-        .stretches()
-        .get(0)
-        .forEach(band -> zones.add(band.zone(0, 300)));
+    LaidCloth laid =
+        border > 0 ? LaidCloth.of(lay.cloth(), fold, border) : LaidCloth.of(lay.cloth(), fold);
+    laid.stretches().get(0).forEach(band -> zones.add(band.zone(0, 300)));
     return Trial.marker(lay, fold, zones, copies);
   }
 

@@ -151,6 +151,41 @@ class InRepeatTest {
     }
   }
 
+  /** Folded zone to 300, opened beyond: bars run on, whatever the first zone's length. */
+  @Test
+  void barsRunOnIntoTheOpenedStretch() {
+    CutPiece front = wanting(0, ANY);
+    Lay lay = lay(Fold.LENGTHWISE, Repeat.even(60, 40, 20, 30), List.of(), front);
+    // The mark is at x + 50: bars at 20 + 60 k.
+    assertEquals(List.of(), told(opened(lay, front, 330)));
+    assertEquals(
+        List.of("Front has its at 10.0 mm off its place in the repeat near x = 440 mm."),
+        told(opened(lay, front, 340)));
+  }
+
+  private static Marker opened(Lay lay, CutPiece front, double x) {
+    return Trial.folded(lay, 310, 900, copy(front, Form.WHOLE, "opened", false, 0, x, 0));
+  }
+
+  @Test
+  void aPartFoldOffTheMirrorLinesIsFound() {
+    CutPiece front = Trial.sloped("front", "pair", 200, 100);
+    Lay lay = lay(Fold.PART, Repeat.even(0, 40, 0, 30), List.of(), front);
+    // Bars at 30 + 40 k from the edge, and half way between: 20 + 20 k from the first cuttable.
+    for (double border : new double[] {200, 205}) {
+      Lay plain = lay(Fold.PART, Repeat.even(60, 0, 0, 0), List.of(), front);
+      Marker marker =
+          Trial.marker(
+              lay,
+              Fold.PART,
+              LaidCloth.of(plain.cloth(), Fold.PART, border).stretches().get(0).stream()
+                  .map(band -> band.zone(0, 400))
+                  .toList(),
+              copy(front, Form.PAIR, "folded", false, 0, 0, 0));
+      assertEquals(border == 200 ? 0 : 1, told(marker).size(), () -> told(marker).toString());
+    }
+  }
+
   private static Marker folded(Lay lay, CutPiece sleeve, double y) {
     return Trial.marker(
         lay,
