@@ -49,6 +49,11 @@ public final class CheckRun {
   }
 
   private static Lay lay(Job job, Cloth cloth, MarkerFile file) {
+    if (file.part()) {
+      // What it has a part of was worked out for the cloth as bought.
+      Lay whole = file.of(Lays.of(job, Shelf.cloth(job, file.cloth())));
+      return new Lay(whole.style(), cloth, whole.wanted(), whole.matches());
+    }
     return file.fold() == Fold.FACE_TO_FACE ? Lays.halfSets(job, cloth) : Lays.of(job, cloth);
   }
 

@@ -56,11 +56,10 @@ public final class LayRun {
   /** Markers that have passed the check, with their figures. */
   static Made made(Job job, List<Marker> markers, List<Figures> figures, Unit unit) {
     int garments = job.garments().values().stream().mapToInt(n -> n).sum();
+    List<String> cautions = new ArrayList<>(Shades.cautions(job, markers));
+    cautions.addAll(cautions(job, unit));
     return new Made(
-        job,
-        markers,
-        JobFigures.of(job.style().name(), garments, figures, cautions(job, unit)),
-        unit);
+        job, markers, JobFigures.of(job.style().name(), garments, figures, cautions), unit);
   }
 
   /** Whatever whoever cuts should know. */
@@ -125,6 +124,9 @@ public final class LayRun {
         .map(w -> new Garment(w.size(), w.garment()))
         .distinct()
         .forEach(g -> garments.merge(g.size(), 1, Integer::sum));
+    if (Shades.isPart(job, marker)) {
+      return MarkerWriter.bytesOfPart(marker, job);
+    }
     return garments.equals(job.garments())
         ? MarkerWriter.bytes(marker, job)
         : MarkerWriter.bytesInOrder(marker, job, garments);

@@ -4,22 +4,29 @@ import ellwand.cloth.Cloth;
 import ellwand.cloth.Remnant;
 import ellwand.cloth.Wishes;
 import ellwand.figures.Figures;
+import ellwand.figures.Fitting;
 import ellwand.file.Job;
 import ellwand.lay.Lay;
 import ellwand.lay.Marker;
+import ellwand.lay.Wanted;
 import ellwand.pattern.InputException;
 import ellwand.units.Unit;
 import ellwand.work.Effort;
 import ellwand.work.Progress;
 import ellwand.work.Stop;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 
 /**
  * Uses up the remnants of a job first and buys cloth for the rest. All pieces that a garment needs
- * of one cloth come from one piece of it, since shades differ from bolt to bolt.
+ * of one cloth come from one piece of it, since shades differ from bolt to bolt, unless the job
+ * allows several bolts: then piece by piece.
  */
 public final class ShelfRun {
 
@@ -52,6 +59,62 @@ public final class ShelfRun {
   }
 
   private Map<Marker, Figures> markers(Cloth cloth) {
+    return job.severalBolts().contains(cloth.name()) ? piecewise(cloth) : wholeGarments(cloth);
+  }
+
+  /**
+   * Piece by piece, the largest remnant first, so that as much as can be comes from remnants; on
+   * each whole garments first, then single pieces, the most valuable first.
+   */
+  private Map<Marker, Figures> piecewise(Cloth cloth) {
+    Lay all = Lays.of(job, cloth);
+    List<Wanted> left = new ArrayList<>(all.wanted());
+    List<Remnant> remnants =
+        job.remnants().stream()
+            .filter(r -> r.cloth().equals(cloth.name()))
+            .sorted(Comparator.comparingDouble(r -> -r.areaMm2()))
+            .toList();
+    Effort share = options.effort().share(remnants.size() + 1);
+    Map<Marker, Figures> made = new LinkedHashMap<>();
+    for (Remnant remnant : remnants) {
+      List<Wanted> taken = new ArrayList<>();
+      Optional<Marker> best = Optional.empty();
+      List<List<Wanted>> groups = new ArrayList<>(byGarment(left).values());
+      left.stream().sorted(Fitting.MOST_VALUABLE_FIRST).map(List::of).forEach(groups::add);
+      Effort each = share.share(Math.max(1, groups.size()));
+      for (List<Wanted> group : groups) {
+        List<Wanted> tried = new ArrayList<>(taken);
+        tried.addAll(group);
+        if (left.containsAll(group)) {
+          Optional<Marker> found =
+              FitRun.fitting(on(all, remnant.laidAs(cloth), tried), with(each), stop, progress);
+          if (found.isPresent()) {
+            best = found;
+            taken = tried;
+            group.forEach(left::remove);
+          }
+        }
+      }
+      best.ifPresent(m -> made.put(m, Figures.of(m, List.of())));
+    }
+    if (!left.isEmpty()) {
+      Folded folded = Folded.make(on(all, cloth, left), unit, with(share), stop, progress);
+      Marker best = folded.best(job, unit);
+      made.put(best, folded.figures(best));
+    }
+    return made;
+  }
+
+  private static Lay on(Lay all, Cloth cloth, List<Wanted> wanted) {
+    return new Lay(all.style(), cloth, wanted, all.matches());
+  }
+
+  private static Map<Integer, List<Wanted>> byGarment(List<Wanted> wanted) {
+    return wanted.stream()
+        .collect(Collectors.groupingBy(Wanted::garment, TreeMap::new, Collectors.toList()));
+  }
+
+  private Map<Marker, Figures> wholeGarments(Cloth cloth) {
     Map<String, Integer> left = new LinkedHashMap<>(job.garments());
     List<Remnant> remnants =
         job.remnants().stream().filter(r -> r.cloth().equals(cloth.name())).toList();

@@ -53,6 +53,11 @@ public record Remnant(
     return new Remnant(name, cloth, box.length(), box.width(), Optional.of(0.0), missing);
   }
 
+  /** How much of it there is. */
+  public double areaMm2() {
+    return lengthMm * widthMm - missing.stream().mapToDouble(f -> f.outline().area()).sum();
+  }
+
   /**
    * The remnant as a cloth to lay on, with all that holds for the cloth it is a piece of. It costs
    * nothing, is not washed any more, and may lie open as well.

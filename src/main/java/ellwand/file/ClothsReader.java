@@ -13,6 +13,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Reads {@code cloths:}. */
 final class ClothsReader {
@@ -36,6 +38,14 @@ final class ClothsReader {
               }
             });
     return read;
+  }
+
+  /** Those of which the pieces of one garment may come from several bolts. */
+  static Set<String> severalBolts(Spot cloths) {
+    return cloths.entries().entrySet().stream()
+        .filter(cloth -> cloth.getValue().get("several-bolts").isTrue())
+        .map(Map.Entry::getKey)
+        .collect(Collectors.toSet());
   }
 
   private Optional<Cloth> cloth(String name, Spot spot) {

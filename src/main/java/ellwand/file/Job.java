@@ -25,6 +25,8 @@ import java.util.Set;
  * @param unit what results are shown in
  * @param cloths in the user's order, names unique
  * @param remnants on the shelf, names unique
+ * @param severalBolts cloths of which the pieces of one garment may come from several bolts and
+ *     remnants
  * @param garments how many of each size are wanted, 1 or more, in the user's order
  */
 public record Job(
@@ -37,6 +39,7 @@ public record Job(
     Style style,
     List<Cloth> cloths,
     List<Remnant> remnants,
+    Set<String> severalBolts,
     Map<String, Integer> garments) {
 
   public Job {
@@ -44,11 +47,13 @@ public record Job(
     wear = Collections.unmodifiableSet(new LinkedHashSet<>(wear));
     cloths = List.copyOf(cloths);
     remnants = List.copyOf(remnants);
+    severalBolts = Set.copyOf(severalBolts);
     garments = Collections.unmodifiableMap(new LinkedHashMap<>(garments));
   }
 
   /** The same job with other garments wanted. */
   public Job withGarments(Map<String, Integer> other) {
-    return new Job(path, sha256, title, notes, wear, unit, style, cloths, remnants, other);
+    return new Job(
+        path, sha256, title, notes, wear, unit, style, cloths, remnants, severalBolts, other);
   }
 }

@@ -63,6 +63,7 @@ public final class JobReader {
         style.orElseThrow(),
         cloths,
         remnants,
+        ClothsReader.severalBolts(root.get("cloths")),
         garments);
   }
 

@@ -8,8 +8,10 @@ import ellwand.cloth.Zone;
 import ellwand.lay.Copy;
 import ellwand.lay.Lay;
 import ellwand.lay.Marker;
+import ellwand.lay.Wanted;
 import ellwand.pattern.Cut;
 import ellwand.rule.Stated;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -22,6 +24,8 @@ import java.util.Optional;
  * @param cloth name of the cloth
  * @param remnant what the marker lies on, as given to fit, if it is no cloth bought by length
  * @param inOrder the garments of a marker that is one of an order, by size
+ * @param part whether it holds only some of its garments' pieces, those it demands; the others come
+ *     from another bolt or remnant
  * @param stated its figures
  * @param keepOuts flaws where they bar the laid cloth; the check works them out anew
  */
@@ -31,6 +35,7 @@ public record MarkerFile(
     String cloth,
     Optional<String> remnant,
     Optional<Map<String, Integer>> inOrder,
+    boolean part,
     Fold fold,
     Direction direction,
     Stated stated,
@@ -41,7 +46,12 @@ public record MarkerFile(
     List<Copy> copies) {
 
   /** One piece that it says a garment needs from the cloth. */
-  public record Demand(String piece, String size, int garment, Cut.How how) {}
+  public record Demand(String piece, String size, int garment, Cut.How how) {
+
+    static Demand of(Wanted wanted) {
+      return new Demand(wanted.cut().name(), wanted.size(), wanted.garment(), wanted.how());
+    }
+  }
 
   public MarkerFile {
     zones = List.copyOf(zones);
@@ -51,7 +61,8 @@ public record MarkerFile(
   }
 
   /** What a marker's file is to say. */
-  static MarkerFile of(Marker marker, Job job, Optional<Map<String, Integer>> inOrder) {
+  static MarkerFile of(
+      Marker marker, Job job, Optional<Map<String, Integer>> inOrder, boolean part) {
     Lay lay = marker.lay();
     return new MarkerFile(
         job.path().toString(),
@@ -59,6 +70,7 @@ public record MarkerFile(
         lay.cloth().name(),
         lay.cloth().stock().map(Stock::name),
         inOrder,
+        part,
         marker.fold(),
         lay.cloth().direction(),
         new Stated(
@@ -70,10 +82,18 @@ public record MarkerFile(
         marker.search(),
         marker.zones(),
         marker.keepOuts(),
-        lay.wanted().stream()
-            .map(w -> new Demand(w.cut().name(), w.size(), w.garment(), w.how()))
-            .toList(),
+        lay.wanted().stream().map(Demand::of).toList(),
         marker.copies());
+  }
+
+  /** What it has of a lay made anew from the job: all, or its part. */
+  public Lay of(Lay whole) {
+    if (!part) {
+      return whole;
+    }
+    List<Demand> left = new ArrayList<>(demand);
+    List<Wanted> wanted = whole.wanted().stream().filter(w -> left.remove(Demand.of(w))).toList();
+    return new Lay(whole.style(), whole.cloth(), wanted, whole.matches());
   }
 
   /** The marker that it would be of a lay made anew from the job. */

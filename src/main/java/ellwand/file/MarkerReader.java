@@ -63,6 +63,7 @@ public final class MarkerReader {
         in.group("job").has("garments")
             ? Optional.of(garments(in.group("job").group("garments")))
             : Optional.empty(),
+        in.group("job").has("part") && in.group("job").flag("part"),
         in.word("fold", Fold.values(), Fold::words),
         in.word("direction", Direction.values(), Direction::words),
         new Stated(

@@ -24,7 +24,7 @@ public final class MarkerWriter {
    * @param job what it was made from
    */
   public static byte[] bytes(Marker marker, Job job) {
-    return bytes(MarkerFile.of(marker, job, Optional.empty()));
+    return bytes(MarkerFile.of(marker, job, Optional.empty(), false));
   }
 
   /**
@@ -34,7 +34,16 @@ public final class MarkerWriter {
    * @param garments that it holds, by size
    */
   public static byte[] bytesInOrder(Marker marker, Job job, Map<String, Integer> garments) {
-    return bytes(MarkerFile.of(marker, job, Optional.of(garments)));
+    return bytes(MarkerFile.of(marker, job, Optional.of(garments), false));
+  }
+
+  /**
+   * The bytes of the file of a marker that holds only some of its garments' pieces.
+   *
+   * @param job what it was made from
+   */
+  public static byte[] bytesOfPart(Marker marker, Job job) {
+    return bytes(MarkerFile.of(marker, job, Optional.empty(), true));
   }
 
   static byte[] bytes(MarkerFile file) {
@@ -42,6 +51,9 @@ public final class MarkerWriter {
     root.put("ellwand", 1);
     ObjectNode job = root.putObject("job");
     job.put("path", file.jobPath()).put("sha256", file.jobSha256());
+    if (file.part()) {
+      job.put("part", true);
+    }
     file.inOrder().ifPresent(g -> g.forEach(job.withObject("/garments")::put));
     root.put("cloth", file.cloth());
     file.remnant().ifPresent(remnant -> root.put("remnant", remnant));

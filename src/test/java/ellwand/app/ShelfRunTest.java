@@ -1,10 +1,13 @@
 package ellwand.app;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import ellwand.cloth.Stock;
 import ellwand.file.Job;
 import ellwand.file.JobReader;
+import ellwand.lay.Copy;
 import ellwand.lay.Marker;
 import ellwand.rule.Check;
 import ellwand.units.Unit;
@@ -17,6 +20,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.Random;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -65,5 +72,115 @@ class ShelfRunTest {
     assertEquals(4, made.figures().garments());
     // 20 cm of cloth at GBP 5 per m.
     assertEquals(1.0, made.figures().totalCost(), 1e-9);
+  }
+
+  private static final String COAT =
+      """
+      ellwand: 1
+      unit: cm
+      style:
+        name: Coat
+        allowance: 0
+        pieces:
+          body:
+            cut: {main: 1}
+            outline: [[0, 0], [60, 0], [60, 70], [0, 70]]
+          sleeve:
+            cut: {main: pair}
+            outline: [[0, 0], [40, 0], [30, 30], [0, 30]]
+      cloths:
+        main: {width: 90, fold: open, price: GBP 5 per m, several-bolts: BOLTS}
+      remnants:
+        small: {length: 45, width: 35}
+        large: {length: 45, width: 65}
+      order: {garments: 1}
+      """;
+
+  private LayRun.Made coat(String bolts) throws IOException {
+    Path path = Files.writeString(folder.resolve("coat.yaml"), COAT.replace("BOLTS", bolts));
+    return ShelfRun.make(
+        JobReader.read(path),
+        Unit.CM,
+        new SearchOptions(Effort.ofSteps(60), new Seed(1), 1),
+        new Stop(),
+        Progress.NONE);
+  }
+
+  @Test
+  void aGarmentComesFromOneBoltUnlessTheJobAllowsSeveral() throws IOException {
+    LayRun.Made made = coat("false");
+    assertEquals(1, made.markers().size());
+    assertEquals(3, made.markers().get(0).copies().size());
+    assertTrue(made.figures().cautions().stream().noneMatch(c -> c.contains("Shades")));
+  }
+
+  /** The pair of sleeves on the larger remnant; the body is larger than either. */
+  @Test
+  void piecesComeFromRemnantsFirstWhereSeveralBoltsAreAllowed() throws IOException {
+    LayRun.Made made = coat("true");
+    assertEquals(
+        List.of(Optional.of("large"), Optional.empty()),
+        made.markers().stream().map(m -> m.lay().cloth().stock().map(Stock::name)).toList());
+    assertEquals(
+        List.of("sleeve", "sleeve"),
+        made.markers().get(0).copies().stream().map(Copy::piece).toList());
+    assertEquals(
+        List.of("body"), made.markers().get(1).copies().stream().map(Copy::piece).toList());
+    assertEquals(
+        "Garment 1 (size one size) comes from several pieces of main: sleeve from large; body from"
+            + " the cloth to buy.",
+        made.figures().cautions().get(0));
+    assertTrue(made.figures().cautions().get(1).startsWith("Shades differ from bolt to bolt"));
+    // Each file can be held against the job, and still notices what is not there.
+    for (Path file : LayRun.write(made, folder.resolve("out"))) {
+      if (file.toString().endsWith("marker.json")) {
+        assertEquals(List.of(), CheckRun.marker(file, Optional.empty()).findings());
+        Path cut = folder.resolve("cut.marker.json");
+        Files.writeString(
+            cut,
+            Files.readString(file).replaceFirst("\"form\" ?: ?\"whole\"", "\"form\": \"half\""));
+        assertNotEquals(List.of(), CheckRun.marker(cut, Optional.empty()).findings());
+      }
+    }
+  }
+
+  /** Whatever remnants there are, every piece is cut just once, and no marker breaks a rule. */
+  @Property(tries = 3)
+  void everyPieceIsCutOnceFromSomewhere(@ForAll @IntRange(min = 1, max = 100_000) int seed)
+      throws IOException {
+    Random random = new Random(seed);
+    StringBuilder remnants = new StringBuilder("remnants:\n");
+    for (int i = 0; i < 1 + random.nextInt(3); i++) {
+      remnants.append(
+          String.format(
+              "  r%d: {length: %d, width: %d, flaws: [{at: [%d, %d], radius: %d}]}%n",
+              i,
+              25 + random.nextInt(80),
+              25 + random.nextInt(80),
+              random.nextInt(60),
+              random.nextInt(60),
+              1 + random.nextInt(8)));
+    }
+    String job =
+        COAT.substring(0, COAT.indexOf("remnants:"))
+                .replace("BOLTS", "true")
+                .replace("fold: open", "fold: any")
+            + remnants
+            + "order: {garments: 2}\n";
+    Path made = Files.createTempDirectory("shelf");
+    Job read = JobReader.read(Files.writeString(made.resolve("job.yaml"), job));
+    LayRun.Made run =
+        ShelfRun.make(
+            read,
+            Unit.CM,
+            new SearchOptions(Effort.ofSteps(40), new Seed(seed), 1),
+            new Stop(),
+            Progress.NONE);
+    int pieces = 0;
+    for (Marker marker : run.markers()) {
+      assertEquals(List.of(), Check.of(marker));
+      pieces += marker.lay().wanted().size();
+    }
+    assertEquals(4, pieces);
   }
 }

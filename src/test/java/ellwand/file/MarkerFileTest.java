@@ -39,6 +39,7 @@ class MarkerFileTest {
           "linen",
           Optional.of("1 m x 2 m"),
           Optional.of(Map.of("104", 1)),
+          true,
           Fold.LENGTHWISE,
           Direction.ONE_WAY,
           new Stated(690, 812.345678, 812.345678, 0.8125, 2),
