@@ -5,6 +5,7 @@ import ellwand.cloth.KeepOut;
 import ellwand.cloth.LaidCloth;
 import ellwand.cloth.Zone;
 import ellwand.geometry.Box;
+import ellwand.geometry.Outline;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -62,6 +63,13 @@ public record Marker(Lay lay, Fold fold, List<Zone> zones, List<Copy> copies, Se
         : LaidCloth.like(lay.cloth(), fold, zones)
             .map(laid -> zones.stream().flatMap(zone -> keepOuts(laid, zone)).toList())
             .orElse(List.of());
+  }
+
+  /** What lies on the cloth or may not be laid on. */
+  public List<Outline> covered() {
+    return Stream.concat(
+            copies.stream().map(Copy::outline), keepOuts().stream().map(KeepOut::outline))
+        .toList();
   }
 
   private Stream<KeepOut> keepOuts(LaidCloth laid, Zone zone) {

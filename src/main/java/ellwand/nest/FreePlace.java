@@ -1,15 +1,12 @@
 package ellwand.nest;
 
-import ellwand.cloth.KeepOut;
 import ellwand.geometry.Box;
 import ellwand.geometry.FreeRectangle;
 import ellwand.geometry.Outline;
-import ellwand.lay.Copy;
 import ellwand.lay.Marker;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /**
  * A rectangle on which nothing lies.
@@ -21,11 +18,7 @@ record FreePlace(String zone, Box box, int plies) {
 
   /** The largest in a marker, counted with all its plies. */
   static Optional<FreePlace> largest(Marker marker) {
-    List<Outline> taken =
-        Stream.concat(
-                marker.copies().stream().map(Copy::outline),
-                marker.keepOuts().stream().map(KeepOut::outline))
-            .toList();
+    List<Outline> taken = marker.covered();
     return marker.zones().stream()
         .flatMap(
             zone ->

@@ -31,6 +31,13 @@ public record Finding(
     }
   }
 
+  /** Of the marker as a whole; none where the amount is 0. */
+  static List<Finding> ofWhole(Rule rule, double amount, Words words) {
+    return amount > 0
+        ? List.of(new Finding(rule, List.of(), Optional.empty(), amount, words))
+        : List.of();
+  }
+
   /** {@code Left back overlaps front by 3.2 mm near x = 41.0 cm.} */
   public String sentence(Unit unit) {
     return words.in(unit);

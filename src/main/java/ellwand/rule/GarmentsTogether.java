@@ -5,7 +5,6 @@ import ellwand.lay.Copy;
 import ellwand.lay.Marker;
 import java.util.Collection;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** The pieces of one garment lie near each other, so that its bundle is soon picked up. */
@@ -42,17 +41,12 @@ final class GarmentsTogether {
 
   private static List<Finding> findings(Rule rule, Inspection of) {
     double spread = spreadMm(of.marker());
-    return spread == 0
-        ? List.of()
-        : List.of(
-            new Finding(
-                rule,
-                List.of(),
-                Optional.empty(),
-                spread,
-                unit ->
-                    "Pieces lie "
-                        + Say.length(spread, unit)
-                        + " from the middle of their garment on average."));
+    return Finding.ofWhole(
+        rule,
+        spread,
+        unit ->
+            "Pieces lie "
+                + Say.length(spread, unit)
+                + " from the middle of their garment on average.");
   }
 }

@@ -1,16 +1,12 @@
 package ellwand.rule;
 
-import ellwand.cloth.KeepOut;
 import ellwand.cloth.Zone;
 import ellwand.geometry.Box;
 import ellwand.geometry.FreeRectangle;
 import ellwand.geometry.Outline;
-import ellwand.lay.Copy;
 import ellwand.lay.Marker;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
-import java.util.stream.Stream;
 
 /** What is left over hangs together in one large piece that is worth keeping. */
 final class OneLeftOver {
@@ -37,11 +33,7 @@ final class OneLeftOver {
 
   /** The largest free rectangle of any zone, all its plies, square mm. */
   static double largestMm2(Marker marker) {
-    List<Outline> taken =
-        Stream.concat(
-                marker.copies().stream().map(Copy::outline),
-                marker.keepOuts().stream().map(KeepOut::outline))
-            .toList();
+    List<Outline> taken = marker.covered();
     return marker.zones().stream()
         .mapToDouble(
             z ->
@@ -62,19 +54,14 @@ final class OneLeftOver {
   private static List<Finding> findings(Rule rule, Inspection of) {
     double left = leftMm2(of.marker());
     double scrap = left - largestMm2(of.marker());
-    return scrap <= 0
-        ? List.of()
-        : List.of(
-            new Finding(
-                rule,
-                List.of(),
-                Optional.empty(),
-                scrap,
-                unit ->
-                    String.format(
-                        Locale.ROOT,
-                        "%.0f of %.0f square cm left over lie outside the largest rectangle.",
-                        scrap / CM2,
-                        left / CM2)));
+    return Finding.ofWhole(
+        rule,
+        scrap,
+        unit ->
+            String.format(
+                Locale.ROOT,
+                "%.0f of %.0f square cm left over lie outside the largest rectangle.",
+                scrap / CM2,
+                left / CM2));
   }
 }

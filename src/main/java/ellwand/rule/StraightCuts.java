@@ -4,7 +4,6 @@ import ellwand.geometry.Box;
 import ellwand.lay.Marker;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 
 /** The lay can be cut straight across between pieces, into stretches that are easily handled. */
 final class StraightCuts {
@@ -48,18 +47,13 @@ final class StraightCuts {
 
   private static List<Finding> findings(Rule rule, Inspection of) {
     double stretch = stretchMm(of.marker());
-    return stretch == 0
-        ? List.of()
-        : List.of(
-            new Finding(
-                rule,
-                List.of(),
-                Optional.empty(),
-                stretch,
-                unit ->
-                    Say.number(count(of.marker()), "straight cut", "straight cuts")
-                        + " across: stretches of "
-                        + Say.length(stretch, unit)
-                        + " on average."));
+    return Finding.ofWhole(
+        rule,
+        stretch,
+        unit ->
+            Say.number(count(of.marker()), "straight cut", "straight cuts")
+                + " across: stretches of "
+                + Say.length(stretch, unit)
+                + " on average.");
   }
 }
