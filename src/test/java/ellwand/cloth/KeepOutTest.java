@@ -104,10 +104,16 @@ class KeepOutTest {
   }
 
   @Test
-  void clothWithARepeatLiesInOneStretch() {
-    Cloth striped = cloth().repeating(Repeat.even(50, 0, 0, 0));
-    assertEquals(1, LaidCloth.of(striped, Fold.LENGTHWISE).stretches().size());
-    assertEquals(2, LaidCloth.of(cloth(box(0, 0, 1, 1)), Fold.LENGTHWISE).stretches().size());
+  void clothWithARepeatAndFlawsLiesInOneStretch() {
+    Cloth flawed = cloth(box(0, 0, 1, 1));
+    Repeat bars = Repeat.even(50, 0, 0, 0);
+    assertEquals(1, stretches(flawed.repeating(bars)));
+    assertEquals(2, stretches(flawed));
+    assertEquals(2, stretches(cloth().repeating(bars)));
+  }
+
+  private static int stretches(Cloth cloth) {
+    return LaidCloth.of(cloth, Fold.LENGTHWISE).stretches().size();
   }
 
   /** Worked out with a strip of paper: the first 600 mm lie face down on the next. */
