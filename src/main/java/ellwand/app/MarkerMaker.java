@@ -44,7 +44,7 @@ final class MarkerMaker {
     this.fold =
         spreading.halfSets()
             ? Fold.FACE_TO_FACE
-            : spreading.faces() == Spreading.Faces.FOLDED ? Fold.LENGTHWISE : Fold.OPEN;
+            : spreading.faces() == Spreading.Faces.FOLDED ? Fold.STACKED : Fold.OPEN;
     this.unit = unit;
     this.stop = stop;
     this.progress = progress;
@@ -184,32 +184,11 @@ final class MarkerMaker {
                     news.share(),
                     news.bestMm()));
     try {
-      Marker marker =
+      return LayRun.checked(
           Nester.nest(
-              lay(mix), fold, options.effort(), options.seed(), options.threads(), stop, named);
-      checkStacks(marker);
-      return LayRun.checked(marker);
+              lay(mix), fold, options.effort(), options.seed(), options.threads(), stop, named));
     } catch (NoRoomException e) {
       throw new InputException(NoRoom.problem(lay(mix), e, unit));
-    }
-  }
-
-  /** Folded plies are spread on one another whole: no part of them can be opened. */
-  private void checkStacks(Marker marker) {
-    if (fold == Fold.LENGTHWISE) {
-      marker.copies().stream()
-          .filter(c -> marker.zone(c.zone()).plies() == 1)
-          .findFirst()
-          .ifPresent(
-              c -> {
-                throw new InputException(
-                    Problem.inPiece(
-                        c.piece(),
-                        "in size "
-                            + c.size()
-                            + " it is cut from opened cloth, which a stack of folds has not",
-                        "Spread the cloth open: faces: all up, or face to face"));
-              });
     }
   }
 }

@@ -165,9 +165,9 @@ public record Cloth(
     return uneven;
   }
 
-  /** Whether it is to lie so: what may lie open may be spread face to face for an order. */
+  /** Whether it is to lie so, or the plies of an order that is spread from it. */
   public boolean mayLie(Fold fold) {
-    return folds.contains(fold == Fold.FACE_TO_FACE ? Fold.OPEN : fold);
+    return folds.contains(fold.asOnePly());
   }
 
   /** The ways it may lie that it can lie in. */

@@ -18,6 +18,8 @@ public enum Fold {
   TURNED("crosswise turned"),
   /** Cut across, two lengths as the plies of an order lie; nothing is cut from one ply alone. */
   FACE_TO_FACE("two plies face to face"),
+  /** One folded ply of the many of an order, along all its length: nothing can be opened. */
+  STACKED("plies folded lengthwise"),
   /** A knitted tube as it comes: a fold edge on each side, no selvedge. */
   TUBULAR("tubular knit");
 
@@ -35,6 +37,20 @@ public enum Fold {
   /** Whether two plies take twice their length of cloth, since they lie end over end. */
   public boolean doublesLength() {
     return this == CROSSWISE || this == TURNED || this == FACE_TO_FACE;
+  }
+
+  /** Whether it lies in one fold along the warp, near its middle. */
+  public boolean alongMiddle() {
+    return this == LENGTHWISE || this == STACKED;
+  }
+
+  /** The way a cloth must be allowed to lie so that plies of an order may lie so. */
+  public Fold asOnePly() {
+    return switch (this) {
+      case FACE_TO_FACE -> OPEN;
+      case STACKED -> LENGTHWISE;
+      default -> this;
+    };
   }
 
   /** Whether it is to be chosen how far the cloth is folded over. */

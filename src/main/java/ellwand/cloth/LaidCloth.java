@@ -55,7 +55,7 @@ public record LaidCloth(Fold fold, List<List<Band>> stretches) {
     if (!(lineMm > 0 && cloth.mirrorsAt(lineMm))) {
       return false;
     }
-    return fold == Fold.LENGTHWISE
+    return fold.alongMiddle()
         ? lineMm < cloth.usableWidthMm()
         : lineMm < mostBorderMm(cloth, fold)
             && (fold == Fold.PART || secondFoldMm(cloth, lineMm) < cloth.usableWidthMm());
@@ -75,6 +75,7 @@ public record LaidCloth(Fold fold, List<List<Band>> stretches) {
         switch (fold) {
           case OPEN -> List.of(List.of(single("open", 0, width, 0)));
           case LENGTHWISE -> List.of(List.of(lengthwise(width, lineMm)), opened);
+          case STACKED -> List.of(List.of(lengthwise(width, lineMm)));
           case PART ->
               // The edge that is turned in covers its selvedge's width beside the double zone.
               List.of(
@@ -121,7 +122,7 @@ public record LaidCloth(Fold fold, List<List<Band>> stretches) {
 
   /** The cloth as it must lie if it has the zones of a marker; empty if it cannot. */
   public static Optional<LaidCloth> like(Cloth cloth, Fold fold, List<Zone> zones) {
-    if (!fold.hasBorder() && fold != Fold.LENGTHWISE) {
+    if (!fold.hasBorder() && !fold.alongMiddle()) {
       return Optional.of(of(cloth, fold));
     }
     OptionalDouble folded =
@@ -129,10 +130,10 @@ public record LaidCloth(Fold fold, List<List<Band>> stretches) {
             .filter(z -> z.foldEdges().equals(Set.of(Side.LOW_Y)))
             .mapToDouble(z -> z.box().maxY())
             .findFirst();
-    if (fold == Fold.LENGTHWISE) {
+    if (fold.alongMiddle()) {
       return folded.isEmpty()
           ? Optional.of(of(cloth, fold))
-          : lengthwise(cloth, folded.getAsDouble());
+          : lengthwise(cloth, fold, folded.getAsDouble());
     }
     // Where nothing lies folded it does not matter how far it might be.
     double border = folded.orElseGet(() -> cloth.nearestMirrorMm(mostBorderMm(cloth, fold) / 2));
@@ -141,11 +142,15 @@ public record LaidCloth(Fold fold, List<List<Band>> stretches) {
         : Optional.empty();
   }
 
-  /** Folded lengthwise so that the narrower side has a width; empty if it cannot. */
-  public static Optional<LaidCloth> lengthwise(Cloth cloth, double widthMm) {
+  /**
+   * Folded lengthwise so that the narrower side has a width; empty if it cannot.
+   *
+   * @param fold one along the middle
+   */
+  public static Optional<LaidCloth> lengthwise(Cloth cloth, Fold fold, double widthMm) {
     return DoubleStream.of(widthMm, cloth.usableWidthMm() - widthMm)
-        .filter(line -> canFold(cloth, Fold.LENGTHWISE, line))
-        .mapToObj(line -> of(cloth, Fold.LENGTHWISE, cloth.nearestMirrorMm(line)))
+        .filter(line -> canFold(cloth, fold, line))
+        .mapToObj(line -> of(cloth, fold, cloth.nearestMirrorMm(line)))
         .findFirst();
   }
 

@@ -68,7 +68,8 @@ public record Repeat(
   Optional<String> barred(Fold fold) {
     return switch (fold) {
       case OPEN -> Optional.empty();
-      case LENGTHWISE, PART, DOUBLE, TURNED, TUBULAR -> mirrored(acrossMm == 0 || evenAcross);
+      case LENGTHWISE, STACKED, PART, DOUBLE, TURNED, TUBULAR ->
+          mirrored(acrossMm == 0 || evenAcross);
       case CROSSWISE -> mirrored(alongMm == 0 || evenAlong);
       case FACE_TO_FACE ->
           Optional.of("bars of many plies hardly lie on bars: spread it with all faces up");

@@ -32,6 +32,7 @@ final class ClothWords {
                   ? "Cut the tube open along one of its folds and lay it open, right side up."
                   : "Lay the cloth open, right side up.";
           case LENGTHWISE -> lengthwise(marker, shown);
+          case STACKED -> lengthwise(marker, shown) + " Spread every ply folded so.";
           case PART ->
               "Fold one edge of the cloth over, right sides together, until the usable cloth lies"
                   + " double over "
@@ -120,7 +121,7 @@ final class ClothWords {
 
   /** How far from the middle of the cloth a lengthwise fold lies, mm; 0 for other folds. */
   static double offMiddleMm(Marker marker) {
-    if (marker.fold() != Fold.LENGTHWISE || firstFold(marker).plies() == 1) {
+    if (!marker.fold().alongMiddle() || firstFold(marker).plies() == 1) {
       return 0;
     }
     double off = marker.lay().cloth().usableWidthMm() / 2 - firstFold(marker).box().width();

@@ -41,7 +41,7 @@ record FoldPicture(Fold fold, double widthMm, Reading reading) implements Block 
         items.addAll(ply(List.of(new Point(strip.minX(), y), new Point(strip.maxX(), y)), 1));
         items.addAll(words(strip, "selvedge", "right side up", "selvedge"));
       }
-      case LENGTHWISE -> {
+      case LENGTHWISE, STACKED -> {
         items.addAll(ply(turn(strip.maxX(), strip.minX(), strip.maxX(), strip), -1));
         items.addAll(words(strip, "fold", TOGETHER, "both selvedges"));
       }

@@ -19,7 +19,8 @@ final class WidthNeeded {
     double usable =
         switch (marker.fold()) {
           case OPEN, CROSSWISE, TURNED, FACE_TO_FACE -> widestOpen(marker);
-          case LENGTHWISE -> Math.max(2 * fromFold(marker, Side.LOW_Y), widestOpen(marker));
+          case LENGTHWISE, STACKED ->
+              Math.max(2 * fromFold(marker, Side.LOW_Y), widestOpen(marker));
           case PART -> Math.max(part(marker), widestOpen(marker));
           case DOUBLE ->
               Math.max(

@@ -164,7 +164,7 @@ final class ClothsReader {
   }
 
   private static Fold fold(String words) {
-    List<Fold> ways = Arrays.stream(Fold.values()).filter(f -> f != Fold.FACE_TO_FACE).toList();
+    List<Fold> ways = Arrays.stream(Fold.values()).filter(f -> f == f.asOnePly()).toList();
     List<String> known = ways.stream().map(Fold::words).toList();
     return ways.stream()
         .filter(f -> f.words().equals(words))

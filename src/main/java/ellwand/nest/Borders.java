@@ -34,8 +34,8 @@ final class Borders {
   /** The ways to lie the cloth of a lay in one kind of fold; none where nothing asks for it. */
   static List<LaidCloth> of(Lay lay, Fold fold) {
     Cloth cloth = lay.cloth();
-    if (fold == Fold.LENGTHWISE) {
-      return lengthwise(cloth);
+    if (fold.alongMiddle()) {
+      return lengthwise(cloth, fold);
     }
     if (!fold.hasBorder()) {
       return List.of(LaidCloth.of(cloth, fold));
@@ -65,18 +65,18 @@ final class Borders {
   /**
    * On the middle of a bar, and half way between two, each as near the cloth's middle as may be.
    */
-  private static List<LaidCloth> lengthwise(Cloth cloth) {
+  private static List<LaidCloth> lengthwise(Cloth cloth, Fold fold) {
     double middle = cloth.nearestMirrorMm(cloth.usableWidthMm() / 2);
     double step = cloth.repeat().map(Repeat::mirrorStepAcrossMm).orElse(0.0);
     if (step == 0) {
-      return List.of(LaidCloth.of(cloth, Fold.LENGTHWISE));
+      return List.of(LaidCloth.of(cloth, fold));
     }
     boolean one = cloth.repeat().get().halfDrop();
     double beside = middle < cloth.usableWidthMm() / 2 ? middle + step : middle - step;
     return DoubleStream.of(middle, one ? middle : beside)
         .map(line -> Math.min(line, cloth.usableWidthMm() - line))
         .distinct()
-        .mapToObj(width -> LaidCloth.lengthwise(cloth, width))
+        .mapToObj(width -> LaidCloth.lengthwise(cloth, fold, width))
         .flatMap(Optional::stream)
         .toList();
   }

@@ -363,6 +363,38 @@ class OrderCommandTest {
     assertTrue(open.err().contains("needs the cloth to lie as open, which it may not"), open.err());
   }
 
+  /** A badge alone would take least on opened cloth, which plies folded as a stack have not. */
+  @Test
+  void foldedPliesAreNeverOpenedForWhatIsCutOnce() throws IOException {
+    Path folded = folder.resolve("badge.yaml");
+    Files.writeString(
+        folded,
+        """
+        ellwand: 1
+        unit: cm
+        style: {name: Mat, size: M, allowance: 0, pieces: {mat: {cut: {felt: pair}, outline: \
+        [[0, 0], [30, 0], [30, 50], [0, 45]]}, badge: {cut: {felt: 1}, outline: \
+        [[0, 0], [10, 0], [10, 40], [0, 35]]}}}
+        cloths: {felt: {width: 100, fold: lengthwise fold}}
+        order: {colours: {red: {M: 4}}, max-plies: 10, max-garments: 1}
+        """);
+    Ran ran =
+        run("order", folded, "--json", "--effort", "50steps", "--threads", 1, "--out", folder);
+    assertEquals(0, ran.code(), ran.err());
+    Path marker = folder.resolve("felt-1.marker.json");
+    JsonNode zones = JSON.readTree(marker.toFile()).get("zones");
+    assertEquals(1, zones.size(), "folded from end to end");
+    assertEquals(2, zones.get(0).get("plies").asInt());
+    assertEquals(400, JSON.readTree(ran.out()).get("lays").get(0).get("length").asDouble(), 0.1);
+    assertEquals(0, run("check", marker, "--job", folded).code());
+    Files.writeString(
+        folded, Files.readString(folded).replace("[10, 40], [0, 35]", "[10, 60], [0, 55]"));
+    Ran wide = run("order", folded, "--effort", "50steps", "--out", folder);
+    assertEquals(2, wide.code());
+    assertTrue(wide.err().contains("badge"), wide.err());
+    assertTrue(wide.err().contains("Lay the cloth open"), wide.err());
+  }
+
   private static String words(Path pdf) throws IOException {
     try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
       return new PDFTextStripper().getText(document);
