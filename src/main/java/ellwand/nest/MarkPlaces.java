@@ -14,6 +14,7 @@ import ellwand.pattern.Problem;
 import java.util.ArrayDeque;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Queue;
@@ -56,6 +57,7 @@ final class MarkPlaces {
     }
     if (period > 0) {
       pieces.values().forEach(this::place);
+      lay.matches().stream().filter(this::counts).forEach(this::requireMirrored);
       Queue<String> reached = new ArrayDeque<>(places.keySet());
       spread(lay, reached);
       for (Match match : lay.matches()) {
@@ -80,6 +82,37 @@ final class MarkPlaces {
       Point mark = piece.marks().get(place.get().mark());
       places.put(piece.name(), new Place(mark, phase.orElse(0.0), Optional.empty()));
     }
+  }
+
+  /**
+   * The left half of a garment mirrors the right one, so bars along the cloth meet at both its
+   * seams only where the repeat mirrors too; a piece cut on the fold then has its fold on a bar.
+   */
+  private void requireMirrored(Match match) {
+    if (axis == Axis.ALONG) {
+      return;
+    }
+    if (!repeat.evenAcross()) {
+      throw new InputException(
+          Problem.inPiece(
+              match.piece(),
+              match.mark()
+                  + " cannot match "
+                  + match.otherPiece()
+                  + "."
+                  + match.otherMark()
+                  + " on bars along the cloth: the repeat has no mirror line, so that one side of"
+                  + " the garment would not match",
+              "Ask for bars: across, or say that the repeat is even"));
+    }
+    List.of(match.piece(), match.otherPiece()).forEach(this::centre);
+  }
+
+  private void centre(String name) {
+    pieces
+        .get(name)
+        .fold()
+        .ifPresent(f -> places.putIfAbsent(name, new Place(f.from(), 0, Optional.empty())));
   }
 
   private boolean counts(Match match) {

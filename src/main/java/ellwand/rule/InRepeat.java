@@ -8,6 +8,7 @@ import ellwand.cloth.Ply;
 import ellwand.cloth.Repeat;
 import ellwand.geometry.Motion;
 import ellwand.geometry.Point;
+import ellwand.lay.Form;
 import ellwand.lay.Heading;
 import ellwand.pattern.Asks;
 import ellwand.pattern.Bars;
@@ -73,22 +74,24 @@ final class InRepeat {
   private Optional<Phase> phase(Placed p, String mark) {
     Optional<Band> band = laid.band(p.copy().zone());
     Optional<Point> at = p.cut().map(cut -> cut.marks().get(mark));
-    if (band.isEmpty() || at.isEmpty()) {
-      return Optional.empty();
-    }
+    return band.isEmpty() || at.isEmpty()
+        ? Optional.empty()
+        : Optional.of(phase(p, band.get(), at.get()));
+  }
+
+  private Phase phase(Placed p, Band band, Point at) {
     Motion motion = p.copy().motion();
     // The ply that lies right side up, where there is one.
-    Ply ply = band.get().layers().get(band.get().layers().size() - 1);
-    Point laidAt = motion.apply(at.get());
+    Ply ply = band.layers().get(band.layers().size() - 1);
+    Point laidAt = motion.apply(at);
     double y = ply.open(laidAt.y());
-    double left = ply.open(motion.apply(at.get().plus(new Point(0, 1))).y()) - y;
+    double left = ply.open(motion.apply(at.plus(new Point(0, 1))).y()) - y;
     double up = Heading.ofTurn(motion.turnDegrees(), motion.flipped()) == Heading.UP ? 1 : -1;
     double fromEdge = y + cloth.selvedgeMm();
-    return Optional.of(
-        new Phase(
-            up * (laidAt.x() - repeat.startAlongMm()),
-            (left < -1e-6 ? -1 : 1) * (fromEdge - repeat.startAcrossMm()),
-            fromEdge));
+    return new Phase(
+        up * (laidAt.x() - repeat.startAlongMm()),
+        (left < -1e-6 ? -1 : 1) * (fromEdge - repeat.startAcrossMm()),
+        fromEdge);
   }
 
   private void place(Placed p) {
@@ -158,12 +161,28 @@ final class InRepeat {
               off(
                   along ? a.get().along() - b.get().along() : 0,
                   across ? a.get().across() - b.get().across() : 0);
+          if (across) {
+            off = Math.max(off, Math.max(offCentre(one), offCentre(other)));
+          }
           if (!(off <= TOLERANCE_MM)) {
             findings.add(mismatch(match, one, other, off));
           }
         }
       }
     }
+  }
+
+  /**
+   * How far the middle of an opened half lies from where the repeat mirrors, mm: so much its other
+   * side is off.
+   */
+  private double offCentre(Placed p) {
+    Optional<Band> band = laid.band(p.copy().zone());
+    if (p.copy().form() != Form.OPENED || band.isEmpty() || p.cut().isEmpty()) {
+      return 0;
+    }
+    Point middle = p.cut().get().cutting().box().centre();
+    return rest(phase(p, band.get(), middle).across(), repeat.mirrorStepAcrossMm());
   }
 
   private static List<Placed> named(String piece, List<Placed> placed) {

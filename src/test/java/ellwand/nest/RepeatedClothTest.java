@@ -1,6 +1,7 @@
 package ellwand.nest;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import ellwand.cloth.Cloth;
@@ -13,6 +14,7 @@ import ellwand.lay.Marker;
 import ellwand.lay.Wanted;
 import ellwand.pattern.Asks;
 import ellwand.pattern.Bars;
+import ellwand.pattern.InputException;
 import ellwand.pattern.Match;
 import ellwand.rule.Asking;
 import ellwand.rule.Check;
@@ -28,6 +30,7 @@ import java.util.Optional;
 import java.util.Random;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
+import org.junit.jupiter.api.Test;
 
 /** Random pieces that ask for their places, on random stripes and checks. */
 class RepeatedClothTest {
@@ -68,7 +71,14 @@ class RepeatedClothTest {
     for (int i = 0; i < count; i++) {
       pieces.add(piece(random, "piece " + i));
       if (i > 1 && random.nextBoolean()) {
-        matches.add(match(random, i));
+        // Bars along the cloth may ask for what cannot be had at both sides of a garment.
+        Bars bars =
+            evenAcross && pieces.stream().noneMatch(p -> p.fold().isPresent())
+                ? Bars.values()[random.nextInt(3)]
+                : Bars.ACROSS;
+        if (evenAcross || !halfDrop) {
+          matches.add(new Match("piece " + i, "at", "piece " + (i - 1), "at", bars));
+        }
       }
     }
     List<Wanted> wanted = new ArrayList<>();
@@ -89,10 +99,32 @@ class RepeatedClothTest {
     assertTrue(marker.clothLengthMm() <= most + 1e-6, () -> marker.clothLengthMm() + " > " + most);
   }
 
-  /** A piece after the first two, which may want a place, with the one before. */
-  private static Match match(Random random, int i) {
-    return new Match(
-        "piece " + i, "at", "piece " + (i - 1), "at", Bars.values()[random.nextInt(3)]);
+  @Test
+  void barsAlongMatchOnlyWhereTheRepeatMirrors() {
+    List<CutPiece> pieces =
+        List.of(
+            Asking.marked(Trial.sloped("front", "pair", 200, 100), 50, Optional.empty()),
+            Asking.marked(Trial.sloped("back", "pair", 220, 100), 80, Optional.empty()));
+    List<Wanted> wanted = new ArrayList<>();
+    pieces.forEach(p -> wanted.addAll(Trial.wanted(p, "110", 1)));
+    Match match = new Match("front", "at", "back", "at", Bars.ALONG);
+    Repeat uneven = new Repeat(0, 40, false, true, false, 0, 0, Optional.empty());
+    Cloth cloth = Trial.cloth(1000, 0, Direction.ONE_WAY, Fold.OPEN);
+    assertEquals(List.of(), Check.of(laid(new Lay("vest", even(cloth), wanted, List.of(match)))));
+    InputException refused =
+        assertThrows(
+            InputException.class,
+            () -> laid(new Lay("vest", cloth.repeating(uneven), wanted, List.of(match))));
+    assertTrue(refused.getMessage().contains("no mirror line"), refused.getMessage());
+  }
+
+  private static Cloth even(Cloth cloth) {
+    return cloth.repeating(Repeat.even(0, 40, 0, 0));
+  }
+
+  private static Marker laid(Lay lay) {
+    return Nester.nest(
+        lay, Fold.OPEN, Effort.ofSteps(10), new Seed(1), 1, new Stop(), Progress.NONE);
   }
 
   private static CutPiece piece(Random random, String name) {
