@@ -7,6 +7,7 @@ import ellwand.figures.LayTicket;
 import ellwand.figures.OrderCloth;
 import ellwand.figures.OrderFigures;
 import ellwand.figures.OrderText;
+import ellwand.figures.SpreadWords;
 import ellwand.geometry.Point;
 import ellwand.units.Unit;
 import java.util.ArrayList;
@@ -211,8 +212,7 @@ public final class OrderSheet {
             new Cell("marker", lay.marker()),
             new Cell("garments x size", mix(lay.garments())),
             new Cell("marker length", shown.length(lay.lengthMm())),
-            new Cell(
-                "plies", lay.totalPlies() + (lay.halfSets() ? ", half sets face to face" : "")),
+            new Cell("plies", Integer.toString(lay.totalPlies())),
             new Cell("cloth", bulk.length(lay.totalClothMm())),
             new Cell("of it end loss", bulk.length(lay.endLossMm())));
     Block title =
@@ -224,7 +224,9 @@ public final class OrderSheet {
             new Reading(1));
     pages.add(title, table.head().heightMm() + rows.get(0).heightMm() * Math.min(4, rows.size()));
     pages.add(table.head(), rows);
-    pages.space(7);
+    pages.space(1);
+    Pages.sentences("", SpreadWords.sentences(lay, shown.unit())).ifPresent(pages::add);
+    pages.space(6);
   }
 
   static String mix(Map<String, Integer> garments) {

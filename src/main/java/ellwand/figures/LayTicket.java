@@ -1,5 +1,6 @@
 package ellwand.figures;
 
+import ellwand.order.Spreading;
 import java.util.Map;
 
 /**
@@ -9,7 +10,7 @@ import java.util.Map;
  * @param cloth name of the cloth, empty if none is known
  * @param marker name of the marker
  * @param garments in the marker, by size
- * @param halfSets the marker has one of each pair, and two garments of a size go by one number
+ * @param spreading how the plies lie on one another
  * @param plies by colour, in the sequence in which they are spread
  * @param cut garments by colour, then size
  * @param lengthMm of the marker
@@ -21,12 +22,22 @@ public record LayTicket(
     String cloth,
     String marker,
     Map<String, Integer> garments,
-    boolean halfSets,
+    Spreading spreading,
     Map<String, Integer> plies,
     Map<String, Map<String, Integer>> cut,
     double lengthMm,
     Map<String, Double> clothMm,
     double endLossMm) {
+
+  /** The marker has one of each pair, and two garments of a size go by one number. */
+  public boolean halfSets() {
+    return spreading.halfSets();
+  }
+
+  /** How many lengths of cloth so many plies are: folded, one is two. */
+  public int lengths(int plies) {
+    return plies / spreading.pliesTogether() * spreading.lengthsTogether();
+  }
 
   public int totalPlies() {
     return plies.values().stream().mapToInt(Integer::intValue).sum();

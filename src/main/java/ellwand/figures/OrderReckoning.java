@@ -94,7 +94,7 @@ public final class OrderReckoning {
         cloth,
         name(lay.mix()),
         lay.mix().garments(),
-        plan.order().spreading().halfSets(),
+        plan.order().spreading(),
         lay.plies(),
         cut,
         lay.lengthMm(),

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import ellwand.figures.LayTicket;
 import ellwand.figures.OrderCloth;
 import ellwand.figures.OrderFigures;
+import ellwand.figures.SpreadWords;
 import ellwand.order.CutOrderPlan;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -80,7 +81,7 @@ public final class OrderWriter {
     StringBuilder text =
         new StringBuilder(
             "lay,cloth,marker,colour,plies,size,garments in marker,garments cut,"
-                + "marker length mm,cloth of colour mm\n");
+                + "marker length mm,cloth of colour mm,spread,lengths of cloth\n");
     for (LayTicket lay : figures.lays()) {
       lay.plies()
           .forEach(
@@ -91,7 +92,7 @@ public final class OrderWriter {
                               text.append(
                                   String.format(
                                       Locale.ROOT,
-                                      "%d,%s,%s,%s,%d,%s,%d,%d,%.1f,%.1f\n",
+                                      "%d,%s,%s,%s,%d,%s,%d,%d,%.1f,%.1f,%s,%d\n",
                                       lay.number(),
                                       quoted(lay.cloth()),
                                       quoted(lay.marker()),
@@ -101,7 +102,9 @@ public final class OrderWriter {
                                       garments,
                                       lay.cut().get(colour).get(size),
                                       lay.lengthMm(),
-                                      lay.clothMm().get(colour)))));
+                                      lay.clothMm().get(colour),
+                                      quoted(SpreadWords.terms(lay)),
+                                      lay.lengths(plies)))));
     }
     return text.toString().getBytes(StandardCharsets.UTF_8);
   }

@@ -381,6 +381,10 @@ class OrderCommandTest {
     Ran ran =
         run("order", folded, "--json", "--effort", "50steps", "--threads", 1, "--out", folder);
     assertEquals(0, ran.code(), ran.err());
+    String report = words(folder.resolve("order.pdf")).replaceAll("\\s+", " ");
+    assertTrue(report.contains("Spread 4 folded lengths (8 plies), each 40.0 cm long"), report);
+    String csv = Files.readString(folder.resolve("cut-tickets.csv"));
+    assertTrue(csv.contains(",\"folded, headings one way\",4\n"), csv);
     Path marker = folder.resolve("felt-1.marker.json");
     JsonNode zones = JSON.readTree(marker.toFile()).get("zones");
     assertEquals(1, zones.size(), "folded from end to end");
