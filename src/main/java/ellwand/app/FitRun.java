@@ -107,14 +107,15 @@ public final class FitRun {
 
   private Answer answer(Remnant remnant, Lay lay) {
     Effort third = options.effort().share(3);
-    Optional<Marker> fitting =
-        fitting(lay, new SearchOptions(third, options.seed(), options.threads()), stop, progress);
+    // Round the flaws, and longer than the remnant if need be.
+    Optional<Marker> shortest = shortest(lay, options.effort().part(2.0 / 3));
+    Optional<Marker> fitting = shortest.filter(FitRun::fits).map(LayRun::checked);
     if (fitting.isPresent()) {
       Marker marker = fitting.get();
       return new Answer(
           remnant, Optional.of(marker), Fitting.all(lay, remnant.name(), marker.clothLengthMm()));
     }
-    Optional<Double> needed = shortest(straight(lay), third).map(Marker::clothLengthMm);
+    Optional<Double> needed = shortest.map(Marker::clothLengthMm);
     return new Answer(
         remnant, Optional.empty(), Fitting.some(lay, remnant.name(), needed, chosen(lay, third)));
   }
@@ -157,11 +158,6 @@ public final class FitRun {
 
   private static boolean fits(Marker marker) {
     return marker.clothLengthMm() <= marker.lay().cloth().lengthMm() + HAIR_MM;
-  }
-
-  /** The same on cloth of this width that is whole and as long as need be. */
-  private static Lay straight(Lay lay) {
-    return new Lay(lay.style(), lay.cloth().whole(), lay.wanted(), lay.matches());
   }
 
   /** Square mm that may be cut, flaws not counted out. */

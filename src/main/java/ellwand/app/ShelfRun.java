@@ -3,12 +3,14 @@ package ellwand.app;
 import ellwand.cloth.Cloth;
 import ellwand.cloth.Remnant;
 import ellwand.cloth.Wishes;
+import ellwand.cutting.CutPiece;
 import ellwand.figures.Figures;
 import ellwand.figures.Fitting;
 import ellwand.file.Job;
 import ellwand.lay.Lay;
 import ellwand.lay.Marker;
 import ellwand.lay.Wanted;
+import ellwand.pattern.Cut;
 import ellwand.pattern.InputException;
 import ellwand.units.Unit;
 import ellwand.work.Effort;
@@ -16,10 +18,12 @@ import ellwand.work.Progress;
 import ellwand.work.Stop;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 
@@ -82,16 +86,20 @@ public final class ShelfRun {
       List<List<Wanted>> groups = new ArrayList<>(byGarment(left).values());
       left.stream().sorted(Fitting.MOST_VALUABLE_FIRST).map(List::of).forEach(groups::add);
       Effort each = share.share(Math.max(1, groups.size()));
+      Set<List<Alike>> refused = new HashSet<>();
       for (List<Wanted> group : groups) {
         List<Wanted> tried = new ArrayList<>(taken);
         tried.addAll(group);
-        if (left.containsAll(group)) {
+        List<Alike> alike = group.stream().map(Alike::of).toList();
+        if (left.containsAll(group) && !refused.contains(alike)) {
           Optional<Marker> found =
               FitRun.fitting(on(all, remnant.laidAs(cloth), tried), with(each), stop, progress);
           if (found.isPresent()) {
             best = found;
             taken = tried;
             group.forEach(left::remove);
+          } else {
+            refused.add(alike);
           }
         }
       }
@@ -103,6 +111,13 @@ public final class ShelfRun {
       made.put(best, folded.figures(best));
     }
     return made;
+  }
+
+  /** What copies of several garments have in common: where one found no room no other will. */
+  private record Alike(CutPiece cut, String size, Cut.How how) {
+    static Alike of(Wanted wanted) {
+      return new Alike(wanted.cut(), wanted.size(), wanted.how());
+    }
   }
 
   private static Lay on(Lay all, Cloth cloth, List<Wanted> wanted) {

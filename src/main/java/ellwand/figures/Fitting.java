@@ -20,8 +20,8 @@ import java.util.stream.Collectors;
  * @param cloth what it is a piece of
  * @param fits whether everything does
  * @param lengthMm of the remnant
- * @param neededMm length that a piece of this width without flaws would need to be; empty if a
- *     piece is too wide for it, whatever its length
+ * @param neededMm length of the shortest marker found round its flaws, on cloth that goes on beyond
+ *     its end; empty if a piece is too wide for it, whatever its length
  * @param fitting what can be cut, the most valuable first
  * @param leftOut what cannot
  */
@@ -97,15 +97,11 @@ public record Fitting(
         neededMm
             .map(
                 mm ->
-                    mm > lengthMm
-                        ? "a marker of "
-                            + show(mm, unit)
-                            + " was found for this width; the remnant is "
-                            + show(lengthMm, unit)
-                            + " long"
-                        : "whole cloth of this width would do with "
-                            + show(mm, unit)
-                            + ", what is missing of the remnant is in the way")
+                    "the shortest marker found, clear of flaws, takes "
+                        + show(mm, unit)
+                        + "; the remnant is "
+                        + show(lengthMm, unit)
+                        + " long")
             .orElse("a piece is wider than the remnant, take a wider one or split it with a join");
     return "No: "
         + needs

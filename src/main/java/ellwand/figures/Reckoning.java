@@ -1,6 +1,7 @@
 package ellwand.figures;
 
 import ellwand.cloth.Cloth;
+import ellwand.cloth.Fold;
 import ellwand.cloth.KeepOut;
 import ellwand.cloth.Stock;
 import ellwand.cloth.Zone;
@@ -40,7 +41,7 @@ final class Reckoning {
     return new Figures(
         cloth.name(),
         cloth.stock().map(Stock::name).orElse(""),
-        marker.fold().words(),
+        whollyOpened() ? Fold.OPEN.words() : marker.fold().words(),
         cloth.direction().words(),
         garments(),
         cloth.widthMm(),
@@ -61,11 +62,29 @@ final class Reckoning {
         names(c -> doubled(c) && (c.form() == Form.WHOLE || c.form() == Form.OPENED)),
         names(c -> foldedElsewhere() && !doubled(c)),
         leftOvers(),
-        cautions,
+        whollyOpened() ? withReason(cautions) : cautions,
         foldsTried,
         handling,
         Served.of(marker, handling, shortest),
         marker.search().stoppedEarly());
+  }
+
+  /** Whether a fold was wanted and yet nothing lies double. */
+  private boolean whollyOpened() {
+    return marker.fold() != Fold.OPEN
+        && !marker.zones().isEmpty()
+        && marker.zones().stream().allMatch(z -> z.plies() == 1);
+  }
+
+  private List<String> withReason(List<String> cautions) {
+    List<String> all = new ArrayList<>(cautions);
+    all.add(
+        "Cloth "
+            + cloth.name()
+            + " lies open: no marker that uses its "
+            + marker.fold().words()
+            + " was found to take less.");
+    return all;
   }
 
   private record Garment(String size, int number) {}

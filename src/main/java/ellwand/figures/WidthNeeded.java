@@ -1,6 +1,8 @@
 package ellwand.figures;
 
 import ellwand.cloth.Cloth;
+import ellwand.cloth.LaidCloth;
+import ellwand.cloth.Repeat;
 import ellwand.cloth.Zone;
 import ellwand.cloth.Zone.Side;
 import ellwand.geometry.Box;
@@ -11,6 +13,9 @@ import java.util.stream.Stream;
 /** How narrow the cloth could be for a marker as it is. */
 final class WidthNeeded {
 
+  /** Beyond a line by no more than rounding. */
+  private static final double HAIR_MM = 0.01;
+
   private WidthNeeded() {}
 
   /** The narrowest cloth, as bought, that the marker can be cut from, mm. */
@@ -19,8 +24,7 @@ final class WidthNeeded {
     double usable =
         switch (marker.fold()) {
           case OPEN, CROSSWISE, TURNED, FACE_TO_FACE -> widestOpen(marker);
-          case LENGTHWISE, STACKED ->
-              Math.max(2 * fromFold(marker, Side.LOW_Y), widestOpen(marker));
+          case LENGTHWISE, STACKED -> Math.max(lengthwise(marker), widestOpen(marker));
           case PART -> Math.max(part(marker), widestOpen(marker));
           case DOUBLE ->
               Math.max(
@@ -35,6 +39,27 @@ final class WidthNeeded {
     return cloth.tubular()
         ? usable / 2 / cloth.shrinkage().laidWidth(1)
         : Buying.widthMm(cloth, usable);
+  }
+
+  /**
+   * The fold, and as much beyond it as lies before it. On cloth with a repeat it can only move from
+   * bar to bar, so that what lies on it keeps its place in the repeat.
+   */
+  private static double lengthwise(Marker marker) {
+    Cloth cloth = marker.lay().cloth();
+    double deep = fromFold(marker, Side.LOW_Y);
+    double step = cloth.repeat().map(Repeat::acrossMm).orElse(0.0);
+    if (deep == 0 || step == 0) {
+      return 2 * deep;
+    }
+    double fold =
+        LaidCloth.like(cloth, marker.fold(), marker.zones()).stream()
+            .flatMap(laid -> laid.bands().stream())
+            .filter(band -> band.foldEdges().contains(Side.LOW_Y))
+            .mapToDouble(band -> band.layers().get(0).open(band.lowY()))
+            .findFirst()
+            .orElseThrow();
+    return deep + fold - step * Math.floor((fold - deep + HAIR_MM) / step);
   }
 
   /** The fold must be as deep as what lies on it; what lies single shifts with the far edge. */

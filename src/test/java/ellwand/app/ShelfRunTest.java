@@ -145,12 +145,12 @@ class ShelfRunTest {
   }
 
   /** Whatever remnants there are, every piece is cut just once, and no marker breaks a rule. */
-  @Property(tries = 3)
+  @Property(tries = 2)
   void everyPieceIsCutOnceFromSomewhere(@ForAll @IntRange(min = 1, max = 100_000) int seed)
       throws IOException {
     Random random = new Random(seed);
     StringBuilder remnants = new StringBuilder("remnants:\n");
-    for (int i = 0; i < 1 + random.nextInt(3); i++) {
+    for (int i = 0; i < 1 + random.nextInt(2); i++) {
       remnants.append(
           String.format(
               "  r%d: {length: %d, width: %d, flaws: [{at: [%d, %d], radius: %d}]}%n",
@@ -164,7 +164,7 @@ class ShelfRunTest {
     String job =
         COAT.substring(0, COAT.indexOf("remnants:"))
                 .replace("BOLTS", "true")
-                .replace("fold: open", "fold: any")
+                .replace("fold: open", random.nextBoolean() ? "fold: open" : "fold: double fold")
             + remnants
             + "order: {garments: 2}\n";
     Path made = Files.createTempDirectory("shelf");

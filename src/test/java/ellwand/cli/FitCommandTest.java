@@ -19,6 +19,8 @@ class FitCommandTest {
 
   private static final String WAISTCOAT = "sample-markers/tarn-waistcoat/job.yaml";
 
+  private static final String NEEDS = "No: the shortest marker found, clear of flaws, takes ";
+
   @TempDir private Path folder;
 
   private record Ran(int code, String out, String err) {}
@@ -70,11 +72,38 @@ class FitCommandTest {
   void noWithWhatFitsAndWhatWouldBeNeeded() {
     Ran ran = fit("--on", "70cm x 38cm");
     assertEquals(1, ran.code(), ran.err());
-    assertTrue(ran.out().startsWith("No: a marker of "), ran.out());
+    assertTrue(ran.out().startsWith(NEEDS), ran.out());
     // The back has a value, straps and flaps have none; two fronts have no room beside it.
     assertTrue(ran.out().contains("These fit, the most valuable first: back, "), ran.out());
     assertTrue(ran.out().contains("Left out: front"), ran.out());
     assertFalse(Files.exists(folder.resolve("out")));
+  }
+
+  /** Two squares of 20 cm take 40 cm, but here both lie behind a hole that ends at 17. */
+  @Test
+  void whatWouldBeNeededCountsTheFlaws() throws IOException {
+    Path job =
+        Files.writeString(
+            folder.resolve("job.yaml"),
+            """
+            ellwand: 1
+            unit: cm
+            style:
+              name: Scarf
+              allowance: 0
+              pieces:
+                square:
+                  cut: {main: 2}
+                  outline: [[0, 0], [20, 0], [20, 20], [0, 20]]
+            cloths:
+              main: {width: 90, fold: open}
+            remnants:
+              holed: {length: 45, width: 25, flaws: [{at: [15, 12.5], width: 2, length: 2}]}
+            order: {garments: 1}
+            """);
+    Ran ran = run("fit", job, "--on", "holed", "--effort", "60steps", "--threads", "1");
+    assertEquals(1, ran.code(), ran.err());
+    assertTrue(ran.out().startsWith(NEEDS + "57.0 cm; the remnant is 45.0 cm long"), ran.out());
   }
 
   @Test

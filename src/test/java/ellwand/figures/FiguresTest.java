@@ -58,6 +58,28 @@ class FiguresTest {
     assertEquals(List.of("Mind the nap."), open.cautions());
   }
 
+  /** A marker in a lengthwise fold of which all lies on the opened stretch. */
+  @Test
+  void whatLiesWhollyOpenIsToldToLieOpen() {
+    Figures wholly =
+        Figures.of(
+            Trial.marker(
+                Trial.lay(
+                    Trial.cloth(1000, 0, Direction.ANY_WAY, Fold.LENGTHWISE), LegalMarkers.FRONT),
+                Fold.LENGTHWISE,
+                List.of(LegalMarkers.folded(Direction.ANY_WAY).zone("opened")),
+                Trial.copy(LegalMarkers.FRONT, Form.WHOLE, "opened", false, 0, 700, 0)),
+            List.of());
+    assertEquals("open", wholly.fold());
+    assertEquals(
+        List.of(
+            "Cloth main lies open: no marker that uses its lengthwise fold was found to take"
+                + " less."),
+        wholly.cautions());
+    assertEquals("lengthwise fold", folded.fold());
+    assertEquals(List.of(), folded.cautions());
+  }
+
   @Test
   void widthNeededOfAFoldedLayCountsBothSidesOfTheFold() {
     // The pair of sleeves reaches 350 from the fold; the yoke on the opened stretch is narrower.

@@ -39,7 +39,7 @@ class RepeatedClothTest {
       List.of(Fold.OPEN, Fold.LENGTHWISE, Fold.PART, Fold.DOUBLE, Fold.CROSSWISE, Fold.TURNED);
 
   /** Every marker keeps every rule, and is no longer than the pieces one behind the other. */
-  @Property(tries = 60)
+  @Property(tries = 30)
   void everyMarkerIsLegalAndNoLongerThanOneAfterAnother(@ForAll long seed) {
     Random random = new Random(seed);
     Fold fold = FOLDS.get(random.nextInt(FOLDS.size()));
