@@ -56,9 +56,8 @@ final class InRepeat {
    *
    * @param along towards the piece's top
    * @param across to the left of that, as drawn
-   * @param fromEdge across the open cloth, from its edge
    */
-  private record Phase(double along, double across, double fromEdge) {}
+  private record Phase(double along, double across) {}
 
   private static List<Finding> findings(Rule rule, Inspection of) {
     Optional<Repeat> repeat = of.marker().lay().cloth().repeatLaid(of.marker().fold());
@@ -90,8 +89,7 @@ final class InRepeat {
     double fromEdge = y + cloth.selvedgeMm();
     return new Phase(
         up * (laidAt.x() - repeat.startAlongMm()),
-        (left < -1e-6 ? -1 : 1) * (fromEdge - repeat.startAcrossMm()),
-        fromEdge);
+        (left < -1e-6 ? -1 : 1) * (fromEdge - repeat.startAcrossMm()));
   }
 
   private void place(Placed p) {
@@ -103,7 +101,7 @@ final class InRepeat {
     Asks.Place asked = place.get();
     double off;
     if (asked.onBorder()) {
-      off = repeat.borderMm().map(b -> Math.abs(phase.get().fromEdge() - b)).orElse(0.0);
+      off = repeat.borderMm().map(border -> offBorder(p, asked.mark(), border)).orElse(0.0);
     } else {
       boolean along = asked.alongMm().isPresent() || repeat.halfDrop();
       boolean across = asked.acrossMm().isPresent() || repeat.halfDrop();
@@ -128,6 +126,17 @@ final class InRepeat {
                       + Say.near(p.box().centre(), unit)
                       + "."));
     }
+  }
+
+  /** How far the copy is off the border, on whichever of its plies it is further, mm. */
+  private double offBorder(Placed p, String mark, double border) {
+    List<Ply> plies = laid.band(p.copy().zone()).orElseThrow().layers();
+    boolean all = p.copy().form() == Form.PAIR || p.copy().form() == Form.HALF;
+    double laidY = p.copy().motion().apply(p.cut().orElseThrow().marks().get(mark)).y();
+    return plies.subList(all ? 0 : plies.size() - 1, plies.size()).stream()
+        .mapToDouble(ply -> Math.abs(ply.open(laidY) + cloth.selvedgeMm() - border))
+        .max()
+        .orElse(0);
   }
 
   /** How far two places are from being alike in the repeat, mm. */

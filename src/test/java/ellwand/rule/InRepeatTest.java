@@ -98,6 +98,20 @@ class InRepeatTest {
         told(one(skirt, border, 0, 0, 64)));
   }
 
+  /** Folded in the middle, the other ply of a pair lies as far beyond the fold. */
+  @Test
+  void aPairOnAFoldHasItsBorderOnBothPlies() {
+    CutPiece cuff = Asking.marked(Trial.sloped("cuff", "pair", 200, 100), 50, Asking.onBorder());
+    // The fold lies 510 mm from the edge; at 60 mm from it one ply is on either line.
+    for (double line : new double[] {510 - 60, 510 + 60}) {
+      Repeat border = new Repeat(0, 0, false, true, true, 0, 0, Optional.of(line));
+      Lay lay = lay(Fold.LENGTHWISE, border, List.of(), cuff);
+      for (double y = 0; y <= 400; y += 20) {
+        assertEquals(1, told(folded(lay, cuff, y)).size(), "one ply is off the border");
+      }
+    }
+  }
+
   private static final CutPiece FRONT =
       Asking.marked(Trial.sloped("front", "1", 200, 100), 50, Optional.empty());
   private static final CutPiece BACK =
