@@ -1,7 +1,6 @@
 package ellwand.app;
 
 import ellwand.figures.OrderCloth;
-import ellwand.figures.OrderCloth.Sum;
 import ellwand.figures.OrderReckoning;
 import ellwand.lay.Marker;
 import ellwand.order.CutOrderPlan;
@@ -12,7 +11,9 @@ import ellwand.order.PlannedLay;
 import ellwand.work.Effort;
 import ellwand.work.Progress;
 import ellwand.work.Stop;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -29,11 +30,14 @@ record ClothPlan(CutOrderPlan plan, Map<String, Marker> markers, OrderCloth figu
   /** Plans with given marker lengths as they are. */
   static ClothPlan withLengths(
       Order order, MarkerLengths lengths, SearchOptions options, Stop stop) {
-    CutOrderPlan plan =
+    CutOrderPlan mixed =
         OrderPlanner.plan(order, lengths, options.effort(), options.seed(), stop, Progress.NONE);
+    CutOrderPlan plain = plain(mixed, lengths, options, stop);
+    // A short search among all mixes can miss what is plain.
+    CutOrderPlan plan = mixed.misses().isEmpty() && plain.cost() < mixed.cost() ? plain : mixed;
     OrderCloth figures =
         new OrderReckoning("", plan, Map.of(), lengths)
-            .figures(1, plain(order, lengths, options, stop), Optional.empty());
+            .figures(1, OrderReckoning.sum(plain), Optional.empty());
     return new ClothPlan(plan, Map.of(), figures);
   }
 
@@ -52,7 +56,7 @@ record ClothPlan(CutOrderPlan plan, Map<String, Marker> markers, OrderCloth figu
     OrderCloth figures =
         reckoning.figures(
             firstLay,
-            plain(order, lengths.measured(), options, stop),
+            OrderReckoning.sum(plain(plan, lengths.measured(), options, stop)),
             Optional.of(
                 new OrderCloth.Improved(
                     improved.rounds(),
@@ -78,21 +82,18 @@ record ClothPlan(CutOrderPlan plan, Map<String, Marker> markers, OrderCloth figu
   }
 
   /** One size a lay, each size planned as well as can be by itself. */
-  private static Sum plain(Order order, MarkerLengths lengths, SearchOptions options, Stop stop) {
-    int lays = 0;
-    double cloth = 0;
-    double cost = 0;
+  private static CutOrderPlan plain(
+      CutOrderPlan plan, MarkerLengths lengths, SearchOptions options, Stop stop) {
+    Order order = plan.order();
+    List<PlannedLay> lays = new ArrayList<>();
     for (String size : order.sizes()) {
       Map<String, Map<String, Integer>> wanted = new LinkedHashMap<>();
       order.colours().forEach(c -> wanted.put(c, Map.of(size, order.wanted(c, size))));
       Order one =
           new Order(wanted, order.limits(), order.tolerance(), order.cost(), order.spreading());
-      CutOrderPlan plan =
-          OrderPlanner.plan(one, lengths, ONE_SIZE, options.seed(), stop, Progress.NONE);
-      lays += plan.lays().size();
-      cloth += plan.clothMm();
-      cost += plan.cost();
+      lays.addAll(
+          OrderPlanner.plan(one, lengths, ONE_SIZE, options.seed(), stop, Progress.NONE).lays());
     }
-    return new Sum(lays, cloth, cost);
+    return new CutOrderPlan(order, lays, plan.atLeast(), false, plan.misses(), plan.stoppedEarly());
   }
 }
