@@ -5,6 +5,7 @@ import ellwand.figures.OrderReckoning;
 import ellwand.lay.Marker;
 import ellwand.order.CutOrderPlan;
 import ellwand.order.MarkerLengths;
+import ellwand.order.Miss;
 import ellwand.order.Order;
 import ellwand.order.OrderPlanner;
 import ellwand.order.PlannedLay;
@@ -34,7 +35,7 @@ record ClothPlan(CutOrderPlan plan, Map<String, Marker> markers, OrderCloth figu
         OrderPlanner.plan(order, lengths, options.effort(), options.seed(), stop, Progress.NONE);
     CutOrderPlan plain = plain(mixed, lengths, options, stop);
     // A short search among all mixes can miss what is plain.
-    CutOrderPlan plan = mixed.misses().isEmpty() && plain.cost() < mixed.cost() ? plain : mixed;
+    CutOrderPlan plan = better(plain, mixed) ? plain : mixed;
     OrderCloth figures =
         new OrderReckoning("", plan, Map.of(), lengths)
             .figures(1, OrderReckoning.sum(plain), Optional.empty());
@@ -81,19 +82,27 @@ record ClothPlan(CutOrderPlan plan, Map<String, Marker> markers, OrderCloth figu
         .equals(other.lays().stream().map(l -> Map.entry(l.mix(), l.plies())).toList());
   }
 
+  private static boolean better(CutOrderPlan plain, CutOrderPlan mixed) {
+    return plain.misses().isEmpty()
+        && (!mixed.misses().isEmpty() || plain.cost() < mixed.cost());
+  }
+
   /** One size a lay, each size planned as well as can be by itself. */
   private static CutOrderPlan plain(
       CutOrderPlan plan, MarkerLengths lengths, SearchOptions options, Stop stop) {
     Order order = plan.order();
     List<PlannedLay> lays = new ArrayList<>();
+    List<Miss> misses = new ArrayList<>();
     for (String size : order.sizes()) {
       Map<String, Map<String, Integer>> wanted = new LinkedHashMap<>();
       order.colours().forEach(c -> wanted.put(c, Map.of(size, order.wanted(c, size))));
       Order one =
           new Order(wanted, order.limits(), order.tolerance(), order.cost(), order.spreading());
-      lays.addAll(
-          OrderPlanner.plan(one, lengths, ONE_SIZE, options.seed(), stop, Progress.NONE).lays());
+      CutOrderPlan alone =
+          OrderPlanner.plan(one, lengths, ONE_SIZE, options.seed(), stop, Progress.NONE);
+      lays.addAll(alone.lays());
+      misses.addAll(alone.misses());
     }
-    return new CutOrderPlan(order, lays, plan.atLeast(), false, plan.misses(), plan.stoppedEarly());
+    return new CutOrderPlan(order, lays, plan.atLeast(), false, misses, plan.stoppedEarly());
   }
 }
