@@ -83,8 +83,7 @@ record ClothPlan(CutOrderPlan plan, Map<String, Marker> markers, OrderCloth figu
   }
 
   private static boolean better(CutOrderPlan plain, CutOrderPlan mixed) {
-    return plain.misses().isEmpty()
-        && (!mixed.misses().isEmpty() || plain.cost() < mixed.cost());
+    return plain.misses().isEmpty() && (!mixed.misses().isEmpty() || plain.cost() < mixed.cost());
   }
 
   /** One size a lay, each size planned as well as can be by itself. */

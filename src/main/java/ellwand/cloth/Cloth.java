@@ -135,9 +135,9 @@ public record Cloth(
     if (!tubular && fold == Fold.TUBULAR) {
       return Optional.of("the cloth is no tube: say tubular: true if it is, else fold it");
     }
-    if (fold == Fold.FACE_TO_FACE && !flaws.isEmpty()) {
+    if (fold != fold.asOnePly() && !flaws.isEmpty()) {
       return Optional.of(
-          "plies that are spread face to face come from all along the cloth, so that a flaw would"
+          "the plies of an order come from all along the cloth, so that a flaw would"
               + " bar every one of them: cut the flaw out and spread the rest");
     }
     if (fold == Fold.CROSSWISE && direction != Direction.ANY_WAY) {
