@@ -4,7 +4,7 @@ import ellwand.cloth.Cloth;
 import ellwand.cloth.Fold;
 import ellwand.cloth.Wishes;
 import ellwand.draw.ComparisonChart;
-import ellwand.figures.Binding;
+import ellwand.figures.Bottleneck;
 import ellwand.figures.Buying;
 import ellwand.figures.Comparison;
 import ellwand.figures.Comparison.Row;
@@ -169,7 +169,7 @@ public final class CompareRun {
               tried,
               utilisation,
               Buying.cost(cloth, tried.toBuyMm()),
-              marker(folded, tried).flatMap(Binding::of),
+              marker(folded, tried).flatMap(Bottleneck::of),
               Optional.empty()));
     }
     return rows;

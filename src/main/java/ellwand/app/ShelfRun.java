@@ -93,7 +93,7 @@ public final class ShelfRun {
         List<Alike> alike = group.stream().map(Alike::of).toList();
         if (left.containsAll(group) && !refused.contains(alike)) {
           Optional<Marker> found =
-              FitRun.fitting(on(all, remnant.laidAs(cloth), tried), with(each), stop, progress);
+              FitRun.fitting(on(all, laidOn(remnant, cloth), tried), with(each), stop, progress);
           if (found.isPresent()) {
             best = found;
             taken = tried;
@@ -120,6 +120,11 @@ public final class ShelfRun {
     }
   }
 
+  /** What is left on the shelf is to be used up, whatever else the cutter wishes. */
+  private static Cloth laidOn(Remnant remnant, Cloth cloth) {
+    return remnant.laidAs(cloth.wishing(Wishes.NONE));
+  }
+
   private static Lay on(Lay all, Cloth cloth, List<Wanted> wanted) {
     return new Lay(all.style(), cloth, wanted, all.matches());
   }
@@ -136,7 +141,7 @@ public final class ShelfRun {
     Effort share = options.effort().share(remnants.size() + 1);
     Map<Marker, Figures> made = new LinkedHashMap<>();
     for (Remnant remnant : remnants) {
-      onto(remnant.laidAs(cloth.wishing(Wishes.NONE)), left, share)
+      onto(laidOn(remnant, cloth), left, share)
           .ifPresent(m -> made.put(m, Figures.of(m, List.of())));
     }
     if (left.values().stream().anyMatch(n -> n > 0)) {

@@ -11,7 +11,6 @@ import ellwand.file.JobReader;
 import ellwand.units.Length;
 import ellwand.units.Unit;
 import java.io.PrintWriter;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -76,13 +75,10 @@ final class CompareCommand implements Callable<Integer> {
     Path folder = file.folder("-compare");
     CompareRun.write(comparison, unit, folder)
         .forEach(written -> err.println("Written: " + written));
-    PrintWriter results = spec.commandLine().getOut();
-    if (show.json()) {
-      results.println(
-          new String(ComparisonWriter.bytes(comparison), StandardCharsets.UTF_8).strip());
-    } else {
-      results.println(ComparisonText.of(comparison, unit).stripTrailing());
-    }
+    show.print(
+        spec.commandLine().getOut(),
+        () -> ComparisonWriter.bytes(comparison),
+        () -> ComparisonText.of(comparison, unit));
     return comparison.possible() ? Main.DONE : Main.RULE_BROKEN;
   }
 

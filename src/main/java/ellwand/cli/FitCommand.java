@@ -9,7 +9,6 @@ import ellwand.file.JobReader;
 import ellwand.file.Json;
 import ellwand.units.Unit;
 import java.io.PrintWriter;
-import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -71,11 +70,8 @@ final class FitCommand implements Callable<Integer> {
         return times > 0 ? Main.DONE : Main.RULE_BROKEN;
       }
       FitRun.Answer answer = FitRun.fit(job, on, cloth, options, main.stop(), console);
-      if (show.json()) {
-        results.println(new String(Json.bytes(answer.fitting()), StandardCharsets.UTF_8).strip());
-      } else {
-        results.println(answer.fitting().sentences(unit));
-      }
+      show.print(
+          results, () -> Json.bytes(answer.fitting()), () -> answer.fitting().sentences(unit));
       if (answer.marker().isEmpty()) {
         return Main.RULE_BROKEN;
       }

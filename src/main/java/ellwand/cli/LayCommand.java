@@ -9,7 +9,6 @@ import ellwand.file.JobReader;
 import ellwand.file.Json;
 import ellwand.units.Unit;
 import java.io.PrintWriter;
-import java.nio.charset.StandardCharsets;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -59,12 +58,10 @@ final class LayCommand implements Callable<Integer> {
               : LayRun.make(job, unit, options, main.stop(), console);
     }
     LayRun.write(made, file.folder("-out")).forEach(written -> err.println("Written: " + written));
-    PrintWriter results = spec.commandLine().getOut();
-    if (show.json()) {
-      results.println(new String(Json.bytes(made.figures()), StandardCharsets.UTF_8).strip());
-    } else {
-      results.println(FiguresText.of(made.figures(), unit));
-    }
+    show.print(
+        spec.commandLine().getOut(),
+        () -> Json.bytes(made.figures()),
+        () -> FiguresText.of(made.figures(), unit));
     return Main.DONE;
   }
 }

@@ -7,7 +7,6 @@ import ellwand.file.OrderJob;
 import ellwand.file.OrderJobReader;
 import ellwand.units.Unit;
 import java.io.PrintWriter;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -52,12 +51,10 @@ final class OrderCommand implements Callable<Integer> {
     }
     Path folder = file.folder("-out");
     OrderRun.write(made, folder).forEach(written -> err.println("Written: " + written));
-    PrintWriter results = spec.commandLine().getOut();
-    if (show.json()) {
-      results.println(new String(OrderRun.json(made), StandardCharsets.UTF_8).strip());
-    } else {
-      results.println(OrderText.of(made.figures(), unit).stripTrailing());
-    }
+    show.print(
+        spec.commandLine().getOut(),
+        () -> OrderRun.json(made),
+        () -> OrderText.of(made.figures(), unit));
     made.figures().misses().forEach(miss -> err.println("Not met: " + miss + "."));
     return made.figures().misses().isEmpty() ? Main.DONE : Main.RULE_BROKEN;
   }

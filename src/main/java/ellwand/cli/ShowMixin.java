@@ -1,7 +1,10 @@
 package ellwand.cli;
 
 import ellwand.units.Unit;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
 import java.util.Optional;
+import java.util.function.Supplier;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.TypeConversionException;
@@ -26,6 +29,14 @@ final class ShowMixin {
 
   boolean json() {
     return json;
+  }
+
+  /** Prints the figures as they are asked for. */
+  void print(PrintWriter results, Supplier<byte[]> json, Supplier<String> text) {
+    results.println(
+        this.json
+            ? new String(json.get(), StandardCharsets.UTF_8).strip()
+            : text.get().stripTrailing());
   }
 
   /** Reads a unit. */

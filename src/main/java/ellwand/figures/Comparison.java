@@ -35,7 +35,7 @@ public record Comparison(String style, String cloth, int garments, List<Row> row
       FoldTried tried,
       double utilisation,
       double cost,
-      Optional<Binding> longest,
+      Optional<Bottleneck> longest,
       Optional<FoldTried> unasked) {
 
     public double widthMm() {

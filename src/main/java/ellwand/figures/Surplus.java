@@ -79,7 +79,7 @@ record Surplus(Comparison comparison, Unit unit) {
           + String.format(Locale.ROOT, "%.0f %%", 100 * row.utilisation())
           + " of it is used";
     }
-    Binding b = row.longest().get();
+    Bottleneck b = row.longest().get();
     String length = show(b.lengthMm());
     if (b.copies() == 1) {
       return "piece " + b.pieces().get(0) + " alone is " + length + " long";

@@ -24,9 +24,6 @@ import java.util.Optional;
  */
 final class InRepeat {
 
-  /** How far off a copy may be, mm: rounding in files. */
-  private static final double TOLERANCE_MM = 0.01;
-
   /** Amount: how far a place is off the one it asks for, mm. */
   static final Rule RULE =
       new Rule(
@@ -110,7 +107,7 @@ final class InRepeat {
               along ? phase.get().along() - asked.alongMm().orElse(0.0) : 0,
               across ? phase.get().across() - asked.acrossMm().orElse(0.0) : 0);
     }
-    if (!(off <= TOLERANCE_MM)) {
+    if (!(off <= Rule.ROUNDING_MM)) {
       findings.add(
           p.finding(
               rule,
@@ -173,7 +170,7 @@ final class InRepeat {
           if (across) {
             off = Math.max(off, Math.max(offCentre(one), offCentre(other)));
           }
-          if (!(off <= TOLERANCE_MM)) {
+          if (!(off <= Rule.ROUNDING_MM)) {
             findings.add(mismatch(match, one, other, off));
           }
         }

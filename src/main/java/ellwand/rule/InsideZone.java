@@ -10,9 +10,6 @@ import java.util.Optional;
 /** Copies lie on their own part of the cloth. */
 final class InsideZone {
 
-  /** How far over a border of its zone a copy may lie, mm. */
-  static final double TOLERANCE_MM = 0.01;
-
   /** Amount: how far the copy juts out of its zone, mm. */
   static final Rule RULE =
       new Rule(
@@ -45,7 +42,7 @@ final class InsideZone {
             .or(is.maxX() - in.maxX(), "the end of", new Point(is.maxX(), is.centre().y()))
             .or(in.minY() - is.minY(), near(zone, Zone.Side.LOW_Y), at(is, is.minY()))
             .or(is.maxY() - in.maxY(), near(zone, Zone.Side.HIGH_Y), at(is, is.maxY()));
-    if (over.mm > TOLERANCE_MM) {
+    if (over.mm > Rule.ROUNDING_MM) {
       findings.add(
           new Finding(
               rule,

@@ -18,9 +18,6 @@ record Meeting(Placed one, Placed other, Region overlap, double distanceMm) {
   /** An overlap up to this share of the smaller copy's area is none. */
   static final double OVERLAP_SHARE = 1e-6;
 
-  /** A gap short by up to this is kept, mm. */
-  static final double GAP_TOLERANCE_MM = 0.01;
-
   /** All pairs that overlap, or that keep less than the gap between them. */
   static List<Meeting> within(double gapMm, List<Placed> placed) {
     List<Placed> byX =
@@ -34,7 +31,7 @@ record Meeting(Placed one, Placed other, Region overlap, double distanceMm) {
       for (int j = i + 1; j < byX.size() && byX.get(j).box().minX() <= reach.maxX(); j++) {
         if (reach.touches(byX.get(j).box())) {
           Meeting meeting = between(byX.get(i), byX.get(j), gapMm);
-          if (meeting.overlaps() || meeting.distanceMm < gapMm - GAP_TOLERANCE_MM) {
+          if (meeting.overlaps() || meeting.distanceMm < gapMm - Rule.ROUNDING_MM) {
             meetings.add(meeting);
           }
         }

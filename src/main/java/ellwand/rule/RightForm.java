@@ -10,9 +10,6 @@ import java.util.Optional;
 /** Copies lie in a form that their piece and their zone allow. */
 final class RightForm {
 
-  /** How far a half piece's fold edge may lie off the fold, mm. */
-  private static final double ON_FOLD_MM = 0.01;
-
   /** Amount: 1 for each copy. */
   static final Rule FORM =
       new Rule(
@@ -87,7 +84,7 @@ final class RightForm {
         continue;
       }
       double off = off(p.cut().get().fold().get().moved(p.copy().motion()), p.zone().get());
-      if (!(off <= ON_FOLD_MM)) {
+      if (!(off <= Rule.ROUNDING_MM)) {
         findings.add(
             p.finding(
                 rule,

@@ -13,6 +13,9 @@ import java.util.List;
  */
 public record Rule(String id, boolean hard, Counted unit, String name, Measure measure) {
 
+  /** Lengths may be off by so much, mm: files and drawings are rounded. */
+  static final double ROUNDING_MM = 0.01;
+
   /** What the amount of a finding is counted in. */
   public enum Counted {
     MM,

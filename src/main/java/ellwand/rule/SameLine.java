@@ -13,11 +13,8 @@ import java.util.List;
  */
 record SameLine(double mm, Point place) {
 
-  /** Lines that stray no farther are the same, mm. */
-  static final double TOLERANCE_MM = 0.01;
-
   boolean same() {
-    return mm <= TOLERANCE_MM;
+    return mm <= Rule.ROUNDING_MM;
   }
 
   /** Compares; the corners need not begin at the same one, nor be as many. */
@@ -33,7 +30,7 @@ record SameLine(double mm, Point place) {
     }
     // All corners agree, but they may be joined up otherwise.
     double apart = differenceShare(a, b);
-    return apart > TOLERANCE_MM ? new SameLine(apart, worst.place) : worst;
+    return apart > Rule.ROUNDING_MM ? new SameLine(apart, worst.place) : worst;
   }
 
   private static boolean sameCorners(List<Point> a, List<Point> b) {
@@ -43,7 +40,7 @@ record SameLine(double mm, Point place) {
     }
     for (int start = 0; start < n; start++) {
       int i = 0;
-      while (i < n && a.get(i).distance(b.get((start + i) % n)) <= TOLERANCE_MM) {
+      while (i < n && a.get(i).distance(b.get((start + i) % n)) <= Rule.ROUNDING_MM) {
         i++;
       }
       if (i == n) {

@@ -9,8 +9,6 @@ import java.util.Optional;
 /** What a marker's file says of itself is so. */
 final class StatedTruly {
 
-  private static final double TOLERANCE_MM = 0.01;
-
   /** As of a share written with four decimals. */
   private static final double TOLERANCE_SHARE = 1e-4;
 
@@ -51,7 +49,7 @@ final class StatedTruly {
   private static void length(
       List<Finding> findings, Rule rule, String what, double stated, double real) {
     double off = Math.abs(stated - real);
-    if (!(off <= TOLERANCE_MM)) {
+    if (!(off <= Rule.ROUNDING_MM)) {
       findings.add(
           finding(
               rule,

@@ -8,9 +8,6 @@ import java.util.List;
 /** The lay can be cut straight across between pieces, into stretches that are easily handled. */
 final class StraightCuts {
 
-  /** A cut may run along a cutting line, mm; as the check of zones has it. */
-  private static final double TOUCH_MM = 0.01;
-
   /** Amount: how long the stretches between straight cuts are on average, mm. */
   static final Rule RULE =
       new Rule(
@@ -32,7 +29,7 @@ final class StraightCuts {
     int cuts = 0;
     double reached = Double.POSITIVE_INFINITY;
     for (Box box : boxes) {
-      boolean free = box.minX() >= reached - TOUCH_MM;
+      boolean free = box.minX() >= reached - Rule.ROUNDING_MM;
       cuts += free ? 1 : 0;
       reached =
           free || reached == Double.POSITIVE_INFINITY ? box.maxX() : Math.max(reached, box.maxX());

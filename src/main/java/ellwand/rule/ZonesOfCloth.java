@@ -14,8 +14,6 @@ import java.util.Set;
 /** The zones are what the cloth becomes when it is laid so. */
 final class ZonesOfCloth {
 
-  private static final double TOLERANCE_MM = 0.01;
-
   /** Amount: 1 for each fault. */
   static final Rule RULE =
       new Rule(
@@ -89,11 +87,11 @@ final class ZonesOfCloth {
                         + Say.number(zone.plies(), "ply", "plies")
                         + "."));
       }
-      if (zone.box().minX() < -TOLERANCE_MM) {
+      if (zone.box().minX() < -Rule.ROUNDING_MM) {
         findings.add(finding(rule, unit -> "Zone " + zone.id() + " begins before the cut end."));
       }
       double beyond = of.marker().acrossMm() + zone.box().maxX() - cloth.lengthMm();
-      if (beyond > TOLERANCE_MM) {
+      if (beyond > Rule.ROUNDING_MM) {
         findings.add(
             finding(
                 rule,
@@ -115,7 +113,7 @@ final class ZonesOfCloth {
 
   private static void meet(List<Finding> findings, Rule rule, Zone a, Zone b, LaidCloth laid) {
     double common = Math.min(common(a.box(), b.box()), common(turned(a.box()), turned(b.box())));
-    if (common > TOLERANCE_MM) {
+    if (common > Rule.ROUNDING_MM) {
       findings.add(
           finding(
               rule,
@@ -160,8 +158,8 @@ final class ZonesOfCloth {
   }
 
   private static boolean alike(Zone zone, Band band) {
-    return Math.abs(zone.box().minY() - band.lowY()) <= TOLERANCE_MM
-        && Math.abs(zone.box().maxY() - band.highY()) <= TOLERANCE_MM
+    return Math.abs(zone.box().minY() - band.lowY()) <= Rule.ROUNDING_MM
+        && Math.abs(zone.box().maxY() - band.highY()) <= Rule.ROUNDING_MM
         && zone.plies() == band.plies()
         && zone.foldEdges().equals(band.foldEdges())
         && zone.sideUp() == band.sideUp();

@@ -20,7 +20,7 @@ import java.util.stream.Stream;
  * @param rows how many of them must lie one behind the other
  * @param lengthMm of that many
  */
-public record Binding(List<String> pieces, int copies, int rows, double lengthMm) {
+public record Bottleneck(List<String> pieces, int copies, int rows, double lengthMm) {
 
   /** A marker that is longer by more than this share is not bound by its pieces. */
   private static final double SLACK = 0.06;
@@ -40,12 +40,12 @@ public record Binding(List<String> pieces, int copies, int rows, double lengthMm
     }
   }
 
-  public Binding {
+  public Bottleneck {
     pieces = List.copyOf(pieces);
   }
 
   /** What binds the marker, if its length is nearly that of the pieces in question. */
-  public static Optional<Binding> of(Marker marker) {
+  public static Optional<Bottleneck> of(Marker marker) {
     // Zones beside one another share their length, those behind one another add theirs.
     Map<Double, Row> stretches = new TreeMap<>();
     marker
@@ -68,7 +68,7 @@ public record Binding(List<String> pieces, int copies, int rows, double lengthMm
             .map(Copy::piece)
             .distinct()
             .toList();
-    return Optional.of(new Binding(names, all.copies().size(), all.rows(), all.lengthMm()));
+    return Optional.of(new Bottleneck(names, all.copies().size(), all.rows(), all.lengthMm()));
   }
 
   /** That which is longest but no longer than the copies lie, since slanted ones may interlock. */
