@@ -107,12 +107,9 @@ final class Attempt {
             wishes.asked(), shortest, longest, found -> found.marker(endless(), cloth, search));
     placing.betterAndBetter().forEach(pleasing::offer);
     new WishSearch(
-            lay.cloth().gapMm(),
             wishes.asked(),
-            pleasing,
-            new SectionLayer(noFit, seed, stop),
-            effort,
-            stop::wanted)
+            new Sectioned(lay.cloth().gapMm(), pleasing),
+            new SectionLayer(noFit, effort, seed, stop))
         .run();
     Marker marker = pleasing.best().marker(lay, cloth, search);
     return new Marker(lay, marker.fold(), marker.zones(), pleasing.marker().copies(), search);

@@ -57,10 +57,6 @@ final class Pleasing {
     return clothMm <= longestMm;
   }
 
-  double longestMm() {
-    return longestMm;
-  }
-
   /**
    * Takes a marker if it is legal, not too long, brings no wish farther off and all together nearer
    * than the best so far.

@@ -18,18 +18,50 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** Lays some copies of a stretch on a part of it that is their own, with the kernel. */
+/**
+ * Lays some copies of a stretch on a part of it that is their own, with the kernel, and keeps
+ * account of the effort for all of that.
+ */
 final class SectionLayer {
 
+  private static final double LEAST_SECONDS = 0.01;
+
   private final NoFit noFit;
+  private final Effort effort;
   private final Seed seed;
   private final Stop stop;
+  private final long startNanos = System.nanoTime();
+  private long evaluations;
   private int searches;
 
-  SectionLayer(NoFit noFit, Seed seed, Stop stop) {
+  /**
+   * Ready to begin; time runs from here.
+   *
+   * @param effort for everything that is laid
+   */
+  SectionLayer(NoFit noFit, Effort effort, Seed seed, Stop stop) {
     this.noFit = noFit;
+    this.effort = effort;
     this.seed = seed;
     this.stop = stop;
+  }
+
+  /** The part of the effort that is used up, 0 to 1 or a little more. */
+  private double spent() {
+    return effort.repeats()
+        ? evaluations / (double) Search.STEP / effort.steps()
+        : (System.nanoTime() - startNanos) / 1e9 / effort.seconds();
+  }
+
+  /** Whether less than so much of the effort is used up, 0 to 1, and nobody wants a stop. */
+  boolean goesOn(double until) {
+    return !stop.wanted() && spent() < until;
+  }
+
+  /** Until when the next of several equal parts goes on that end then, 0 to 1. */
+  double part(double until, int parts) {
+    double spent = spent();
+    return spent + (until - spent) / parts;
   }
 
   /**
@@ -72,25 +104,25 @@ final class SectionLayer {
     }
   }
 
-  /**
-   * A section laid.
-   *
-   * @param evaluations poses that the kernel evaluated for it
-   */
-  record Laid(Section section, long evaluations) {}
-
   /** A length that no section of these copies can go below, mm. */
   static double leastMm(Search whole, List<Integer> seats) {
     return part(Asked.plain(whole, seats, List.of())).leastLength();
   }
 
-  Laid lay(Asked asked, Effort effort) {
+  /**
+   * Searches for a short section.
+   *
+   * @param until how much of the effort may be used up then, 0 to 1
+   */
+  Section lay(Asked asked, double until) {
     Strip part = part(asked);
     Optional<Layout> start =
         asked.poses().isEmpty() ? Optional.empty() : Optional.of(start(asked, part));
     Search search =
         asked.spared().isPresent() ? new Search(part, noFit) : new Search(part, asked.whole());
-    Outcome outcome = search.run(start, effort, seed.child(searches++), 1, stop, Listener.NONE);
+    Outcome outcome =
+        search.run(start, upTo(until), seed.child(searches++), 1, stop, Listener.NONE);
+    evaluations += outcome.evaluations();
     List<Layout.Pose> poses =
         outcome.layout().orElseThrow().poses().subList(0, asked.seats().size());
     double length = 0;
@@ -98,8 +130,14 @@ final class SectionLayer {
       List<Form> forms = asked.strip().copies().get(asked.seats().get(i));
       length = Math.max(length, poses.get(i).x() + forms.get(poses.get(i).form()).right());
     }
-    return new Laid(
-        new Section(asked.seats(), poses, length, asked.spared()), outcome.evaluations());
+    return new Section(asked.seats(), poses, length, asked.spared());
+  }
+
+  private Effort upTo(double until) {
+    double share = Math.max(0, until - spent());
+    return effort.repeats()
+        ? Effort.ofSteps(Math.max(1, Math.round(effort.steps() * share)))
+        : Effort.ofSeconds(Math.max(LEAST_SECONDS, effort.seconds() * share));
   }
 
   private static Strip part(Asked asked) {
