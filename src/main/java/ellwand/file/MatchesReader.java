@@ -36,7 +36,15 @@ final class MatchesReader {
       Optional<String[]> one = pieceAndMark(points.get(0), drawn);
       Optional<String[]> other = pieceAndMark(points.get(1), drawn);
       if (one.isPresent() && other.isPresent()) {
-        read.add(new Match(one.get()[0], one.get()[1], other.get()[0], other.get()[1], bars));
+        Place place = spot.sheet().place(spot.at());
+        read.add(
+            new Match(
+                one.get()[0],
+                one.get()[1],
+                other.get()[0],
+                other.get()[1],
+                bars,
+                Optional.of(new Match.Written(place.file(), place.line()))));
       }
     }
     return read;

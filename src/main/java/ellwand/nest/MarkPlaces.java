@@ -10,7 +10,6 @@ import ellwand.pattern.Asks;
 import ellwand.pattern.Bars;
 import ellwand.pattern.InputException;
 import ellwand.pattern.Match;
-import ellwand.pattern.Problem;
 import java.util.ArrayDeque;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -94,8 +93,7 @@ final class MarkPlaces {
     }
     if (!repeat.evenAcross()) {
       throw new InputException(
-          Problem.inPiece(
-              match.piece(),
+          match.problem(
               match.mark()
                   + " cannot match "
                   + match.otherPiece()
@@ -162,8 +160,7 @@ final class MarkPlaces {
                 phaseMm(m.piece(), m.mark()) - phaseMm(m.otherPiece(), m.otherMark()), period));
     if (!together || off > SAME_MM) {
       throw new InputException(
-          Problem.inPiece(
-              m.piece(),
+          m.problem(
               String.format(
                   java.util.Locale.ROOT,
                   "%s cannot match %s.%s as well as all else that is asked: it would be %.1f mm off",

@@ -1,5 +1,7 @@
 package ellwand.pattern;
 
+import java.util.Optional;
+
 /**
  * Two places on sewing lines that are to lie alike in the repeat.
  *
@@ -8,5 +10,32 @@ package ellwand.pattern;
  * @param otherPiece name of the other
  * @param otherMark its mark, by its words
  * @param bars which bars run on from one piece to the other
+ * @param written where it is asked for, if that was in a file
  */
-public record Match(String piece, String mark, String otherPiece, String otherMark, Bars bars) {}
+public record Match(
+    String piece,
+    String mark,
+    String otherPiece,
+    String otherMark,
+    Bars bars,
+    Optional<Written> written) {
+
+  /** One that stands in no file. */
+  public Match(String piece, String mark, String otherPiece, String otherMark, Bars bars) {
+    this(piece, mark, otherPiece, otherMark, bars, Optional.empty());
+  }
+
+  /**
+   * A place in a file.
+   *
+   * @param file path as the user gave it
+   * @param line 1 or more, 0 if unknown
+   */
+  public record Written(String file, int line) {}
+
+  /** Something wrong with it, told where it is written. */
+  public Problem problem(String what, String remedy) {
+    Problem problem = Problem.inPiece(piece, what, remedy);
+    return written.map(w -> problem.at(w.file(), w.line())).orElse(problem);
+  }
+}

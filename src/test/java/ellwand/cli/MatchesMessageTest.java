@@ -1,0 +1,50 @@
+package ellwand.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import ellwand.work.Stop;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import picocli.CommandLine;
+
+/** What cannot match is told with the file and line that ask for it, in every command. */
+class MatchesMessageTest {
+
+  private static final String ASKED = "    - [front.side seam @ 10, back.side seam @ 10]\n";
+
+  @TempDir Path folder;
+
+  /** Both centres are to lie on bars, and the side seams to match on the same bars. */
+  @Test
+  void whatCannotMatchIsToldWithItsFileAndLine() throws IOException {
+    Path style = Path.of("sample-markers/tarn-waistcoat/job.yaml");
+    String text = Files.readString(style);
+    assertTrue(text.contains(ASKED));
+    String both = "    - {points: [front.side seam @ 10, back.side seam @ 10], bars: both}\n";
+    Path changed = folder.resolve("tarn-waistcoat/job.yaml");
+    Files.createDirectories(changed.getParent());
+    Files.writeString(changed, text.replace(ASKED, both));
+    Path job = folder.resolve("tarn-checks/job.yaml");
+    Files.createDirectories(job.getParent());
+    Files.copy(Path.of("sample-markers/tarn-checks/job.yaml"), job);
+    long line = text.substring(0, text.indexOf(ASKED)).lines().count() + 1;
+
+    StringWriter err = new StringWriter();
+    CommandLine commands = Main.commandLine(new Stop());
+    commands.setErr(new PrintWriter(err));
+    String out = folder.resolve("out").toString();
+    int code = commands.execute("lay", job.toString(), "--effort", "1steps", "--out", out);
+    assertEquals(2, code);
+    String said = err.toString();
+    assertTrue(
+        said.contains("tarn-waistcoat/job.yaml:" + line + ": piece front: side seam @ 10 cannot"),
+        said);
+    assertTrue(Files.notExists(folder.resolve("out")));
+  }
+}
