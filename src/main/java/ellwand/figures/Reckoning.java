@@ -81,9 +81,9 @@ final class Reckoning {
     all.add(
         "Cloth "
             + cloth.name()
-            + " lies open: no marker that uses its "
+            + " lies open: none of its pieces can be cut from both plies of its "
             + marker.fold().words()
-            + " was found to take less.");
+            + " at once.");
     return all;
   }
 

@@ -74,6 +74,11 @@ final class Attempt {
     return placing.best().clothMm();
   }
 
+  /** Whether anything lies folded. */
+  boolean folded() {
+    return placing.best().decision().stations().stream().anyMatch(Station::folded);
+  }
+
   /** The kernel's sums are not trusted: the shortest that passes the check is the answer. */
   Marker marker(Marker.Search search) {
     return shortest(search).marker(lay, cloth, search);

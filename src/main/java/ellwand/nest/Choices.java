@@ -101,12 +101,41 @@ final class Choices {
                 values.stream()
                     .filter(mm -> Math.abs(mm - from.phases().get(free)) > 0.01)
                     .forEach(mm -> neighbours.add(from.phase(free, mm))));
-    return neighbours;
+    return neighbours.stream().filter(decision -> keepsFold(plan, decision)).toList();
+  }
+
+  /** Who names a fold wants it: open is a way to lie of its own. */
+  private static boolean keepsFold(LayPlan plan, Decision decision) {
+    return decision.stations().stream().anyMatch(Station::folded)
+        || plan.servings().stream()
+            .flatMap(serving -> serving.stations().stream())
+            .noneMatch(Station::folded);
+  }
+
+  /**
+   * The decision alone if anything lies folded or nothing can; else those in which it holds but for
+   * one serving that does.
+   */
+  static List<Decision> keepingFold(LayPlan plan, Decision decision) {
+    if (keepsFold(plan, decision)) {
+      return List.of(decision);
+    }
+    List<Decision> keeping = new ArrayList<>();
+    for (int i = 0; i < plan.servings().size(); i++) {
+      if (firstOfItsPiece(plan.servings(), i)) {
+        for (Station station : plan.servings().get(i).stations()) {
+          if (station.folded()) {
+            keeping.add(decision.at(i, station));
+          }
+        }
+      }
+    }
+    return keeping;
   }
 
   /**
    * Decisions in which it may be shortest to lay the copies one behind the other: each served where
-   * that takes least, and all where the cloth lies open.
+   * that takes least, and all where the cloth lies open, or all but one where it has to be folded.
    */
   static List<Decision> rows(LayPlan plan) {
     Map<Integer, Heading> up =
@@ -120,7 +149,7 @@ final class Choices {
             order ->
                 plan.servings().stream().map(s -> Collections.min(s.stations(), order)).toList())
         .distinct()
-        .map(stations -> new Decision(stations, up, phases))
+        .flatMap(stations -> keepingFold(plan, new Decision(stations, up, phases)).stream())
         .toList();
   }
 

@@ -49,9 +49,11 @@ final class ExploreChoices implements CustomPhaseCommand<LayPlan> {
     List<Found> glanced = new ArrayList<>(List.of(best));
     Set<Decision> seen = new HashSet<>(Set.of(best.decision()));
     Queue<Decision> waiting = new ArrayDeque<>();
-    if (seen.add(plan.decision()) && placing.possible(plan.decision())) {
-      waiting.add(plan.decision());
-    }
+    Choices.keepingFold(plan, plan.decision()).stream()
+        .min(Comparator.comparingDouble(Decision::expectedMm))
+        .filter(seen::add)
+        .filter(placing::possible)
+        .ifPresent(waiting::add);
     waiting.addAll(unseen(plan, best.decision(), seen));
     while (!waiting.isEmpty() && glanced.size() < GLANCES && goesOn()) {
       Found found = placing.construct(waiting.remove());

@@ -50,10 +50,11 @@ public final class Nester {
   }
 
   /**
-   * The best markers found for a lay, one for each way in which its cloth may be folded. Every way
-   * gets a short trial, the best of them a second one, and the best of those the rest of the
-   * effort. Where the cutter has wishes, what serves them is sought after that, with less than half
-   * as much effort again, so that the shortest marker is the one that there would be without them.
+   * The best markers found for a lay, one for each way in which its cloth may be folded; in each of
+   * them something lies folded, unless nothing can be cut from both plies at once. Every way gets a
+   * short trial, the best of them a second one, and the best of those the rest of the effort. Where
+   * the cutter has wishes, what serves them is sought after that, with less than half as much
+   * effort again, so that the shortest marker is the one that there would be without them.
    *
    * <p>The same lay, seed, thread count and step-limited effort give the same markers. When a stop
    * is wanted the best so far are returned, one construction at least if anything fits.
@@ -93,7 +94,7 @@ public final class Nester {
                   threads,
                   stop,
                   clock.listener());
-          best.merge(fold, attempt, (a, b) -> b.clothMm() < a.clothMm() ? b : a);
+          best.merge(fold, attempt, Nester::better);
         } catch (NoRoomException e) {
           noRoom.merge(fold, e, (a, b) -> a.widestMm() >= b.widestMm() ? a : b);
         }
@@ -126,6 +127,14 @@ public final class Nester {
               marker.isPresent() ? Optional.empty() : Optional.ofNullable(noRoom.get(fold))));
     }
     return tried;
+  }
+
+  /** Of two ways to make one fold; where nothing can lie folded the fold is not made at all. */
+  private static Attempt better(Attempt a, Attempt b) {
+    if (a.folded() != b.folded()) {
+      return a.folded() ? a : b;
+    }
+    return b.clothMm() < a.clothMm() ? b : a;
   }
 
   private static Stream<Attempt> shortest(Collection<Attempt> attempts) {

@@ -1,6 +1,7 @@
 package ellwand.nest;
 
 import ellwand.cloth.Band;
+import ellwand.lay.Form;
 import ellwand.lay.Heading;
 import java.util.Collection;
 import java.util.EnumSet;
@@ -76,6 +77,21 @@ record Station(
 
   private static double widthMm(Collection<Band> bands) {
     return bands.stream().mapToDouble(Band::widthMm).sum();
+  }
+
+  /** Whether both plies are cut and only one of them is wanted. */
+  boolean wastesTwin() {
+    return liesDouble()
+        && requests.stream().anyMatch(r -> r.form() == Form.WHOLE || r.form() == Form.OPENED);
+  }
+
+  /** Whether the cloth lies folded for it and all that is cut is wanted. */
+  boolean folded() {
+    return liesDouble() && !wastesTwin();
+  }
+
+  private boolean liesDouble() {
+    return bands.stream().allMatch(band -> band.plies() == 2);
   }
 
   @Override

@@ -76,14 +76,8 @@ final class Stations {
       }
     }
     // The first is where the search begins: within a stretch rather not where a twin is wasted.
-    stations.sort(Comparator.comparingInt(Station::stretch).thenComparing(Stations::wastesTwin));
+    stations.sort(Comparator.comparingInt(Station::stretch).thenComparing(Station::wastesTwin));
     return stations;
-  }
-
-  private static boolean wastesTwin(Station station) {
-    return station.bands().stream().allMatch(band -> band.plies() == 2)
-        && station.requests().stream()
-            .anyMatch(r -> r.form() == Form.WHOLE || r.form() == Form.OPENED);
   }
 
   private static double longest(List<Request> requests, List<Band> bands) {

@@ -88,7 +88,7 @@ class WishesTest {
   @ParameterizedTest
   @EnumSource(Wish.class)
   void eachIsServedOnARandomStyle(Wish wish) {
-    assertImproves(random(6, 2), wish);
+    assertImproves(random(7, 2), wish);
   }
 
   /** A style of a few pieces, large and small, in several garments. */

@@ -73,8 +73,8 @@ class FiguresTest {
     assertEquals("open", wholly.fold());
     assertEquals(
         List.of(
-            "Cloth main lies open: no marker that uses its lengthwise fold was found to take"
-                + " less."),
+            "Cloth main lies open: none of its pieces can be cut from both plies of its lengthwise"
+                + " fold at once."),
         wholly.cautions());
     assertEquals("lengthwise fold", folded.fold());
     assertEquals(List.of(), folded.cautions());

@@ -1,6 +1,7 @@
 package ellwand.nest;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import ellwand.cloth.Cloth;
@@ -9,12 +10,14 @@ import ellwand.cloth.Fold;
 import ellwand.cloth.LaidCloth;
 import ellwand.cloth.Shrinkage;
 import ellwand.cloth.Wishes;
+import ellwand.cloth.Zone;
 import ellwand.cutting.CutPiece;
 import ellwand.lay.Copy;
 import ellwand.lay.Form;
 import ellwand.lay.Lay;
 import ellwand.lay.Marker;
 import ellwand.lay.Wanted;
+import ellwand.pattern.Cut;
 import ellwand.pattern.Grain;
 import ellwand.rule.Check;
 import ellwand.rule.Trial;
@@ -227,6 +230,82 @@ class FoldedClothTest {
         Wishes.NONE);
   }
 
+  /** Side by side on open cloth they are 300 long; in the fold there is no room beside the pair. */
+  private static Lay betterOpen(Fold... folds) {
+    return Trial.lay(
+        cloth(1000, 0, Direction.ONE_WAY, folds),
+        Trial.rectangle("front", "pair", 300, 450),
+        Trial.rectangle("pocket", "1", 300, 100));
+  }
+
+  @Test
+  void aNamedFoldIsMadeAlsoWhereOpenClothWouldTakeLess() {
+    Marker marker = nested(betterOpen(Fold.LENGTHWISE), Fold.LENGTHWISE, 200);
+    assertTrue(liesFolded(marker));
+    assertEquals(600, marker.lengthMm(), 1e-6);
+  }
+
+  @Test
+  void whereAnyFoldWillDoTheLeastClothIsTaken() {
+    Lay lay = betterOpen(Fold.LENGTHWISE, Fold.OPEN);
+    List<Tried> tried =
+        Nester.nest(
+            lay,
+            lay.cloth().folds(),
+            Effort.ofSteps(200),
+            new Seed(1),
+            1,
+            new Stop(),
+            Progress.NONE);
+    assertEquals(600, tried.get(0).marker().orElseThrow().lengthMm(), 1e-6);
+    assertEquals(300, tried.get(1).marker().orElseThrow().lengthMm(), 1e-6);
+  }
+
+  /** A single piece has no twin, and a pair that is too wide has no room. */
+  @Test
+  void whatNothingCanBeCutFromDoubleLiesOpen() {
+    Lay lay =
+        Trial.lay(
+            cloth(1000, 0, Direction.ONE_WAY, Fold.LENGTHWISE),
+            Trial.sloped("apron", "1", 300, 450),
+            Trial.sloped("wrap", "pair", 300, 510));
+    Marker marker = nested(lay, Fold.LENGTHWISE, 50);
+    assertFalse(liesFolded(marker));
+    assertEquals(List.of("opened"), marker.zones().stream().map(Zone::id).toList());
+  }
+
+  /** The meeting line that leaves room for the pair is kept, though others would lie open. */
+  @Test
+  void ofTheWaysToMakeADoubleFoldOneThatFoldsIsTaken() {
+    Marker marker = nested(betterOpen(Fold.DOUBLE), Fold.DOUBLE, 200);
+    assertTrue(liesFolded(marker));
+  }
+
+  /** All that lies open is no way to serve a lay whose fold is named. */
+  @Test
+  void aChoiceThatLeavesTheFoldEmptyIsMended() {
+    Lay lay = betterOpen(Fold.LENGTHWISE);
+    LaidCloth laid = LaidCloth.of(lay.cloth(), Fold.LENGTHWISE);
+    LayPlan plan = Choices.first(lay, laid, new Phases(lay, laid));
+    Decision opened = plan.decision();
+    for (int i = 0; i < plan.servings().size(); i++) {
+      List<Station> stations = plan.servings().get(i).stations();
+      opened = opened.at(i, stations.get(stations.size() - 1));
+    }
+    assertTrue(opened.stations().stream().noneMatch(Station::folded));
+    List<Decision> mended = Choices.keepingFold(plan, opened);
+    assertEquals(List.of(opened.at(0, plan.servings().get(0).stations().get(0))), mended);
+    assertEquals(mended, Choices.keepingFold(plan, mended.get(0)));
+    assertFalse(Choices.neighbours(plan, mended.get(0)).contains(opened));
+  }
+
+  /** Whether any cut goes through both plies and wastes neither. */
+  private static boolean liesFolded(Marker marker) {
+    return marker.copies().stream()
+        .filter(c -> marker.zone(c.zone()).plies() == 2)
+        .anyMatch(c -> c.form() == Form.HALF || c.form() == Form.PAIR);
+  }
+
   /** What anyone can do: one copy behind the other on the open cloth. */
   @Property(tries = 30)
   void everyFoldGivesALegalMarker(@ForAll long seed) {
@@ -251,6 +330,16 @@ class FoldedClothTest {
     Marker marker = nested(lay, tubular ? Fold.TUBULAR : fold, 30);
     double most = OneAfterAnother.clothMm(lay, tubular ? Fold.TUBULAR : fold);
     assertTrue(marker.clothLengthMm() <= most + 1e-6, () -> marker.clothLengthMm() + " " + most);
+    // Each has room in every fold; but a half piece alone has no fold edge where lengths lie end
+    // over end, since its grain runs along the warp.
+    boolean twins = wanted.stream().anyMatch(w -> w.how() != Cut.How.FOLD || two(wanted, w));
+    if (fold != Fold.OPEN && (twins || !fold.doublesLength())) {
+      assertTrue(liesFolded(marker), fold::words);
+    }
+  }
+
+  private static boolean two(List<Wanted> wanted, Wanted one) {
+    return wanted.stream().filter(one::equals).count() == 2;
   }
 
   private static CutPiece piece(Random random, String name, double usable) {

@@ -34,13 +34,52 @@ final class OneAfterAnother {
   }
 
   /**
-   * How much cloth it takes, mm: all on open cloth, or, on cloth folded lengthwise, first what goes
-   * there and then the rest opened, whichever is less.
+   * How much cloth it takes, mm. Open cloth takes all. Of cloth folded lengthwise, the best of: all
+   * folded that goes there and the rest opened, or one so and all others opened. Otherwise, with
+   * one folded and all others opened behind the last flaw.
    */
   static double clothMm(Lay lay, Fold fold) {
     OneAfterAnother row = new OneAfterAnother(lay);
-    double opened = row.opened(Stations.servings(lay), 0);
-    return fold == Fold.LENGTHWISE ? Math.min(opened, row.folded()) : opened;
+    List<List<Wanted>> servings = Stations.servings(lay);
+    double opened = row.opened(servings, 0);
+    if (fold == Fold.OPEN) {
+      return opened;
+    }
+    if (fold != Fold.LENGTHWISE) {
+      // What is cut from both plies at once takes no more of whole cloth than its two one by one.
+      return lay.cloth().flaws().isEmpty()
+          ? opened
+          : row.behindFlaws(fold) + new OneAfterAnother(whole(lay)).opened(servings, 0);
+    }
+    double least =
+        servings.stream()
+            .filter(serving -> row.both(serving))
+            .mapToDouble(serving -> row.folded(List.of(serving)))
+            .min()
+            .orElse(opened);
+    return Math.min(least, row.folded(servings));
+  }
+
+  private static Lay whole(Lay lay) {
+    return new Lay(lay.style(), lay.cloth().whole(), lay.wanted());
+  }
+
+  /** Folded or cut across so far on that no flaw lies where one piece lies double. */
+  private double behindFlaws(Fold fold) {
+    double last =
+        cloth.flaws().stream().mapToDouble(f -> f.outline().box().maxX()).max().orElseThrow();
+    double longest =
+        lay.wanted().stream()
+            .mapToDouble(w -> w.cut().cutting().box().length())
+            .max()
+            .orElseThrow();
+    return (fold.doublesLength() ? 2 * (last + longest) : last) + cloth.gapMm();
+  }
+
+  /** Whether it is cut from both plies at once. */
+  private boolean both(List<Wanted> serving) {
+    return serving.get(0).cut().cutting().box().width() <= width / 2
+        && (serving.size() == 2 || serving.get(0).how() != How.WHOLE);
   }
 
   private double opened(List<List<Wanted>> servings, double from) {
@@ -56,12 +95,13 @@ final class OneAfterAnother {
     return end;
   }
 
-  private double folded() {
+  /** Those that have room there, and the rest opened. */
+  private double folded(List<List<Wanted>> there) {
     double end = 0;
     List<List<Wanted>> rest = new ArrayList<>();
     for (List<Wanted> serving : Stations.servings(lay)) {
       CutPiece cut = serving.get(0).cut();
-      if (cut.cutting().box().width() > width / 2) {
+      if (!there.contains(serving) || cut.cutting().box().width() > width / 2) {
         rest.add(serving);
       } else if (serving.get(0).how() == How.FOLD) {
         boolean pair = serving.size() == 2 && cut.opened().cutting().box().width() <= width / 2;
