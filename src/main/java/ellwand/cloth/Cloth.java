@@ -147,13 +147,6 @@ public record Cloth(
               + " and one ply would head the other way: cut it across and turn the upper length"
               + " round (crosswise turned)");
     }
-    if (fold.doublesLength()
-        && !flaws.isEmpty()
-        && repeat.filter(r -> r.alongMm() > 0).isPresent()) {
-      return Optional.of(
-          "where it lies double has to suit both its flaws and its bars: lay it open or in a"
-              + " lengthwise fold");
-    }
     Optional<String> uneven = repeat.flatMap(r -> r.barred(fold));
     if (uneven.isEmpty()
         && fold == Fold.TUBULAR
@@ -314,6 +307,15 @@ public record Cloth(
    */
   public Optional<Repeat> repeatLaid(Fold fold) {
     return fold == Fold.CROSSWISE ? repeat.map(r -> r.startingAlong(0)) : repeat;
+  }
+
+  /**
+   * The first place at a length or beyond it at which bars lie on bars when the cloth is folded or
+   * cut across there, mm from the cut end that its flaws and bars are measured from.
+   */
+  public double acrossFromMm(Fold fold, double mm) {
+    double bar = fold == Fold.CROSSWISE ? repeat.map(Repeat::startAlongMm).orElse(0.0) : 0;
+    return bar + wholeRepeatsMm(mm - bar);
   }
 
   /**

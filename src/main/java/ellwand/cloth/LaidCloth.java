@@ -105,9 +105,7 @@ public record LaidCloth(Fold fold, List<List<Band>> stretches) {
           case FACE_TO_FACE -> List.of(List.of(endOverEnd("double", 0, width, Ply.OPEN)));
           case TUBULAR -> List.of(List.of(tube(width)), opened);
         };
-    // Where both flaws and bars lie on a second stretch would hang on how long the first becomes.
-    boolean both = !cloth.flaws().isEmpty() && cloth.repeat().isPresent();
-    return new LaidCloth(fold, both ? stretches.subList(0, 1) : stretches);
+    return new LaidCloth(fold, stretches);
   }
 
   /** What lies beside the double zone where the fold is off the middle is not used. */

@@ -150,18 +150,22 @@ final class Phases {
         : repeat.orElseThrow().startAcrossMm() - cloth.selvedgeMm();
   }
 
-  /** The places that a pose may have; none where the band has none that serves. */
-  List<Way> ways(Request request, Pose pose, Band band, Map<Free, Double> chosen) {
+  /**
+   * The places that a pose may have; none where its band has none that serves.
+   *
+   * @param fromX where the stretch that it lies on begins on the table, mm
+   */
+  List<Way> ways(Request request, Pose pose, double fromX, Map<Free, Double> chosen) {
     if (repeat.isEmpty()) {
       return List.of(Way.anywhere(pose));
     }
     CutPiece cut = request.wanted().cut();
     Optional<Asks.Place> border = cut.piece().asks().place().filter(Asks.Place::onBorder);
     if (border.isPresent() && repeat.get().borderMm().isPresent()) {
-      return onBorder(request, pose, band, cut.marks().get(border.get().mark()));
+      return onBorder(request, pose, cut.marks().get(border.get().mark()));
     }
-    Optional<Lattice> x = lattice(Axis.ALONG, request, pose, band, chosen);
-    Optional<Lattice> y = lattice(Axis.ACROSS, request, pose, band, chosen);
+    Optional<Lattice> x = lattice(Axis.ALONG, request, pose, fromX, chosen);
+    Optional<Lattice> y = lattice(Axis.ACROSS, request, pose, fromX, chosen);
     if ((x.isPresent() || y.isPresent()) && matched(request) && !alongWarp(pose)) {
       return List.of();
     }
@@ -192,7 +196,7 @@ final class Phases {
   }
 
   private Optional<Lattice> lattice(
-      Axis axis, Request request, Pose pose, Band band, Map<Free, Double> chosen) {
+      Axis axis, Request request, Pose pose, double fromX, Map<Free, Double> chosen) {
     Wanted wanted = request.wanted();
     MarkPlaces places = bySize.get(wanted.size()).get(axis);
     return places
@@ -209,8 +213,8 @@ final class Phases {
               return new Lattice(
                   places.periodMm(),
                   axis == Axis.ALONG
-                      ? start(axis) + headingSign(pose) * phase - mark.x()
-                      : seen(band).laid(start(axis) + leftSign(pose, band) * phase) - mark.y());
+                      ? start(axis) - fromX + headingSign(pose) * phase - mark.x()
+                      : seen(pose.band()).laid(start(axis) + leftSign(pose) * phase) - mark.y());
             });
   }
 
@@ -224,11 +228,11 @@ final class Phases {
   }
 
   /** Whether what is drawn to the left lies to the left on the open cloth, or to the right. */
-  private static int leftSign(Pose pose, Band band) {
+  private static int leftSign(Pose pose) {
     Motion turn = pose.motion().unshifted();
     double left = turn.apply(new Point(0, 1)).y() - turn.apply(new Point(0, 0)).y();
     int sign = left < -EXACT_MM ? -1 : 1;
-    return seen(band).mirrored() ? -sign : sign;
+    return seen(pose.band()).mirrored() ? -sign : sign;
   }
 
   private static void add(List<Way> ways, Pose pose, Lattice along, Lattice y) {
@@ -256,7 +260,8 @@ final class Phases {
   }
 
   /** Both of a pair lie on it only where the plies lie alike. */
-  private List<Way> onBorder(Request request, Pose pose, Band band, Point mark) {
+  private List<Way> onBorder(Request request, Pose pose, Point mark) {
+    Band band = pose.band();
     boolean alike = band.layers().stream().distinct().count() == 1;
     if (!alike && (request.form() == Form.PAIR || request.form() == Form.HALF)) {
       return List.of();

@@ -142,19 +142,23 @@ final class Placing {
     if (whole.layout().isEmpty()) {
       return whole;
     }
-    double acrossMm = whole.lengthMm();
+    double acrossMm = acrossFrom(whole.lengthMm());
     for (int guess = 0; guess < GUESSES; guess++) {
       StretchTask task = task(lay.cloth(), decision, stretch, 0, acrossMm);
       Layout layout = layer.apply(task).orElseThrow();
       if (layout.length() <= acrossMm) {
         return new Placed(task, lengths, acrossMm, Optional.of(layout));
       }
-      acrossMm = layout.length();
+      acrossMm = acrossFrom(layout.length());
     }
     // So far on no flaw lies among what would lie there without any.
-    acrossMm = whole.lengthMm() + farthestFlawMm();
+    acrossMm = acrossFrom(whole.lengthMm() + farthestFlawMm());
     StretchTask task = task(lay.cloth(), decision, stretch, 0, acrossMm);
     return new Placed(task, lengths, acrossMm, whole.layout());
+  }
+
+  private double acrossFrom(double mm) {
+    return lay.cloth().acrossFromMm(cloth.fold(), mm);
   }
 
   private double farthestFlawMm() {
@@ -197,12 +201,17 @@ final class Placing {
   }
 
   /**
-   * The same with no room left behind a stretch. What lies behind it keeps its place on the cloth;
-   * what lies double on cloth that so is folded nearer may come to lie on flaws.
+   * The same with no room left behind a stretch but what its bars need. What lies behind it keeps
+   * its place on the cloth; what lies double on cloth that so is folded nearer may come to lie on
+   * flaws.
    */
   private Found drawnUp(Found found, int stretch) {
     Placed placed = found.stretches().get(stretch);
-    double spare = placed.reservedMm() - placed.lengthMm();
+    double taken =
+        placed.lengths() > 1
+            ? acrossFrom(placed.lengthMm())
+            : lay.cloth().wholeRepeatsMm(placed.lengthMm());
+    double spare = placed.reservedMm() - taken;
     if (!(spare > 0) || !placed.task().measured()) {
       return found;
     }
@@ -212,7 +221,7 @@ final class Placing {
     for (int i = 0; i < found.stretches().size(); i++) {
       Placed old = found.stretches().get(i);
       int lengths = old.lengths();
-      double reserved = i == stretch ? old.lengthMm() : old.reservedMm();
+      double reserved = i == stretch ? taken : old.reservedMm();
       acrossMm = lengths > 1 ? reserved : acrossMm;
       if (old.layout().isPresent() && i >= stretch) {
         double shift = i > stretch ? placed.lengths() * spare : 0;

@@ -59,7 +59,7 @@ record StretchTask(
   /**
    * What a decision has on a stretch.
    *
-   * @param fromX where the stretch begins on the table, mm; of no account but for flaws
+   * @param fromX where the stretch begins on the table, mm; of no account but for flaws and bars
    * @param acrossMm how far from its cut end the cloth is folded or cut across, mm; likewise
    */
   static StretchTask of(
@@ -81,7 +81,7 @@ record StretchTask(
     }
     double beforeMm = follows ? cloth.gapMm() : 0;
     List<List<Way>> ways = new ArrayList<>();
-    seats.forEach(seat -> ways.add(ways(cloth, phases, decision, seat)));
+    seats.forEach(seat -> ways.add(ways(cloth, phases, decision, seat, fromX)));
     List<KeepOut> keepOuts = new ArrayList<>();
     if (!seats.isEmpty() && !cloth.flaws().isEmpty()) {
       Motion toStretch = new Motion(false, 0, -fromX, 0);
@@ -115,11 +115,12 @@ record StretchTask(
             station ->
                 station.requests().stream()
                     .map(request -> new Seat(request, station.bands()))
-                    .noneMatch(seat -> ways(cloth, phases, decision, seat).isEmpty()));
+                    .noneMatch(seat -> ways(cloth, phases, decision, seat, 0).isEmpty()));
   }
 
   /** Heading by heading, since two that look alike may lie differently in a repeat. */
-  private static List<Way> ways(Cloth cloth, Phases phases, Decision decision, Seat seat) {
+  private static List<Way> ways(
+      Cloth cloth, Phases phases, Decision decision, Seat seat, double fromX) {
     Request request = seat.request();
     Set<Heading> headings = headings(Lay.direction(cloth, request.wanted().cut()), decision, seat);
     if (cloth.repeat().isEmpty()) {
@@ -133,7 +134,7 @@ record StretchTask(
             heading ->
                 seat.bands().stream()
                     .flatMap(band -> Pose.of(request, band, EnumSet.of(heading)).stream()))
-        .flatMap(pose -> phases.ways(request, pose, pose.band(), decision.phases()).stream())
+        .flatMap(pose -> phases.ways(request, pose, fromX, decision.phases()).stream())
         .toList();
   }
 

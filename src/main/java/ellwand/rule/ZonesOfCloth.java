@@ -2,9 +2,12 @@ package ellwand.rule;
 
 import ellwand.cloth.Band;
 import ellwand.cloth.Cloth;
+import ellwand.cloth.Fold;
 import ellwand.cloth.LaidCloth;
+import ellwand.cloth.Repeat;
 import ellwand.cloth.Zone;
 import ellwand.geometry.Box;
+import ellwand.lay.Marker;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -103,12 +106,39 @@ final class ZonesOfCloth {
                         + " beyond the end of the cloth."));
       }
     }
+    double off = offBars(of.marker());
+    if (off > Rule.ROUNDING_MM) {
+      findings.add(
+          finding(
+              rule,
+              unit ->
+                  "Cloth "
+                      + cloth.name()
+                      + " is folded or cut across "
+                      + Say.small(off, unit)
+                      + " off the place where its bars would lie on bars."));
+    }
     for (int i = 0; i < zones.size(); i++) {
       for (int j = i + 1; j < zones.size(); j++) {
         meet(findings, rule, zones.get(i), zones.get(j), laid);
       }
     }
     return findings;
+  }
+
+  /**
+   * How far the place at which the cloth is folded or cut across is off a bar, or off whole repeats
+   * from the cut end, mm. Where it is folded only flaws tell at which bar the cloth begins.
+   */
+  private static double offBars(Marker marker) {
+    Cloth cloth = marker.lay().cloth();
+    double along = cloth.repeat().map(Repeat::alongMm).orElse(0.0);
+    boolean folded = marker.fold() == Fold.CROSSWISE;
+    if (along == 0 || marker.acrossMm() == 0 || (folded && cloth.flaws().isEmpty())) {
+      return 0;
+    }
+    double bar = folded ? cloth.repeat().get().startAlongMm() : 0;
+    return Math.abs(Math.IEEEremainder(marker.acrossMm() - bar, along));
   }
 
   private static void meet(List<Finding> findings, Rule rule, Zone a, Zone b, LaidCloth laid) {

@@ -6,9 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import ellwand.cloth.Cloth;
 import ellwand.cloth.Direction;
+import ellwand.cloth.Flaw;
 import ellwand.cloth.Fold;
 import ellwand.cloth.Repeat;
 import ellwand.cutting.CutPiece;
+import ellwand.geometry.Point;
 import ellwand.lay.Lay;
 import ellwand.lay.Marker;
 import ellwand.lay.Wanted;
@@ -28,9 +30,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import java.util.stream.Stream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 
 /** Random pieces that ask for their places, on random stripes and checks. */
 class RepeatedClothTest {
@@ -87,7 +92,8 @@ class RepeatedClothTest {
         wanted.addAll(Trial.wanted(piece, "110", garment));
       }
     }
-    Lay lay = new Lay("overall", cloth, wanted, matches);
+    List<Flaw> flaws = random.nextInt(3) == 0 ? flaws(random) : List.of();
+    Lay lay = new Lay("overall", cloth.flawed(flaws), wanted, matches);
     Marker marker =
         Nester.nest(lay, fold, Effort.ofSteps(40), new Seed(seed), 1, new Stop(), Progress.NONE);
     assertEquals(List.of(), Check.of(marker).stream().map(f -> f.sentence(Unit.MM)).toList());
@@ -95,8 +101,56 @@ class RepeatedClothTest {
     for (Wanted w : wanted) {
       oneAfterAnother += 2 * (w.cut().cutting().box().length() + cloth.gapMm() + along);
     }
-    double most = 2 * oneAfterAnother;
+    double longest =
+        pieces.stream().mapToDouble(p -> p.cutting().box().length()).max().orElseThrow();
+    // Behind the last flaw, or so far on that none lies where the cloth lies double.
+    double lastFlaw = flaws.stream().mapToDouble(f -> f.outline().box().maxX()).max().orElse(0);
+    double behindFlaws = flaws.isEmpty() ? 0 : 2 * (lastFlaw + longest + along);
+    double most = 2 * oneAfterAnother + behindFlaws;
     assertTrue(marker.clothLengthMm() <= most + 1e-6, () -> marker.clothLengthMm() + " > " + most);
+  }
+
+  private static List<Flaw> flaws(Random random) {
+    return Stream.generate(
+            () ->
+                Flaw.round(
+                    "hole",
+                    new Point(random.nextInt(600), random.nextInt(1020)),
+                    5 + random.nextInt(40)))
+        .limit(1 + random.nextInt(3))
+        .toList();
+  }
+
+  /** Checks of 70 mm from 25 mm on, with a hole where the back would lie folded. */
+  private static Lay holed(Fold fold, Direction direction) {
+    Cloth checks =
+        Trial.cloth(1000, 3, direction, fold)
+            .repeating(Repeat.even(70, 40, 25, 30))
+            .flawed(List.of(Flaw.round("hole", new Point(150, 480), 20)));
+    // The apron is wider than half the cloth, and has to lie on a bar.
+    return Trial.lay(
+        checks,
+        Asking.marked(Trial.rectangle("back", "1 on fold", 200, 150), 50, Asking.at(0, 0)),
+        Asking.marked(Trial.sloped("front", "pair", 150, 200), 80, Asking.at(0, 0)),
+        Asking.marked(Trial.sloped("apron", "1", 300, 700), 100, Asking.at(0, 0)));
+  }
+
+  /** Where it is opened behind what lies folded, flaws and bars are met as they come. */
+  @ParameterizedTest
+  @EnumSource(names = {"LENGTHWISE", "PART", "DOUBLE", "CROSSWISE", "TURNED"})
+  void flawedClothWithBarsLiesFoldedAndThenOpened(Fold fold) {
+    Lay lay = holed(fold, fold == Fold.TURNED ? Direction.ONE_WAY : Direction.ANY_WAY);
+    Marker marker =
+        Nester.nest(lay, fold, Effort.ofSteps(100), new Seed(1), 1, new Stop(), Progress.NONE);
+    assertEquals(List.of(), Check.of(marker).stream().map(f -> f.sentence(Unit.MM)).toList());
+    assertTrue(marker.zones().stream().anyMatch(z -> z.plies() == 2));
+    if (fold != Fold.PART) {
+      assertTrue(marker.zone("opened").box().minX() > 0);
+    }
+    // Cut or folded across where bars come to lie on bars.
+    double bar = fold == Fold.CROSSWISE ? 25 : 0;
+    double across = marker.acrossMm();
+    assertTrue(across == 0 || Math.abs(Math.IEEEremainder(across - bar, 70)) < 1e-6, "" + across);
   }
 
   @Test

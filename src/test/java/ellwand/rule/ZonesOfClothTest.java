@@ -3,11 +3,18 @@ package ellwand.rule;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import ellwand.cloth.Band;
+import ellwand.cloth.Cloth;
 import ellwand.cloth.Direction;
 import ellwand.cloth.Fold;
+import ellwand.cloth.LaidCloth;
+import ellwand.cloth.Repeat;
 import ellwand.cloth.Zone;
+import ellwand.cutting.CutPiece;
 import ellwand.geometry.Box;
 import ellwand.lay.Copy;
+import ellwand.lay.Form;
+import ellwand.lay.Lay;
 import ellwand.lay.Marker;
 import ellwand.units.Unit;
 import java.util.ArrayList;
@@ -80,6 +87,23 @@ class ZonesOfClothTest {
         told(with(
                 folded, 1, z -> new Zone("folded", z.box(), z.plies(), z.foldEdges(), z.sideUp())))
             .contains("Two zones are called folded."));
+  }
+
+  /** A pair of sleeves on lengths of 490 mm, each 7 repeats long. */
+  @Test
+  void lengthsAreCutWhereBarsLieOnBars() {
+    CutPiece sleeve = Trial.sloped("sleeve", "pair", 300, 200);
+    Cloth bars =
+        Trial.cloth(1000, 0, Direction.ONE_WAY, Fold.TURNED).repeating(Repeat.even(70, 0, 25, 0));
+    Band band = LaidCloth.of(bars, Fold.TURNED).bands().get(0);
+    Copy pair = Trial.copy(sleeve, Form.PAIR, "double", false, 0, 0, 0);
+    Lay lay = Trial.lay(bars, sleeve);
+    assertEquals(List.of(), told(Trial.marker(lay, Fold.TURNED, List.of(band.zone(0, 490)), pair)));
+    assertEquals(
+        List.of(
+            "Cloth main is folded or cut across 10.0 mm off the place where its bars would lie on"
+                + " bars."),
+        told(Trial.marker(lay, Fold.TURNED, List.of(band.zone(0, 500)), pair)));
   }
 
   @Test
