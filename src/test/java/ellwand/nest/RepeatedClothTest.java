@@ -81,7 +81,8 @@ class RepeatedClothTest {
             evenAcross && pieces.stream().noneMatch(p -> p.fold().isPresent())
                 ? Bars.values()[random.nextInt(3)]
                 : Bars.ACROSS;
-        if (evenAcross || !halfDrop) {
+        // The fold of a half piece wants a bar of its own, on a half drop both ways.
+        if (!halfDrop || evenAcross && pieces.stream().noneMatch(p -> p.fold().isPresent())) {
           matches.add(new Match("piece " + i, "at", "piece " + (i - 1), "at", bars));
         }
       }
