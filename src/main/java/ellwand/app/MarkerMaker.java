@@ -188,7 +188,7 @@ final class MarkerMaker {
           Nester.nest(
               lay(mix), fold, options.effort(), options.seed(), options.threads(), stop, named));
     } catch (NoRoomException e) {
-      throw new InputException(NoRoom.problem(lay(mix), e, unit));
+      throw new InputException(NoRoom.problem(lay(mix), List.of(fold), e, unit));
     }
   }
 }

@@ -1,13 +1,14 @@
 package ellwand.app;
 
-import ellwand.cloth.Cloth;
-import ellwand.figures.Buying;
+import ellwand.cloth.Fold;
 import ellwand.lay.Lay;
 import ellwand.nest.NoRoomException;
 import ellwand.nest.Tried;
+import ellwand.nest.WidthEnough;
 import ellwand.pattern.Problem;
 import ellwand.units.Length;
 import ellwand.units.Unit;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
@@ -28,40 +29,59 @@ final class NoRoom {
         + show(e.widestMm(), unit);
   }
 
-  /** Of a lay for which no fold will do. */
+  /** Of a lay for which none of its cloth's folds will do. */
   static Problem problem(Lay lay, List<Tried> tried, Unit unit) {
     NoRoomException least =
         tried.stream()
             .flatMap(t -> t.noRoom().stream())
             .max(Comparator.comparingDouble(NoRoomException::widestMm))
             .orElseThrow(() -> new IllegalStateException("nothing was tried"));
-    return problem(lay, least, unit);
+    return problem(lay, lay.cloth().folds(), least, unit);
   }
 
-  static Problem problem(Lay lay, NoRoomException least, Unit unit) {
-    Cloth cloth = lay.cloth();
+  /**
+   * @param folds one of which was to do
+   */
+  static Problem problem(Lay lay, List<Fold> folds, NoRoomException least, Unit unit) {
+    String cloth = lay.cloth().name();
+    List<String> ways = new ArrayList<>();
+    if (!folds.contains(Fold.OPEN) && WidthEnough.hasRoom(lay, Fold.OPEN)) {
+      ways.add("lay the cloth open");
+    }
+    WidthEnough.mm(lay, folds, wholeSteps(unit))
+        .ifPresent(mm -> ways.add("use cloth at least " + show(mm, unit) + " wide"));
     if (least.offRepeat()) {
+      ways.add("change what is asked under place: and match:");
       return Problem.inPiece(
           least.piece(),
-          "it cannot lie where in the repeat of cloth " + cloth.name() + " it asks to",
-          "Lay the cloth open, take a wider one, or change what is asked under place: and match:");
+          "it cannot lie where in the repeat of cloth " + cloth + " it asks to",
+          oneOf(ways));
     }
-    double open = cloth.usableWidthMm();
-    boolean fitsOpen = least.neededMm() <= open && least.widestMm() < open;
-    double wide = Math.ceil(Buying.widthMm(cloth, least.neededMm()) / 10) * 10;
+    ways.add("split the piece with a join");
     return Problem.inPiece(
         least.piece(),
         "it lies "
             + show(least.neededMm(), unit)
             + " across, but cloth "
-            + cloth.name()
+            + cloth
             + " has only "
             + show(least.widestMm(), unit)
             + " for it",
-        (fitsOpen ? "Lay the cloth open, use" : "Use")
-            + " cloth at least "
-            + show(wide, unit)
-            + " wide, or split the piece with a join");
+        oneOf(ways));
+  }
+
+  /** Widths are told to a centimetre or a little more, so that they are shown as they are. */
+  private static double wholeSteps(Unit unit) {
+    return unit.stepMm() * Math.ceil(10 / unit.stepMm());
+  }
+
+  private static String oneOf(List<String> ways) {
+    int last = ways.size() - 1;
+    String all =
+        last == 0
+            ? ways.get(0)
+            : String.join(", ", ways.subList(0, last)) + ", or " + ways.get(last);
+    return Character.toUpperCase(all.charAt(0)) + all.substring(1);
   }
 
   private static String show(double mm, Unit unit) {

@@ -37,8 +37,12 @@ public final class NoRoomException extends RuntimeException {
   }
 
   private static NoRoomException of(Cloth cloth, LaidCloth laid, Wanted wanted, boolean offRepeat) {
+    // Where all of the cloth is folded a half piece needs no more room than it has itself.
+    boolean half = laid.bands().stream().allMatch(b -> b.plies() == 2 && !b.foldEdges().isEmpty());
     Outline outline =
-        wanted.cut().fold().isPresent() ? wanted.cut().opened().cutting() : wanted.cut().cutting();
+        wanted.cut().fold().isPresent() && !half
+            ? wanted.cut().opened().cutting()
+            : wanted.cut().cutting();
     double needed =
         wanted.cut().piece().grain().turns(false).stream()
             .mapToDouble(turn -> outline.moved(new Motion(false, turn, 0, 0)).box().width())

@@ -396,7 +396,13 @@ class OrderCommandTest {
     Ran wide = run("order", folded, "--effort", "50steps", "--out", folder);
     assertEquals(2, wide.code());
     assertTrue(wide.err().contains("badge"), wide.err());
-    assertTrue(wide.err().contains("Lay the cloth open"), wide.err());
+    // Folded, 60 cm have room on cloth of twice that width.
+    assertTrue(
+        wide.err()
+            .contains(
+                "it lies 60.0 cm across, but cloth felt has only 50.0 cm for it. Lay the cloth"
+                    + " open, use cloth at least 120.0 cm wide, or split the piece with a join"),
+        wide.err());
   }
 
   private static String words(Path pdf) throws IOException {

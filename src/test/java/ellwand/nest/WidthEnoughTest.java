@@ -1,0 +1,159 @@
+package ellwand.nest;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import ellwand.cloth.Cloth;
+import ellwand.cloth.Direction;
+import ellwand.cloth.Fold;
+import ellwand.cloth.Repeat;
+import ellwand.cutting.CutPiece;
+import ellwand.lay.Lay;
+import ellwand.lay.Marker;
+import ellwand.lay.Wanted;
+import ellwand.rule.Asking;
+import ellwand.rule.Check;
+import ellwand.rule.Trial;
+import ellwand.units.Unit;
+import ellwand.work.Effort;
+import ellwand.work.Progress;
+import ellwand.work.Seed;
+import ellwand.work.Stop;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Random;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import org.junit.jupiter.api.Test;
+
+/** The width that is told is enough, and a step less is not. */
+class WidthEnoughTest {
+
+  private static final double STEP_MM = 10;
+
+  /** 500 mm between selvedges of 10 mm. */
+  private static Cloth narrow(Direction direction, Fold fold) {
+    return Trial.cloth(500, 0, direction, fold);
+  }
+
+  private static Lay wide(Lay lay, double widthMm) {
+    return new Lay(lay.style(), lay.cloth().wide(widthMm), lay.wanted(), lay.matches());
+  }
+
+  private static Marker nested(Lay lay, Fold fold) {
+    return Nester.nest(lay, fold, Effort.ofSteps(5), new Seed(1), 1, new Stop(), Progress.NONE);
+  }
+
+  private static void assertEnough(double widthMm, Lay lay, Fold fold) {
+    assertEquals(OptionalDouble.of(widthMm), WidthEnough.mm(lay, List.of(fold), STEP_MM));
+    assertEquals(
+        List.of(),
+        Check.of(nested(wide(lay, widthMm), fold)).stream().map(f -> f.sentence(Unit.MM)).toList());
+    assertThrows(NoRoomException.class, () -> nested(wide(lay, widthMm - STEP_MM), fold));
+  }
+
+  @Test
+  void openClothIsAsWideAsItsWidestPiece() {
+    Lay lay =
+        Trial.lay(
+            narrow(Direction.ANY_WAY, Fold.OPEN),
+            Trial.rectangle("apron", "1", 300, 603),
+            Trial.rectangle("cape", "1 on fold", 300, 405));
+    assertEnough(830, lay, Fold.OPEN);
+  }
+
+  /** Nothing can be opened, so that both plies need room for the pair. */
+  @Test
+  void aStackOfFoldedPliesIsTwiceAsWide() {
+    Lay lay =
+        Trial.lay(
+            narrow(Direction.ANY_WAY, Fold.LENGTHWISE),
+            Trial.sloped("sleeve", "pair", 300, 401),
+            Trial.rectangle("back", "1 on fold", 300, 299));
+    assertEnough(830, lay, Fold.STACKED);
+  }
+
+  /** Bars 200 mm apart from 90 mm beside the edge on: the mark lies 20 beyond one, or 40. */
+  @Test
+  void aBarHasToLieWhereThePieceWantsIt() {
+    Cloth bars =
+        narrow(Direction.ONE_WAY, Fold.OPEN)
+            .repeating(new Repeat(0, 200, false, true, true, 0, 90, Optional.empty()));
+    Lay lay =
+        Trial.lay(
+            bars,
+            Asking.marked(Trial.sloped("apron", "1", 300, 450), 50, Asking.at(Double.NaN, 40)));
+    // Its low side, where the mark is, lies at 130 from the edge; its high side at 580.
+    assertEnough(590, lay, Fold.OPEN);
+  }
+
+  @Test
+  void whatNoClothIsWideEnoughForHasNone() {
+    Lay lay =
+        Trial.lay(narrow(Direction.ANY_WAY, Fold.OPEN), Trial.rectangle("sail", "1", 300, 4000));
+    assertEquals(OptionalDouble.empty(), WidthEnough.mm(lay, List.of(Fold.OPEN), STEP_MM));
+    assertFalse(WidthEnough.hasRoom(lay, Fold.OPEN));
+  }
+
+  @Property(tries = 40)
+  void theWidthToldIsEnoughAndAStepLessIsNot(@ForAll long seed) {
+    Random random = new Random(seed);
+    Fold fold =
+        List.of(Fold.OPEN, Fold.LENGTHWISE, Fold.STACKED, Fold.PART, Fold.DOUBLE, Fold.TURNED)
+            .get(random.nextInt(6));
+    Cloth cloth = narrow(Direction.ONE_WAY, fold.asOnePly());
+    boolean barred = random.nextBoolean();
+    if (barred) {
+      int across = 20 + random.nextInt(200);
+      boolean halfDrop = random.nextInt(4) == 0;
+      cloth =
+          cloth.repeating(
+              new Repeat(
+                  halfDrop ? 70 : 0,
+                  across,
+                  halfDrop,
+                  true,
+                  true,
+                  0,
+                  random.nextInt(50),
+                  Optional.empty()));
+    }
+    List<Wanted> wanted = new ArrayList<>();
+    for (int i = 0; i < 1 + random.nextInt(3); i++) {
+      CutPiece piece = piece(random, "piece " + i);
+      CutPiece asking =
+          barred && random.nextBoolean()
+              ? Asking.marked(
+                  piece,
+                  20,
+                  Asking.at(Double.NaN, piece.fold().isPresent() ? 0 : random.nextInt(20)))
+              : piece;
+      wanted.addAll(Trial.wanted(asking, "110", 1));
+    }
+    Lay lay = new Lay("smock", cloth, wanted);
+    boolean enough = WidthEnough.hasRoom(lay, fold);
+    if (enough) {
+      nested(lay, fold);
+    } else {
+      assertThrows(NoRoomException.class, () -> nested(lay, fold));
+      OptionalDouble told = WidthEnough.mm(lay, List.of(fold), STEP_MM);
+      assertTrue(told.isPresent());
+      assertEnough(told.getAsDouble(), lay, fold);
+    }
+  }
+
+  private static CutPiece piece(Random random, String name) {
+    double length = 60 + random.nextInt(200);
+    double width = 60 + random.nextInt(600);
+    return switch (random.nextInt(4)) {
+      case 0 -> Trial.rectangle(name, "2", length, width);
+      case 1 -> Trial.sloped(name, "1", length, width);
+      case 2 -> Trial.sloped(name, "pair", length, width);
+      default -> Trial.rectangle(name, "1 on fold", length, width);
+    };
+  }
+}
