@@ -1,6 +1,7 @@
 package ellwand.draw;
 
 import ellwand.cutting.CutPiece;
+import ellwand.figures.Figures;
 import ellwand.geometry.Box;
 import ellwand.geometry.Outline;
 import ellwand.geometry.Point;
@@ -24,8 +25,15 @@ final class MarkerPicture {
   private final PieceLines lines;
   private final ClothPicture cloth;
   private final ClothSurround surround;
+  private final WishPicture wishes;
 
-  MarkerPicture(Marker marker, List<Laid> laid, Palette palette, Reading reading, Shown shown) {
+  MarkerPicture(
+      Marker marker,
+      Figures figures,
+      List<Laid> laid,
+      Palette palette,
+      Reading reading,
+      Shown shown) {
     this.marker = marker;
     this.laid = laid;
     this.palette = palette;
@@ -34,10 +42,12 @@ final class MarkerPicture {
     ShownCloth seen = new ShownCloth(marker);
     this.cloth = new ClothPicture(seen, reading, shown);
     this.surround = new ClothSurround(seen, reading, shown);
+    this.wishes = new WishPicture(seen, figures, reading, shown);
   }
 
   Box box() {
-    return surround.box();
+    Box box = surround.box();
+    return new Box(box.minX(), box.minY() - wishes.belowMm(), box.maxX(), box.maxY());
   }
 
   /** The cloth alone. */
@@ -48,15 +58,18 @@ final class MarkerPicture {
   List<Item> items() {
     List<Item> items = new ArrayList<>();
     items.add(cloth.item());
+    items.addAll(wishes.under());
     new KeepOutPicture(marker, reading).items().ifPresent(items::add);
     List<Outline> occupied = new ArrayList<>();
     laid.forEach(l -> occupied.add(l.copy().outline()));
     marker.keepOuts().forEach(k -> occupied.add(k.outline()));
+    occupied.addAll(wishes.occupied());
     OutsideNumbers outside = new OutsideNumbers(occupied, reading);
     items.add(Item.Group.of("copies", laid.stream().map(c -> copy(c, outside)).toList()));
     // Over the fills, which would hide it, but too light to disturb the lines.
     new RepeatPicture(marker, reading).items().ifPresent(items::add);
     items.addAll(surround.items(lines));
+    items.addAll(wishes.over(surround.box().minY()));
     return items;
   }
 

@@ -102,7 +102,7 @@ final class MarkerSheet {
   }
 
   private MarkerPicture picture(Reading reading) {
-    return new MarkerPicture(marker, laid, palette, reading, shown);
+    return new MarkerPicture(marker, figures, laid, palette, reading, shown);
   }
 
   private Block head(double widthMm, Reading reading) {

@@ -2,12 +2,14 @@ package ellwand.figures;
 
 import ellwand.cloth.Wish;
 import ellwand.rule.Handling;
+import ellwand.rule.SmallOffEnd;
 import ellwand.units.Area;
 import ellwand.units.Length;
 import ellwand.units.Unit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 
 /** What became of the cutter's wishes, for people. */
 public final class WishText {
@@ -32,6 +34,7 @@ public final class WishText {
             wish.words()
                 + ": "
                 + text.figure(wish, figures.handling())
+                + (wish == Wish.STRAIGHT_CUTS ? text.places(figures.handling()) : "")
                 + "; without: "
                 + text.figure(wish, served.without()));
       }
@@ -53,20 +56,35 @@ public final class WishText {
               new Area(h.largestLeftOverMm2()).show(unit),
               100 * h.largestShare());
       case STRAIGHT_CUTS ->
-          h.straightCuts()
-              + (h.straightCuts() == 1 ? " cut" : " cuts")
-              + " across, stretches of "
-              + length(h.stretchMm());
-      case SMALL_OFF_END ->
-          h.smallPieces() == 0
-              ? "no piece is small"
-              : h.smallNearEnd()
-                  + " of "
-                  + h.smallPieces()
-                  + " near an end, the nearest "
-                  + length(h.smallOffEndMm())
-                  + " off it";
+          h.straightCuts() == 0
+              ? "none, one stretch of " + length(h.stretchMm())
+              : h.straightCuts() + " across, stretches of " + length(h.stretchMm()) + " on average";
+      case SMALL_OFF_END -> small(h);
     };
+  }
+
+  private String small(Handling h) {
+    if (h.smallPieces() == 0) {
+      return "no piece is small";
+    }
+    String within = " within " + length(SmallOffEnd.ENOUGH_MM) + " of an end";
+    return h.smallNearEnd() == 0
+        ? "none of " + h.smallPieces() + within
+        : h.smallNearEnd()
+            + " of "
+            + h.smallPieces()
+            + within
+            + ", "
+            + length(h.smallTooNearMm())
+            + " too near in all";
+  }
+
+  private String places(Handling h) {
+    return h.straightCuts() == 0
+        ? ""
+        : h.straightCutsAtMm().stream()
+            .map(mm -> new Length(mm).number(unit))
+            .collect(Collectors.joining(", ", ", at ", " " + unit.symbol() + " from the cut end"));
   }
 
   private String price(Figures f) {

@@ -12,9 +12,11 @@ import java.util.List;
  * @param largestLeftOverMm2 the largest free rectangle in any zone, all its plies
  * @param otherLeftOverMm2 what is left over besides that
  * @param straightCuts how many straight cuts across the lay part its pieces and cut none
+ * @param straightCutsAtMm where they are, from the cut end
  * @param stretchMm how long the stretches between them are, on average
  * @param smallPieces how many small pieces there are
  * @param smallNearEnd how many of them lie nearer to an end than a hand's breadth
+ * @param smallTooNearMm how much nearer they lie than that, all together
  * @param smallOffEndMm how near the nearest comes to an end; 0 if there is none
  */
 public record Handling(
@@ -22,26 +24,37 @@ public record Handling(
     double largestLeftOverMm2,
     double otherLeftOverMm2,
     int straightCuts,
+    List<Double> straightCutsAtMm,
     double stretchMm,
     int smallPieces,
     int smallNearEnd,
+    double smallTooNearMm,
     double smallOffEndMm) {
+
+  public Handling {
+    straightCutsAtMm = List.copyOf(straightCutsAtMm);
+  }
 
   /** Works out all of it. */
   public static Handling of(Marker marker) {
     double largest = OneLeftOver.largestMm2(marker);
+    List<Double> cuts = StraightCuts.placesMm(marker);
     List<Copy> small = SmallOffEnd.small(marker);
+    List<Double> tooNear =
+        small.stream()
+            .map(c -> SmallOffEnd.ENOUGH_MM - SmallOffEnd.offEndMm(marker, c))
+            .filter(mm -> mm > 0)
+            .toList();
     return new Handling(
         GarmentsTogether.spreadMm(marker),
         largest,
         Math.max(0, OneLeftOver.leftMm2(marker) - largest),
-        StraightCuts.count(marker),
+        cuts.size(),
+        cuts,
         StraightCuts.stretchMm(marker),
         small.size(),
-        (int)
-            small.stream()
-                .filter(c -> SmallOffEnd.offEndMm(marker, c) < SmallOffEnd.ENOUGH_MM)
-                .count(),
+        tooNear.size(),
+        tooNear.stream().mapToDouble(mm -> mm).sum(),
         small.stream().mapToDouble(c -> SmallOffEnd.offEndMm(marker, c)).min().orElse(0));
   }
 

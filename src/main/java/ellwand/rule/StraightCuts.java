@@ -2,6 +2,7 @@ package ellwand.rule;
 
 import ellwand.geometry.Box;
 import ellwand.lay.Marker;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
@@ -19,27 +20,32 @@ final class StraightCuts {
 
   private StraightCuts() {}
 
-  /** At how many places a straight cut across all zones parts the pieces and cuts none. */
-  static int count(Marker marker) {
+  /**
+   * Where a straight cut across all zones parts the pieces and cuts none, mm from the cut end; each
+   * midway between the pieces that it parts.
+   */
+  static List<Double> placesMm(Marker marker) {
     List<Box> boxes =
         marker.copies().stream()
             .map(c -> c.outline().box())
             .sorted(Comparator.comparingDouble(Box::minX))
             .toList();
-    int cuts = 0;
+    List<Double> places = new ArrayList<>();
     double reached = Double.POSITIVE_INFINITY;
     for (Box box : boxes) {
       boolean free = box.minX() >= reached - Rule.ROUNDING_MM;
-      cuts += free ? 1 : 0;
+      if (free) {
+        places.add((reached + box.minX()) / 2);
+      }
       reached =
           free || reached == Double.POSITIVE_INFINITY ? box.maxX() : Math.max(reached, box.maxX());
     }
-    return cuts;
+    return places;
   }
 
   /** Length of the lay for each stretch that straight cuts divide it into, mm. */
   static double stretchMm(Marker marker) {
-    return marker.lengthMm() / (count(marker) + 1);
+    return marker.lengthMm() / (placesMm(marker).size() + 1);
   }
 
   private static List<Finding> findings(Rule rule, Inspection of) {
@@ -48,7 +54,7 @@ final class StraightCuts {
         rule,
         stretch,
         unit ->
-            Say.number(count(of.marker()), "straight cut", "straight cuts")
+            Say.number(placesMm(of.marker()).size(), "straight cut", "straight cuts")
                 + " across: stretches of "
                 + Say.length(stretch, unit)
                 + " on average.");

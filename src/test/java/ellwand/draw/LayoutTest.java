@@ -3,16 +3,19 @@ package ellwand.draw;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import ellwand.figures.Figures;
 import ellwand.geometry.Box;
 import ellwand.geometry.Motion;
 import ellwand.geometry.Outline;
 import ellwand.geometry.Point;
 import ellwand.geometry.Region;
+import ellwand.lay.Copy;
 import ellwand.lay.Marker;
 import ellwand.units.Unit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -24,24 +27,26 @@ class LayoutTest {
   enum Sheet {
     JACKET(Samples.jacket(), Unit.CM),
     JACKET_IN_INCHES(Samples.jacket(), Unit.INCH),
+    JACKET_WISHED(Samples.jacket(), Samples.wished(Samples.jacket()), Unit.CM),
     OVERALLS(Samples.overalls(), Unit.MM),
+    OVERALLS_WISHED(Samples.overalls(), Samples.wished(Samples.overalls()), Unit.CM),
     HOSTILE(Samples.hostile(), Unit.YARD);
 
-    private final Marker marker;
-    private final Unit unit;
+    private final MarkerSheet sheet;
 
     Sheet(Marker marker, Unit unit) {
-      this.marker = marker;
-      this.unit = unit;
+      this(marker, Samples.figures(marker), unit);
+    }
+
+    Sheet(Marker marker, Figures figures, Unit unit) {
+      this.sheet = new MarkerSheet(marker, figures, unit);
     }
 
     Drawing drawing() {
-      MarkerSheet sheet = new MarkerSheet(marker, Samples.figures(marker), unit);
       return MarkerDrawing.drawing(sheet, MarkerDrawing.fit(sheet, 0), 1);
     }
 
     double scale() {
-      MarkerSheet sheet = new MarkerSheet(marker, Samples.figures(marker), unit);
       return MarkerDrawing.fit(sheet, 0).scale();
     }
   }
@@ -93,6 +98,32 @@ class LayoutTest {
         }
       }
     }
+  }
+
+  @Test
+  void straightCutsAndTheLeftOverAreDrawnWhereTheyAre() {
+    Marker marker = Samples.overalls();
+    List<Item> items = Sheet.OVERALLS_WISHED.drawing().items();
+    List<Double> cuts =
+        lines(items, "straight-cut").stream().map(l -> l.lines().get(0).get(0).x()).toList();
+    assertEquals(Samples.wished(marker).handling().straightCuts(), cuts.size());
+    assertTrue(cuts.size() > 1);
+    Box free = Outline.of(lines(items, "left-over").get(0).lines().get(0)).box();
+    for (Copy copy : marker.copies()) {
+      Box box = copy.outline().box();
+      assertTrue(cuts.stream().noneMatch(x -> box.minX() < x && x < box.maxX()), copy.piece());
+      assertTrue(
+          Region.of(copy.outline()).intersect(Region.of(free.grown(-0.1))).isEmpty(), copy.piece());
+    }
+    assertTrue(lines(Sheet.OVERALLS.drawing().items(), "straight-cut").isEmpty());
+  }
+
+  private static List<Item.Lines> lines(List<Item> items, String kind) {
+    return groups(items).stream()
+        .flatMap(g -> g.items().stream())
+        .filter(i -> i instanceof Item.Lines l && l.kind().equals(kind))
+        .map(Item.Lines.class::cast)
+        .toList();
   }
 
   private static void assertInside(

@@ -5,6 +5,8 @@ import ellwand.cloth.Direction;
 import ellwand.cloth.Fold;
 import ellwand.cloth.LaidCloth;
 import ellwand.cloth.Shrinkage;
+import ellwand.cloth.Wish;
+import ellwand.cloth.Wishes;
 import ellwand.cloth.Zone;
 import ellwand.cutting.CutPiece;
 import ellwand.figures.Cautions;
@@ -25,6 +27,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /** Markers laid by hand, for the drawings to show. */
@@ -270,6 +273,16 @@ final class Samples {
   static Figures figures(Marker marker) {
     return Figures.of(
         marker, List.of("Front facing is cut in one piece: fold it along its middle."));
+  }
+
+  /** The same with what the cutter wishes for. */
+  static Figures wished(Marker marker) {
+    Cloth cloth =
+        marker.lay().cloth().wishing(new Wishes(List.of(Wish.values()), Wishes.USUAL_PRICE));
+    Lay lay = new Lay(marker.lay().style(), cloth, marker.lay().wanted(), marker.lay().matches());
+    Marker wished =
+        new Marker(lay, marker.fold(), marker.zones(), marker.copies(), marker.search());
+    return Figures.of(wished, List.of(), List.of(), Optional.of(marker));
   }
 
   static JobFigures job(Marker... markers) {

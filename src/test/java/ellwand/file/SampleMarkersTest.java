@@ -56,6 +56,7 @@ class SampleMarkersTest {
       strings = {
         "weir-jacket",
         "mill-trousers",
+        "mill-bundles",
         "fell-bodywarmer",
         "gill-wrap-skirt",
         "stile-breeches"

@@ -68,6 +68,7 @@ class SoftRulesTest {
   void aStraightCutPartsPiecesAndCutsNone() {
     // From 200 to 250 nothing lies: one cut, two stretches of 450.
     assertEquals(1, Handling.of(TIDY).straightCuts());
+    assertEquals(List.of(225.0), Handling.of(TIDY).straightCutsAtMm());
     assertEquals(225, Rules.amount(Wish.STRAIGHT_CUTS, TIDY), 1e-9);
     Marker across = marker(450, 0, 0, 190, 300, 250, 0, 300, 300);
     assertEquals(1, Handling.of(across).straightCuts());
