@@ -284,16 +284,20 @@ public record Cloth(
 
   /** The first such line at the place or beyond it. */
   public double mirrorFromMm(double mm) {
-    return mirror(mm, steps -> Math.ceil(steps - ON_LINE_MM));
+    return mirrorStepMm() == 0 ? mm : mirror(mm - ON_LINE_MM, Math::ceil);
   }
 
   private double mirror(double mm, DoubleUnaryOperator whole) {
-    double step = repeat.map(Repeat::mirrorStepAcrossMm).orElse(0.0);
+    double step = mirrorStepMm();
     if (step == 0) {
       return mm;
     }
     double start = repeat.get().startAcrossMm() - selvedgeMm;
     return start + step * whole.applyAsDouble((mm - start) / step);
+  }
+
+  private double mirrorStepMm() {
+    return repeat.map(Repeat::mirrorStepAcrossMm).orElse(0.0);
   }
 
   /** Whether what lies on either side of a place across is alike, to 0.01 mm. */

@@ -2,102 +2,224 @@ package ellwand.figures;
 
 import ellwand.cloth.Cloth;
 import ellwand.cloth.LaidCloth;
+import ellwand.cloth.Ply;
 import ellwand.cloth.Repeat;
 import ellwand.cloth.Zone;
 import ellwand.cloth.Zone.Side;
 import ellwand.geometry.Box;
+import ellwand.lay.Form;
 import ellwand.lay.Marker;
+import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
+import java.util.function.Predicate;
+import java.util.stream.DoubleStream;
 
-/** How narrow the cloth could be for a marker as it is. */
+/**
+ * How narrow the cloth could be for a marker as it is. What lies in one zone may move across the
+ * cloth together, and folds with what lies on them. On cloth with a repeat both move by whole
+ * repeats, so that everything keeps its place in it; off flaws or on a border nothing moves.
+ */
 final class WidthNeeded {
 
   /** Beyond a line by no more than rounding. */
   private static final double HAIR_MM = 0.01;
 
-  private WidthNeeded() {}
+  private final Marker marker;
+  private final Cloth cloth;
+  private final Optional<Repeat> repeat;
+
+  private final Optional<LaidCloth> laid;
+
+  /** From one bar to the next that is like it, across; 0 if all places are alike, mm. */
+  private final double period;
+
+  private WidthNeeded(Marker marker) {
+    this.marker = marker;
+    cloth = marker.lay().cloth();
+    repeat = cloth.repeat();
+    laid = LaidCloth.like(cloth, marker.fold(), marker.zones());
+    period = repeat.map(r -> r.halfDrop() ? 2 * r.acrossMm() : r.acrossMm()).orElse(0.0);
+  }
 
   /** The narrowest cloth, as bought, that the marker can be cut from, mm. */
   static double mm(Marker marker) {
     Cloth cloth = marker.lay().cloth();
-    double usable =
-        switch (marker.fold()) {
-          case OPEN, CROSSWISE, TURNED, FACE_TO_FACE -> widestOpen(marker);
-          case LENGTHWISE, STACKED -> Math.max(lengthwise(marker), widestOpen(marker));
-          case PART -> Math.max(part(marker), widestOpen(marker));
-          case DOUBLE ->
-              Math.max(
-                  2
-                      * (fromFold(marker, Side.LOW_Y)
-                          + fromFold(marker, Side.HIGH_Y)
-                          + cloth.selvedgeMm()),
-                  widestOpen(marker));
-          // A tube is as wide as it is.
-          case TUBULAR -> cloth.usableWidthMm();
-        };
+    double usable = new WidthNeeded(marker).usable();
     return cloth.tubular()
         ? usable / 2 / cloth.shrinkage().laidWidth(1)
         : Buying.widthMm(cloth, usable);
   }
 
+  private double usable() {
+    return switch (marker.fold()) {
+      case OPEN, CROSSWISE, FACE_TO_FACE -> reach(z -> true);
+      // A tube is as wide as it is.
+      case TUBULAR -> cloth.usableWidthMm();
+      case LENGTHWISE, STACKED, PART, DOUBLE, TURNED ->
+          fixed() ? cloth.usableWidthMm() : folded(reach(z -> z.plies() == 1 && wholeWidth(z)));
+    };
+  }
+
   /**
-   * The fold, and as much beyond it as lies before it. On cloth with a repeat it can only move from
-   * bar to bar, so that what lies on it keeps its place in the repeat.
+   * @param opened what the stretch behind the fold needs
    */
-  private static double lengthwise(Marker marker) {
-    Cloth cloth = marker.lay().cloth();
-    double deep = fromFold(marker, Side.LOW_Y);
-    double step = cloth.repeat().map(Repeat::acrossMm).orElse(0.0);
-    if (deep == 0 || step == 0) {
-      return 2 * deep;
+  private double folded(double opened) {
+    if (laid.isEmpty() || marker.zones().stream().allMatch(z -> z.plies() == 1)) {
+      return opened;
     }
-    double fold =
-        LaidCloth.like(cloth, marker.fold(), marker.zones()).stream()
-            .flatMap(laid -> laid.bands().stream())
-            .filter(band -> band.foldEdges().contains(Side.LOW_Y))
-            .mapToDouble(band -> band.layers().get(0).open(band.lowY()))
-            .findFirst()
-            .orElseThrow();
-    return deep + fold - step * Math.floor((fold - deep + HAIR_MM) / step);
+    return switch (marker.fold()) {
+      case PART -> part(opened);
+      case DOUBLE -> doubled(opened);
+      case TURNED -> turned(opened);
+      default -> lengthwise(opened);
+    };
   }
 
-  /** The fold must be as deep as what lies on it; what lies single shifts with the far edge. */
-  private static double part(Marker marker) {
-    double deep = fromFold(marker, Side.LOW_Y);
-    double single =
-        Stream.of(marker)
-            .flatMap(m -> m.zones().stream())
+  private boolean fixed() {
+    return !cloth.flaws().isEmpty() || repeat.flatMap(Repeat::borderMm).isPresent();
+  }
+
+  private boolean wholeWidth(Zone zone) {
+    return Math.abs(zone.box().width() - cloth.usableWidthMm()) < 1;
+  }
+
+  /** How far copies reach in zones that begin at the edge, when they are moved as near to it. */
+  private double reach(Predicate<Zone> which) {
+    return marker.zones().stream()
+        .filter(which)
+        .flatMap(z -> taken(z).stream())
+        .map(t -> t.maxY() - slide(t.minY()))
+        .reduce(0.0, Math::max);
+  }
+
+  /** How far things may move that have so much room to, mm. */
+  private double slide(double room) {
+    if (fixed()) {
+      return 0;
+    }
+    return period == 0 ? room : period * Math.floor((room + HAIR_MM) / period);
+  }
+
+  /** The fold, and as much beyond it as lies before it. */
+  private double lengthwise(double opened) {
+    ZoneLoad first = load(Side.LOW_Y);
+    return lines(first)
+        .filter(line -> first.deepMm(line) <= line + HAIR_MM)
+        .map(line -> Math.max(opened, line + first.deepMm(line)))
+        .reduce(cloth.usableWidthMm(), Math::min);
+  }
+
+  /** Beyond the edge that is turned in, what lies single moves up to it. */
+  private double part(double opened) {
+    ZoneLoad first = load(Side.LOW_Y);
+    ZoneLoad single =
+        marker.zones().stream()
             .filter(z -> z.plies() == 1 && z.box().minY() > 0)
-            .flatMap(z -> taken(marker, z).stream().map(t -> t.maxY() - z.box().minY()))
-            .reduce(0.0, Math::max);
-    return 2 * deep + marker.lay().cloth().selvedgeMm() + single;
+            .findFirst()
+            .map(this::load)
+            .orElseThrow();
+    return lines(first)
+        .filter(line -> first.deepMm(line) <= line + HAIR_MM)
+        .map(
+            line -> {
+              double turnedIn = 2 * line + cloth.selvedgeMm();
+              double wide = Math.max(HAIR_MM, single.widthMm());
+              return Math.max(opened, single.placeFrom(turnedIn) + wide);
+            })
+        .reduce(cloth.usableWidthMm(), Math::min);
   }
 
-  /** How far copies reach from a fold edge. */
-  private static double fromFold(Marker marker, Side side) {
+  /** The second fold is the first line beyond which the edges that are folded in do not overlap. */
+  private double doubled(double opened) {
+    ZoneLoad first = load(Side.LOW_Y);
+    ZoneLoad second = load(Side.HIGH_Y);
+    double selvedge = cloth.selvedgeMm();
+    if (period == 0) {
+      return Math.max(opened, 2 * (first.deepMm(0) + second.beyondMm(0) + selvedge));
+    }
+    double least = cloth.usableWidthMm();
+    for (double one : lines(first).filter(l -> first.deepMm(l) <= l + HAIR_MM).toArray()) {
+      for (double other : lines(second).filter(l -> l > one).toArray()) {
+        // Half of the width lies between the folds, and what the second was moved on to its line.
+        double most = 2 * (other - one - selvedge);
+        double width =
+            DoubleStream.of(
+                    opened,
+                    other + Math.max(HAIR_MM, second.beyondMm(other)),
+                    2 * (one + selvedge) + HAIR_MM,
+                    most - 2 * step() + 3 * HAIR_MM)
+                .max()
+                .orElseThrow();
+        if (width <= most + HAIR_MM) {
+          least = Math.min(least, width);
+        }
+      }
+    }
+    return least;
+  }
+
+  /** Where a fold may lie: anywhere, so as near as may be, or on the mirror lines of the repeat. */
+  private DoubleStream lines(ZoneLoad near) {
+    return period == 0
+        ? DoubleStream.of(Math.max(HAIR_MM, near.deepMm(0)))
+        : DoubleStream.iterate(
+            cloth.mirrorFromMm(HAIR_MM), mm -> mm < cloth.usableWidthMm(), mm -> mm + step());
+  }
+
+  private double step() {
+    return repeat.orElseThrow().mirrorStepAcrossMm();
+  }
+
+  /** Both lengths lie on each other about the line of the repeat that is nearest the middle. */
+  private double turned(double opened) {
+    Optional<Box> taken =
+        marker.zones().stream().filter(z -> z.plies() == 2).findFirst().flatMap(this::taken);
+    if (taken.isEmpty() || period == 0) {
+      return Math.max(opened, taken.map(Box::width).orElse(0.0));
+    }
+    double step = step();
+    double least = cloth.usableWidthMm();
+    for (double low = taken.get().minY(); low > -HAIR_MM; low -= period) {
+      double high = low + taken.get().width();
+      for (double line = cloth.mirrorFromMm(high / 2); 2 * line < least + step; line += step) {
+        double width =
+            DoubleStream.of(opened, high, 2 * line - low, 2 * line - step + HAIR_MM)
+                .max()
+                .orElseThrow();
+        if (width < 2 * line + step) {
+          least = Math.min(least, width);
+        }
+      }
+    }
+    return least;
+  }
+
+  private ZoneLoad load(Side side) {
     return marker.zones().stream()
         .filter(z -> z.foldEdges().contains(side))
-        .flatMap(
-            z ->
-                taken(marker, z).stream()
-                    .map(
-                        t ->
-                            side == Side.LOW_Y
-                                ? t.maxY() - z.box().minY()
-                                : z.box().maxY() - t.minY()))
-        .reduce(0.0, Math::max);
+        .findFirst()
+        .map(this::load)
+        .orElseThrow();
   }
 
-  private static double widestOpen(Marker marker) {
-    double all = marker.lay().cloth().usableWidthMm();
-    return marker.zones().stream()
-        .filter(z -> Math.abs(z.box().width() - all) < 1)
-        .flatMap(z -> taken(marker, z).stream().map(Box::width))
-        .reduce(0.0, Math::max);
+  private ZoneLoad load(Zone zone) {
+    List<Ply> plies = laid.orElseThrow().band(zone.id()).orElseThrow().layers();
+    Ply lower = plies.get(plies.size() - 1);
+    Box box = zone.box();
+    return taken(zone)
+        .map(
+            t ->
+                new ZoneLoad(
+                    period,
+                    lower.open(t.minY()),
+                    t.width(),
+                    lower.open(zone.foldEdges().contains(Side.LOW_Y) ? box.minY() : box.maxY()),
+                    marker.copies().stream()
+                        .anyMatch(c -> c.zone().equals(zone.id()) && c.form() == Form.HALF)))
+        .orElse(new ZoneLoad(period, 0, 0, 0, false));
   }
 
-  private static Optional<Box> taken(Marker marker, Zone zone) {
+  private Optional<Box> taken(Zone zone) {
     return marker.copies().stream()
         .filter(c -> c.zone().equals(zone.id()))
         .map(c -> c.outline().box())
