@@ -97,8 +97,7 @@ public final class CompareRun {
                 widthsMm,
                 options,
                 first,
-                (width, part) ->
-                    rows(job, cloth.wide(width).wishing(Wishes.NONE), unit, part, stop, progress))
+                (width, part) -> rows(job, cloth.wide(width), unit, part, stop, progress))
             .stream()
             .flatMap(List::stream)
             .toList();
@@ -155,7 +154,7 @@ public final class CompareRun {
 
   private static List<Row> rows(
       Job job, Cloth cloth, Unit unit, SearchOptions options, Stop stop, Progress progress) {
-    Lay lay = Lays.of(job, cloth);
+    Lay lay = Lays.of(job, cloth.wishing(Wishes.NONE));
     Folded folded = Folded.make(lay, unit, options, stop, progress);
     List<Row> rows = new ArrayList<>();
     for (FoldTried tried : folded.tried()) {

@@ -10,6 +10,7 @@ import ellwand.lay.Lay;
 import ellwand.lay.Marker;
 import ellwand.lay.Wanted;
 import ellwand.nest.Nester;
+import ellwand.nest.Tried;
 import ellwand.rule.Check;
 import ellwand.units.Unit;
 import ellwand.work.Effort;
@@ -39,10 +40,12 @@ public final class FitRun {
   /**
    * The answer.
    *
-   * @param marker everything on the remnant; empty if it does not fit
+   * @param marker everything on the remnant, as the cutter wishes; empty if it does not fit
+   * @param shortest the one that takes least of it; empty if it does not fit
    * @param fitting the same in figures
    */
-  public record Answer(Remnant remnant, Optional<Marker> marker, Fitting fitting) {}
+  public record Answer(
+      Remnant remnant, Optional<Marker> marker, Optional<Marker> shortest, Fitting fitting) {}
 
   /**
    * Seeks a marker on the remnant; if none is found, what can be cut from it all the same.
@@ -59,13 +62,15 @@ public final class FitRun {
       Stop stop,
       Progress progress) {
     Remnant remnant = Shelf.remnant(job, on, cloth);
-    Cloth laid = remnant.laidAs(Shelf.cloth(job, remnant.cloth()).wishing(Wishes.NONE));
+    Cloth laid = remnant.laidAs(Shelf.cloth(job, remnant.cloth()));
     return new FitRun(options, stop, progress).answer(remnant, Lays.of(job, laid));
   }
 
   /** The marker of a yes with its figures, to be written as those of a lay are. */
-  public static LayRun.Made made(Job job, Marker marker, Unit unit) {
-    return LayRun.made(job, List.of(marker), List.of(Figures.of(marker, List.of())), unit);
+  public static LayRun.Made made(Job job, Answer yes, Unit unit) {
+    Marker marker = yes.marker().orElseThrow();
+    Figures figures = Figures.of(marker, List.of(), List.of(), yes.shortest());
+    return LayRun.made(job, List.of(marker), List.of(figures), unit);
   }
 
   /**
@@ -108,16 +113,28 @@ public final class FitRun {
   private Answer answer(Remnant remnant, Lay lay) {
     Effort third = options.effort().share(3);
     // Round the flaws, and longer than the remnant if need be.
-    Optional<Marker> shortest = shortest(lay, options.effort().part(2.0 / 3));
+    List<Tried> tried = tried(lay, options.effort().part(2.0 / 3));
+    Optional<Marker> shortest = shortest(tried);
     Optional<Marker> fitting = shortest.filter(FitRun::fits).map(LayRun::checked);
     if (fitting.isPresent()) {
-      Marker marker = fitting.get();
+      Marker marker =
+          tried.stream()
+              .flatMap(t -> t.pleasing().stream())
+              .findFirst()
+              .map(LayRun::checked)
+              .orElse(fitting.get());
       return new Answer(
-          remnant, Optional.of(marker), Fitting.all(lay, remnant.name(), marker.clothLengthMm()));
+          remnant,
+          Optional.of(marker),
+          fitting,
+          Fitting.all(lay, remnant.name(), marker.clothLengthMm()));
     }
     Optional<Double> needed = shortest.map(Marker::clothLengthMm);
     return new Answer(
-        remnant, Optional.empty(), Fitting.some(lay, remnant.name(), needed, chosen(lay, third)));
+        remnant,
+        Optional.empty(),
+        Optional.empty(),
+        Fitting.some(lay, remnant.name(), needed, chosen(lay, third)));
   }
 
   /** Copies taken in one by one, the most valuable first, each if all still fit. */
@@ -125,12 +142,13 @@ public final class FitRun {
     List<Wanted> byValue = new ArrayList<>(lay.wanted());
     byValue.sort(Fitting.MOST_VALUABLE_FIRST);
     Effort each = effort.share(Math.max(1, byValue.size()));
+    Cloth cloth = lay.cloth().wishing(Wishes.NONE);
     List<Wanted> chosen = new ArrayList<>();
     for (Wanted wanted : byValue) {
       List<Wanted> tried = new ArrayList<>(chosen);
       tried.add(wanted);
-      Lay part = new Lay(lay.style(), lay.cloth(), tried, lay.matches());
-      if (part.wantedAreaMm2() <= room(lay.cloth())
+      Lay part = new Lay(lay.style(), cloth, tried, lay.matches());
+      if (part.wantedAreaMm2() <= room(cloth)
           && shortest(part, each)
               .filter(FitRun::fits)
               .filter(m -> Check.of(m).isEmpty())
@@ -143,15 +161,22 @@ public final class FitRun {
 
   /** The shortest marker over the ways in which the cloth may lie; it may be too long. */
   private Optional<Marker> shortest(Lay lay, Effort effort) {
+    return shortest(tried(lay, effort));
+  }
+
+  private List<Tried> tried(Lay lay, Effort effort) {
     return Nester.nest(
-            lay,
-            lay.cloth().possibleFolds(),
-            effort,
-            options.seed(),
-            options.threads(),
-            stop,
-            progress)
-        .stream()
+        lay,
+        lay.cloth().possibleFolds(),
+        effort,
+        options.seed(),
+        options.threads(),
+        stop,
+        progress);
+  }
+
+  private static Optional<Marker> shortest(List<Tried> all) {
+    return all.stream()
         .flatMap(tried -> tried.marker().stream())
         .min(Comparator.comparingDouble(Marker::clothLengthMm));
   }

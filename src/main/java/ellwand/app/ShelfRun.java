@@ -103,7 +103,7 @@ public final class ShelfRun {
           }
         }
       }
-      best.ifPresent(m -> made.put(m, Figures.of(m, List.of())));
+      best.ifPresent(m -> made.put(m, Figures.of(m, wishesAside(cloth))));
     }
     if (!left.isEmpty()) {
       Folded folded = Folded.make(on(all, cloth, left), unit, with(share), stop, progress);
@@ -125,6 +125,12 @@ public final class ShelfRun {
     return remnant.laidAs(cloth.wishing(Wishes.NONE));
   }
 
+  private static List<String> wishesAside(Cloth cloth) {
+    return cloth.wishes().any()
+        ? List.of("The cutter's wishes are left aside here, so that all of the remnant is used.")
+        : List.of();
+  }
+
   private static Lay on(Lay all, Cloth cloth, List<Wanted> wanted) {
     return new Lay(all.style(), cloth, wanted, all.matches());
   }
@@ -142,7 +148,7 @@ public final class ShelfRun {
     Map<Marker, Figures> made = new LinkedHashMap<>();
     for (Remnant remnant : remnants) {
       onto(laidOn(remnant, cloth), left, share)
-          .ifPresent(m -> made.put(m, Figures.of(m, List.of())));
+          .ifPresent(m -> made.put(m, Figures.of(m, wishesAside(cloth))));
     }
     if (left.values().stream().anyMatch(n -> n > 0)) {
       Lay rest = Lays.of(job.withGarments(wanted(left)), cloth);

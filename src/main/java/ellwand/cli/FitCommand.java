@@ -75,7 +75,7 @@ final class FitCommand implements Callable<Integer> {
       if (answer.marker().isEmpty()) {
         return Main.RULE_BROKEN;
       }
-      LayRun.Made made = FitRun.made(job, answer.marker().get(), unit);
+      LayRun.Made made = FitRun.made(job, answer, unit);
       LayRun.write(made, file.folder("-fit"))
           .forEach(written -> err.println("Written: " + written));
       if (!show.json()) {

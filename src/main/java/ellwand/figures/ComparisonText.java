@@ -84,6 +84,10 @@ public final class ComparisonText {
         buy(ranked.get(0), ranked.size() > 1 ? Optional.of(ranked.get(1)) : Optional.empty()));
     unpriced().ifPresent(sentences::add);
     onePrice().ifPresent(sentences::add);
+    if (comparison.rows().get(0).cloth().wishes().any()) {
+      sentences.add(
+          "The cutter's wishes are left aside, since their price would blur what the widths do.");
+    }
     sentences.addAll(new Surplus(comparison, unit).sentences());
     return sentences;
   }

@@ -13,6 +13,7 @@ import ellwand.work.Seed;
 import ellwand.work.Stop;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import org.optaplanner.core.api.solver.Solver;
 import org.optaplanner.core.impl.phase.custom.CustomPhaseCommand;
@@ -98,26 +99,30 @@ final class Attempt {
                             .sentence(Unit.MM)));
   }
 
-  /** The marker that serves the cutter's wishes best for what they may cost. */
-  Marker pleasing(Marker.Search search, Effort effort, Seed seed, Stop stop) {
+  /**
+   * The marker that serves the cutter's wishes best for what they may cost; none if not even the
+   * shortest fits on its remnant.
+   */
+  Optional<Marker> pleasing(Marker.Search search, Effort effort, Seed seed, Stop stop) {
     Wishes wishes = lay.cloth().wishes();
     Found shortest = shortest(search);
-    // No longer than a remnant, unless nothing so short was found.
-    double longest =
-        Math.max(
-            shortest.clothMm(),
-            Math.min(lay.cloth().lengthMm(), wishes.longestMm(shortest.clothMm())));
+    double most = lay.cloth().lengthMm();
+    if (shortest.clothMm() > most) {
+      return Optional.empty();
+    }
     Pleasing pleasing =
         new Pleasing(
-            wishes.asked(), shortest, longest, found -> found.marker(endless(), cloth, search));
+            wishes.asked(),
+            shortest,
+            Math.min(most, wishes.longestMm(shortest.clothMm())),
+            found -> found.marker(lay, cloth, search));
     placing.betterAndBetter().forEach(pleasing::offer);
     new WishSearch(
             wishes.asked(),
             new Sectioned(lay.cloth().gapMm(), pleasing),
             new SectionLayer(noFit, effort, seed, stop))
         .run();
-    Marker marker = pleasing.best().marker(lay, cloth, search);
-    return new Marker(lay, marker.fold(), marker.zones(), pleasing.marker().copies(), search);
+    return Optional.of(pleasing.marker());
   }
 
   private Lay endless() {

@@ -123,7 +123,7 @@ public final class Nester {
               marker,
               attempt
                   .filter(a -> pleased.filter(p -> p == a).isPresent())
-                  .map(a -> a.pleasing(search, effort.part(PLEASING), seed, stop)),
+                  .flatMap(a -> a.pleasing(search, effort.part(PLEASING), seed, stop)),
               marker.isPresent() ? Optional.empty() : Optional.ofNullable(noRoom.get(fold))));
     }
     return tried;

@@ -30,7 +30,7 @@ final class Pleasing {
   /**
    * @param shortest what would do without wishes
    * @param longestMm how much cloth a marker may take
-   * @param maker makes markers on cloth that is long enough
+   * @param maker makes markers
    */
   Pleasing(List<Wish> asked, Found shortest, double longestMm, Function<Found, Marker> maker) {
     this.asked = asked;

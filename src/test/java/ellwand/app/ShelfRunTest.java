@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import ellwand.cloth.Stock;
+import ellwand.figures.Figures;
 import ellwand.file.Job;
 import ellwand.file.JobReader;
 import ellwand.lay.Copy;
@@ -48,7 +49,7 @@ class ShelfRunTest {
                   cut: {main: 1}
                   outline: [[0, 0], [20, 0], [20, 20], [0, 20]]
             cloths:
-              main: {width: 90, fold: open, price: GBP 5 per m}
+              main: {width: 90, fold: open, price: GBP 5 per m, wishes: [straight cuts]}
             remnants:
               long: {length: 45, width: 25}
               short: {length: 25, width: 25}
@@ -70,6 +71,11 @@ class ShelfRunTest {
       assertEquals(List.of(), Check.of(marker));
     }
     assertEquals(4, made.figures().garments());
+    for (Figures figures : made.figures().cloths()) {
+      boolean bought = figures.remnant().isEmpty();
+      assertEquals(bought ? List.of("straight cuts") : List.of(), figures.wishes().asked());
+      assertEquals(bought ? 0 : 1, figures.cautions().size());
+    }
     // 20 cm of cloth at GBP 5 per m.
     assertEquals(1.0, made.figures().totalCost(), 1e-9);
   }

@@ -64,7 +64,8 @@ class CompareCommandTest {
 
   private Ran compare(String... more) {
     List<String> args = new ArrayList<>(List.of("compare", job.toString()));
-    args.addAll(List.of("--effort", "200steps", "--threads", "2", "--out", out.toString()));
+    args.addAll(List.of("--effort", "200steps", "--out", out.toString()));
+    args.addAll(List.of(more).contains("--threads") ? List.of() : List.of("--threads", "2"));
     args.addAll(List.of(more));
     StringWriter results = new StringWriter();
     StringWriter err = new StringWriter();
@@ -93,6 +94,17 @@ class CompareCommandTest {
         ran.out());
     assertEquals(ran.out(), Files.readString(out.resolve("compare.txt")));
     assertTrue(Files.readString(out.resolve("compare.svg")).contains("115.0 cm wide"));
+  }
+
+  @Test
+  void wishesAreLeftAsideAndItSaysSo() throws IOException {
+    String without = compare("--threads", "1").out();
+    Files.writeString(
+        job, CURTAIN.replace("fold: open", "fold: open\n    wishes: [straight cuts]"));
+    String with = compare("--threads", "1").out();
+    assertTrue(with.startsWith(without.stripTrailing()), with);
+    String more = with.substring(without.length());
+    assertTrue(more.startsWith("The cutter's wishes are left aside"), more);
   }
 
   @Test

@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import ellwand.work.Stop;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -66,6 +68,44 @@ class FitCommandTest {
     assertTrue(Files.readString(marker).contains("moth hole"));
     Ran check = run("check", marker);
     assertEquals(0, check.code(), check.out());
+  }
+
+  @Test
+  void aYesServesTheWishesAndSaysWhatTheyCost() throws IOException {
+    String waistcoat = Files.readString(Path.of(WAISTCOAT));
+    Path job =
+        Files.writeString(
+            folder.resolve("job.yaml"),
+            waistcoat
+                .replace("  tweed:\n", "  tweed:\n    wishes: [garments together]\n")
+                .replace("  garments: 1", "  garments: 2"));
+    Ran ran =
+        run(
+            "fit",
+            job,
+            "--on",
+            "1.4m x 1m",
+            "--effort",
+            "200steps",
+            "--threads",
+            "1",
+            "--out",
+            folder.resolve("out"));
+    assertEquals(0, ran.code(), ran.err());
+    JsonNode tweed =
+        new ObjectMapper()
+            .readTree(folder.resolve("out/figures.json").toFile())
+            .get("cloths")
+            .get(0);
+    double with = tweed.get("handling").get("garmentSpreadMm").asDouble();
+    double without = tweed.get("wishes").get("without").get("garmentSpreadMm").asDouble();
+    assertTrue(with < 0.99 * without, with + " and " + without);
+    double takes = tweed.get("clothLengthMm").asDouble();
+    assertTrue(takes <= 1000, "" + takes);
+    double price = tweed.get("wishes").get("priceMm").asDouble();
+    double shortest = tweed.get("wishes").get("clothLengthWithoutMm").asDouble();
+    assertEquals(takes - shortest, price, 1e-3);
+    assertEquals(0, run("check", folder.resolve("out/tweed.marker.json")).code());
   }
 
   @Test
