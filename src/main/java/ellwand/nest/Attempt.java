@@ -71,6 +71,13 @@ final class Attempt {
     solver.solve(plan);
   }
 
+  /** Turns pieces off their grain where they may and it saves cloth. */
+  void turn(Effort effort, Seed seed, int threads, Stop stop) {
+    if (Turning.allowed(lay, placing.best())) {
+      placing.keep(new Turning(lay, noFit, effort, seed, threads, stop).turned(placing.best()));
+    }
+  }
+
   double clothMm() {
     return placing.best().clothMm();
   }

@@ -37,9 +37,14 @@ record Found(Decision decision, List<Placed> stretches) {
     }
 
     private Placed with(Layout better) {
+      return with(task, better);
+    }
+
+    /** The same with a layout of a task whose copies may lie in other ways. */
+    Placed with(StretchTask other, Layout better) {
       double reserved = task.cloth().wholeRepeatsMm(better.length());
       return new Placed(
-          task,
+          other,
           lengths,
           task.measured() ? Math.max(reservedMm, reserved) : reserved,
           Optional.of(better));

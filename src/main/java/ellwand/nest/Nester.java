@@ -29,6 +29,9 @@ public final class Nester {
 
   private static final double SECOND_TRIAL = 0.08;
 
+  /** What turning pieces off grain may take beyond the effort, as a share of it. */
+  private static final double TURNING = 0.4;
+
   /** What wishes may take beyond the effort for the shortest, as a share of it. */
   private static final double PLEASING = 0.4;
 
@@ -108,6 +111,9 @@ public final class Nester {
       if (!stop.wanted()) {
         shortest(best.values()).findFirst().ifPresent(a -> a.goOn(clock.rest()));
       }
+    }
+    for (Attempt attempt : best.values()) {
+      attempt.turn(effort.part(TURNING / best.size()), seed, threads, stop);
     }
     Marker.Search search =
         new Marker.Search(seed.value(), threads, effort.toString(), stop.wanted());

@@ -282,7 +282,8 @@ final class Placing {
     return (System.nanoTime() - startNanos) / 1e9;
   }
 
-  private synchronized Found keep(Found found) {
+  /** Keeps a marker if it takes less cloth than all before. */
+  synchronized Found keep(Found found) {
     if (betterAndBetter.isEmpty() || found.clothMm() < best().clothMm()) {
       betterAndBetter.addFirst(found);
       progress.hear(

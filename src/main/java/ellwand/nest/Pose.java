@@ -8,9 +8,9 @@ import ellwand.geometry.Motion;
 import ellwand.geometry.Outline;
 import ellwand.lay.Form;
 import ellwand.lay.Heading;
-import ellwand.pattern.Grain;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 
@@ -41,19 +41,9 @@ record Pose(
 
   /** Every way the request may lie exactly on grain in the band; empty if it does not fit. */
   static List<Pose> of(Request request, Band band, Set<Heading> headings) {
-    return of(request, band, headings, 0);
-  }
-
-  /**
-   * Every way the request may lie in the band; empty if it does not fit.
-   *
-   * @param toleranceDegrees how far off its grain a piece may also lie, either way; what stands on
-   *     a fold never does
-   */
-  static List<Pose> of(Request request, Band band, Set<Heading> headings, double toleranceDegrees) {
     List<Pose> poses = new ArrayList<>();
     for (boolean flipped : flips(request)) {
-      for (double turn : turns(request, flipped, toleranceDegrees)) {
+      for (double turn : request.wanted().cut().piece().grain().turns(flipped)) {
         Heading heading = Heading.ofTurn(turn, flipped);
         if (headings.contains(heading)) {
           Motion motion = new Motion(flipped, turn, 0, 0);
@@ -73,18 +63,20 @@ record Pose(
     return poses;
   }
 
-  private static List<Double> turns(Request request, boolean flipped, double ofCloth) {
-    Grain grain = request.wanted().cut().piece().grain();
-    double toleranceDegrees = grain.toleranceDegrees().orElse(ofCloth);
-    List<Double> turns = new ArrayList<>();
-    for (double turn : grain.turns(flipped)) {
-      turns.add(turn);
-      if (toleranceDegrees > 0 && !grain.anywhere() && request.form() != Form.HALF) {
-        turns.add(turn + toleranceDegrees);
-        turns.add(turn - toleranceDegrees);
-      }
-    }
-    return turns;
+  /** The same request at another turn, wherever it fits in the band; empty if it does not. */
+  Optional<Pose> at(Request request, double turnDegrees) {
+    Motion turned = new Motion(motion.flipped(), turnDegrees, 0, 0);
+    Outline at = request.drawn().cutting().moved(turned);
+    return at.box().width() > band.widthMm() + EXACT_MM
+        ? Optional.empty()
+        : Optional.of(turned(turned, at));
+  }
+
+  /** The same at another turn, at which it is known to fit. */
+  Pose turned(Motion turned, Outline at) {
+    double low = band.lowY() - at.box().minY();
+    double high = band.highY() - at.box().maxY();
+    return new Pose(band, turned, heading, at, low, Math.max(low, high), fixedX);
   }
 
   private static List<Boolean> flips(Request request) {

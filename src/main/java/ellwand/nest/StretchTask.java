@@ -92,6 +92,16 @@ record StretchTask(
         }
       }
     }
+    return of(cloth, seats, ways, keepOuts, beforeMm, noFit);
+  }
+
+  private static StretchTask of(
+      Cloth cloth,
+      List<Seat> seats,
+      List<List<Way>> ways,
+      List<KeepOut> keepOuts,
+      double beforeMm,
+      NoFit noFit) {
     Builder builder = new Builder(cloth.gapMm(), beforeMm);
     ways.forEach(builder::add);
     keepOuts.forEach(keepOut -> builder.bar(keepOut.outline()));
@@ -108,6 +118,11 @@ record StretchTask(
         strip.map(s -> new Search(s, noFit)));
   }
 
+  /** The same with other ways in which its copies may lie. */
+  StretchTask with(List<List<Way>> other, NoFit noFit) {
+    return of(cloth, seats, other, keepOuts, beforeMm, noFit);
+  }
+
   /** Whether everything has a place with these choices. */
   static boolean possible(Cloth cloth, Phases phases, Decision decision) {
     return decision.stations().stream()
@@ -118,6 +133,11 @@ record StretchTask(
                     .noneMatch(seat -> ways(cloth, phases, decision, seat, 0).isEmpty()));
   }
 
+  /** Half the gap round each piece keeps the whole gap between any two. */
+  static Outline grown(Outline outline, double gapMm) {
+    return gapMm == 0 ? outline : Region.of(outline).grownMitred(gapMm / 2).shells().get(0);
+  }
+
   /** Heading by heading, since two that look alike may lie differently in a repeat. */
   private static List<Way> ways(
       Cloth cloth, Phases phases, Decision decision, Seat seat, double fromX) {
@@ -125,7 +145,7 @@ record StretchTask(
     Set<Heading> headings = headings(Lay.direction(cloth, request.wanted().cut()), decision, seat);
     if (cloth.repeat().isEmpty()) {
       return seat.bands().stream()
-          .flatMap(band -> Pose.of(request, band, headings, cloth.grainToleranceDegrees()).stream())
+          .flatMap(band -> Pose.of(request, band, headings).stream())
           .map(Way::anywhere)
           .toList();
     }
@@ -183,7 +203,7 @@ record StretchTask(
     }
 
     private int shape(Outline outline) {
-      return add(grown(outline));
+      return add(grown(outline, gapMm));
     }
 
     private int add(Outline outline) {
@@ -198,11 +218,6 @@ record StretchTask(
     /** No copy may lie there; half the gap, which copies carry about them, is kept as well. */
     void bar(Outline keepOut) {
       obstacles.add(new Obstacle(add(keepOut), 0, 0));
-    }
-
-    /** Half the gap round each piece keeps the whole gap between any two. */
-    private Outline grown(Outline outline) {
-      return gapMm == 0 ? outline : Region.of(outline).grownMitred(gapMm / 2).shells().get(0);
     }
 
     /** Any length is allowed: what is found too long tells how much cloth is missing. */

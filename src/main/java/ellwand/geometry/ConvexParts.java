@@ -13,11 +13,17 @@ import org.locationtech.jts.triangulate.polygon.ConstrainedDelaunayTriangulator;
  * Cuts an outline into convex parts: triangles, joined again across every side that may go (Hertel
  * and Mehlhorn 1983, at most four times the fewest parts).
  */
-final class ConvexParts {
+public final class ConvexParts {
 
   private ConvexParts() {}
 
-  static List<double[]> of(double[] ring) {
+  /**
+   * Convex parts that do not overlap and together are what the ring encloses.
+   *
+   * @param ring x0, y0, x1, y1, ... counter-clockwise, without crossings
+   * @return the same way
+   */
+  public static List<double[]> of(double[] ring) {
     GeometryFactory factory = new GeometryFactory();
     Coordinate[] points = new Coordinate[ring.length / 2 + 1];
     Map<Coordinate, Integer> index = new HashMap<>();

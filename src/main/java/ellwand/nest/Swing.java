@@ -1,0 +1,131 @@
+package ellwand.nest;
+
+import ellwand.cloth.Cloth;
+import ellwand.geometry.Box;
+import ellwand.geometry.Motion;
+import ellwand.geometry.Outline;
+import ellwand.geometry.Point;
+import ellwand.lay.Form;
+import ellwand.lay.Heading;
+import ellwand.nest.kernel.Layout;
+import ellwand.nest.turning.Body.Place;
+import ellwand.pattern.Grain;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
+
+/**
+ * How far a copy may turn about the grain on which it lies.
+ *
+ * @param pose one of its poses, on grain or off
+ * @param grainDegrees the turn that is on grain
+ * @param outline its cutting line so turned
+ * @param leastDegrees how far it may turn clockwise from there, 0 or less
+ * @param mostDegrees how far counter-clockwise, 0 or more
+ */
+record Swing(
+    Request request,
+    Pose pose,
+    double grainDegrees,
+    Outline outline,
+    double leastDegrees,
+    double mostDegrees) {
+
+  /** Angles nearer than this to one that is tried are not worth a trial, degrees. */
+  private static final double APART_DEGREES = 0.05;
+
+  static Swing of(Cloth cloth, Request request, Pose pose) {
+    Grain grain = request.wanted().cut().piece().grain();
+    boolean flipped = pose.motion().flipped();
+    double turn = pose.motion().turnDegrees();
+    double onGrain =
+        grain.turns(flipped).stream()
+            .min(Comparator.comparingDouble(t -> Math.abs(Math.IEEEremainder(turn - t, 360))))
+            .orElseThrow();
+    double most = mostDegrees(cloth, request);
+    // A piece that turns must not come to head the other way by it.
+    double least = Heading.ofTurn(onGrain - most, flipped) == pose.heading() ? -most : 0;
+    most = Heading.ofTurn(onGrain + most, flipped) == pose.heading() ? most : 0;
+    Outline outline =
+        turn == onGrain
+            ? pose.outline()
+            : request.drawn().cutting().moved(new Motion(flipped, onGrain, 0, 0));
+    return new Swing(request, pose, onGrain, outline, least, most);
+  }
+
+  /** What stands on a fold stays on grain, and so does what must meet the bars of a repeat. */
+  static double mostDegrees(Cloth cloth, Request request) {
+    Grain grain = request.wanted().cut().piece().grain();
+    return request.form() == Form.HALF || grain.anywhere() || cloth.repeat().isPresent()
+        ? 0
+        : grain.toleranceDegrees().orElse(cloth.grainToleranceDegrees());
+  }
+
+  /** The point about which it turns, in the frame of the outline. */
+  Point middle() {
+    return outline.box().centre();
+  }
+
+  private double offDegrees() {
+    return Math.IEEEremainder(pose.motion().turnDegrees() - grainDegrees, 360);
+  }
+
+  /** Where the middle is when the pose is laid so. */
+  Place place(Layout.Pose at) {
+    Point middle = new Motion(false, offDegrees(), at.x(), at.y()).apply(middle());
+    return new Place(middle.x(), middle.y(), Math.toRadians(offDegrees()));
+  }
+
+  /** The way to lie so; where, is up to {@link #shift}. */
+  Way way(Place place) {
+    double off = Math.max(leastDegrees, Math.min(mostDegrees, Math.toDegrees(place.turn())));
+    if (off == offDegrees()) {
+      return Way.anywhere(pose);
+    }
+    Motion motion = new Motion(pose.motion().flipped(), grainDegrees + off, 0, 0);
+    Outline turned = request.drawn().cutting().moved(motion);
+    return Way.anywhere(pose.turned(motion, turned));
+  }
+
+  /** The shift that brings the middle to its place. */
+  Layout.Pose shift(Place place, int form) {
+    Point middle = new Motion(false, Math.toDegrees(place.turn()), 0, 0).apply(middle());
+    return new Layout.Pose(form, place.x() - middle.x(), place.y() - middle.y());
+  }
+
+  /**
+   * Turns off grain worth a trial from afar, degrees from the grain: the farthest, and those at
+   * which a side lies along or across the cloth, so that the piece is narrowest or shortest.
+   */
+  List<Double> trials() {
+    List<Double> trials = new ArrayList<>();
+    Stream.of(flattest(true), flattest(false), leastDegrees, mostDegrees)
+        .filter(off -> Math.abs(off) > APART_DEGREES)
+        .filter(off -> trials.stream().noneMatch(t -> Math.abs(t - off) < APART_DEGREES))
+        .forEach(trials::add);
+    return trials;
+  }
+
+  /** The turn at which the box is least wide, or least long. */
+  private double flattest(boolean across) {
+    double best = 0;
+    double least = extent(0, across);
+    List<Point> points = outline.points();
+    for (int i = 0; i < points.size(); i++) {
+      Point side = points.get((i + 1) % points.size()).minus(points.get(i));
+      double lies = Math.toDegrees(Math.atan2(side.y(), side.x()));
+      double off = -Math.IEEEremainder(lies, 90);
+      if (off >= leastDegrees && off <= mostDegrees && extent(off, across) < least) {
+        best = off;
+        least = extent(off, across);
+      }
+    }
+    return best;
+  }
+
+  private double extent(double off, boolean across) {
+    Box box = outline.moved(new Motion(false, off, 0, 0)).box();
+    return across ? box.width() : box.length();
+  }
+}
