@@ -73,8 +73,8 @@ final class Attempt {
 
   /** Turns pieces off their grain where they may and it saves cloth. */
   void turn(Effort effort, Seed seed, int threads, Stop stop) {
-    if (Turning.allowed(lay, placing.best())) {
-      placing.keep(new Turning(lay, noFit, effort, seed, threads, stop).turned(placing.best()));
+    if (Turning.allowed(placing.best())) {
+      placing.keep(new Turning(noFit, effort, seed, threads, stop).turned(placing.best()));
     }
   }
 

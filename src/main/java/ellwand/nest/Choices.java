@@ -27,7 +27,7 @@ final class Choices {
   static LayPlan first(Lay lay, LaidCloth cloth, Phases phases) {
     List<Serving> servings = new ArrayList<>();
     for (List<Wanted> wants : Stations.servings(lay)) {
-      List<Station> stations = Stations.of(wants, cloth);
+      List<Station> stations = Stations.of(wants, lay.cloth(), cloth);
       if (stations.isEmpty()) {
         throw NoRoomException.of(lay.cloth(), cloth, wants.get(0));
       }

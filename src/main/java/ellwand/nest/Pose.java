@@ -39,7 +39,10 @@ record Pose(
   /** How far a fold edge may lean and still lie along or across, mm; the check allows as much. */
   private static final double LEVEL_MM = 0.005;
 
-  /** Every way the request may lie exactly on grain in the band; empty if it does not fit. */
+  /**
+   * Every way the request may lie in the band on its grain or, where that is too wide, turned off
+   * it as little as will do; empty if it does not fit.
+   */
   static List<Pose> of(Request request, Band band, Set<Heading> headings) {
     List<Pose> poses = new ArrayList<>();
     for (boolean flipped : flips(request)) {
@@ -51,16 +54,41 @@ record Pose(
           if (request.form() == Form.HALF) {
             Stroke fold = request.drawn().fold().orElseThrow().moved(motion);
             addOnFold(poses, band, motion, heading, outline, fold);
+          } else if (outline.box().width() <= band.widthMm() + EXACT_MM) {
+            addFree(poses, band, motion, heading, outline);
           } else {
-            Box box = outline.box();
-            double low = band.lowY() - box.minY();
-            double high = band.highY() - box.maxY();
-            addDistinct(poses, band, motion, heading, outline, low, high, OptionalDouble.empty());
+            addNarrowed(poses, request, band, motion, heading, outline);
           }
         }
       }
     }
     return poses;
+  }
+
+  private static void addFree(
+      List<Pose> poses, Band band, Motion motion, Heading heading, Outline outline) {
+    double low = band.lowY() - outline.box().minY();
+    double high = band.highY() - outline.box().maxY();
+    addDistinct(poses, band, motion, heading, outline, low, high, OptionalDouble.empty());
+  }
+
+  private static void addNarrowed(
+      List<Pose> poses,
+      Request request,
+      Band band,
+      Motion motion,
+      Heading heading,
+      Outline outline) {
+    double most = request.mostDegrees();
+    Turns.narrowed(outline, -most, most, band.widthMm())
+        .ifPresent(
+            off -> {
+              Motion turned = new Motion(motion.flipped(), motion.turnDegrees() + off, 0, 0);
+              if (Heading.ofTurn(turned.turnDegrees(), turned.flipped()) == heading) {
+                Outline at = request.drawn().cutting().moved(turned);
+                addFree(poses, band, turned, heading, at);
+              }
+            });
   }
 
   /** The same request at another turn, wherever it fits in the band; empty if it does not. */

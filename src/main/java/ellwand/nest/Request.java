@@ -1,8 +1,10 @@
 package ellwand.nest;
 
+import ellwand.cloth.Cloth;
 import ellwand.cutting.CutPiece;
 import ellwand.lay.Form;
 import ellwand.lay.Wanted;
+import ellwand.pattern.Grain;
 
 /**
  * One placement to be made.
@@ -10,8 +12,9 @@ import ellwand.lay.Wanted;
  * @param wanted what it serves (the first of two, where a pair serves two of the same)
  * @param drawn the piece as it lies in its form
  * @param hand which hands may be seen from above
+ * @param mostDegrees how far it may turn off its grain, either way
  */
-record Request(Wanted wanted, Form form, CutPiece drawn, Hand hand) {
+record Request(Wanted wanted, Form form, CutPiece drawn, Hand hand, double mostDegrees) {
 
   /** Which hands of a piece may be seen from above. */
   enum Hand {
@@ -20,7 +23,16 @@ record Request(Wanted wanted, Form form, CutPiece drawn, Hand hand) {
     FREE
   }
 
-  static Request of(Wanted wanted, Form form, Hand hand) {
-    return new Request(wanted, form, form.drawn(wanted.cut()), hand);
+  static Request of(Cloth cloth, Wanted wanted, Form form, Hand hand) {
+    return new Request(
+        wanted, form, form.drawn(wanted.cut()), hand, mostDegrees(cloth, wanted, form));
+  }
+
+  /** What stands on a fold stays on grain, and so does what must meet the bars of a repeat. */
+  private static double mostDegrees(Cloth cloth, Wanted wanted, Form form) {
+    Grain grain = wanted.cut().piece().grain();
+    return form == Form.HALF || grain.anywhere() || cloth.repeat().isPresent()
+        ? 0
+        : grain.toleranceDegrees().orElse(cloth.grainToleranceDegrees());
   }
 }

@@ -1,6 +1,7 @@
 package ellwand.nest;
 
 import ellwand.cloth.Band;
+import ellwand.cloth.Cloth;
 import ellwand.cloth.LaidCloth;
 import ellwand.cloth.Zone.Face;
 import ellwand.lay.Form;
@@ -53,13 +54,13 @@ final class Stations {
   }
 
   /** Every station at which the wants could be served; empty if they fit nowhere. */
-  static List<Station> of(List<Wanted> wants, LaidCloth cloth) {
+  static List<Station> of(List<Wanted> wants, Cloth of, LaidCloth cloth) {
     List<Station> stations = new ArrayList<>();
     for (int stretch = 0; stretch < cloth.stretches().size(); stretch++) {
       // What may lie alike in several bands is one station, so that it is tried in each of them.
       Map<List<Request>, List<Band>> bands = new LinkedHashMap<>();
       for (Band band : cloth.stretches().get(stretch)) {
-        for (List<Request> requests : requests(wants, band)) {
+        for (List<Request> requests : requests(of, wants, band)) {
           if (longest(requests, List.of(band)) < Double.POSITIVE_INFINITY) {
             bands.computeIfAbsent(requests, r -> new ArrayList<>()).add(band);
           }
@@ -92,7 +93,7 @@ final class Stations {
         .orElse(Double.POSITIVE_INFINITY);
   }
 
-  private static List<List<Request>> requests(List<Wanted> wants, Band band) {
+  private static List<List<Request>> requests(Cloth cloth, List<Wanted> wants, Band band) {
     Wanted first = wants.get(0);
     boolean single = band.plies() == 1;
     Hand drawn = band.sideUp() == Face.RIGHT ? Hand.AS_DRAWN : Hand.MIRRORED;
@@ -101,27 +102,27 @@ final class Stations {
       case FOLD -> {
         List<List<Request>> ways = new ArrayList<>();
         if (!band.foldEdges().isEmpty()) {
-          ways.add(wants.stream().map(w -> Request.of(w, Form.HALF, Hand.FREE)).toList());
+          ways.add(wants.stream().map(w -> Request.of(cloth, w, Form.HALF, Hand.FREE)).toList());
         }
         ways.add(
             single || wants.size() == 1
-                ? wants.stream().map(w -> Request.of(w, Form.OPENED, Hand.AS_DRAWN)).toList()
-                : List.of(Request.of(first, Form.PAIR, Hand.AS_DRAWN)));
+                ? wants.stream().map(w -> Request.of(cloth, w, Form.OPENED, Hand.AS_DRAWN)).toList()
+                : List.of(Request.of(cloth, first, Form.PAIR, Hand.AS_DRAWN)));
         yield ways;
       }
       case PAIR ->
           single
               ? List.of(
                   List.of(
-                      Request.of(first, Form.WHOLE, drawn),
-                      Request.of(first, Form.WHOLE, mirrored)))
-              : List.of(List.of(Request.of(first, Form.PAIR, Hand.FREE)));
+                      Request.of(cloth, first, Form.WHOLE, drawn),
+                      Request.of(cloth, first, Form.WHOLE, mirrored)))
+              : List.of(List.of(Request.of(cloth, first, Form.PAIR, Hand.FREE)));
       case WHOLE -> {
         if (single) {
-          yield List.of(wants.stream().map(w -> Request.of(w, Form.WHOLE, drawn)).toList());
+          yield List.of(wants.stream().map(w -> Request.of(cloth, w, Form.WHOLE, drawn)).toList());
         }
         Form form = wants.size() == 2 ? Form.PAIR : Form.WHOLE;
-        yield List.of(List.of(Request.of(first, form, Hand.FREE)));
+        yield List.of(List.of(Request.of(cloth, first, form, Hand.FREE)));
       }
     };
   }

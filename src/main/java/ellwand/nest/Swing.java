@@ -1,11 +1,8 @@
 package ellwand.nest;
 
-import ellwand.cloth.Cloth;
-import ellwand.geometry.Box;
 import ellwand.geometry.Motion;
 import ellwand.geometry.Outline;
 import ellwand.geometry.Point;
-import ellwand.lay.Form;
 import ellwand.lay.Heading;
 import ellwand.nest.kernel.Layout;
 import ellwand.nest.turning.Body.Place;
@@ -35,7 +32,7 @@ record Swing(
   /** Angles nearer than this to one that is tried are not worth a trial, degrees. */
   private static final double APART_DEGREES = 0.05;
 
-  static Swing of(Cloth cloth, Request request, Pose pose) {
+  static Swing of(Request request, Pose pose) {
     Grain grain = request.wanted().cut().piece().grain();
     boolean flipped = pose.motion().flipped();
     double turn = pose.motion().turnDegrees();
@@ -43,7 +40,7 @@ record Swing(
         grain.turns(flipped).stream()
             .min(Comparator.comparingDouble(t -> Math.abs(Math.IEEEremainder(turn - t, 360))))
             .orElseThrow();
-    double most = mostDegrees(cloth, request);
+    double most = request.mostDegrees();
     // A piece that turns must not come to head the other way by it.
     double least = Heading.ofTurn(onGrain - most, flipped) == pose.heading() ? -most : 0;
     most = Heading.ofTurn(onGrain + most, flipped) == pose.heading() ? most : 0;
@@ -54,15 +51,7 @@ record Swing(
     return new Swing(request, pose, onGrain, outline, least, most);
   }
 
-  /** What stands on a fold stays on grain, and so does what must meet the bars of a repeat. */
-  static double mostDegrees(Cloth cloth, Request request) {
-    Grain grain = request.wanted().cut().piece().grain();
-    return request.form() == Form.HALF || grain.anywhere() || cloth.repeat().isPresent()
-        ? 0
-        : grain.toleranceDegrees().orElse(cloth.grainToleranceDegrees());
-  }
-
-  /** The point about which it turns, in the frame of the outline. */
+  /** About which it turns, in the frame of the outline. */
   Point middle() {
     return outline.box().centre();
   }
@@ -95,37 +84,22 @@ record Swing(
   }
 
   /**
-   * Turns off grain worth a trial from afar, degrees from the grain: the farthest, and those at
-   * which a side lies along or across the cloth, so that the piece is narrowest or shortest.
+   * Turns off grain worth a trial from afar, degrees from the grain: those at which a side lies
+   * along or across the cloth, so that the piece is narrowest or shortest, or along a side of
+   * another piece or flaw, and the farthest.
    */
-  List<Double> trials() {
+  List<Double> trials(Sides sides) {
     List<Double> trials = new ArrayList<>();
-    Stream.of(flattest(true), flattest(false), leastDegrees, mostDegrees)
+    Stream.concat(
+            Stream.of(
+                Turns.flattest(outline, leastDegrees, mostDegrees, true),
+                Turns.flattest(outline, leastDegrees, mostDegrees, false)),
+            Stream.concat(
+                sides.flush(outline, leastDegrees, mostDegrees).stream(),
+                Stream.of(leastDegrees, mostDegrees)))
         .filter(off -> Math.abs(off) > APART_DEGREES)
         .filter(off -> trials.stream().noneMatch(t -> Math.abs(t - off) < APART_DEGREES))
         .forEach(trials::add);
     return trials;
-  }
-
-  /** The turn at which the box is least wide, or least long. */
-  private double flattest(boolean across) {
-    double best = 0;
-    double least = extent(0, across);
-    List<Point> points = outline.points();
-    for (int i = 0; i < points.size(); i++) {
-      Point side = points.get((i + 1) % points.size()).minus(points.get(i));
-      double lies = Math.toDegrees(Math.atan2(side.y(), side.x()));
-      double off = -Math.IEEEremainder(lies, 90);
-      if (off >= leastDegrees && off <= mostDegrees && extent(off, across) < least) {
-        best = off;
-        least = extent(off, across);
-      }
-    }
-    return best;
-  }
-
-  private double extent(double off, boolean across) {
-    Box box = outline.moved(new Motion(false, off, 0, 0)).box();
-    return across ? box.width() : box.length();
   }
 }

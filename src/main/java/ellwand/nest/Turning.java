@@ -5,7 +5,6 @@ import ellwand.geometry.ConvexParts;
 import ellwand.geometry.Outline;
 import ellwand.geometry.Point;
 import ellwand.lay.Form;
-import ellwand.lay.Lay;
 import ellwand.nest.Found.Placed;
 import ellwand.nest.kernel.Layout;
 import ellwand.nest.kernel.Listener;
@@ -39,7 +38,6 @@ final class Turning {
   /** Corners that take as long to look at as a pose takes to evaluate. */
   private static final long CORNERS = 10;
 
-  private final Lay lay;
   private final NoFit noFit;
   private final Effort effort;
   private final Seed seed;
@@ -48,8 +46,7 @@ final class Turning {
   private final long startNanos = System.nanoTime();
   private final Map<Outline, List<double[]>> parts = new HashMap<>();
 
-  Turning(Lay lay, NoFit noFit, Effort effort, Seed seed, int threads, Stop stop) {
-    this.lay = lay;
+  Turning(NoFit noFit, Effort effort, Seed seed, int threads, Stop stop) {
     this.noFit = noFit;
     this.effort = effort;
     this.seed = seed;
@@ -58,10 +55,10 @@ final class Turning {
   }
 
   /** Whether anything on the stretches may turn. */
-  static boolean allowed(Lay lay, Found found) {
+  static boolean allowed(Found found) {
     return found.stretches().stream()
         .flatMap(placed -> placed.task().seats().stream())
-        .anyMatch(seat -> Swing.mostDegrees(lay.cloth(), seat.request()) > 0);
+        .anyMatch(seat -> seat.request().mostDegrees() > 0);
   }
 
   /** A shorter one with pieces turned; itself where turning saves nothing. */
@@ -94,11 +91,12 @@ final class Turning {
   /** Searched on with the turns that promise most as further forms. */
   private Placed searched(Placed placed, double share) {
     StretchTask task = placed.task();
+    Sides sides = Sides.of(task);
     Map<List<Way>, List<Way>> wider = new HashMap<>();
     List<List<Way>> ways = new ArrayList<>();
     for (int i = 0; i < task.seats().size(); i++) {
       Request request = task.seats().get(i).request();
-      ways.add(wider.computeIfAbsent(task.ways().get(i), w -> wider(request, w)));
+      ways.add(wider.computeIfAbsent(task.ways().get(i), w -> wider(request, w, sides)));
     }
     StretchTask turning = task.with(ways, noFit);
     return turning
@@ -110,11 +108,11 @@ final class Turning {
         .orElse(placed);
   }
 
-  private List<Way> wider(Request request, List<Way> ways) {
+  private List<Way> wider(Request request, List<Way> ways, Sides sides) {
     List<Way> wider = new ArrayList<>(ways);
     for (Way way : ways) {
-      Swing swing = Swing.of(lay.cloth(), request, way.pose());
-      for (double off : swing.trials()) {
+      Swing swing = Swing.of(request, way.pose());
+      for (double off : swing.trials(sides)) {
         way.pose().at(request, swing.grainDegrees() + off).map(Way::anywhere).ifPresent(wider::add);
       }
     }
@@ -131,7 +129,7 @@ final class Turning {
     for (int i = 0; i < task.seats().size(); i++) {
       Layout.Pose at = layout.poses().get(i);
       Way way = task.ways().get(i).get(at.form());
-      Swing swing = Swing.of(lay.cloth(), task.seats().get(i).request(), way.pose());
+      Swing swing = Swing.of(task.seats().get(i).request(), way.pose());
       swings.add(swing);
       bodies.add(body(task, swing, way));
       places.add(swing.place(at));
