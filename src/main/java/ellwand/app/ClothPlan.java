@@ -5,16 +5,12 @@ import ellwand.figures.OrderReckoning;
 import ellwand.lay.Marker;
 import ellwand.order.CutOrderPlan;
 import ellwand.order.MarkerLengths;
-import ellwand.order.Miss;
 import ellwand.order.Order;
 import ellwand.order.OrderPlanner;
 import ellwand.order.PlannedLay;
-import ellwand.work.Effort;
 import ellwand.work.Progress;
 import ellwand.work.Stop;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -25,20 +21,15 @@ import java.util.Optional;
  */
 record ClothPlan(CutOrderPlan plan, Map<String, Marker> markers, OrderCloth figures) {
 
-  /** Steps that planning one size by itself may take, for comparison. */
-  private static final Effort ONE_SIZE = Effort.ofSteps(300);
-
   /** Plans with given marker lengths as they are. */
   static ClothPlan withLengths(
       Order order, MarkerLengths lengths, SearchOptions options, Stop stop) {
-    CutOrderPlan mixed =
+    CutOrderPlan plan =
         OrderPlanner.plan(order, lengths, options.effort(), options.seed(), stop, Progress.NONE);
-    CutOrderPlan plain = plain(mixed, lengths, options, stop);
-    // A short search among all mixes can miss what is plain.
-    CutOrderPlan plan = better(plain, mixed) ? plain : mixed;
     OrderCloth figures =
         new OrderReckoning("", plan, Map.of(), lengths)
-            .figures(1, OrderReckoning.sum(plain), Optional.empty());
+            .figures(
+                1, OrderReckoning.sum(OrderPlanner.oneSizeALay(order, lengths)), Optional.empty());
     return new ClothPlan(plan, Map.of(), figures);
   }
 
@@ -57,7 +48,7 @@ record ClothPlan(CutOrderPlan plan, Map<String, Marker> markers, OrderCloth figu
     OrderCloth figures =
         reckoning.figures(
             firstLay,
-            OrderReckoning.sum(plain(plan, lengths.measured(), options, stop)),
+            OrderReckoning.sum(OrderPlanner.oneSizeALay(order, lengths.measured())),
             Optional.of(
                 new OrderCloth.Improved(
                     improved.rounds(),
@@ -80,28 +71,5 @@ record ClothPlan(CutOrderPlan plan, Map<String, Marker> markers, OrderCloth figu
         .map(l -> Map.entry(l.mix(), l.plies()))
         .toList()
         .equals(other.lays().stream().map(l -> Map.entry(l.mix(), l.plies())).toList());
-  }
-
-  private static boolean better(CutOrderPlan plain, CutOrderPlan mixed) {
-    return plain.misses().isEmpty() && (!mixed.misses().isEmpty() || plain.cost() < mixed.cost());
-  }
-
-  /** One size a lay, each size planned as well as can be by itself. */
-  private static CutOrderPlan plain(
-      CutOrderPlan plan, MarkerLengths lengths, SearchOptions options, Stop stop) {
-    Order order = plan.order();
-    List<PlannedLay> lays = new ArrayList<>();
-    List<Miss> misses = new ArrayList<>();
-    for (String size : order.sizes()) {
-      Map<String, Map<String, Integer>> wanted = new LinkedHashMap<>();
-      order.colours().forEach(c -> wanted.put(c, Map.of(size, order.wanted(c, size))));
-      Order one =
-          new Order(wanted, order.limits(), order.tolerance(), order.cost(), order.spreading());
-      CutOrderPlan alone =
-          OrderPlanner.plan(one, lengths, ONE_SIZE, options.seed(), stop, Progress.NONE);
-      lays.addAll(alone.lays());
-      misses.addAll(alone.misses());
-    }
-    return new CutOrderPlan(order, lays, plan.atLeast(), false, misses, plan.stoppedEarly());
   }
 }

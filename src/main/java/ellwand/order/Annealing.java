@@ -14,14 +14,18 @@ import java.util.stream.Stream;
 final class Annealing {
 
   /** How much the cloth of a garment counts against one set outside the tolerance. */
-  private static final double CLOTH_SHARE = 0.2;
+  private static final double CLOTH_SHARE = 0.02;
 
-  private static final double LAST_TEMPERATURE = 0.01;
+  private static final double LAST_TEMPERATURE = 0.3;
 
   private final Numbers numbers;
   private final SplittableRandom random;
   private final List<Spread> kept;
   private final Spread[] plan;
+
+  /** Of one turn of each lay. */
+  private final double[] weights;
+
   private final int[][] sets;
 
   /**
@@ -34,12 +38,28 @@ final class Annealing {
     this.kept = kept;
     this.sets = numbers.sets(kept);
     this.plan = new Spread[lays];
+    this.weights = new double[lays];
     Arrays.setAll(plan, k -> numbers.nothing());
+  }
+
+  /** Goes on from a plan, all of whose lays may change. */
+  static Annealing of(Numbers numbers, List<Spread> plan, SplittableRandom random) {
+    Annealing annealing = new Annealing(numbers, List.of(), plan.size(), random);
+    for (int k = 0; k < plan.size(); k++) {
+      annealing.replace(k, plan.get(k));
+    }
+    return annealing;
   }
 
   /** Cools down over so many steps, or until the budget is over. */
   List<Spread> run(long steps, Budget budget) {
-    double first = firstTemperature();
+    return run(firstTemperature(), steps, budget);
+  }
+
+  /**
+   * The same from a temperature: the garments missing or too many that a change may bring at first.
+   */
+  List<Spread> run(double first, long steps, Budget budget) {
     for (long i = 0; i < steps && !budget.over(); i++) {
       step(first * Math.pow(LAST_TEMPERATURE / first, (double) i / steps));
       budget.use();
@@ -51,7 +71,7 @@ final class Annealing {
     for (int i = 0; i < Budget.TRIES; i++) {
       int lay = random.nextInt(plan.length);
       Spread tried = Change.of(plan[lay], numbers, random);
-      if (tried != null && rise(plan[lay], tried) <= -temperature * Math.log(random.nextDouble())) {
+      if (tried != null && rise(lay, tried) <= -temperature * Math.log(random.nextDouble())) {
         replace(lay, tried);
       }
     }
@@ -69,21 +89,29 @@ final class Annealing {
   }
 
   /** How much worse the plan becomes. */
-  private double rise(Spread from, Spread to) {
-    long outside = 0;
+  private double rise(int lay, Spread to) {
+    Spread from = plan[lay];
+    double weight = to.mix() == from.mix() ? weights[lay] : weight(to.mix());
+    double rise = CLOTH_SHARE * (to.totalTurns() * weight - from.totalTurns() * weights[lay]);
     for (int c = 0; c < sets.length; c++) {
+      int before = from.turns()[c];
+      int after = to.turns()[c];
+      // Most changes leave most colours alone.
+      if (before == after && (before == 0 || to.mix() == from.mix())) {
+        continue;
+      }
       for (int s = 0; s < sets[c].length; s++) {
-        int change = to.mix()[s] * to.turns()[c] - from.mix()[s] * from.turns()[c];
+        int change = to.mix()[s] * after - from.mix()[s] * before;
         if (change != 0) {
-          outside += numbers.outside(c, s, sets[c][s] + change) - numbers.outside(c, s, sets[c][s]);
+          rise += numbers.outside(c, s, sets[c][s] + change) - numbers.outside(c, s, sets[c][s]);
         }
       }
     }
-    return outside + CLOTH_SHARE * (weight(to) - weight(from));
+    return rise;
   }
 
-  private double weight(Spread spread) {
-    return spread.empty() ? 0 : spread.totalTurns() * numbers.turnWeight(spread.mix());
+  private double weight(int[] mix) {
+    return Spread.sum(mix) == 0 ? 0 : numbers.turnWeight(mix);
   }
 
   private void replace(int lay, Spread to) {
@@ -94,5 +122,6 @@ final class Annealing {
       }
     }
     plan[lay] = to;
+    weights[lay] = weight(to.mix());
   }
 }

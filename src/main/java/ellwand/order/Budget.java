@@ -6,13 +6,18 @@ import ellwand.work.Stop;
 
 /**
  * What is left of an effort. A step is {@link #LOOKS} looks of the enumeration, {@link #TRIES}
- * small changes of the annealing, or {@link #MOVES} moves of the rule solver: about as long each.
+ * small changes of the annealing, {@link #CHANGES} changes looked up to exchange plies, or {@link
+ * #MOVES} moves of the rule solver: about as long each.
  */
 final class Budget {
 
   static final int LOOKS = 1000;
   static final int TRIES = 1000;
+  static final int CHANGES = 10_000;
   static final int MOVES = 10;
+
+  /** Steps a second, half a second of which count before the first is taken. */
+  private static final double USUAL_SPEED = 2000;
 
   private final Effort effort;
   private final Stop stop;
@@ -28,7 +33,11 @@ final class Budget {
 
   /** Counts one step. */
   void use() {
-    used++;
+    use(1);
+  }
+
+  void use(long steps) {
+    used += steps;
   }
 
   long used() {
@@ -50,7 +59,15 @@ final class Budget {
     if (effort.repeats()) {
       return effort.steps() - used;
     }
-    return (long) (used / seconds() * Math.max(0, effort.seconds() - seconds()));
+    double speed = (used + USUAL_SPEED / 2) / (seconds() + 0.5);
+    return (long) (speed * Math.max(0, effort.seconds() - seconds()));
+  }
+
+  /** As many steps again, or half the time that is left. */
+  Effort half() {
+    return effort.repeats()
+        ? effort
+        : Effort.ofSeconds(Math.max(1e-3, (effort.seconds() - seconds()) / 2));
   }
 
   void tell(Value best) {

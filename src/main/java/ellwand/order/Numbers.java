@@ -34,11 +34,12 @@ final class Numbers {
   private final double layWeight;
 
   private final MarkerLengths lengths;
-  private final Map<MixKey, Long> known = new ConcurrentHashMap<>();
+  private final Map<MixKey, Long> known;
 
   Numbers(Order order, MarkerLengths lengths) {
     this.order = order;
     this.lengths = lengths;
+    this.known = new ConcurrentHashMap<>();
     this.sizes = order.sizes();
     this.colours = order.colours();
     this.maxTurns = order.limits().maxPlies() / order.spreading().pliesTogether();
@@ -58,6 +59,33 @@ final class Numbers {
         IntStream.range(0, sizes.size()).mapToDouble(s -> turnCloth(one(s))).max().orElseThrow();
     this.layWeight = layWeight();
     Checks.costs(sets(), layCost + price * longestGarment);
+  }
+
+  private Numbers(Numbers of) {
+    this.order = of.order;
+    this.lengths = of.lengths;
+    this.sizes = of.sizes;
+    this.colours = of.colours;
+    this.maxTurns = of.maxTurns;
+    this.maxGarments = of.maxGarments;
+    this.least = of.least;
+    this.most = of.least;
+    this.price = of.price;
+    this.layCost = of.layCost;
+    this.leastCloth = of.leastCloth;
+    this.longestGarment = of.longestGarment;
+    this.layWeight = of.layWeight;
+    this.known = of.known;
+  }
+
+  /** The same without any set more than the least that the tolerance allows. */
+  Numbers withoutSurplus() {
+    return new Numbers(this);
+  }
+
+  /** Whether nothing but the least can be cut. */
+  boolean exact() {
+    return Arrays.deepEquals(least, most);
   }
 
   /** A lay that cuts nothing. */
@@ -194,17 +222,40 @@ final class Numbers {
     return Math.max(0, Math.max(least[c][s] - sets, sets - most[c][s]));
   }
 
+  /** Whether a plan cuts everything within the tolerance. */
+  boolean within(List<Spread> plan) {
+    return outside(plan) == 0;
+  }
+
+  /** How many sets of all sizes and colours lie outside the tolerance. */
+  long outside(List<Spread> plan) {
+    int[][] sets = sets(plan);
+    long outside = 0;
+    for (int c = 0; c < sets.length; c++) {
+      for (int s = 0; s < sets[c].length; s++) {
+        outside += outside(c, s, sets[c][s]);
+      }
+    }
+    return outside;
+  }
+
   /** Garments between what so many sets make and what is wanted. */
   int deviation(int c, int s, int sets) {
     return Math.abs(sets * order.spreading().garmentsTogether() - wanted(c, s));
   }
 
-  /** The value of a plan whose spreads all cut something. */
-  Value value(List<Spread> plan) {
+  /** Cloth of a plan with end loss, in thousandths of a mm. */
+  long cloth(List<Spread> plan) {
     long cloth = 0;
     for (Spread spread : plan) {
-      cloth += spread.totalTurns() * turnCloth(spread.mix());
+      cloth += spread.empty() ? 0 : spread.totalTurns() * turnCloth(spread.mix());
     }
+    return cloth;
+  }
+
+  /** The value of a plan whose spreads all cut something. */
+  Value value(List<Spread> plan) {
+    long cloth = cloth(plan);
     int[][] sets = sets(plan);
     long deviation = 0;
     for (int c = 0; c < colours.size(); c++) {

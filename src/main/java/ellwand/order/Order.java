@@ -114,6 +114,11 @@ public record Order(
     return new Order(followed, limits, new Tolerance(tolerance.over(), 0), cost, spreading);
   }
 
+  /** The same without tolerance. */
+  Order exactly() {
+    return new Order(wanted, limits, Tolerance.NONE, cost, spreading);
+  }
+
   public int wanted(String colour, String size) {
     return wanted.getOrDefault(colour, Map.of()).getOrDefault(size, 0);
   }

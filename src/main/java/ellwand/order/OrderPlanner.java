@@ -4,29 +4,23 @@ import ellwand.work.Effort;
 import ellwand.work.Progress;
 import ellwand.work.Seed;
 import ellwand.work.Stop;
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.SplittableRandom;
-import java.util.stream.IntStream;
 
 /**
- * Makes cut-order plans. A small order is tried out completely; for a larger one, plans are
- * searched with fixed numbers of lays, from the lower bound upwards, in rounds that grow longer
- * while fewer numbers stay in.
+ * Makes cut-order plans. A small order is tried out completely; for a larger one drafts with fixed
+ * numbers of lays are searched, a few lays more or fewer than the best plan has, in turn with the
+ * rule solver, which goes on from the best plan. One size a lay is always among the plans.
+ *
+ * <p>A tolerance never makes a plan dearer: the same order is first planned without, in half the
+ * time or as many steps again.
  *
  * <p>The same order, lengths, seed and step-limited effort give the same plan.
  */
 public final class OrderPlanner {
 
-  /** Steps of the first round for each number of lays. */
-  private static final int FIRST_STEPS = 100;
-
-  /** Most numbers of lays in the first round. */
-  private static final int MOST_COUNTS = 12;
-
-  /** Fewest numbers of lays in later rounds. */
-  private static final int LEAST_COUNTS = 3;
+  /** Drafts in the first round; each later round is longer by a half. */
+  private static final int FIRST_DRAFTS = 16;
 
   private final Numbers numbers;
   private final LowerBounds bounds;
@@ -35,6 +29,7 @@ public final class OrderPlanner {
   private final Budget budget;
   private final Mending mending;
   private final PlanSearch search;
+  private final List<Drafting> drafting;
 
   private List<Spread> best;
   private Value bestValue;
@@ -47,6 +42,11 @@ public final class OrderPlanner {
     this.budget = new Budget(effort, stop, progress);
     this.mending = new Mending(numbers, new Filling(numbers, random));
     this.search = new PlanSearch(seed, budget);
+    this.drafting =
+        (numbers.exact() ? List.of(numbers) : List.of(numbers.withoutSurplus(), numbers))
+            .stream().map(n -> new Drafting(n, random, budget)).toList();
+    this.best = new OneSizeALay(numbers).plan();
+    this.bestValue = numbers.value(best);
   }
 
   /**
@@ -58,19 +58,32 @@ public final class OrderPlanner {
    */
   public static CutOrderPlan plan(
       Order order, MarkerLengths lengths, Effort effort, Seed seed, Stop stop, Progress progress) {
-    return new OrderPlanner(new Numbers(order, lengths), effort, seed, stop, progress).run();
+    OrderPlanner planner =
+        new OrderPlanner(new Numbers(order, lengths), effort, seed, stop, progress);
+    if (planner.tryAll()) {
+      return planner.plan(true);
+    }
+    Order exact = order.exactly();
+    if (!exact.equals(order)) {
+      OrderPlanner without =
+          new OrderPlanner(
+              new Numbers(exact, lengths), planner.budget.half(), seed, stop, progress);
+      if (!without.tryAll()) {
+        without.rounds();
+      }
+      planner.keep(without.best);
+    }
+    return planner.rounds();
   }
 
-  private CutOrderPlan run() {
-    best = mending.mend(List.of());
-    bestValue = numbers.value(best);
-    Enumeration enumeration = new Enumeration(numbers, bounds, best, budget);
-    boolean proved = enumeration.run();
-    keep(enumeration.best());
-    if (!proved) {
-      rounds();
-      proved = !promising(bounds.lays());
-    }
+  /** The plain plan, every lay of which has one size only, as well as can be. */
+  public static CutOrderPlan oneSizeALay(Order order, MarkerLengths lengths) {
+    return new OrderPlanner(
+            new Numbers(order, lengths), Effort.ofSteps(1), new Seed(1), new Stop(), Progress.NONE)
+        .plan(false);
+  }
+
+  private CutOrderPlan plan(boolean proved) {
     List<Miss> misses = InWords.misses(numbers);
     return new CutOrderPlan(
         numbers.order,
@@ -81,45 +94,51 @@ public final class OrderPlanner {
         stop.wanted());
   }
 
-  /**
-   * Each round keeps the better half of the numbers of lays and looks twice as long at each. Half
-   * of its steps are the rule solver's, which goes on from the best plan.
-   */
-  private void rounds() {
-    List<Integer> counts = firstCounts();
-    long steps = FIRST_STEPS;
-    while (!budget.over() && promising(bounds.lays()) && !counts.isEmpty()) {
-      counts = round(counts, steps);
-      long affordable = budget.left() / 2 / Math.max(1, counts.size());
-      // What would be left after the next round is too little for one more: use it now.
-      steps = affordable < 5 * steps ? Math.max(1, affordable) : 2 * steps;
-    }
+  /** Whether the best plan is known to be the best there is, since every plan was tried. */
+  private boolean tryAll() {
+    keep(mending.mend(List.of()));
+    Enumeration enumeration = new Enumeration(numbers, bounds, best, budget);
+    boolean proved = enumeration.run();
+    keep(enumeration.best());
+    return proved;
   }
 
-  private List<Integer> firstCounts() {
-    int first = Math.max(1, bounds.lays());
-    int last = Math.min(best.size() + 1, first + first / 2 + 4);
-    int stride = Numbers.ceilDiv(last - first + 1, MOST_COUNTS);
-    return IntStream.iterate(first, k -> k <= last, k -> k + stride).boxed().toList();
-  }
-
-  private List<Integer> round(List<Integer> counts, long steps) {
-    record Found(int lays, List<Spread> plan, Value value) {}
-    List<Found> found = new ArrayList<>();
-    for (int lays : counts) {
-      if (!budget.over() && promising(lays)) {
-        List<Spread> plan =
-            mending.mend(new Annealing(numbers, List.of(), lays, random).run(steps, budget));
-        found.add(new Found(lays, plan, numbers.value(plan)));
-        keep(plan);
+  private CutOrderPlan rounds() {
+    for (int lays = Math.max(1, bounds.lays()); lays <= best.size() && goOn(); lays++) {
+      if (promising(lays)) {
+        draft(lays);
       }
     }
-    found.sort(Comparator.comparing(Found::value));
-    if (!found.isEmpty() && !budget.over() && promising(bounds.lays())) {
-      keep(search.run(numbers, best, steps * counts.size()));
+    double drafts = FIRST_DRAFTS;
+    while (goOn()) {
+      long before = budget.used();
+      for (int i = 0; i < drafts && goOn(); i++) {
+        draft(lays());
+      }
+      if (goOn()) {
+        keep(search.run(numbers, best, budget.used() - before));
+      }
+      drafts *= 1.5;
     }
-    int stay = Math.min(found.size(), Math.max(LEAST_COUNTS, (found.size() + 1) / 2));
-    return found.subList(0, stay).stream().map(Found::lays).sorted().toList();
+    return plan(!promising(bounds.lays()));
+  }
+
+  private boolean goOn() {
+    return !budget.over() && promising(bounds.lays());
+  }
+
+  private void draft(int lays) {
+    keep(mending.mend(drafting.get(random.nextInt(drafting.size())).next(lays)));
+  }
+
+  /** One or two lays fewer than the best plan mostly, sometimes as many or one more. */
+  private int lays() {
+    int[] more = {-1, -1, -1, -1, -2, -2, 0, 1};
+    int lays = best.size() + more[random.nextInt(more.length)];
+    while (lays > bounds.lays() && !promising(lays)) {
+      lays--;
+    }
+    return Math.max(1, Math.max(bounds.lays(), lays));
   }
 
   /** Whether a plan of so many lays, or more, could be better than the best. */
@@ -129,7 +148,7 @@ public final class OrderPlanner {
 
   private void keep(List<Spread> plan) {
     Value value = numbers.value(plan);
-    if (value.compareTo(bestValue) < 0) {
+    if (numbers.within(plan) && value.compareTo(bestValue) < 0) {
       best = plan;
       bestValue = value;
     }
