@@ -44,7 +44,7 @@ record ClothPlan(CutOrderPlan plan, Map<String, Marker> markers, OrderCloth figu
     TrueLengths.Improved improved = lengths.improve();
     CutOrderPlan plan = improved.last();
     OrderReckoning reckoning =
-        new OrderReckoning(maker.cloth().name(), plan, maker.made(), lengths.estimate());
+        new OrderReckoning(maker.cloth().name(), plan, maker.figures(plan), lengths.estimate());
     OrderCloth figures =
         reckoning.figures(
             firstLay,
@@ -62,7 +62,7 @@ record ClothPlan(CutOrderPlan plan, Map<String, Marker> markers, OrderCloth figu
     plan.lays().stream()
         .map(PlannedLay::mix)
         .distinct()
-        .forEach(mix -> markers.put(reckoning.name(mix), maker.made().get(mix)));
+        .forEach(mix -> markers.put(reckoning.name(mix), maker.toCut(mix)));
     return new ClothPlan(plan, markers, figures);
   }
 

@@ -3,12 +3,16 @@ package ellwand.app;
 import ellwand.cloth.Cloth;
 import ellwand.cloth.Fold;
 import ellwand.cloth.Wishes;
+import ellwand.cloth.Wishes.Price;
+import ellwand.figures.Figures;
 import ellwand.file.Job;
 import ellwand.lay.Lay;
 import ellwand.lay.Marker;
 import ellwand.nest.Nester;
-import ellwand.nest.NoRoomException;
+import ellwand.nest.Tried;
 import ellwand.order.AreaLengths;
+import ellwand.order.CutOrderPlan;
+import ellwand.order.PlannedLay;
 import ellwand.order.SizeMix;
 import ellwand.order.Spreading;
 import ellwand.pattern.Cut;
@@ -22,6 +26,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /** Makes the markers of one cloth of an order, each size mix once. */
@@ -34,12 +39,17 @@ final class MarkerMaker {
   private final Unit unit;
   private final Stop stop;
   private final Progress progress;
+  private final Wishes wishes;
   private final Map<SizeMix, Marker> made = new LinkedHashMap<>();
+
+  /** What serves the cutter's wishes in place of the shortest. */
+  private final Map<SizeMix, Marker> pleasing = new LinkedHashMap<>();
 
   MarkerMaker(Job job, Cloth cloth, Spreading spreading, Unit unit, Stop stop, Progress progress) {
     this.job = job;
     // A plan wants the shortest markers.
     this.cloth = cloth.wishing(Wishes.NONE);
+    this.wishes = cloth.wishes();
     this.spreading = spreading;
     this.fold =
         spreading.halfSets()
@@ -126,13 +136,34 @@ final class MarkerMaker {
   }
 
   Lay lay(SizeMix mix) {
-    Job garments = job.withGarments(mix.garments());
-    return spreading.halfSets() ? Lays.halfSets(garments, cloth) : Lays.of(garments, cloth);
+    return lay(mix, cloth);
   }
 
-  /** Those made so far. */
+  private Lay lay(SizeMix mix, Cloth of) {
+    Job garments = job.withGarments(mix.garments());
+    return spreading.halfSets() ? Lays.halfSets(garments, of) : Lays.of(garments, of);
+  }
+
+  /** The shortest found so far, which plans are made with. */
   Map<SizeMix, Marker> made() {
     return made;
+  }
+
+  /** The marker to cut: the shortest, or what serves the cutter's wishes in its place. */
+  Marker toCut(SizeMix mix) {
+    return pleasing.getOrDefault(mix, made.get(mix));
+  }
+
+  /** Figures of the markers that a plan cuts. */
+  Map<SizeMix, Figures> figures(CutOrderPlan plan) {
+    return plan.lays().stream()
+        .map(PlannedLay::mix)
+        .distinct()
+        .collect(Collectors.toMap(Function.identity(), this::figures));
+  }
+
+  private Figures figures(SizeMix mix) {
+    return Figures.of(toCut(mix), List.of(), List.of(), Optional.of(made.get(mix)));
   }
 
   boolean has(SizeMix mix) {
@@ -170,11 +201,61 @@ final class MarkerMaker {
         });
   }
 
+  boolean wishes() {
+    return wishes.any();
+  }
+
+  /**
+   * Seeks what serves the cutter's wishes, for markers that are made.
+   *
+   * @param weights what each is worth, by the cloth that is spread for it
+   * @param options with the effort for all of them
+   * @param mostMm how long a marker may be
+   */
+  void please(Map<SizeMix, Double> weights, SearchOptions options, double mostMm) {
+    double all = weights.values().stream().mapToDouble(w -> w).sum();
+    weights.forEach(
+        (mix, weight) -> {
+          Marker shortest = made.get(mix);
+          double longest = Math.min(mostMm, wishes.longestMm(shortest.clothLengthMm()));
+          Price price = new Price(0, Math.max(0, longest - shortest.clothLengthMm()));
+          Lay lay = lay(mix, cloth.wishing(new Wishes(wishes.asked(), price)));
+          // A search that has come less far may begin with a longer one.
+          nest(lay, mix, part(options, weight / all))
+              .pleasing()
+              .filter(m -> m.clothLengthMm() <= longest)
+              .map(LayRun::checked)
+              .ifPresentOrElse(
+                  m -> pleasing.put(mix, m),
+                  () ->
+                      pleasing.put(
+                          mix,
+                          new Marker(
+                              lay,
+                              shortest.fold(),
+                              shortest.zones(),
+                              shortest.copies(),
+                              shortest.search())));
+        });
+  }
+
   private static SearchOptions part(SearchOptions options, double share) {
     return new SearchOptions(options.effort().part(share), options.seed(), options.threads());
   }
 
   private Marker marker(SizeMix mix, SearchOptions options) {
+    Lay lay = lay(mix);
+    Tried tried = nest(lay, mix, options);
+    return LayRun.checked(
+        tried
+            .marker()
+            .orElseThrow(
+                () ->
+                    new InputException(
+                        NoRoom.problem(lay, List.of(fold), tried.noRoom().orElseThrow(), unit))));
+  }
+
+  private Tried nest(Lay lay, SizeMix mix, SearchOptions options) {
     Progress named =
         news ->
             progress.hear(
@@ -183,12 +264,8 @@ final class MarkerMaker {
                     news.seconds(),
                     news.share(),
                     news.bestMm()));
-    try {
-      return LayRun.checked(
-          Nester.nest(
-              lay(mix), fold, options.effort(), options.seed(), options.threads(), stop, named));
-    } catch (NoRoomException e) {
-      throw new InputException(NoRoom.problem(lay(mix), List.of(fold), e, unit));
-    }
+    return Nester.nest(
+            lay, List.of(fold), options.effort(), options.seed(), options.threads(), stop, named)
+        .get(0);
   }
 }

@@ -4,7 +4,7 @@ import ellwand.draw.BundleLabels;
 import ellwand.draw.MarkerDrawing;
 import ellwand.draw.OrderSheet;
 import ellwand.figures.Cautions;
-import ellwand.figures.Figures;
+import ellwand.figures.OrderCloth.OrderMarker;
 import ellwand.figures.OrderFigures;
 import ellwand.file.Job;
 import ellwand.file.MarkerWriter;
@@ -131,14 +131,15 @@ public final class OrderRun {
     made.markers()
         .forEach(
             (name, marker) -> {
+              OrderMarker laid = laid(made, name);
               MarkerDrawing drawing =
-                  MarkerDrawing.of(marker, Figures.of(marker, List.of()), made.unit());
+                  MarkerDrawing.of(marker, laid.figures().orElseThrow(), made.unit());
               files.put(folder.resolve(name + ".svg"), drawing.svg());
               files.put(folder.resolve(name + ".pdf"), drawing.pdf());
               Job job = made.job().style().orElseThrow();
               files.put(
                   folder.resolve(name + ".marker.json"),
-                  MarkerWriter.bytesInOrder(marker, job, garments(made, name)));
+                  MarkerWriter.bytesInOrder(marker, job, laid.garments()));
             });
     files.put(folder.resolve("order.json"), OrderWriter.json(made.plans(), made.figures()));
     files.put(folder.resolve("cut-tickets.csv"), OrderWriter.csv(made.figures()));
@@ -148,12 +149,11 @@ public final class OrderRun {
     return List.copyOf(files.keySet());
   }
 
-  private static Map<String, Integer> garments(Made made, String marker) {
+  private static OrderMarker laid(Made made, String marker) {
     return made.figures().markers().stream()
         .filter(m -> m.name().equals(marker))
         .findFirst()
-        .orElseThrow()
-        .garments();
+        .orElseThrow();
   }
 
   /** What {@code order.json} holds. */

@@ -1,6 +1,5 @@
 package ellwand.app;
 
-import ellwand.lay.Marker;
 import ellwand.order.AreaLengths;
 import ellwand.order.CutOrderPlan;
 import ellwand.order.MarkerLengths;
@@ -19,6 +18,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 
 /**
  * Plans with estimated marker lengths, makes the markers, and plans again with their true lengths
@@ -26,7 +26,8 @@ import java.util.Optional;
  *
  * <p>A tenth of the effort plans first, and a twentieth each time again; half makes the first
  * markers, and half of what is left those of each later plan. What then remains searches again for
- * the markers that are kept, longer where more cloth is spread.
+ * the markers that are kept, longer where more cloth is spread. Where the cutter has wishes, they
+ * are sought for these with some effort more.
  */
 final class TrueLengths {
 
@@ -37,6 +38,9 @@ final class TrueLengths {
   private static final double LATER_PLAN = 0.05;
   private static final double FIRST_MARKERS = 0.5;
   private static final double LEAST = 0.02;
+
+  /** What wishes may take beyond the effort; the search for them begins with the shortest anew. */
+  private static final double PLEASING = 0.3;
 
   /** Plies that lie double waste what is cut once, which no area tells: one marker is tried. */
   private static final double PROBE = 0.03;
@@ -72,6 +76,10 @@ final class TrueLengths {
   /** A share of the whole effort, which is then no longer there. */
   private SearchOptions take(double share) {
     left -= share;
+    return part(share);
+  }
+
+  private SearchOptions part(double share) {
     return new SearchOptions(options.effort().part(share), options.seed(), options.threads());
   }
 
@@ -118,7 +126,12 @@ final class TrueLengths {
     if (left > LEAST && !stop.wanted()) {
       maker.polish(clothByMix(kept), take(left));
     }
-    return new Improved(first, withTrueLengths(first), withTrueLengths(kept), round);
+    if (maker.wishes() && !stop.wanted()) {
+      double longest = order.limits().tableMm() - order.limits().endLossMm();
+      maker.please(clothByMix(kept), part(PLEASING), longest);
+    }
+    return new Improved(
+        first, withTrueLengths(first), with(kept, mix -> maker.toCut(mix).lengthMm()), round);
   }
 
   private static Map<SizeMix, Double> clothByMix(CutOrderPlan plan) {
@@ -142,11 +155,14 @@ final class TrueLengths {
 
   /** The plan with the lengths of its markers, all of which are made. */
   private CutOrderPlan withTrueLengths(CutOrderPlan plan) {
-    Map<SizeMix, Marker> markers = maker.made();
+    return with(plan, mix -> maker.made().get(mix).lengthMm());
+  }
+
+  private CutOrderPlan with(CutOrderPlan plan, ToDoubleFunction<SizeMix> lengthMm) {
     return new CutOrderPlan(
         plan.order(),
         plan.lays().stream()
-            .map(lay -> new PlannedLay(lay.mix(), lay.plies(), markers.get(lay.mix()).lengthMm()))
+            .map(lay -> new PlannedLay(lay.mix(), lay.plies(), lengthMm.applyAsDouble(lay.mix())))
             .toList(),
         plan.atLeast(),
         // Other markers are only estimated, so nothing is proved.

@@ -26,7 +26,8 @@ import picocli.CommandLine.Spec;
     footer = {
       "",
       "The effort is for everything together: a tenth for the first plan, half for its markers,"
-          + " shared by how many garments they hold, the rest for plans and markers after that.",
+          + " shared by how many garments they hold, the rest for plans and markers after that."
+          + " Where a cloth has wishes, they take up to half as much again.",
       "",
       "Example: order sample-markers/beck-tunic/order.yaml --effort 60s --out tunic-order",
       "Exit code 1: the order cannot be met within its tolerance; the nearest plan is written."

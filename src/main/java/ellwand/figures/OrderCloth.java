@@ -51,14 +51,19 @@ public record OrderCloth(
    * @param name of its files, without ending
    * @param garments by size
    * @param estimatedMm length that was first planned with
-   * @param utilisation empty if it was not made
+   * @param figures empty if it was not made
    */
   public record OrderMarker(
       String name,
       Map<String, Integer> garments,
       double lengthMm,
       double estimatedMm,
-      Optional<Double> utilisation) {
+      Optional<Figures> figures) {
+
+    /** 0 to 1; empty if it was not made. */
+    public Optional<Double> utilisation() {
+      return figures.map(Figures::utilisation);
+    }
 
     /** How far the estimate was off, as a share of the true length; positive if it was too long. */
     public double offBy() {

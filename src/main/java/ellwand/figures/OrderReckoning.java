@@ -3,7 +3,6 @@ package ellwand.figures;
 import ellwand.figures.OrderCloth.OrderMarker;
 import ellwand.figures.OrderCloth.SizeCost;
 import ellwand.figures.OrderCloth.Sum;
-import ellwand.lay.Marker;
 import ellwand.order.CutOrderPlan;
 import ellwand.order.MarkerLengths;
 import ellwand.order.PlannedLay;
@@ -19,17 +18,17 @@ public final class OrderReckoning {
 
   private final String cloth;
   private final CutOrderPlan plan;
-  private final Map<SizeMix, Marker> markers;
+  private final Map<SizeMix, Figures> markers;
   private final MarkerLengths estimate;
   private final List<SizeMix> mixes;
 
   /**
    * @param cloth name of the cloth, empty if none is known
-   * @param markers those that were made; empty if lengths were given
+   * @param markers figures of those that were made; empty if lengths were given
    * @param estimate lengths that were first planned with
    */
   public OrderReckoning(
-      String cloth, CutOrderPlan plan, Map<SizeMix, Marker> markers, MarkerLengths estimate) {
+      String cloth, CutOrderPlan plan, Map<SizeMix, Figures> markers, MarkerLengths estimate) {
     this.cloth = cloth;
     this.plan = plan;
     this.markers = Map.copyOf(markers);
@@ -117,7 +116,7 @@ public final class OrderReckoning {
         mix.garments(),
         length,
         estimate.lengthMm(mix),
-        Optional.ofNullable(markers.get(mix)).map(Marker::utilisation));
+        Optional.ofNullable(markers.get(mix)));
   }
 
   /** Cloth goes to the garments of a lay by the least that each takes, lays by the head. */
@@ -169,10 +168,10 @@ public final class OrderReckoning {
     double area = 0;
     double width = 0;
     for (PlannedLay lay : plan.lays()) {
-      Marker marker = markers.get(lay.mix());
-      width = marker.lay().cloth().usableWidthMm();
+      Figures marker = markers.get(lay.mix());
+      width = marker.usableWidthMm();
       int times = lay.plies().keySet().stream().mapToInt(c -> times(lay, c)).sum();
-      area += times * marker.lay().wantedAreaMm2();
+      area += times * marker.wantedAreaMm2();
     }
     return Optional.of(area / (width * plan.clothMm()));
   }

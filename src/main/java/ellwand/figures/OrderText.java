@@ -1,6 +1,7 @@
 package ellwand.figures;
 
 import ellwand.figures.OrderCloth.Improved;
+import ellwand.figures.OrderCloth.OrderMarker;
 import ellwand.figures.OrderCloth.Sum;
 import ellwand.units.Length;
 import ellwand.units.Unit;
@@ -38,6 +39,7 @@ public final class OrderText {
     sentences.add(bound(cloth));
     sentences.add(text.saving(cloth));
     cloth.improved().ifPresent(i -> sentences.addAll(text.improved(i)));
+    sentences.addAll(text.wishes(cloth));
     return sentences;
   }
 
@@ -158,6 +160,35 @@ public final class OrderText {
                     money(before.cost(), ", "),
                     i.estimatedFits() ? "" : ", and its markers do not fit on the table")
             : "True lengths left the first plan as it was.");
+    return sentences;
+  }
+
+  private List<String> wishes(OrderCloth cloth) {
+    List<String> sentences = new ArrayList<>();
+    double priceMm = 0;
+    for (OrderMarker marker : cloth.markers()) {
+      for (String line : marker.figures().map(f -> WishText.figures(f, unit)).orElse(List.of())) {
+        sentences.add(marker.name() + ", " + line + ".");
+      }
+      double each = marker.figures().map(f -> f.wishes().priceMm()).orElse(0.0);
+      priceMm +=
+          each
+              * cloth.lays().stream()
+                  .filter(lay -> lay.marker().equals(marker.name()))
+                  .mapToInt(lay -> lay.lengths(lay.totalPlies()))
+                  .sum();
+    }
+    if (!sentences.isEmpty()) {
+      sentences.add(
+          priceMm < LEAST_MM
+              ? "These wishes take no more cloth."
+              : "These wishes take "
+                  + cloth(priceMm)
+                  + String.format(
+                      Locale.ROOT,
+                      " of all cloth (%.1f %%).",
+                      100 * priceMm / cloth.total().clothMm()));
+    }
     return sentences;
   }
 

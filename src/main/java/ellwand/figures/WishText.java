@@ -25,22 +25,29 @@ public final class WishText {
 
   /** One line for each wish and one for their price; none if nothing is wished. */
   public static List<String> lines(Figures figures, Unit unit) {
+    List<String> lines = new ArrayList<>(figures(figures, unit));
+    if (!lines.isEmpty()) {
+      lines.add("price: " + new WishText(unit).price(figures));
+    }
+    return lines;
+  }
+
+  /** One line for each wish. */
+  static List<String> figures(Figures figures, Unit unit) {
     WishText text = new WishText(unit);
     Served served = figures.wishes();
     List<String> lines = new ArrayList<>();
     for (Wish wish : Wish.values()) {
       if (served.asked().contains(wish.words())) {
+        String with = text.figure(wish, figures.handling());
+        String without = text.figure(wish, served.without());
         lines.add(
             wish.words()
                 + ": "
-                + text.figure(wish, figures.handling())
+                + with
                 + (wish == Wish.STRAIGHT_CUTS ? text.places(figures.handling()) : "")
-                + "; without: "
-                + text.figure(wish, served.without()));
+                + (with.equals(without) ? "; the same without" : "; without: " + without));
       }
-    }
-    if (!lines.isEmpty()) {
-      lines.add("price: " + text.price(figures));
     }
     return lines;
   }

@@ -4,11 +4,15 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import ellwand.cloth.Direction;
+import ellwand.cloth.Wish;
 import ellwand.file.Job;
 import ellwand.file.JobReader;
+import ellwand.lay.Marker;
 import ellwand.order.AreaLengths;
 import ellwand.order.SizeMix;
 import ellwand.order.Spreading;
+import ellwand.rule.Check;
+import ellwand.rule.Rules;
 import ellwand.units.Unit;
 import ellwand.work.Effort;
 import ellwand.work.Progress;
@@ -52,6 +56,32 @@ class MarkerMakerTest {
     maker.polish(Map.of(two, 1.0), steps(300));
     assertTrue(maker.made().get(two).lengthMm() < before, "300 steps find more than 24");
     assertEquals(other, maker.made().get(three).lengthMm());
+  }
+
+  @Test
+  void wishesAreServedOnWhatIsCutAndNoLongerThanTheTable() throws IOException {
+    String tunic = Files.readString(Path.of("sample-markers/beck-tunic/job.yaml"));
+    String wishing =
+        "\n  main:\n    wishes: [garments together, straight cuts]\n    wish-price: 8 %\n";
+    Path job = Files.writeString(folder.resolve("job.yaml"), tunic.replace("\n  main:\n", wishing));
+    MarkerMaker maker = maker(job, Spreading.Faces.ALL_UP);
+    SizeMix mix = new SizeMix(Map.of("98", 2, "104", 1));
+    maker.make(List.of(mix), steps(200));
+    Marker shortest = maker.made().get(mix);
+    assertEquals(shortest, maker.toCut(mix));
+
+    maker.please(Map.of(mix, 1.0), steps(400), 1.06 * shortest.lengthMm());
+    Marker cut = maker.toCut(mix);
+    assertEquals(shortest, maker.made().get(mix));
+    assertEquals(List.of(), Check.of(cut));
+    assertTrue(cut.lengthMm() <= 1.06 * shortest.lengthMm());
+    double cuts = Rules.amount(Wish.STRAIGHT_CUTS, cut);
+    assertTrue(cuts < 0.9 * Rules.amount(Wish.STRAIGHT_CUTS, shortest), "" + cuts);
+
+    // On a table that has no room for anything longer they stay as they are, and are told.
+    maker.please(Map.of(mix, 1.0), steps(20), shortest.lengthMm() - 50);
+    assertEquals(shortest.copies(), maker.toCut(mix).copies());
+    assertTrue(maker.toCut(mix).lay().cloth().wishes().any());
   }
 
   @Test
