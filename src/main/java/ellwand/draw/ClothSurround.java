@@ -75,19 +75,27 @@ record ClothSurround(ShownCloth cloth, Reading reading, Shown shown) {
     return items;
   }
 
-  /** Where a selvedge that is folded over lies on the cloth; told at the end of the marker. */
+  /**
+   * Where a selvedge that is folded over lies on the cloth; told at the end of the marker, unless
+   * the cloth is opened before that.
+   */
   private List<Item> inside(Box box, double y) {
     double size = reading.points(7.5);
-    String word = cloth.marker().fold() == Fold.DOUBLE ? "selvedges meet" : "selvedge";
-    return List.of(
+    boolean meet = cloth.marker().fold() == Fold.DOUBLE && ClothWords.besideMm(cloth.marker()) == 0;
+    Item edge =
         Item.Lines.open(
             "turned-in-edge",
             Ink.line(Colour.INK, reading.mm(0.5)),
             new Point(box.minX(), y),
-            new Point(box.maxX(), y)),
+            new Point(box.maxX(), y));
+    if (box.maxX() < cloth.box().maxX()) {
+      return List.of(edge);
+    }
+    return List.of(
+        edge,
         Item.Text.of(
             "edge-word",
-            word,
+            meet ? "selvedges meet" : "selvedge",
             new Point(
                 cloth.box().maxX() + reading.mm(WORDS + 1), y - size * Lettering.CAPITALS / 2),
             size,
@@ -127,7 +135,7 @@ record ClothSurround(ShownCloth cloth, Reading reading, Shown shown) {
     items.add(
         Item.Text.of(
                 "end-word",
-                folded ? "fold" : "cut end",
+                ClothWords.start(cloth.marker()),
                 new Point(-reading.mm(0.9), start.centre().y()),
                 size,
                 Item.Anchor.MIDDLE)

@@ -26,7 +26,7 @@ final class ClothWords {
     Cloth cloth = marker.lay().cloth();
     List<String> words = new ArrayList<>();
     words.add(
-        switch (folded(marker) ? marker.fold() : Fold.OPEN) {
+        switch (lies(marker)) {
           case OPEN ->
               cloth.tubular()
                   ? "Cut the tube open along one of its folds and lay it open, right side up."
@@ -34,8 +34,9 @@ final class ClothWords {
           case LENGTHWISE -> lengthwise(marker, shown);
           case STACKED -> lengthwise(marker, shown) + " Spread every ply folded so.";
           case PART ->
-              "Fold one edge of the cloth over, right sides together, until the usable cloth lies"
-                  + " double over "
+              "Fold "
+                  + measured(cloth).map(from -> "the edge" + from).orElse("one edge of the cloth")
+                  + " over, right sides together, until the usable cloth lies double over "
                   + shown.length(firstFold(marker).box().width())
                   + "; its selvedge lies beyond that.";
           case DOUBLE ->
@@ -44,7 +45,9 @@ final class ClothWords {
                       ? "the selvedges lie " + shown.length(besideMm(marker)) + " apart, the first "
                       : "the selvedges meet ")
                   + shown.length(firstFold(marker).box().width() + cloth.selvedgeMm())
-                  + " from the first fold.";
+                  + " from the first fold"
+                  + measured(cloth).map(from -> ", which is that of the edge" + from).orElse("")
+                  + ".";
           case CROSSWISE ->
               "Fold the cloth across "
                   + shown.length(marker.acrossMm())
@@ -58,7 +61,19 @@ final class ClothWords {
           case FACE_TO_FACE ->
               "Spread an even number of plies face to face: every second one right side down on the"
                   + " one below.";
-          case TUBULAR -> "Lay the tube flat, as it comes: a fold on each side.";
+          case TUBULAR ->
+              "Lay the tube flat, as it comes: a fold on each side."
+                  + opened(marker)
+                      .map(
+                          zone ->
+                              " Beyond "
+                                  + shown.length(zone.box().minX())
+                                  + " cut it open along "
+                                  + measured(cloth)
+                                      .map(from -> "the fold" + from)
+                                      .orElse("one of them")
+                                  + ".")
+                      .orElse("");
         });
     if (marker.zones().size() > 1) {
       marker.zones().forEach(z -> words.add(sentence(of(z, shown))));
@@ -93,6 +108,35 @@ final class ClothWords {
   /** Whether anything lies double; where nothing does, all of the cloth is opened. */
   private static boolean folded(Marker marker) {
     return marker.zones().stream().anyMatch(z -> z.plies() == 2);
+  }
+
+  /** How it lies in the end. */
+  static Fold lies(Marker marker) {
+    return folded(marker) ? marker.fold() : Fold.OPEN;
+  }
+
+  /** What the marker begins at, and places along it are measured from. */
+  static String start(Marker marker) {
+    return marker.zones().stream().anyMatch(z -> z.foldEdges().contains(Zone.Side.LOW_X))
+        ? "fold"
+        : "cut end";
+  }
+
+  /** Which of its edges is meant, where that matters. */
+  private static Optional<String> measured(Cloth cloth) {
+    List<String> what = new ArrayList<>();
+    if (!cloth.flaws().isEmpty()) {
+      what.add("flaws");
+    }
+    cloth.repeat().ifPresent(repeat -> what.add("bars"));
+    return what.isEmpty()
+        ? Optional.empty()
+        : Optional.of(" that its " + String.join(" and ", what) + " are measured from");
+  }
+
+  /** The zone that is opened behind one that lies double. */
+  private static Optional<Zone> opened(Marker marker) {
+    return marker.zones().stream().filter(z -> z.plies() == 1 && z.box().minX() > 0).findFirst();
   }
 
   /** Which pieces say so themselves, unless the cloth says the same. */
@@ -167,7 +211,7 @@ final class ClothWords {
   }
 
   /** How much lies single between the selvedges of a double fold, mm; 0 where they meet. */
-  private static double besideMm(Marker marker) {
+  static double besideMm(Marker marker) {
     double between =
         marker.zones().stream()
                 .filter(z -> z.foldEdges().equals(Set.of(Zone.Side.HIGH_Y)))

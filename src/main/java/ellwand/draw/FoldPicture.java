@@ -60,7 +60,7 @@ record FoldPicture(Fold fold, double widthMm, Reading reading) implements Block 
         Collections.reverse(line);
         line.addAll(turn(meeting, strip.minX(), meeting - apart, strip));
         items.addAll(ply(line, -1));
-        items.addAll(words(strip, "fold", "selvedges meet, wrong sides up", "fold"));
+        items.addAll(words(strip, "fold", "both selvedges, wrong sides up", "fold"));
       }
       case CROSSWISE -> {
         items.addAll(ply(turn(strip.maxX(), strip.minX(), strip.maxX(), strip), -1));

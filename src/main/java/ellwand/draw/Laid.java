@@ -22,8 +22,10 @@ import java.util.List;
  * @param cut all its lines in place
  * @param how it is wanted
  * @param grain its grain line in place
+ * @param start what the marker begins at: cut end, or fold
  */
-record Laid(int number, Copy copy, CutPiece cut, Cut.How how, Zone zone, GrainLine grain) {
+record Laid(
+    int number, Copy copy, CutPiece cut, Cut.How how, Zone zone, GrainLine grain, String start) {
 
   /**
    * A straight line along the warp; the same line of the piece in every drawing, so that it can be
@@ -91,7 +93,8 @@ record Laid(int number, Copy copy, CutPiece cut, Cut.How how, Zone zone, GrainLi
               drawn.moved(copy.motion()),
               wanted.how(),
               marker.zone(copy.zone()),
-              grain(drawn, copy)));
+              grain(drawn, copy),
+              ClothWords.start(marker)));
     }
     return List.copyOf(laid);
   }
@@ -136,7 +139,7 @@ record Laid(int number, Copy copy, CutPiece cut, Cut.How how, Zone zone, GrainLi
 
   /** Which way the top points, in words. */
   String heading() {
-    return copy.heading() == Heading.UP ? "away from cut end" : "to cut end";
+    return copy.heading() == Heading.UP ? "away from " + start : "to " + start;
   }
 
   /** All there is to say about it, for those who point at it. */

@@ -200,7 +200,7 @@ final class MarkerSheet {
         Laid.oneHeaded(marker.lay().cloth().direction())
             ? "Arrow: grain, its head at the piece's top. "
             : "Arrow: grain, either way up. ";
-    String folded = marker.fold() == Fold.OPEN ? "" : "Dash and dot: fold. ";
+    String folded = ClothWords.lies(marker) == Fold.OPEN ? "" : "Dash and dot: fold. ";
     return "Heavy line: cut here. Dashed line: sew here. Short strokes: notches. "
         + arrow
         + folded
@@ -209,7 +209,8 @@ final class MarkerSheet {
             : "")
         + String.format(
             Locale.ROOT,
-            "Numbers run from the cut end. Ellwand, seed %d, effort %s%s.",
+            "Numbers run from the %s. Ellwand, seed %d, effort %s%s.",
+            ClothWords.start(marker),
             search.seed(),
             search.effort(),
             search.stoppedEarly() ? ", stopped early" : "");

@@ -3,7 +3,6 @@ package ellwand.draw;
 import ellwand.cloth.Zone;
 import ellwand.draw.Table.Column;
 import ellwand.geometry.Box;
-import ellwand.lay.Copy;
 import ellwand.lay.Heading;
 import ellwand.lay.Marker;
 import ellwand.lay.Wanted;
@@ -37,7 +36,7 @@ record PlacementTable(Marker marker, List<Laid> laid, Shown shown) {
             Column.numbers(10, "gar-", "ment"),
             Column.words(31, "", "cut as"),
             Column.words(18, "top", "points"),
-            Column.numbers(15, "from cut", "end"),
+            Column.numbers(15, "from", ClothWords.start(marker)),
             Column.numbers(15, "", "to"),
             Column.numbers(15, "across", "from"),
             Column.numbers(15, "", "to"),
@@ -66,7 +65,7 @@ record PlacementTable(Marker marker, List<Laid> laid, Shown shown) {
         copy.copy().size(),
         Integer.toString(copy.copy().garment()),
         copy.form(),
-        top(copy.copy(), copy.cut().piece().grain()),
+        top(copy, copy.cut().piece().grain()),
         shown.number(box.minX()),
         shown.number(box.maxX()),
         shown.number(box.minY()),
@@ -74,16 +73,15 @@ record PlacementTable(Marker marker, List<Laid> laid, Shown shown) {
         shown.number(copy.grain().through().y()));
   }
 
-  private static String top(Copy copy, Grain grain) {
-    double turn = ((copy.motion().turnDegrees() % 360) + 360) % 360;
+  private static String top(Laid copy, Grain grain) {
+    double turn = ((copy.copy().motion().turnDegrees() % 360) + 360) % 360;
     return grain.anywhere() && turn % 180 != 0
         ? String.format(Locale.ROOT, "%.0f deg left", turn)
-        : copy.heading() == Heading.UP ? "away" : "to cut end";
+        : copy.copy().heading() == Heading.UP ? "away" : "to " + copy.start();
   }
 
   /** What distances across are measured from in a zone. */
   String across(Zone zone) {
-    String from = zone.foldEdges().contains(Zone.Side.LOW_X) ? "the fold is the cut end; " : "";
     boolean opened = zone.plies() == 1 && zone.box().minY() <= 0;
     if (zone.foldEdges().contains(Zone.Side.LOW_Y)) {
       return "across is measured from the fold";
@@ -91,10 +89,9 @@ record PlacementTable(Marker marker, List<Laid> laid, Shown shown) {
     if (marker.fold().hasBorder() && !opened) {
       return "across is measured from the first fold";
     }
-    return from
-        + (marker.lay().cloth().selvedgeMm() > 0
-            ? "across is measured from the selvedge's inner edge"
-            : "across is measured from the edge of the cloth");
+    return marker.lay().cloth().selvedgeMm() > 0
+        ? "across is measured from the selvedge's inner edge"
+        : "across is measured from the edge of the cloth";
   }
 
   private static Table wanted() {
@@ -160,7 +157,11 @@ record PlacementTable(Marker marker, List<Laid> laid, Shown shown) {
             + shown.rounding()
             + ", measured to the cutting line; from and to are its nearest and farthest points.",
         "Lay the piece with its grain line along the cloth at the distance in the last column, then"
-            + " slide it until its nearest point lies at the distance from the cut end.",
-        "Tops point away from the cut end or to it. Tick each piece when it is cut.");
+            + " slide it until its nearest point lies at the distance from the "
+            + ClothWords.start(marker)
+            + ".",
+        "Tops point away from the "
+            + ClothWords.start(marker)
+            + " or to it. Tick each piece when it is cut.");
   }
 }
