@@ -61,11 +61,10 @@ class MarkerMakerTest {
   @Test
   void wishesAreServedOnWhatIsCutAndNoLongerThanTheTable() throws IOException {
     String tunic = Files.readString(Path.of("sample-markers/beck-tunic/job.yaml"));
-    String wishing =
-        "\n  main:\n    wishes: [garments together, straight cuts]\n    wish-price: 8 %\n";
+    String wishing = "\n  main:\n    wishes: [garments together]\n";
     Path job = Files.writeString(folder.resolve("job.yaml"), tunic.replace("\n  main:\n", wishing));
     MarkerMaker maker = maker(job, Spreading.Faces.ALL_UP);
-    SizeMix mix = new SizeMix(Map.of("98", 2, "104", 1));
+    SizeMix mix = new SizeMix(Map.of("98", 3));
     maker.make(List.of(mix), steps(200));
     Marker shortest = maker.made().get(mix);
     assertEquals(shortest, maker.toCut(mix));
@@ -75,8 +74,8 @@ class MarkerMakerTest {
     assertEquals(shortest, maker.made().get(mix));
     assertEquals(List.of(), Check.of(cut));
     assertTrue(cut.lengthMm() <= 1.06 * shortest.lengthMm());
-    double cuts = Rules.amount(Wish.STRAIGHT_CUTS, cut);
-    assertTrue(cuts < 0.9 * Rules.amount(Wish.STRAIGHT_CUTS, shortest), "" + cuts);
+    double apart = Rules.amount(Wish.GARMENTS_TOGETHER, cut);
+    assertTrue(apart < 0.95 * Rules.amount(Wish.GARMENTS_TOGETHER, shortest), "" + apart);
 
     // On a table that has no room for anything longer they stay as they are, and are told.
     maker.please(Map.of(mix, 1.0), steps(20), shortest.lengthMm() - 50);
