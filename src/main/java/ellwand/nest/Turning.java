@@ -1,18 +1,10 @@
 package ellwand.nest;
 
-import ellwand.cloth.Band;
-import ellwand.geometry.ConvexParts;
 import ellwand.geometry.Outline;
-import ellwand.geometry.Point;
-import ellwand.lay.Form;
 import ellwand.nest.Found.Placed;
-import ellwand.nest.kernel.Layout;
 import ellwand.nest.kernel.Listener;
 import ellwand.nest.kernel.NoFit;
 import ellwand.nest.kernel.Search;
-import ellwand.nest.turning.Body;
-import ellwand.nest.turning.Body.Place;
-import ellwand.nest.turning.Turner;
 import ellwand.work.Effort;
 import ellwand.work.Seed;
 import ellwand.work.Stop;
@@ -21,7 +13,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.LongPredicate;
-import java.util.stream.DoubleStream;
 
 /**
  * Turns pieces off their grain, as far as they may, where that saves cloth: a search with the turns
@@ -34,6 +25,9 @@ final class Turning {
 
   /** Share of the effort that goes to the search; the rest is for turning freely. */
   private static final double SEARCHED = 0.6;
+
+  /** Share of the effort that is kept for straightening. */
+  private static final double STRAIGHTENED = 0.15;
 
   /** Corners that take as long to look at as a pose takes to evaluate. */
   private static final long CORNERS = 10;
@@ -79,13 +73,14 @@ final class Turning {
   }
 
   private Placed turned(Placed placed, double share, double until) {
-    List<Placed> starts = List.of(placed, searched(placed, share * SEARCHED));
-    Placed best = placed;
-    for (Placed start : starts) {
-      Placed shorter = eased(start, share, until, false);
-      best = shorter.lengthMm() < best.lengthMm() ? shorter : best;
+    Loose best = null;
+    for (Placed start : List.of(placed, searched(placed, share * SEARCHED))) {
+      Loose loose = Loose.of(start, parts).shortened(enough(share, until - share * STRAIGHTENED));
+      best = best == null || loose.lengthMm() < best.lengthMm() ? loose : best;
     }
-    return best == placed ? placed : eased(best, share, until, true);
+    return best.lengthMm() < placed.lengthMm() - WORTH_MM
+        ? best.straightened(enough(share, until)).placed(placed, noFit)
+        : placed;
   }
 
   /** Searched on with the turns that promise most as further forms. */
@@ -119,32 +114,6 @@ final class Turning {
     return wider;
   }
 
-  /** Moved and turned freely, until it is shorter or straighter. */
-  private Placed eased(Placed placed, double share, double until, boolean straight) {
-    StretchTask task = placed.task();
-    Layout layout = placed.layout().orElseThrow();
-    List<Swing> swings = new ArrayList<>();
-    List<Body> bodies = new ArrayList<>();
-    List<Place> places = new ArrayList<>();
-    for (int i = 0; i < task.seats().size(); i++) {
-      Layout.Pose at = layout.poses().get(i);
-      Way way = task.ways().get(i).get(at.form());
-      Swing swing = Swing.of(task.seats().get(i).request(), way.pose());
-      swings.add(swing);
-      bodies.add(body(task, swing, way));
-      places.add(swing.place(at));
-    }
-    task.keepOuts()
-        .forEach(
-            keepOut -> {
-              bodies.add(Body.fixed(ConvexParts.of(flat(keepOut.outline(), new Point(0, 0)))));
-              places.add(new Place(0, 0, 0));
-            });
-    Turner turner = new Turner(bodies, enough(share, until));
-    List<Place> better = straight ? turner.straightened(places) : turner.shortened(places);
-    return placed(placed, swings, better, turner.lengthMm(better));
-  }
-
   private LongPredicate enough(double share, double until) {
     if (effort.repeats()) {
       double most = effort.steps() * share * (1 - SEARCHED) / 3 * Search.STEP * CORNERS;
@@ -152,49 +121,5 @@ final class Turning {
     }
     long deadline = startNanos + (long) (effort.seconds() * until * 1e9);
     return looked -> stop.wanted() || System.nanoTime() > deadline;
-  }
-
-  private Body body(StretchTask task, Swing swing, Way way) {
-    Band band = swing.pose().band();
-    // A half on a fold that runs along the cloth has to stay on it.
-    boolean acrossFree = swing.request().form() != Form.HALF || swing.pose().fixedX().isPresent();
-    return new Body(
-        parts.computeIfAbsent(
-            swing.outline(),
-            outline ->
-                ConvexParts.of(
-                    flat(StretchTask.grown(outline, task.gapMm()), outline.box().centre()))),
-        flat(swing.outline(), swing.middle()),
-        new Body.Borders(task.beforeMm(), band.lowY(), band.highY()),
-        way.x().step() == 0,
-        acrossFree,
-        Math.toRadians(swing.leastDegrees()),
-        Math.toRadians(swing.mostDegrees()));
-  }
-
-  private static double[] flat(Outline outline, Point about) {
-    return outline.points().stream()
-        .flatMapToDouble(p -> DoubleStream.of(p.x() - about.x(), p.y() - about.y()))
-        .toArray();
-  }
-
-  /** Each copy in its own way first, and then in all those in which it could lie before. */
-  private Placed placed(Placed before, List<Swing> swings, List<Place> places, double lengthMm) {
-    List<List<Way>> ways = new ArrayList<>();
-    List<Layout.Pose> poses = new ArrayList<>();
-    for (int i = 0; i < swings.size(); i++) {
-      Layout.Pose old = before.layout().orElseThrow().poses().get(i);
-      List<Way> known = before.task().ways().get(i);
-      Way way = swings.get(i).way(places.get(i));
-      int form = old.form();
-      if (!way.pose().equals(known.get(form).pose())) {
-        known = new ArrayList<>(known);
-        known.add(way);
-        form = known.size() - 1;
-      }
-      ways.add(known);
-      poses.add(swings.get(i).shift(places.get(i), form));
-    }
-    return before.with(before.task().with(ways, noFit), new Layout(poses, lengthMm));
   }
 }
