@@ -45,7 +45,7 @@ record Loose(List<Swing> swings, List<Body> bodies, List<Place> places, double l
       places.add(swing.place(at));
     }
     for (KeepOut keepOut : task.keepOuts()) {
-      bodies.add(Body.fixed(ConvexParts.of(flat(keepOut.outline(), new Point(0, 0)))));
+      bodies.add(Body.fixed(parts(keepOut.outline(), new Point(0, 0), parts)));
       places.add(new Place(0, 0, 0));
     }
     return new Loose(swings, bodies, places, layout.length());
@@ -56,16 +56,19 @@ record Loose(List<Swing> swings, List<Body> bodies, List<Place> places, double l
     Band band = pose.band();
     boolean onFold = swing.request().form() == Form.HALF;
     return new Body(
-        parts.computeIfAbsent(
-            swing.outline(),
-            outline ->
-                ConvexParts.of(flat(StretchTask.grown(outline, task.gapMm()), swing.middle()))),
+        parts(StretchTask.grown(swing.outline(), task.gapMm()), swing.middle(), parts),
+        parts(swing.outline(), swing.middle(), parts),
         flat(swing.outline(), swing.middle()),
         new Body.Borders(task.beforeMm(), band.lowY(), band.highY()),
         pose.fixedX().isEmpty(),
         !onFold || pose.fixedX().isPresent(),
         Math.toRadians(swing.leastDegrees()),
         Math.toRadians(swing.mostDegrees()));
+  }
+
+  private static List<double[]> parts(
+      Outline outline, Point about, Map<Outline, List<double[]>> known) {
+    return known.computeIfAbsent(outline, o -> ConvexParts.of(flat(o, about)));
   }
 
   private static double[] flat(Outline outline, Point about) {

@@ -203,21 +203,23 @@ record StretchTask(
     }
 
     private int shape(Outline outline) {
-      return add(grown(outline, gapMm));
+      return add(new Shape(flat(grown(outline, gapMm))).bare(flat(outline)));
     }
 
-    private int add(Outline outline) {
-      shapes.add(
-          new Shape(
-              outline.points().stream()
-                  .flatMapToDouble(p -> DoubleStream.of(p.x(), p.y()))
-                  .toArray()));
+    private int add(Shape shape) {
+      shapes.add(shape);
       return shapes.size() - 1;
     }
 
-    /** No copy may lie there; half the gap, which copies carry about them, is kept as well. */
+    private static double[] flat(Outline outline) {
+      return outline.points().stream()
+          .flatMapToDouble(p -> DoubleStream.of(p.x(), p.y()))
+          .toArray();
+    }
+
+    /** No copy may lie there, but it may touch. */
     void bar(Outline keepOut) {
-      obstacles.add(new Obstacle(add(keepOut), 0, 0));
+      obstacles.add(new Obstacle(add(new Shape(flat(keepOut))), 0, 0));
     }
 
     /** Any length is allowed: what is found too long tells how much cloth is missing. */

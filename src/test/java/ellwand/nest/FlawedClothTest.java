@@ -30,6 +30,7 @@ import java.util.Optional;
 import java.util.Random;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
+import org.junit.jupiter.api.Test;
 
 /** Random pieces on random cloth with flaws, however it lies. */
 class FlawedClothTest {
@@ -39,6 +40,29 @@ class FlawedClothTest {
   /** Plies for an order are not spread over flaws. */
   private static final List<Fold> FOLDS =
       Arrays.stream(Fold.values()).filter(f -> f == f.asOnePly()).toList();
+
+  /** The gap counts between pieces only: two stains leave 100 mm for bands 99 mm wide. */
+  @Test
+  void aPieceMayTouchAFlaw() {
+    CutPiece band = Trial.rectangle("band", "2", 300, 99);
+    List<Flaw> stains =
+        List.of(
+            new Flaw("stain", Outline.of(Trial.points(0, 0, 900, 0, 900, 60, 0, 60))),
+            new Flaw("stain", Outline.of(Trial.points(0, 160, 900, 160, 900, 220, 0, 220))));
+    Cloth cloth = Trial.cloth(200, 10, Direction.ANY_WAY, Fold.OPEN).flawed(stains);
+    Marker marker =
+        Nester.nest(
+            Trial.lay(cloth, band),
+            Fold.OPEN,
+            Effort.ofSteps(200),
+            new Seed(1),
+            1,
+            new Stop(),
+            Progress.NONE);
+    assertEquals(List.of(), Check.of(marker));
+    // Beyond the stains the first would end at 1200.
+    assertTrue(marker.lengthMm() < 620, () -> "" + marker.lengthMm());
+  }
 
   /** Every marker keeps every rule, and is no longer than the copies one after another. */
   @Property(tries = 40)

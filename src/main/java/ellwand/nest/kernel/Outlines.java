@@ -2,6 +2,7 @@ package ellwand.nest.kernel;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 
 /** The shapes of a strip about the middles of their boxes, with their pair tables. */
 final class Outlines {
@@ -20,42 +21,62 @@ final class Outlines {
   private boolean thinned;
 
   /**
+   * @param fixed shapes of obstacles
    * @param bound how far outlines may be thinned outwards; 0 for the true ones
    */
-  Outlines(List<Shape> shapes, NoFit noFit, double bound) {
+  Outlines(List<Shape> shapes, Set<Integer> fixed, NoFit noFit, double bound) {
     centreX = new double[shapes.size()];
     centreY = new double[shapes.size()];
     halfX = new double[shapes.size()];
     halfY = new double[shapes.size()];
     size = new double[shapes.size()];
-    tables = new Tables(centred(shapes, bound), noFit);
-  }
-
-  private List<double[]> centred(List<Shape> list, double bound) {
-    List<double[]> centred = new ArrayList<>();
-    for (int s = 0; s < list.size(); s++) {
-      Shape shape = list.get(s);
+    Thinning whole = new Thinning(bound);
+    Thinning bare = new Thinning(bound);
+    for (int s = 0; s < shapes.size(); s++) {
+      Shape shape = shapes.get(s);
       centreX[s] = (shape.minX() + shape.maxX()) / 2;
       centreY[s] = (shape.minY() + shape.maxY()) / 2;
       size[s] = Math.sqrt(shape.area());
       double[] outline = Rings.shifted(shape.coordinates(), -centreX[s], -centreY[s]);
+      double[] kept = whole.add(outline);
+      thinned |= kept.length < outline.length;
+      if (!fixed.isEmpty()) {
+        bare.add(Rings.shifted(shape.bareCoordinates(), -centreX[s], -centreY[s]));
+      }
+      halfX[s] = Math.max(Rings.max(kept, 0), -Rings.min(kept, 0));
+      halfY[s] = Math.max(Rings.max(kept, 1), -Rings.min(kept, 1));
+    }
+    tables =
+        new Tables(whole.thinned, fixed.isEmpty() ? whole.thinned : bare.thinned, fixed, noFit);
+  }
+
+  /** Outlines one after another; one that is another turned by half is thinned like it. */
+  private static final class Thinning {
+
+    private final double bound;
+    private final List<double[]> exact = new ArrayList<>();
+    private final List<double[]> thinned = new ArrayList<>();
+
+    Thinning(double bound) {
+      this.bound = bound;
+    }
+
+    double[] add(double[] outline) {
       double[] turned = Rings.turned(outline);
-      double[] thinned = null;
-      for (int k = 0; k < s && thinned == null; k++) {
-        double[] earlier = Rings.shifted(list.get(k).coordinates(), -centreX[k], -centreY[k]);
-        if (Rings.same(turned, earlier, 1e-12 * size[s])) {
-          thinned = Rings.turned(centred.get(k));
+      double size = Math.sqrt(Rings.area(outline));
+      double[] kept = null;
+      for (int k = 0; k < exact.size() && kept == null; k++) {
+        if (Rings.same(turned, exact.get(k), 1e-12 * size)) {
+          kept = Rings.turned(thinned.get(k));
         }
       }
-      if (thinned == null) {
-        thinned = bound > 0 ? Outward.thinned(outline, bound) : outline;
+      if (kept == null) {
+        kept = bound > 0 ? Outward.thinned(outline, bound) : outline;
       }
-      this.thinned |= thinned.length < outline.length;
-      centred.add(thinned);
-      halfX[s] = Math.max(Rings.max(thinned, 0), -Rings.min(thinned, 0));
-      halfY[s] = Math.max(Rings.max(thinned, 1), -Rings.min(thinned, 1));
+      exact.add(outline);
+      thinned.add(kept);
+      return kept;
     }
-    return centred;
   }
 
   boolean thinned() {

@@ -4,6 +4,8 @@ import ellwand.work.Effort;
 import ellwand.work.Seed;
 import ellwand.work.Stop;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -35,9 +37,11 @@ public final class Search {
    */
   public Search(Strip strip, NoFit noFit) {
     this.strip = strip;
-    exact = new Plan(strip, new Outlines(strip.shapes(), noFit, 0));
+    Set<Integer> fixed =
+        strip.obstacles().stream().map(Obstacle::shape).collect(Collectors.toSet());
+    exact = new Plan(strip, new Outlines(strip.shapes(), fixed, noFit, 0));
     double bound = THINNED * (exact.highY - exact.lowY);
-    Outlines thinned = new Outlines(strip.shapes(), noFit, bound);
+    Outlines thinned = new Outlines(strip.shapes(), fixed, noFit, bound);
     plan = thinned.thinned() ? new Plan(strip, thinned) : exact;
     tiling = Tiling.of(plan);
   }

@@ -34,6 +34,9 @@ public record Strip(
     }
     for (Obstacle obstacle : obstacles) {
       requireShape(obstacle.shape(), shapes.size());
+      if (shapes.get(obstacle.shape()).keepsRoom()) {
+        throw new IllegalArgumentException("an obstacle keeps no room round it");
+      }
     }
   }
 

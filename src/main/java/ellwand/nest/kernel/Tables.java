@@ -2,6 +2,7 @@ package ellwand.nest.kernel;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.BooleanSupplier;
 
@@ -19,6 +20,11 @@ final class Tables {
   private final int levels;
   private final double[][] outlines;
 
+  /** What of the outlines may not overlap an obstacle. */
+  private final double[][] bare;
+
+  private final boolean[] fixed;
+
   /** For each outline the first one that is the same but for a half turn, and 1 or -1. */
   private final int[] base;
 
@@ -34,10 +40,17 @@ final class Tables {
 
   private final Map<Pair, PairTable> built = new ConcurrentHashMap<>();
 
-  Tables(List<double[]> centred, NoFit noFit) {
+  /**
+   * @param bare for each outline what of it may not overlap an obstacle
+   * @param obstacles which outlines are of obstacles
+   */
+  Tables(List<double[]> centred, List<double[]> bare, Set<Integer> obstacles, NoFit noFit) {
     this.noFit = noFit;
     count = centred.size();
     outlines = centred.toArray(double[][]::new);
+    this.bare = bare.toArray(double[][]::new);
+    fixed = new boolean[count];
+    obstacles.forEach(i -> fixed[i] = true);
     base = new int[count];
     turn = new int[count];
     for (int i = 0; i < count; i++) {
@@ -46,10 +59,15 @@ final class Tables {
       double size = Rings.max(outlines[i], 0) + Rings.max(outlines[i], 1);
       double[] turned = Rings.turned(outlines[i]);
       for (int k = 0; k < i && base[i] == i; k++) {
-        if (Rings.same(outlines[i], outlines[k], 1e-12 * size)) {
+        if (fixed[i] != fixed[k]) {
+          continue;
+        }
+        if (Rings.same(outlines[i], outlines[k], 1e-12 * size)
+            && Rings.same(this.bare[i], this.bare[k], 1e-12 * size)) {
           base[i] = base[k];
           turn[i] = turn[k];
-        } else if (Rings.same(turned, outlines[k], 1e-12 * size)) {
+        } else if (Rings.same(turned, outlines[k], 1e-12 * size)
+            && Rings.same(Rings.turned(this.bare[i]), this.bare[k], 1e-12 * size)) {
           base[i] = base[k];
           turn[i] = -turn[k];
         }
@@ -107,10 +125,11 @@ final class Tables {
     PairTable table =
         built.computeIfAbsent(
             new Pair(a, b, alike),
-            pair ->
-                PairTableBuilder.build(
-                    noFit.rings(outlines[a], alike ? outlines[b] : Rings.turned(outlines[b])),
-                    levels));
+            pair -> {
+              double[][] of = fixed[a] || fixed[b] ? bare : outlines;
+              return PairTableBuilder.build(
+                  noFit.rings(of[a], alike ? of[b] : Rings.turned(of[b])), levels);
+            });
     tables[moving * count + still] = table;
     return table;
   }

@@ -6,6 +6,8 @@ import java.util.List;
  * A copy, or something fixed, as it lies on grain about its middle, and what it may do.
  *
  * @param parts convex, x0, y0, x1, y1, ... counter-clockwise; no part may overlap another body's
+ * @param bare the same without the room that copies keep from each other: what may not overlap
+ *     anything fixed
  * @param rim corners of its outline, x0, y0, ...; they keep inside the borders
  * @param borders where its corners may be
  * @param slidesAlong whether it may move along the strip
@@ -15,6 +17,7 @@ import java.util.List;
  */
 public record Body(
     List<double[]> parts,
+    List<double[]> bare,
     double[] rim,
     Borders borders,
     boolean slidesAlong,
@@ -29,7 +32,8 @@ public record Body(
 
   public Body {
     parts = List.copyOf(parts);
-    if (parts.isEmpty()) {
+    bare = List.copyOf(bare);
+    if (parts.isEmpty() || bare.isEmpty()) {
       throw new IllegalArgumentException("a body needs a part");
     }
     if (!(leastTurn <= 0 && mostTurn >= 0)) {
@@ -39,15 +43,12 @@ public record Body(
 
   /** What cannot move, and lies wherever it does: a flaw. */
   public static Body fixed(List<double[]> parts) {
-    return new Body(parts, new double[0], NOWHERE, false, false, 0, 0);
+    return new Body(parts, parts, new double[0], NOWHERE, false, false, 0, 0);
   }
 
-  boolean turns() {
-    return leastTurn < mostTurn;
-  }
-
-  boolean moves() {
-    return slidesAlong || slidesAcross || turns();
+  /** Whether it is no copy. */
+  boolean fixed() {
+    return rim.length == 0;
   }
 
   /** The farthest corner of the rim from the middle. */

@@ -24,9 +24,27 @@ final class Contacts {
   /** Each in the frame of its body. */
   double[] values = new double[256 * DOUBLES];
 
-  private double[][][] placed;
-  private double[][][] boxes;
-  private double[][] around;
+  /** The convex parts of a body in their place, with the boxes round each and round all. */
+  private static final class Cast {
+    final List<double[]> parts;
+    final double[][] placed;
+    final double[][] boxes;
+    final double[] around = {1e300, 1e300, -1e300, -1e300};
+
+    Cast(Stance s, int body, List<double[]> parts) {
+      this.parts = parts;
+      placed = new double[parts.size()][];
+      boxes = new double[parts.size()][];
+      for (int p = 0; p < placed.length; p++) {
+        placed[p] = s.placed(body, parts.get(p));
+        boxes[p] = box(placed[p]);
+        for (int k = 0; k < 2; k++) {
+          around[k] = Math.min(around[k], boxes[p][k]);
+          around[k + 2] = Math.max(around[k + 2], boxes[p][k + 2]);
+        }
+      }
+    }
+  }
 
   /**
    * Chooses anew.
@@ -36,47 +54,28 @@ final class Contacts {
    */
   double choose(Stance s, double reach) {
     count = 0;
-    place(s);
     int n = s.x.length;
+    Cast[] casts = new Cast[n];
+    for (int i = 0; i < n; i++) {
+      casts[i] = new Cast(s, i, s.bodies.get(i).parts());
+    }
     int[] order =
         IntStream.range(0, n)
             .boxed()
-            .sorted(Comparator.comparingDouble(i -> around[i][0]))
+            .sorted(Comparator.comparingDouble(i -> casts[i].around[0]))
             .mapToInt(i -> i)
             .toArray();
     double least = reach;
     for (int a = 0; a < n; a++) {
       int i = order[a];
-      for (int b = a + 1; b < n && around[order[b]][0] < around[i][2] + reach; b++) {
+      for (int b = a + 1; b < n && casts[order[b]].around[0] < casts[i].around[2] + reach; b++) {
         int k = order[b];
-        if ((s.bodies.get(i).moves() || s.bodies.get(k).moves())
-            && near(around[i], around[k], reach)) {
-          least = Math.min(least, between(s, i, k, reach));
+        if (near(casts[i].around, casts[k].around, reach)) {
+          least = Math.min(least, between(s, i, casts[i], k, casts[k], reach));
         }
       }
     }
     return least;
-  }
-
-  private void place(Stance s) {
-    int n = s.x.length;
-    placed = new double[n][][];
-    boxes = new double[n][][];
-    around = new double[n][];
-    for (int i = 0; i < n; i++) {
-      List<double[]> parts = s.bodies.get(i).parts();
-      placed[i] = new double[parts.size()][];
-      boxes[i] = new double[parts.size()][];
-      around[i] = new double[] {1e300, 1e300, -1e300, -1e300};
-      for (int p = 0; p < parts.size(); p++) {
-        placed[i][p] = s.placed(i, parts.get(p));
-        boxes[i][p] = box(placed[i][p]);
-        for (int k = 0; k < 2; k++) {
-          around[i][k] = Math.min(around[i][k], boxes[i][p][k]);
-          around[i][k + 2] = Math.max(around[i][k + 2], boxes[i][p][k + 2]);
-        }
-      }
-    }
   }
 
   private static double[] box(double[] ring) {
@@ -92,15 +91,22 @@ final class Contacts {
     return a[0] < b[2] + reach && b[0] < a[2] + reach && a[1] < b[3] + reach && b[1] < a[3] + reach;
   }
 
-  private double between(Stance s, int i, int k, double reach) {
+  private double between(Stance s, int i, Cast first, int k, Cast second, double reach) {
+    Body one = s.bodies.get(i);
+    Body other = s.bodies.get(k);
+    if (one.fixed() && other.fixed()) {
+      return reach;
+    }
+    Cast a = other.fixed() ? new Cast(s, i, one.bare()) : first;
+    Cast b = one.fixed() ? new Cast(s, k, other.bare()) : second;
     double least = reach;
-    for (int p = 0; p < placed[i].length; p++) {
-      if (!near(boxes[i][p], around[k], reach)) {
+    for (int p = 0; p < a.placed.length; p++) {
+      if (!near(a.boxes[p], b.around, reach)) {
         continue;
       }
-      for (int q = 0; q < placed[k].length; q++) {
-        if (near(boxes[i][p], boxes[k][q], reach)) {
-          least = Math.min(least, part(s, i, p, k, q, reach));
+      for (int q = 0; q < b.placed.length; q++) {
+        if (near(a.boxes[p], b.boxes[q], reach)) {
+          least = Math.min(least, part(s, i, a, p, k, b, q, reach));
         }
       }
     }
@@ -108,15 +114,15 @@ final class Contacts {
   }
 
   /** How far apart two parts are by the side that parts them most, which is kept. */
-  private double part(Stance s, int i, int p, int k, int q, double reach) {
+  private double part(Stance s, int i, Cast a, int p, int k, Cast b, int q, double reach) {
     double widest = Double.NEGATIVE_INFINITY;
     int side = 0;
     boolean second = false;
     for (int turn = 0; turn < 2; turn++) {
-      double[] a = turn == 0 ? placed[i][p] : placed[k][q];
-      double[] b = turn == 0 ? placed[k][q] : placed[i][p];
-      for (int e = 0; e < a.length; e += 2) {
-        double wide = beyond(a, e, b, widest);
+      double[] of = turn == 0 ? a.placed[p] : b.placed[q];
+      double[] to = turn == 0 ? b.placed[q] : a.placed[p];
+      for (int e = 0; e < of.length; e += 2) {
+        double wide = beyond(of, e, to, widest);
         if (wide > widest) {
           widest = wide;
           side = e;
@@ -126,9 +132,9 @@ final class Contacts {
     }
     if (widest < reach) {
       if (second) {
-        keep(s, k, q, side, i, p, reach);
+        keep(s, k, b.parts.get(q), side, i, a, p, reach);
       } else {
-        keep(s, i, p, side, k, q, reach);
+        keep(s, i, a.parts.get(p), side, k, b, q, reach);
       }
     }
     return widest;
@@ -150,9 +156,9 @@ final class Contacts {
     return least;
   }
 
-  private void keep(Stance s, int still, int p, int e, int moving, int q, double reach) {
-    double[] side = s.bodies.get(still).parts().get(p);
-    double[] corners = s.bodies.get(moving).parts().get(q);
+  private void keep(
+      Stance s, int still, double[] side, int e, int moving, Cast cast, int part, double reach) {
+    double[] corners = cast.parts.get(part);
     int f = (e + 2) % side.length;
     double dx = side[f] - side[e];
     double dy = side[f + 1] - side[e + 1];
@@ -163,7 +169,7 @@ final class Contacts {
     // The normal in place, for the distances of the corners in place.
     double wx = s.cos[still] * nx - s.sin[still] * ny;
     double wy = s.sin[still] * nx + s.cos[still] * ny;
-    double[] at = placed[moving][q];
+    double[] at = cast.placed[part];
     for (int c = 0; c < corners.length; c += 2) {
       double away = wx * (at[c] - s.x[still]) + wy * (at[c + 1] - s.y[still]) - off;
       if (away < reach) {

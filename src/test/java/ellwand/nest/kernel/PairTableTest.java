@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import ellwand.geometry.NoFitUnion;
 import ellwand.geometry.RandomOutlines;
 import java.util.List;
+import java.util.Set;
 import java.util.SplittableRandom;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -79,9 +80,12 @@ class PairTableTest {
     double[] a = RandomOutlines.star(new SplittableRandom(1), 7, 4, 0.5);
     double[] b = RandomOutlines.star(new SplittableRandom(2), 7, 4, 0.5);
     int[] made = {0};
+    List<double[]> outlines = List.of(a, b, Rings.turned(a), Rings.turned(b));
     Tables tables =
         new Tables(
-            List.of(a, b, Rings.turned(a), Rings.turned(b)),
+            outlines,
+            outlines,
+            Set.of(),
             (still, moving) -> {
               made[0]++;
               return NoFitUnion.rings(still, moving);

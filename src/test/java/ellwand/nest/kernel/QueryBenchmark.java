@@ -8,6 +8,7 @@ import ellwand.work.Stop;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
@@ -65,7 +66,7 @@ public class QueryBenchmark {
     Plan plan =
         new Plan(
             Strip.open(shapes, all),
-            new Outlines(Strip.open(shapes, all).shapes(), NoFitUnion::rings, 0));
+            new Outlines(Strip.open(shapes, all).shapes(), Set.of(), NoFitUnion::rings, 0));
     Meeting alone = new Meeting(plan, Listener.NONE, 1);
     Budget budget =
         new Budget(Effort.ofSteps(Long.MAX_VALUE - 1), System.nanoTime(), new Stop(), alone, 0);

@@ -1,6 +1,7 @@
 package ellwand.nest.kernel;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import ellwand.geometry.NoFitUnion;
@@ -172,6 +173,24 @@ class SearchTest {
     Layout layout =
         run(Strip.open(List.of(grown), List.of(forms, forms)), 1, 50).layout().orElseThrow();
     assertEquals(22, layout.length(), 1e-5);
+  }
+
+  /** A square fits exactly before an obstacle and another behind it; two keep their gap. */
+  @Test
+  void aGapDoesNotCountAtObstacles() {
+    Shape square = new Shape(-1, -1, 11, -1, 11, 11, -1, 11).bare(0, 0, 10, 0, 10, 10, 0, 10);
+    List<Form> forms = List.of(Form.free(0, 0, 0, 0, 10));
+    Strip strip =
+        new Strip(
+            List.of(square, Shapes.box(3, 10)),
+            List.of(forms, forms, forms),
+            List.of(new Obstacle(1, 10, 0)),
+            Double.POSITIVE_INFINITY);
+    Layout layout = run(strip, 1, 50).layout().orElseThrow();
+    assertEquals(13 + 10 + 2 + 10, layout.length(), 1e-5);
+    assertThrows(
+        IllegalArgumentException.class,
+        () -> new Strip(strip.shapes(), strip.copies(), List.of(new Obstacle(0, 0, 0)), 9));
   }
 
   @Test
