@@ -63,11 +63,11 @@ final class Budget {
     return (long) (speed * Math.max(0, effort.seconds() - seconds()));
   }
 
-  /** As many steps again, or half the time that is left. */
-  Effort half() {
+  /** As many steps again, or this share of the time that is left. */
+  Effort again(double share) {
     return effort.repeats()
         ? effort
-        : Effort.ofSeconds(Math.max(1e-3, (effort.seconds() - seconds()) / 2));
+        : Effort.ofSeconds(Math.max(1e-3, share * (effort.seconds() - seconds())));
   }
 
   void tell(Value best) {

@@ -21,6 +21,9 @@ final class Drafting {
   private static final double MOST_HEAT = 15;
   private static final int PATIENCE = 40;
 
+  /** Sets that may lie outside the tolerance, a colour, for an exchange of plies to be tried. */
+  private static final int NEAR = 8;
+
   /** How many more drafts than this one should be possible with the steps that are left. */
   private static final int DRAFTS = 20;
 
@@ -58,7 +61,7 @@ final class Drafting {
   List<Spread> next(int lays) {
     Draft last = drafts.get(lays);
     boolean first = last == null || last.tries() > PATIENCE;
-    Draft next = draft(exchange.exchange(first ? fresh(lays) : again(last)));
+    Draft next = draft(exchanged(first ? fresh(lays) : again(last)));
     if (first) {
       drafts.put(lays, next);
     } else {
@@ -66,6 +69,10 @@ final class Drafting {
       drafts.put(lays, (next.replaces(last) ? next : last).after(tries));
     }
     return next.plan();
+  }
+
+  private List<Spread> exchanged(List<Spread> plan) {
+    return numbers.outside(plan) <= NEAR * numbers.colours.size() ? exchange.exchange(plan) : plan;
   }
 
   private List<Spread> fresh(int lays) {

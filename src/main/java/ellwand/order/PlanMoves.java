@@ -13,12 +13,16 @@ import org.optaplanner.core.impl.heuristic.selector.move.factory.MoveIteratorFac
 /** Moves until the budget is over: small changes of one lay, and some lays planned afresh. */
 public class PlanMoves implements MoveIteratorFactory<PlanBoard, PlanMove> {
 
-  /** One move in so many plans lays afresh. */
-  private static final int AFRESH = 5;
+  /** One move in so many plans lays afresh, and one changes all a little. */
+  private static final int AFRESH = 6;
 
   private static final int STEPS_AFRESH = 10;
 
   private static final int MOST_AFRESH = 8;
+
+  private static final int STEPS_ALL = 30;
+
+  private static final double HEAT_ALL = 10;
 
   @Override
   public long getSize(ScoreDirector<PlanBoard> director) {
@@ -44,7 +48,11 @@ public class PlanMoves implements MoveIteratorFactory<PlanBoard, PlanMove> {
       @Override
       public PlanMove next() {
         board.countMove();
-        return random.nextInt(AFRESH) == 0 ? someAfresh(board, random) : oneChanged(board, random);
+        return switch (random.nextInt(AFRESH)) {
+          case 0 -> someAfresh(board, random);
+          case 1 -> allChanged(board, random);
+          default -> oneChanged(board, random);
+        };
       }
     };
   }
@@ -72,7 +80,22 @@ public class PlanMoves implements MoveIteratorFactory<PlanBoard, PlanMove> {
     List<Spread> plan =
         new Annealing(numbers, kept, Math.max(1, afresh - random.nextInt(2)), own)
             .run(STEPS_AFRESH, board.budget());
-    List<Spread> mended = new Mending(numbers, new Filling(numbers, own)).mend(plan);
+    return moved(board, plan, own);
+  }
+
+  /** Changes any lays for as long as that takes, then exchanges plies. */
+  private static PlanMove allChanged(PlanBoard board, Random random) {
+    Numbers numbers = board.numbers();
+    SplittableRandom own = new SplittableRandom(random.nextLong());
+    List<Spread> plan =
+        Annealing.of(numbers, board.spreads(), own)
+            .run(HEAT_ALL * random.nextDouble(), STEPS_ALL, board.budget());
+    return moved(board, new PlyExchange(numbers, own, board.budget()).exchange(plan), own);
+  }
+
+  private static PlanMove moved(PlanBoard board, List<Spread> plan, SplittableRandom random) {
+    Numbers numbers = board.numbers();
+    List<Spread> mended = new Mending(numbers, new Filling(numbers, random)).mend(plan);
     Map<Integer, Spread> moved = new HashMap<>();
     for (int k = 0; k < board.lays(); k++) {
       moved.put(k, k < mended.size() ? mended.get(k) : numbers.nothing());

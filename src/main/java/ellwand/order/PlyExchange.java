@@ -25,9 +25,15 @@ final class PlyExchange {
   private static final int LAYS_IN_A_CHANGE = 3;
 
   /** Changes listed at the most, unless even a single ply more or less makes more. */
-  private static final long MOST_CHANGES = 100_000;
+  private static final long MOST_CHANGES = 30_000;
 
   private static final int MOST_PLIES = 20;
+
+  /** How often all colours are gone through again while there are plies over the limit. */
+  private static final int PASSES = 3;
+
+  /** What a ply over the limit weighs against thousandths of a mm of cloth. */
+  private static final long TOO_MANY = 1L << 40;
 
   private final Numbers numbers;
   private final SplittableRandom random;
@@ -49,7 +55,7 @@ final class PlyExchange {
         new ArrayList<>(result.stream().filter(spread -> spread.garments() > 0).toList());
     Collections.shuffle(some, new Random(random.nextLong()));
     new Exchange(some.subList(0, Math.min(MOST_LAYS, some.size()))).run(numbers.sets(result));
-    return result;
+    return numbers.outside(result) <= numbers.outside(plan) ? result : plan;
   }
 
   /** Among the lays chosen. */
@@ -113,30 +119,56 @@ final class PlyExchange {
       boolean lacksAny = !Arrays.deepEquals(sets, numbers.least);
       List<Integer> colours = new ArrayList<>(IntStream.range(0, sets.length).boxed().toList());
       Collections.shuffle(colours, new Random(random.nextLong()));
-      for (int c : colours) {
+      for (int c : List.copyOf(colours)) {
         boolean lacks = !Arrays.equals(sets[c], numbers.least[c]);
+        int[] lacking = new int[sets[c].length];
+        Arrays.setAll(lacking, s -> numbers.least[c][s] - sets[c][s]);
         // Cloth can be saved once everything is cut.
-        if (lacks || !lacksAny) {
-          int[] lacking = new int[sets[c].length];
-          Arrays.setAll(lacking, s -> numbers.least[c][s] - sets[c][s]);
-          serve(c, garments(lacking), lacks ? Long.MAX_VALUE : 0);
+        if ((lacks || !lacksAny) && !serve(c, garments(lacking), lacks ? Long.MAX_VALUE : 0)) {
+          colours.remove((Integer) c);
         }
+      }
+      for (int pass = 0; pass < PASSES && tooMany() > 0; pass++) {
+        colours.forEach(c -> serve(c, 0, 0));
+      }
+      for (int k = 0; k < room.length; k++) {
+        takeOff(k);
       }
     }
 
-    /** Takes the change of least cloth that cuts what is lacking, if it takes less than so much. */
-    private void serve(int colour, long lacking, long mostCloth) {
+    /** Plies over the limit. */
+    private long tooMany() {
+      return Arrays.stream(room).mapToLong(r -> Math.max(0, -r)).sum();
+    }
+
+    private void takeOff(int lay) {
+      int[] turns = lays.get(lay).turns();
+      while (room[lay] < 0) {
+        int most = 0;
+        for (int c = 1; c < turns.length; c++) {
+          most = turns[c] > turns[most] ? c : most;
+        }
+        turns[most]--;
+        room[lay]++;
+      }
+    }
+
+    /**
+     * Takes the change that cuts what is lacking with fewest plies over the limit, then least
+     * cloth; false if none rises by less than so much.
+     */
+    private boolean serve(int colour, long lacking, long most) {
       byte[][] best = null;
-      long least = mostCloth;
+      long least = most;
       budget.use(1 + changes.size() / Budget.CHANGES);
       for (int i = 0; i < changes.size(); i++) {
         byte[] one = changes.get(i);
         long rest = lacking - sums.of(i);
         for (int j = sums.first(rest); j >= 0; j = sums.next(j)) {
-          if (sums.of(j) == rest && possible(colour, one, changes.get(j))) {
-            long taken = cloth(one) + cloth(changes.get(j));
-            if (taken < least) {
-              least = taken;
+          if (sums.of(j) == rest) {
+            long rise = rise(colour, one, changes.get(j));
+            if (rise < least) {
+              least = rise;
               best = new byte[][] {one, changes.get(j)};
             }
           }
@@ -147,24 +179,21 @@ final class PlyExchange {
         lays.get(k).turns()[colour] += more;
         room[k] -= more;
       }
+      return best != null;
     }
 
-    private boolean possible(int colour, byte[] one, byte[] other) {
+    /** By how much plies over the limit and cloth rise; the highest number if it cannot be done. */
+    private long rise(int colour, byte[] one, byte[] other) {
+      long rise = 0;
       for (int k = 0; k < one.length; k++) {
         int more = one[k] + other[k];
-        if (more > room[k] || lays.get(k).turns()[colour] + more < 0) {
-          return false;
+        if (lays.get(k).turns()[colour] + more < 0) {
+          return Long.MAX_VALUE;
         }
+        rise += more * cloth[k];
+        rise += TOO_MANY * (Math.max(0, more - room[k]) - Math.max(0, -room[k]));
       }
-      return true;
-    }
-
-    private long cloth(byte[] change) {
-      long taken = 0;
-      for (int k = 0; k < change.length; k++) {
-        taken += change[k] * cloth[k];
-      }
-      return taken;
+      return rise;
     }
   }
 

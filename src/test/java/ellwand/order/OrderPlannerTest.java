@@ -19,7 +19,7 @@ class OrderPlannerTest {
 
   @Test
   void aLargeOrderKeepsEveryLimitAndIsNearTheLowerBound() {
-    CutOrderPlan plan = Orders.plan(Orders.large(0), Orders.childrensLengths(), STEPS);
+    CutOrderPlan plan = Orders.plan(Orders.large(0), Orders.childrensLengths(), 2 * STEPS);
 
     Order order = plan.order();
     for (String colour : order.colours()) {
@@ -31,9 +31,9 @@ class OrderPlannerTest {
       assertTrue(lay.lengthMm() + 40 <= order.limits().tableMm(), lay.toString());
     }
     assertTrue(plan.cost() >= plan.atLeast().cost());
-    // Seen: 0.4 % at so few steps.
-    assertTrue(plan.cost() < 1.01 * plan.atLeast().cost(), "cost " + plan.cost());
-    assertTrue(plan.lays().size() < 2 * plan.atLeast().lays(), "lays " + plan.lays().size());
+    // Seen: 0.18 % and 17 lays at so few steps; before plies were exchanged, 0.33 % and 20.
+    assertTrue(plan.cost() < 1.0025 * plan.atLeast().cost(), "cost " + plan.cost());
+    assertTrue(plan.lays().size() <= 18, "lays " + plan.lays().size());
   }
 
   @Test
