@@ -58,6 +58,29 @@ public record Repeat(
     return halfDrop ? acrossMm : acrossMm / 2;
   }
 
+  /**
+   * How far two places are from showing the same: in a half drop in one column or in neighbouring
+   * ones, mm.
+   *
+   * @param apartAlongMm how far apart they are along the warp
+   * @param apartAcrossMm and across it
+   */
+  public double offMm(double apartAlongMm, double apartAcrossMm) {
+    if (!halfDrop) {
+      return Math.max(rest(apartAlongMm, alongMm), rest(apartAcrossMm, acrossMm));
+    }
+    double same = Math.max(rest(apartAlongMm, alongMm), rest(apartAcrossMm, 2 * acrossMm));
+    double next =
+        Math.max(
+            rest(apartAlongMm - alongMm / 2, alongMm),
+            rest(apartAcrossMm - acrossMm, 2 * acrossMm));
+    return Math.min(same, next);
+  }
+
+  private static double rest(double mm, double period) {
+    return period == 0 ? 0 : Math.abs(Math.IEEEremainder(mm, period));
+  }
+
   /** The same repeat on cloth that begins at another place of it along the warp, mm. */
   Repeat startingAlong(double mm) {
     return new Repeat(

@@ -46,7 +46,7 @@ final class Attempt {
     this.cloth = cloth;
     this.noFit = noFit;
     Phases repeat = new Phases(lay, cloth);
-    plan = Choices.first(lay, cloth, repeat);
+    plan = FirstPlan.of(lay, cloth, repeat);
     placing = new Placing(lay, cloth, repeat, noFit, effort, seed, threads, stop, progress);
     boolean choices = !Choices.neighbours(plan, plan.decision()).isEmpty();
     // Without them the solver would look for a move for ever.

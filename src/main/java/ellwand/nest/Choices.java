@@ -1,68 +1,19 @@
 package ellwand.nest;
 
-import ellwand.cloth.Direction;
-import ellwand.cloth.LaidCloth;
 import ellwand.lay.Heading;
-import ellwand.lay.Lay;
 import ellwand.lay.Wanted;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** Sets up the planning solution of a lay, and says what could be chosen otherwise. */
+/** Says what could be chosen otherwise. */
 final class Choices {
 
   private Choices() {}
-
-  /**
-   * A plan with every serving at its first station and garments heading up and down in turn.
-   *
-   * @throws NoRoomException if something wanted fits nowhere
-   */
-  static LayPlan first(Lay lay, LaidCloth cloth, Phases phases) {
-    List<Serving> servings = new ArrayList<>();
-    for (List<Wanted> wants : Stations.servings(lay)) {
-      List<Station> stations = Stations.of(wants, lay.cloth(), cloth);
-      if (stations.isEmpty()) {
-        throw NoRoomException.of(lay.cloth(), cloth, wants.get(0));
-      }
-      stations = stations.stream().filter(s -> possible(lay, phases, s)).toList();
-      if (stations.isEmpty()) {
-        throw NoRoomException.offRepeat(lay.cloth(), cloth, wants.get(0));
-      }
-      Serving serving = new Serving(servings.size(), wants, stations);
-      serving.serveAt(stations.get(0));
-      servings.add(serving);
-    }
-    return new LayPlan(servings, headings(lay), cloth, phases);
-  }
-
-  private static boolean possible(Lay lay, Phases phases, Station station) {
-    Map<Integer, Heading> up =
-        station.requests().stream()
-            .collect(Collectors.toMap(r -> r.wanted().garment(), r -> Heading.UP, (a, b) -> a));
-    return StretchTask.possible(
-        lay.cloth(), phases, new Decision(List.of(station), up, phases.first()));
-  }
-
-  private static List<GarmentHeading> headings(Lay lay) {
-    if (lay.cloth().direction() != Direction.ONE_WAY_PER_GARMENT) {
-      return List.of();
-    }
-    TreeSet<Integer> garments = new TreeSet<>();
-    lay.wanted().forEach(w -> garments.add(w.garment()));
-    List<GarmentHeading> headings = new ArrayList<>();
-    for (int garment : garments) {
-      headings.add(
-          new GarmentHeading(garment, Heading.values()[headings.size() % Heading.values().length]));
-    }
-    return headings;
-  }
 
   /**
    * Decisions one change away: all copies of a piece served otherwise, or a garment turned round.

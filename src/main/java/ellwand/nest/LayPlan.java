@@ -33,11 +33,16 @@ public class LayPlan {
   /** For the solver. */
   public LayPlan() {}
 
-  LayPlan(List<Serving> servings, List<GarmentHeading> headings, LaidCloth cloth, Phases phases) {
+  LayPlan(
+      List<Serving> servings,
+      List<GarmentHeading> headings,
+      LaidCloth cloth,
+      Phases phases,
+      Map<Free, Double> firstPhases) {
     this.servings = servings;
     this.headings = headings;
     this.phases = phases.candidates();
-    this.firstPhases = phases.first();
+    this.firstPhases = firstPhases;
     this.lengths =
         IntStream.range(0, cloth.stretches().size()).mapToObj(StretchLength::new).toList();
   }
@@ -59,7 +64,7 @@ public class LayPlan {
     return phases;
   }
 
-  /** What the planning variables say now, with the likeliest places in the repeat. */
+  /** What the planning variables say now, with the first places in the repeat. */
   SimpleLongScore score() {
     return score;
   }

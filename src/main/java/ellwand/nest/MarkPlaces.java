@@ -1,19 +1,20 @@
 package ellwand.nest;
 
 import ellwand.cloth.Repeat;
-import ellwand.cutting.CutPiece;
 import ellwand.geometry.Point;
 import ellwand.lay.Lay;
 import ellwand.lay.Wanted;
 import ellwand.nest.Free.Axis;
+import ellwand.nest.Ties.Body;
+import ellwand.nest.Ties.Tie;
 import ellwand.pattern.Asks;
-import ellwand.pattern.Bars;
 import ellwand.pattern.InputException;
-import ellwand.pattern.Match;
 import java.util.ArrayDeque;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Queue;
@@ -27,164 +28,195 @@ final class MarkPlaces {
   /** Marks may miss each other by so much where pieces match at several, mm. */
   private static final double SAME_MM = 0.005;
 
-  private final Repeat repeat;
   private final Axis axis;
-  private final double period;
-  private final Map<String, CutPiece> pieces = new LinkedHashMap<>();
-  private final Map<String, Place> places = new HashMap<>();
+  private final Repeat repeat;
+  private final Ties ties;
+  private final Map<Body, Place> places = new LinkedHashMap<>();
+  private final Map<Integer, List<Double>> only = new HashMap<>();
   private int groups;
 
   /**
    * A mark and its distance from the middle of a bar in the piece's own direction.
    *
    * @param phaseMm the distance, or what is added to that of the group
+   * @param sign 1, or -1 if what is chosen for the group counts the other way here
    * @param group whose distance is chosen; empty if the distance is stated
    */
-  record Place(Point mark, double phaseMm, Optional<Integer> group) {}
+  record Place(Point mark, double phaseMm, int sign, Optional<Integer> group) {}
+
+  /** A piece that a choice is made for. */
+  record Member(Wanted wanted, boolean turnedOver, Place place) {}
+
+  /** Both ways, along first. */
+  static Map<Axis, MarkPlaces> of(Lay lay, Repeat repeat, String size) {
+    MarkPlaces along = new MarkPlaces(lay, repeat, size, Axis.ALONG, Optional.empty());
+    return Map.of(
+        Axis.ALONG,
+        along,
+        Axis.ACROSS,
+        new MarkPlaces(lay, repeat, size, Axis.ACROSS, Optional.of(along)));
+  }
 
   /**
+   * @param along for places across: what is settled along the cloth
    * @throws InputException if pieces cannot match at all their marks
    */
-  MarkPlaces(Lay lay, Repeat repeat, String size, Axis axis) {
-    this.repeat = repeat;
+  private MarkPlaces(Lay lay, Repeat repeat, String size, Axis axis, Optional<MarkPlaces> along) {
     this.axis = axis;
-    period = axis == Axis.ALONG ? repeat.alongMm() : repeat.acrossMm();
-    for (Wanted w : lay.wanted()) {
-      if (w.size().equals(size)) {
-        pieces.put(w.cut().name(), w.cut());
-      }
-    }
-    if (period > 0) {
-      pieces.values().forEach(this::place);
-      lay.matches().stream().filter(this::counts).forEach(this::requireMirrored);
-      Queue<String> reached = new ArrayDeque<>(places.keySet());
-      spread(lay, reached);
-      for (Match match : lay.matches()) {
-        if (counts(match) && !places.containsKey(match.piece())) {
-          Point mark = pieces.get(match.piece()).marks().get(match.mark());
-          places.put(match.piece(), new Place(mark, 0, Optional.of(groups++)));
-          reached.add(match.piece());
-          spread(lay, reached);
+    this.repeat = repeat;
+    ties = new Ties(lay, repeat, size, axis);
+    if (periodMm() > 0) {
+      ties.pieces().forEach(this::place);
+      spread(new ArrayDeque<>(places.keySet()));
+      for (Tie tie : ties.all()) {
+        if (!places.containsKey(tie.one().body())) {
+          places.put(tie.one().body(), new Place(Ties.ORIGIN, 0, 1, Optional.of(groups++)));
+          spread(new ArrayDeque<>(List.of(tie.one().body())));
         }
       }
-      lay.matches().stream().filter(this::counts).forEach(this::agree);
+      for (int i = 0; i < ties.all().size(); i++) {
+        Tie tie = ties.all().get(i);
+        boolean dropped = along.isPresent() && along.get().dropped(i);
+        agree(tie, offMm(tie) - (dropped ? repeat.acrossMm() : 0));
+      }
     }
   }
 
-  private void place(CutPiece piece) {
-    Optional<Asks.Place> place = piece.piece().asks().place().filter(p -> !p.onBorder());
+  private void place(Wanted wanted) {
+    Optional<Asks.Place> place = wanted.cut().piece().asks().place().filter(p -> !p.onBorder());
     if (place.isEmpty()) {
       return;
     }
     Optional<Double> phase = axis == Axis.ALONG ? place.get().alongMm() : place.get().acrossMm();
     if (phase.isPresent() || repeat.halfDrop()) {
-      Point mark = piece.marks().get(place.get().mark());
-      places.put(piece.name(), new Place(mark, phase.orElse(0.0), Optional.empty()));
+      Point mark = wanted.cut().marks().get(place.get().mark());
+      for (boolean turnedOver : new boolean[] {false, true}) {
+        places.put(
+            ties.body(wanted, turnedOver), new Place(mark, phase.orElse(0.0), 1, Optional.empty()));
+      }
     }
   }
 
-  /**
-   * The left half of a garment mirrors the right one, so bars along the cloth meet at both its
-   * seams only where the repeat mirrors too; a piece cut on the fold then has its fold on a bar.
-   */
-  private void requireMirrored(Match match) {
-    if (axis == Axis.ALONG) {
-      return;
-    }
-    if (!repeat.evenAcross()) {
-      throw new InputException(
-          match.problem(
-              match.mark()
-                  + " cannot match "
-                  + match.otherPiece()
-                  + "."
-                  + match.otherMark()
-                  + " on bars along the cloth: the repeat has no mirror line, so that one side of"
-                  + " the garment would not match",
-              "Ask for bars: across, or say that the repeat is even"));
-    }
-    List.of(match.piece(), match.otherPiece()).forEach(this::centre);
-  }
-
-  private void centre(String name) {
-    pieces
-        .get(name)
-        .fold()
-        .ifPresent(f -> places.putIfAbsent(name, new Place(f.from(), 0, Optional.empty())));
-  }
-
-  private boolean counts(Match match) {
-    Bars bars = axis == Axis.ALONG ? Bars.ACROSS : Bars.ALONG;
-    return (match.bars() == bars || match.bars() == Bars.BOTH || repeat.halfDrop())
-        && pieces.containsKey(match.piece())
-        && pieces.containsKey(match.otherPiece());
-  }
-
-  private void spread(Lay lay, Queue<String> reached) {
+  private void spread(Queue<Body> reached) {
     while (!reached.isEmpty()) {
-      String name = reached.remove();
-      for (Match m : lay.matches()) {
-        if (counts(m) && m.piece().equals(name)) {
-          follow(name, m.mark(), m.otherPiece(), m.otherMark(), reached);
+      Body body = reached.remove();
+      for (Tie tie : ties.all()) {
+        if (tie.one().body().equals(body)) {
+          follow(tie.back(), reached);
         }
-        if (counts(m) && m.otherPiece().equals(name)) {
-          follow(name, m.otherMark(), m.piece(), m.mark(), reached);
+        if (tie.other().body().equals(body)) {
+          follow(tie, reached);
         }
       }
     }
   }
 
-  private void follow(
-      String from, String fromMark, String to, String toMark, Queue<String> reached) {
-    if (!places.containsKey(to)) {
-      Point mark = pieces.get(to).marks().get(toMark);
-      places.put(to, new Place(mark, phaseMm(from, fromMark), places.get(from).group()));
-      reached.add(to);
+  /** Places the one from the other. */
+  private void follow(Tie tie, Queue<Body> reached) {
+    Body body = tie.one().body();
+    if (!places.containsKey(body)) {
+      Place from = places.get(tie.other().body());
+      double phase = tie.turn() * originMm(tie.other().body()) + tie.apartMm();
+      places.put(body, new Place(Ties.ORIGIN, phase, tie.turn() * from.sign(), from.group()));
+      reached.add(body);
     }
   }
 
-  private double phaseMm(String piece, String mark) {
-    Place place = places.get(piece);
-    return place.phaseMm() + along(pieces.get(piece).marks().get(mark)) - along(place.mark());
+  /** Where the origin of a piece lies, without what is chosen, mm. */
+  private double originMm(Body body) {
+    Place place = places.get(body);
+    return place.phaseMm() - ties.mm(place.mark());
   }
 
-  private double along(Point p) {
-    return axis == Axis.ALONG ? p.x() : p.y();
+  /** How far a tie is off, without what is chosen, mm. */
+  private double offMm(Tie tie) {
+    return originMm(tie.one().body()) - tie.turn() * originMm(tie.other().body()) - tie.apartMm();
   }
 
-  private void agree(Match m) {
-    boolean together = places.get(m.piece()).group().equals(places.get(m.otherPiece()).group());
-    double off =
-        Math.abs(
-            Math.IEEEremainder(
-                phaseMm(m.piece(), m.mark()) - phaseMm(m.otherPiece(), m.otherMark()), period));
-    if (!together || off > SAME_MM) {
+  /** Whether a tie is met in the next column of a half drop, half a repeat further along. */
+  private boolean dropped(int tie) {
+    return repeat.halfDrop()
+        && Math.abs(Math.IEEEremainder(offMm(ties.all().get(tie)), repeat.alongMm()))
+            > repeat.alongMm() / 4;
+  }
+
+  /** After so much marks lie alike; along a half drop in this column or in the next. */
+  private double sameAfterMm() {
+    return repeat.halfDrop() ? axis == Axis.ALONG ? periodMm() / 2 : 2 * periodMm() : periodMm();
+  }
+
+  private void agree(Tie tie, double offMm) {
+    Place one = places.get(tie.one().body());
+    int times = one.sign() - tie.turn() * places.get(tie.other().body()).sign();
+    double missed = Math.abs(Math.IEEEremainder(offMm, sameAfterMm()));
+    if (one.group().isPresent() && times != 0) {
+      // What is chosen counts twice here, so that two places serve.
+      int group = one.group().get();
+      double first = -offMm / times;
+      List<Double> serving =
+          only.getOrDefault(group, List.of(first, first + sameAfterMm() / 2)).stream()
+              .filter(mm -> same(times * mm + offMm))
+              .toList();
+      only.put(group, serving);
+      missed = serving.isEmpty() ? missed : 0;
+    }
+    if (missed > SAME_MM) {
       throw new InputException(
-          m.problem(
-              String.format(
-                  java.util.Locale.ROOT,
-                  "%s cannot match %s.%s as well as all else that is asked: it would be %.1f mm off",
-                  m.mark(),
-                  m.otherPiece(),
-                  m.otherMark(),
-                  off),
-              "Take out one of the matches or places of these pieces"));
+          tie.match()
+              .problem(
+                  String.format(
+                      Locale.ROOT,
+                      "%s cannot match %s.%s as well as all else that is asked: it would be"
+                          + " %.1f mm off",
+                      tie.match().mark(),
+                      tie.match().otherPiece(),
+                      tie.match().otherMark(),
+                      missed),
+                  "Take out one of the matches or places of these pieces"));
     }
   }
 
-  Optional<Place> of(String piece) {
-    return Optional.ofNullable(places.get(piece));
+  private boolean same(double mm) {
+    return Math.abs(Math.IEEEremainder(mm, sameAfterMm())) <= SAME_MM;
+  }
+
+  /**
+   * What a piece wants.
+   *
+   * @param turnedOver for a copy that is turned over
+   */
+  Optional<Place> of(Wanted wanted, boolean turnedOver) {
+    return Optional.ofNullable(places.get(ties.body(wanted, turnedOver)));
+  }
+
+  /** Whether a piece is to match any. */
+  boolean matched(String piece) {
+    return ties.all().stream()
+        .anyMatch(t -> t.match().piece().equals(piece) || t.match().otherPiece().equals(piece));
   }
 
   int groups() {
     return groups;
   }
 
-  double periodMm() {
-    return period;
+  /** What hangs together. */
+  List<Member> members(int group) {
+    List<Member> members = new ArrayList<>();
+    places.forEach(
+        (body, place) -> {
+          if (place.group().filter(g -> g == group).isPresent()) {
+            members.add(new Member(ties.wanted(body.piece()), body.turnedOver(), place));
+          }
+        });
+    return members;
   }
 
-  Map<String, CutPiece> pieces() {
-    return pieces;
+  /** The only distances that serve a group, mm; empty if any does. */
+  List<Double> only(int group) {
+    return only.getOrDefault(group, List.of());
+  }
+
+  double periodMm() {
+    return axis == Axis.ALONG ? repeat.alongMm() : repeat.acrossMm();
   }
 }

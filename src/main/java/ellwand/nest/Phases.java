@@ -7,6 +7,7 @@ import ellwand.cloth.Ply;
 import ellwand.cloth.Repeat;
 import ellwand.cloth.Zone;
 import ellwand.cutting.CutPiece;
+import ellwand.cutting.CutPiece.Stroke;
 import ellwand.geometry.Box;
 import ellwand.geometry.Motion;
 import ellwand.geometry.Point;
@@ -15,7 +16,7 @@ import ellwand.lay.Heading;
 import ellwand.lay.Lay;
 import ellwand.lay.Wanted;
 import ellwand.nest.Free.Axis;
-import ellwand.nest.MarkPlaces.Place;
+import ellwand.nest.MarkPlaces.Member;
 import ellwand.nest.kernel.Lattice;
 import ellwand.pattern.Asks;
 import java.util.ArrayList;
@@ -53,7 +54,7 @@ final class Phases {
     }
     for (Wanted w : lay.wanted()) {
       Map<Axis, MarkPlaces> places =
-          bySize.computeIfAbsent(w.size(), size -> places(lay, repeat.get(), size));
+          bySize.computeIfAbsent(w.size(), size -> MarkPlaces.of(lay, repeat.get(), size));
       for (Axis axis : Axis.values()) {
         for (int group = 0; group < places.get(axis).groups(); group++) {
           Free free = new Free(w.garment(), w.size(), axis, group);
@@ -61,14 +62,6 @@ final class Phases {
         }
       }
     }
-  }
-
-  private static Map<Axis, MarkPlaces> places(Lay lay, Repeat repeat, String size) {
-    Map<Axis, MarkPlaces> places = new HashMap<>();
-    for (Axis axis : Axis.values()) {
-      places.put(axis, new MarkPlaces(lay, repeat, size, axis));
-    }
-    return places;
   }
 
   /** What may be chosen, each with the values worth a trial, the likeliest first. */
@@ -85,39 +78,58 @@ final class Phases {
 
   /** Pieces on a fold where it is, the others flush with the cut end or the edge, or between. */
   private List<Double> candidates(MarkPlaces places, Free free) {
-    List<CutPiece> group =
-        places.pieces().values().stream()
-            .filter(
-                p ->
-                    places
-                        .of(p.name())
-                        .flatMap(Place::group)
-                        .filter(g -> g == free.group())
-                        .isPresent())
-            .sorted(Comparator.comparingDouble(p -> -p.cutting().area()))
+    if (!places.only(free.group()).isEmpty()) {
+      return places.only(free.group());
+    }
+    List<Member> group =
+        places.members(free.group()).stream()
+            .sorted(Comparator.comparingDouble(m -> -m.wanted().cut().cutting().area()))
             .toList();
     List<Double> values = new ArrayList<>();
-    for (CutPiece piece : group) {
-      Place place = places.of(piece.name()).orElseThrow();
-      if (free.axis() == Axis.ACROSS && piece.fold().isPresent()) {
-        double fold = piece.fold().get().from().y();
-        for (double foldPhase : foldPhases()) {
-          values.add(place.mark().y() - fold + foldPhase - place.phaseMm());
-        }
+    for (Member member : group) {
+      Optional<Stroke> fold = member.wanted().cut().fold();
+      if (free.axis() == Axis.ACROSS && fold.isPresent()) {
+        double y = member.place().mark().y() - fold.get().from().y();
+        foldPhases().forEach(phase -> values.add(chosen(member, y + phase)));
       }
     }
-    for (CutPiece piece : group) {
-      Place place = places.of(piece.name()).orElseThrow();
-      Box box = piece.cutting().box();
-      values.add(
-          free.axis() == Axis.ALONG
-              ? place.mark().x() - box.minX() - start(Axis.ALONG) - place.phaseMm()
-              : place.mark().y() - box.minY() - start(Axis.ACROSS) - place.phaseMm());
+    for (Member member : group) {
+      flush(member, free.axis(), places.periodMm())
+          .forEach(phase -> values.add(chosen(member, phase)));
     }
     for (int part = 1; part < PARTS; part++) {
       values.add(values.get(0) + places.periodMm() * part / PARTS);
     }
     return values;
+  }
+
+  /** What has to be chosen for a mark to lie so far from the middle of a bar, mm. */
+  private static double chosen(Member member, double phase) {
+    return (phase - member.place().phaseMm()) * member.place().sign();
+  }
+
+  /** Where a mark lies when its piece lies flush, from the middle of a bar, mm. */
+  private List<Double> flush(Member member, Axis axis, double period) {
+    CutPiece cut = member.wanted().cut();
+    Point mark = member.place().mark();
+    Box box = (cut.fold().isPresent() ? cut.opened() : cut).cutting().box();
+    if (axis == Axis.ALONG) {
+      return List.of(mark.x() - box.minX() - start(axis));
+    }
+    int sign = member.turnedOver() ? -1 : 1;
+    double above = member.turnedOver() ? box.maxY() - mark.y() : mark.y() - box.minY();
+    List<Double> phases = new ArrayList<>();
+    phases.add(sign * (above - start(axis)));
+    for (Band band : laid.bands()) {
+      double spare = band.widthMm() - box.width();
+      // Elsewhere it has all places of the repeat.
+      if (spare >= 0 && spare < period) {
+        double low = seen(band).open(band.lowY());
+        phases.add(sign * (low + above - start(axis)));
+        phases.add(sign * (low + spare + above - start(axis)));
+      }
+    }
+    return phases;
   }
 
   /** Where folds of the cloth lie from the middle of a bar; there, if it is not folded. */
@@ -166,7 +178,7 @@ final class Phases {
     }
     Optional<Lattice> x = lattice(Axis.ALONG, request, pose, fromX, chosen);
     Optional<Lattice> y = lattice(Axis.ACROSS, request, pose, fromX, chosen);
-    if ((x.isPresent() || y.isPresent()) && matched(request) && !alongWarp(pose)) {
+    if (matched(request) && !alongWarp(pose)) {
       return List.of();
     }
     List<Way> ways = new ArrayList<>();
@@ -188,7 +200,7 @@ final class Phases {
   private boolean matched(Request request) {
     String piece = request.wanted().cut().name();
     return bySize.get(request.wanted().size()).values().stream()
-        .anyMatch(places -> places.of(piece).flatMap(Place::group).isPresent());
+        .anyMatch(places -> places.matched(piece));
   }
 
   private static boolean alongWarp(Pose pose) {
@@ -200,15 +212,19 @@ final class Phases {
     Wanted wanted = request.wanted();
     MarkPlaces places = bySize.get(wanted.size()).get(axis);
     return places
-        .of(wanted.cut().name())
+        .of(wanted, pose.motion().flipped() != seen(pose.band()).mirrored())
         .map(
             place -> {
               double phase =
                   place.phaseMm()
-                      + place
-                          .group()
-                          .map(g -> chosen.get(new Free(wanted.garment(), wanted.size(), axis, g)))
-                          .orElse(0.0);
+                      + place.sign()
+                          * place
+                              .group()
+                              .map(
+                                  g ->
+                                      chosen.get(
+                                          new Free(wanted.garment(), wanted.size(), axis, g)))
+                              .orElse(0.0);
               Point mark = pose.motion().apply(place.mark());
               return new Lattice(
                   places.periodMm(),

@@ -45,7 +45,7 @@ public final class WidthEnough {
 
   private static boolean hasRoom(Lay lay, LaidCloth way) {
     try {
-      Choices.first(lay, way, new Phases(lay, way));
+      FirstPlan.of(lay, way, new Phases(lay, way));
       return true;
     } catch (NoRoomException e) {
       return false;

@@ -11,11 +11,11 @@ import ellwand.geometry.Point;
 import ellwand.lay.Form;
 import ellwand.lay.Heading;
 import ellwand.pattern.Asks;
-import ellwand.pattern.Bars;
 import ellwand.pattern.Match;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * Pieces lie where in the cloth's repeat they ask to. Measured at places on the sewing line
@@ -37,6 +37,7 @@ final class InRepeat {
   private final Cloth cloth;
   private final Repeat repeat;
   private final LaidCloth laid;
+  private final MatchedMarks matched;
   private final List<Finding> findings = new ArrayList<>();
 
   private InRepeat(Rule rule, Inspection of, Repeat repeat) {
@@ -46,6 +47,7 @@ final class InRepeat {
     laid =
         LaidCloth.like(cloth, of.marker().fold(), of.marker().zones())
             .orElseGet(() -> LaidCloth.of(cloth, Fold.OPEN));
+    matched = new MatchedMarks(of.marker().lay(), repeat, laid);
   }
 
   /**
@@ -70,23 +72,21 @@ final class InRepeat {
   private Optional<Phase> phase(Placed p, String mark) {
     Optional<Band> band = laid.band(p.copy().zone());
     Optional<Point> at = p.cut().map(cut -> cut.marks().get(mark));
-    return band.isEmpty() || at.isEmpty()
-        ? Optional.empty()
-        : Optional.of(phase(p, band.get(), at.get()));
-  }
-
-  private Phase phase(Placed p, Band band, Point at) {
+    if (band.isEmpty() || at.isEmpty()) {
+      return Optional.empty();
+    }
     Motion motion = p.copy().motion();
     // The ply that lies right side up, where there is one.
-    Ply ply = band.layers().get(band.layers().size() - 1);
-    Point laidAt = motion.apply(at);
+    Ply ply = band.get().layers().get(band.get().layers().size() - 1);
+    Point laidAt = motion.apply(at.get());
     double y = ply.open(laidAt.y());
-    double left = ply.open(motion.apply(at.plus(new Point(0, 1))).y()) - y;
+    double left = ply.open(motion.apply(at.get().plus(new Point(0, 1))).y()) - y;
     double up = Heading.ofTurn(motion.turnDegrees(), motion.flipped()) == Heading.UP ? 1 : -1;
     double fromEdge = y + cloth.selvedgeMm();
-    return new Phase(
-        up * (laidAt.x() - repeat.startAlongMm()),
-        (left < -1e-6 ? -1 : 1) * (fromEdge - repeat.startAcrossMm()));
+    return Optional.of(
+        new Phase(
+            up * (laidAt.x() - repeat.startAlongMm()),
+            (left < -1e-6 ? -1 : 1) * (fromEdge - repeat.startAcrossMm())));
   }
 
   private void place(Placed p) {
@@ -103,7 +103,7 @@ final class InRepeat {
       boolean along = asked.alongMm().isPresent() || repeat.halfDrop();
       boolean across = asked.acrossMm().isPresent() || repeat.halfDrop();
       off =
-          off(
+          repeat.offMm(
               along ? phase.get().along() - asked.alongMm().orElse(0.0) : 0,
               across ? phase.get().across() - asked.acrossMm().orElse(0.0) : 0);
     }
@@ -136,59 +136,17 @@ final class InRepeat {
         .orElse(0);
   }
 
-  /** How far two places are from being alike in the repeat, mm. */
-  private double off(double along, double across) {
-    double straight = Math.max(rest(along, repeat.alongMm()), rest(across, repeat.acrossMm()));
-    if (!repeat.halfDrop()) {
-      return straight;
-    }
-    double column = 2 * repeat.acrossMm();
-    double even = Math.max(rest(along, repeat.alongMm()), rest(across, column));
-    double odd =
-        Math.max(
-            rest(along - repeat.alongMm() / 2, repeat.alongMm()),
-            rest(across - repeat.acrossMm(), column));
-    return Math.min(even, odd);
-  }
-
-  private static double rest(double mm, double period) {
-    return period == 0 ? 0 : Math.abs(Math.IEEEremainder(mm, period));
-  }
-
   private void match(Match match, List<Placed> placed) {
-    boolean along = match.bars() != Bars.ALONG || repeat.halfDrop();
-    boolean across = match.bars() != Bars.ACROSS || repeat.halfDrop();
     for (Placed one : named(match.piece(), placed)) {
       for (Placed other : named(match.otherPiece(), placed)) {
-        Optional<Phase> a = phase(one, match.mark());
-        Optional<Phase> b = phase(other, match.otherMark());
-        if (sameGarment(one, other) && a.isPresent() && b.isPresent()) {
-          double off =
-              off(
-                  along ? a.get().along() - b.get().along() : 0,
-                  across ? a.get().across() - b.get().across() : 0);
-          if (across) {
-            off = Math.max(off, Math.max(offCentre(one), offCentre(other)));
-          }
-          if (!(off <= Rule.ROUNDING_MM)) {
-            findings.add(mismatch(match, one, other, off));
+        if (sameGarment(one, other)) {
+          OptionalDouble off = matched.offMm(match, one, other);
+          if (!(off.orElse(0) <= Rule.ROUNDING_MM)) {
+            findings.add(mismatch(match, one, other, off.getAsDouble()));
           }
         }
       }
     }
-  }
-
-  /**
-   * How far the middle of an opened half lies from where the repeat mirrors, mm: so much its other
-   * side is off.
-   */
-  private double offCentre(Placed p) {
-    Optional<Band> band = laid.band(p.copy().zone());
-    if (p.copy().form() != Form.OPENED || band.isEmpty() || p.cut().isEmpty()) {
-      return 0;
-    }
-    Point middle = p.cut().get().cutting().box().centre();
-    return rest(phase(p, band.get(), middle).across(), repeat.mirrorStepAcrossMm());
   }
 
   private static List<Placed> named(String piece, List<Placed> placed) {

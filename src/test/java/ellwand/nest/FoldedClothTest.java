@@ -286,7 +286,7 @@ class FoldedClothTest {
   void aChoiceThatLeavesTheFoldEmptyIsMended() {
     Lay lay = betterOpen(Fold.LENGTHWISE);
     LaidCloth laid = LaidCloth.of(lay.cloth(), Fold.LENGTHWISE);
-    LayPlan plan = Choices.first(lay, laid, new Phases(lay, laid));
+    LayPlan plan = FirstPlan.of(lay, laid, new Phases(lay, laid));
     Decision opened = plan.decision();
     for (int i = 0; i < plan.servings().size(); i++) {
       List<Station> stations = plan.servings().get(i).stations();

@@ -33,7 +33,7 @@ class LayConstraintsTest {
             wanted(rectangle("back", How.FOLD, 300, 400), 1),
             wanted(rectangle("skirt", How.WHOLE, 250, 600), 1));
     LaidCloth folded = LaidCloth.of(CLOTH, Fold.LENGTHWISE);
-    return Choices.first(lay, folded, new Phases(lay, folded));
+    return FirstPlan.of(lay, folded, new Phases(lay, folded));
   }
 
   private static long score(LayPlan plan) {

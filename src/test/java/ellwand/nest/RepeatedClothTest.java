@@ -16,7 +16,9 @@ import ellwand.lay.Marker;
 import ellwand.lay.Wanted;
 import ellwand.pattern.Asks;
 import ellwand.pattern.Bars;
+import ellwand.pattern.Grain;
 import ellwand.pattern.InputException;
+import ellwand.pattern.Mark;
 import ellwand.pattern.Match;
 import ellwand.rule.Asking;
 import ellwand.rule.Check;
@@ -76,13 +78,10 @@ class RepeatedClothTest {
     for (int i = 0; i < count; i++) {
       pieces.add(piece(random, "piece " + i));
       if (i > 1 && random.nextBoolean()) {
-        // Bars along the cloth may ask for what cannot be had at both sides of a garment.
-        Bars bars =
-            evenAcross && pieces.stream().noneMatch(p -> p.fold().isPresent())
-                ? Bars.values()[random.nextInt(3)]
-                : Bars.ACROSS;
         // The fold of a half piece wants a bar of its own, on a half drop both ways.
-        if (!halfDrop || evenAcross && pieces.stream().noneMatch(p -> p.fold().isPresent())) {
+        boolean halves = pieces.stream().anyMatch(p -> p.fold().isPresent());
+        if (!(halves && halfDrop)) {
+          Bars bars = halves ? Bars.ACROSS : Bars.values()[random.nextInt(3)];
           matches.add(new Match("piece " + i, "at", "piece " + (i - 1), "at", bars));
         }
       }
@@ -154,27 +153,64 @@ class RepeatedClothTest {
     assertTrue(across == 0 || Math.abs(Math.IEEEremainder(across - bar, 70)) < 1e-6, "" + across);
   }
 
+  /** Fronts and backs in pairs, the sides straight; a half as well, opened. */
   @Test
-  void barsAlongMatchOnlyWhereTheRepeatMirrors() {
-    List<CutPiece> pieces =
-        List.of(
-            Asking.marked(Trial.sloped("front", "pair", 200, 100), 50, Optional.empty()),
-            Asking.marked(Trial.sloped("back", "pair", 220, 100), 80, Optional.empty()));
-    List<Wanted> wanted = new ArrayList<>();
-    pieces.forEach(p -> wanted.addAll(Trial.wanted(p, "110", 1)));
-    Match match = new Match("front", "at", "back", "at", Bars.ALONG);
-    Repeat uneven = new Repeat(0, 40, false, true, false, 0, 0, Optional.empty());
-    Cloth cloth = Trial.cloth(1000, 0, Direction.ONE_WAY, Fold.OPEN);
-    assertEquals(List.of(), Check.of(laid(new Lay("vest", even(cloth), wanted, List.of(match)))));
-    InputException refused =
-        assertThrows(
-            InputException.class,
-            () -> laid(new Lay("vest", cloth.repeating(uneven), wanted, List.of(match))));
-    assertTrue(refused.getMessage().contains("no mirror line"), refused.getMessage());
+  void bothSidesOfAGarmentMatchOnUnevenStripes() {
+    for (String backs : List.of("pair", "1 on fold")) {
+      Marker marker =
+          laid(lay(uneven(), sided("front", "pair", 200, 0), sided("back", backs, 240, 0)));
+      assertEquals(List.of(), Check.of(marker));
+    }
   }
 
-  private static Cloth even(Cloth cloth) {
-    return cloth.repeating(Repeat.even(0, 40, 0, 0));
+  @Test
+  void aLeaningSeamMatchesOnlyWhereTheRepeatMirrors() {
+    CutPiece front = sided("front", "pair", 200, 60);
+    CutPiece back = sided("back", "pair", 240, 60);
+    assertEquals(List.of(), Check.of(laid(lay(Repeat.even(0, 40, 0, 0), front, back))));
+    InputException refused =
+        assertThrows(InputException.class, () -> laid(lay(uneven(), front, back)));
+    assertEquals(
+        "piece front: side cannot match back.side on bars along the cloth: the seam leans across"
+            + " them, so that they would meet in a mirror, and this repeat has no mirror line."
+            + " Ask for bars: across, take cloth with an even repeat, or leave the match out.",
+        refused.getMessage());
+  }
+
+  /** Matched halves keep their middle on a bar or half way between two, whichever is shorter. */
+  @Test
+  void anOpenedHalfMatchesFromEitherMirrorLine() {
+    // The cloth has room for the back's middle on one line only, 20 from its edge on.
+    Cloth cloth = Trial.cloth(400, 0, Direction.ONE_WAY, Fold.OPEN);
+    for (double start : new double[] {10, 30}) {
+      Lay lay =
+          lay(
+              cloth.repeating(Repeat.even(0, 40, 0, start)),
+              sided("front", "pair", 120, 0),
+              sided("back", "1 on fold", 195, 0));
+      assertEquals(List.of(), Check.of(laid(lay)));
+    }
+  }
+
+  private static Repeat uneven() {
+    return new Repeat(0, 40, false, true, false, 0, 0, Optional.empty());
+  }
+
+  private static CutPiece sided(String name, String cut, double width, double lean) {
+    CutPiece piece =
+        Trial.piece(
+            name, Grain.ALONG, cut, Trial.points(0, 0, 200, 0, 200, width, 0, width + lean));
+    return Asking.marked(piece, List.of(new Mark("side", "e2", 70)), Optional.empty());
+  }
+
+  private static Lay lay(Repeat repeat, CutPiece... pieces) {
+    return lay(Trial.cloth(1000, 0, Direction.ONE_WAY, Fold.OPEN).repeating(repeat), pieces);
+  }
+
+  private static Lay lay(Cloth cloth, CutPiece... pieces) {
+    Lay lay = Trial.lay(cloth, pieces);
+    Match match = new Match("front", "side", "back", "side", Bars.ALONG);
+    return new Lay(lay.style(), cloth, lay.wanted(), List.of(match));
   }
 
   private static Marker laid(Lay lay) {

@@ -1,12 +1,12 @@
 package ellwand.rule;
 
 import ellwand.cutting.CutPiece;
-import ellwand.geometry.Point;
 import ellwand.pattern.Asks;
 import ellwand.pattern.Mark;
 import ellwand.pattern.Piece;
-import java.util.Map;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** Trial pieces that ask for their place in a repeat. Lengths in mm. */
 public final class Asking {
@@ -15,10 +15,13 @@ public final class Asking {
 
   /** The piece with a mark called "at" somewhere on its first edge, which may want a place. */
   public static CutPiece marked(CutPiece cut, double onFirstEdge, Optional<Asks.Place> place) {
-    Piece bare = cut.piece();
-    Mark mark = new Mark("at", bare.edges().get(0).name(), onFirstEdge);
-    Piece piece = bare.asking(new Asks(Optional.empty(), place, java.util.List.of(mark)));
-    Point at = mark.on(piece);
+    return marked(
+        cut, List.of(new Mark("at", cut.piece().edges().get(0).name(), onFirstEdge)), place);
+  }
+
+  /** The piece with these marks, the first of which may want a place. */
+  public static CutPiece marked(CutPiece cut, List<Mark> marks, Optional<Asks.Place> place) {
+    Piece piece = cut.piece().asking(new Asks(Optional.empty(), place, marks));
     return new CutPiece(
         piece,
         cut.cutting(),
@@ -26,7 +29,7 @@ public final class Asking {
         cut.notches(),
         cut.innerLines(),
         cut.fold(),
-        Map.of("at", at));
+        marks.stream().collect(Collectors.toMap(Mark::words, m -> m.on(piece))));
   }
 
   /** Wants its mark so far from the middle of a bar; NaN for anywhere. */

@@ -1,0 +1,186 @@
+package ellwand.rule;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import ellwand.cloth.Cloth;
+import ellwand.cloth.Direction;
+import ellwand.cloth.Fold;
+import ellwand.cloth.Repeat;
+import ellwand.cutting.CutPiece;
+import ellwand.geometry.Point;
+import ellwand.lay.Copy;
+import ellwand.lay.Form;
+import ellwand.lay.Lay;
+import ellwand.pattern.Bars;
+import ellwand.pattern.Grain;
+import ellwand.pattern.Mark;
+import ellwand.pattern.Match;
+import ellwand.units.Unit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.IntRange;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Whether pieces match is seen by sewing them together: each place of the cloth has a colour, and
+ * the colours on both sides of a seam are held against each other. Lengths in mm.
+ */
+class MatchedBarsTest {
+
+  private static final double W = 60;
+  private static final double SELVEDGE = 10;
+
+  /** Along the side seams, which lie along the cloth or lean outward to the hem. */
+  private static CutPiece side(String name, String cut, double width, double lean) {
+    CutPiece piece =
+        Trial.piece(
+            name, Grain.ALONG, cut, Trial.points(0, 0, 300, 0, 300, width, 0, width + lean));
+    return Asking.marked(piece, List.of(new Mark("side", "e2", 100)), Optional.empty());
+  }
+
+  private static final Match SIDES = new Match("front", "side", "back", "side", Bars.ALONG);
+
+  private static Repeat across(boolean even) {
+    return new Repeat(0, W, false, true, even, 0, 17, Optional.empty());
+  }
+
+  private static Lay lay(Repeat repeat, Match match, CutPiece... pieces) {
+    Cloth cloth = Trial.cloth(3000, 0, Direction.ONE_WAY, Fold.OPEN).repeating(repeat);
+    Lay lay = Trial.lay(cloth, pieces);
+    return new Lay(lay.style(), lay.cloth(), lay.wanted(), List.of(match));
+  }
+
+  private static List<String> told(Lay lay, Copy... copies) {
+    return Check.of(Trial.open(lay, 900, copies)).stream().map(f -> f.sentence(Unit.MM)).toList();
+  }
+
+  /** Where a place of a drawn piece lies on the open cloth, across from its edge. */
+  private static Point on(Copy copy, double x, double y) {
+    return copy.motion().apply(new Point(x, y)).plus(new Point(0, SELVEDGE));
+  }
+
+  /** How much the colours of two places differ as one goes the same way from both. */
+  private static double difference(
+      Point one, Point other, double step, ToDoubleFunction<Point> colour) {
+    double worst = 0;
+    for (double mm = -70; mm <= 70; mm += 7) {
+      double a = colour.applyAsDouble(one.plus(new Point(0, mm)));
+      double b = colour.applyAsDouble(other.plus(new Point(0, step * mm)));
+      worst = Math.max(worst, Math.abs(a - b));
+    }
+    return worst;
+  }
+
+  /** A stripe that fades from one side to the other: no line of it is a mirror line. */
+  private static double fading(Point p) {
+    double share = (p.y() - 17) / W;
+    return share - Math.floor(share + 1e-9);
+  }
+
+  /** A stripe that is darkest in the middle of a bar. */
+  private static double even(Point p) {
+    return Math.cos(2 * Math.PI * (p.y() - 17) / W);
+  }
+
+  /**
+   * Fronts as drawn and turned over, the back opened: the front as drawn, whose side seam is on its
+   * left, is sewn to the right side of the back, and the other front to the other side.
+   */
+  @Property(tries = 200)
+  void unevenStripesGoOnAcrossBothSideSeams(
+      @ForAll @IntRange(max = 5) int front,
+      @ForAll @IntRange(max = 5) int mirrored,
+      @ForAll @IntRange(max = 5) int back) {
+    CutPiece fronts = side("front", "pair", 150, 0);
+    CutPiece half = side("back", "1 on fold", 170, 0);
+    Lay lay = lay(across(false), SIDES, fronts, half);
+    Copy asDrawn = Trial.copy(fronts, Form.WHOLE, "open", false, 0, 0, 300 + 10 * front);
+    Copy over = Trial.copy(fronts, Form.WHOLE, "open", true, 0, 0, 600 + 10 * mirrored);
+    Copy opened = Trial.copy(half, Form.OPENED, "open", false, 0, 0, 900 + 10 * back);
+    double right =
+        difference(on(asDrawn, 200, 150), on(opened, 200, -170), 1, MatchedBarsTest::fading);
+    double left = difference(on(over, 200, 150), on(opened, 200, 170), 1, MatchedBarsTest::fading);
+    List<String> told = told(lay, asDrawn, over, opened);
+    int off = (right > 1e-6 ? 1 : 0) + (left > 1e-6 ? 1 : 0);
+    assertEquals(off, told.size(), () -> told.toString());
+  }
+
+  @Test
+  void bothSidesOfAGarmentMatchOnUnevenStripes() {
+    CutPiece fronts = side("front", "pair", 150, 0);
+    CutPiece half = side("back", "1 on fold", 170, 0);
+    Lay lay = lay(across(false), SIDES, fronts, half);
+    // The back's sides lie 5 and 345 from where it begins at 900, the fronts' 150 and 0.
+    Copy opened = Trial.copy(half, Form.OPENED, "open", false, 0, 0, 900);
+    Copy asDrawn = Trial.copy(fronts, Form.WHOLE, "open", false, 0, 0, 900 - 150 - 3 * 60);
+    Copy over = Trial.copy(fronts, Form.WHOLE, "open", true, 0, 0, 900 + 340 + 120);
+    assertEquals(List.of(), told(lay, asDrawn, over, opened));
+    // On the same places of the repeat as drawn, the stripes would run against each other.
+    Copy mirrored = Trial.copy(fronts, Form.WHOLE, "open", true, 0, 0, 900 + 340 + 130);
+    assertEquals(
+        List.of("Front does not match back: side and side lie 10.0 mm apart in the repeat."),
+        told(lay, asDrawn, mirrored, opened));
+  }
+
+  /** Bars that meet at a leaning seam do so all along it: a chevron. */
+  @Property(tries = 200)
+  void evenStripesMeetAllAlongALeaningSeam(
+      @ForAll @IntRange(max = 5) int front, @ForAll @IntRange(max = 5) int back) {
+    CutPiece fronts = side("front", "pair", 150, 90);
+    CutPiece backs = side("back", "pair", 170, 90);
+    Lay lay = lay(across(true), SIDES, fronts, backs);
+    List<Copy> copies = new ArrayList<>();
+    for (boolean over : new boolean[] {false, true}) {
+      double from = over ? 1500 : 0;
+      // Mirrored about the middle of a bar, 17 - 10 + 60 k from the first cuttable line.
+      copies.add(
+          Trial.copy(
+              fronts, Form.WHOLE, "open", over, 0, 0, from + mirrored(over, 10 * front, 240)));
+      copies.add(
+          Trial.copy(
+              backs, Form.WHOLE, "open", over, 0, 0, from + 600 + mirrored(over, 10 * back, 260)));
+    }
+    // Down the seam both are 90 further out over 300: the back is turned over, and runs the other
+    // way.
+    double off =
+        difference(
+            on(copies.get(0), 200, 180), on(copies.get(3), 200, 200), -1, MatchedBarsTest::even);
+    List<String> told = told(lay, copies.toArray(Copy[]::new));
+    assertEquals(off < 1e-6, told.isEmpty(), () -> off + " " + told);
+  }
+
+  /** Where the low side of a copy lies, so that both hands count alike from a bar. */
+  private static double mirrored(boolean over, double mm, double width) {
+    double first = 17 - SELVEDGE;
+    return over ? first + 300 - (mm + width) : first + mm;
+  }
+
+  /** A yoke is sewn on as it is drawn: both plies of the seam are of one hand. */
+  @Property(tries = 200)
+  void unevenStripesGoOnOverAYoke(
+      @ForAll @IntRange(max = 5) int below, @ForAll @IntRange(max = 5) int above) {
+    CutPiece skirt =
+        Asking.marked(
+            Trial.sloped("front", "pair", 300, 150),
+            List.of(new Mark("side", "e3", 50)),
+            Optional.empty());
+    CutPiece yoke =
+        Asking.marked(
+            Trial.piece("back", Grain.ALONG, "pair", Trial.points(0, 0, 90, 0, 90, 150, 0, 150)),
+            List.of(new Mark("side", "e1", 100)),
+            Optional.empty());
+    Lay lay = lay(across(false), SIDES, skirt, yoke);
+    Copy skirtAsDrawn = Trial.copy(skirt, Form.WHOLE, "open", false, 0, 0, 10 * below);
+    Copy skirtOver = Trial.copy(skirt, Form.WHOLE, "open", true, 0, 0, 600);
+    Copy yokeAsDrawn = Trial.copy(yoke, Form.WHOLE, "open", false, 0, 0, 1200 + 10 * above);
+    Copy yokeOver = Trial.copy(yoke, Form.WHOLE, "open", true, 0, 0, 1800);
+    double off =
+        difference(on(skirtAsDrawn, 0, 100), on(yokeAsDrawn, 90, 100), 1, MatchedBarsTest::fading);
+    List<String> told = told(lay, skirtAsDrawn, skirtOver, yokeAsDrawn, yokeOver);
+    assertEquals(off < 1e-6, told.isEmpty(), () -> off + " " + told);
+  }
+}
