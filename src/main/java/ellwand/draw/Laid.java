@@ -115,7 +115,19 @@ record Laid(
       return line;
     }
     // Laid across or on the bias: the warp runs otherwise than the drawn grain line.
-    return new GrainLine(line.through(), new Point(copy.heading() == Heading.UP ? 1 : -1, 0));
+    Motion lean = new Motion(false, leanDegrees(drawn, copy), 0, 0);
+    Point up = new Point(copy.heading() == Heading.UP ? 1 : -1, 0);
+    return new GrainLine(line.through(), lean.apply(up));
+  }
+
+  private static double leanDegrees(CutPiece drawn, Copy copy) {
+    Motion motion = copy.motion();
+    return drawn.piece().grain().leanDegrees(motion.turnDegrees(), motion.flipped());
+  }
+
+  /** How far it leans off its grain, degrees counter-clockwise. */
+  double leanDegrees() {
+    return leanDegrees(cut, copy);
   }
 
   String piece() {

@@ -23,6 +23,9 @@ record PlacementTable(Marker marker, List<Laid> laid, Shown shown) {
 
   private static final Reading TRUE_SIZE = new Reading(1);
 
+  /** What is shown as more than no degrees. */
+  private static final double SEEN_DEGREES = 0.05;
+
   String cloth() {
     return marker.lay().cloth().name();
   }
@@ -75,9 +78,20 @@ record PlacementTable(Marker marker, List<Laid> laid, Shown shown) {
 
   private static String top(Laid copy, Grain grain) {
     double turn = ((copy.copy().motion().turnDegrees() % 360) + 360) % 360;
+    String top = copy.copy().heading() == Heading.UP ? "away" : "to " + copy.start();
+    if (leans(copy)) {
+      double lean = copy.leanDegrees();
+      return String.format(
+          Locale.ROOT, "%s, %.1f deg %s", top, Math.abs(lean), lean > 0 ? "left" : "right");
+    }
     return grain.anywhere() && turn % 180 != 0
         ? String.format(Locale.ROOT, "%.0f deg left", turn)
-        : copy.copy().heading() == Heading.UP ? "away" : "to " + copy.start();
+        : top;
+  }
+
+  /** Whether anybody could lay it so much off its grain. */
+  private static boolean leans(Laid copy) {
+    return Math.abs(copy.leanDegrees()) >= SEEN_DEGREES;
   }
 
   /** What distances across are measured from in a zone. */
@@ -150,18 +164,28 @@ record PlacementTable(Marker marker, List<Laid> laid, Shown shown) {
 
   /** How to read the places. */
   List<String> notes() {
-    return List.of(
+    List<String> notes = new ArrayList<>();
+    notes.add(
         "Lengths in "
             + shown.unitWords()
             + ", "
             + shown.rounding()
-            + ", measured to the cutting line; from and to are its nearest and farthest points.",
+            + ", measured to the cutting line; from and to are its nearest and farthest points.");
+    notes.add(
         "Lay the piece with its grain line along the cloth at the distance in the last column, then"
             + " slide it until its nearest point lies at the distance from the "
             + ClothWords.start(marker)
-            + ".",
+            + ".");
+    if (laid.stream().anyMatch(PlacementTable::leans)) {
+      notes.add(
+          "A piece with degrees is turned so far off its grain, to the left or the right as seen from"
+              + " above (1 degree is 1.7 in 100), and slid until its nearest points lie at both"
+              + " distances under from.");
+    }
+    notes.add(
         "Tops point away from the "
             + ClothWords.start(marker)
             + " or to it. Tick each piece when it is cut.");
+    return notes;
   }
 }

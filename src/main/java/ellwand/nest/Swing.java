@@ -8,7 +8,6 @@ import ellwand.nest.kernel.Layout;
 import ellwand.nest.turning.Body.Place;
 import ellwand.pattern.Grain;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -36,10 +35,7 @@ record Swing(
     Grain grain = request.wanted().cut().piece().grain();
     boolean flipped = pose.motion().flipped();
     double turn = pose.motion().turnDegrees();
-    double onGrain =
-        grain.turns(flipped).stream()
-            .min(Comparator.comparingDouble(t -> Math.abs(Math.IEEEremainder(turn - t, 360))))
-            .orElseThrow();
+    double onGrain = grain.nearest(turn, flipped);
     double most = request.mostDegrees();
     // A piece that turns must not come to head the other way by it.
     double least = Heading.ofTurn(onGrain - most, flipped) == pose.heading() ? -most : 0;

@@ -1,6 +1,7 @@
 package ellwand.pattern;
 
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -106,17 +107,24 @@ public record Grain(
     return flipped ? drawnTurns.stream().map(t -> (360 - t) % 360).toList() : drawnTurns;
   }
 
-  /** How far a turn is off the nearest that is on grain, degrees. */
-  public double offDegrees(double turn, boolean flipped) {
+  /** Of the turns that are on grain the nearest, degrees. */
+  public double nearest(double turn, boolean flipped) {
+    return turns(flipped).stream()
+        .min(Comparator.comparingDouble(t -> Math.abs(Math.IEEEremainder(turn - t, 360))))
+        .orElseThrow();
+  }
+
+  /** How far a turn leans off the nearest that is on grain, degrees counter-clockwise. */
+  public double leanDegrees(double turn, boolean flipped) {
     if (!Double.isFinite(turn)) {
       return Double.POSITIVE_INFINITY;
     }
-    return anywhere
-        ? 0
-        : turns(flipped).stream()
-            .mapToDouble(t -> Math.abs(Math.IEEEremainder(turn - t, 360)))
-            .min()
-            .orElseThrow();
+    return anywhere ? 0 : Math.IEEEremainder(turn - nearest(turn, flipped), 360);
+  }
+
+  /** The same without regard to the direction. */
+  public double offDegrees(double turn, boolean flipped) {
+    return Math.abs(leanDegrees(turn, flipped));
   }
 
   /** Whether the drawn x axis may lie along the warp and at no slant to it. */

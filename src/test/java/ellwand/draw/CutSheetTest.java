@@ -1,13 +1,17 @@
 package ellwand.draw;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import ellwand.figures.JobFigures;
+import ellwand.lay.Copy;
+import ellwand.lay.Form;
 import ellwand.lay.Marker;
 import ellwand.units.Unit;
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.List;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -29,6 +33,25 @@ class CutSheetTest {
     assertTrue(text.contains("folded: 2 plies, wrong side up; across is measured from the fold"));
     assertTrue(text.contains("opened from 96.8 cm: 1 ply, right side up; across is measured from"));
     assertTrue(text.contains("to the nearest 1 mm"));
+  }
+
+  /** Of a pocket turned 1.5 degrees clockwise on its way down the cloth. */
+  @Test
+  void tellsHowFarAPieceLeansOffItsGrain() throws IOException {
+    Marker jacket = Samples.jacket();
+    List<Copy> copies = new ArrayList<>(jacket.copies());
+    int last = copies.size() - 1;
+    Copy old = copies.get(last);
+    copies.set(
+        last,
+        Samples.laid(Samples.pocket(), old.garment(), Form.WHOLE, old.zone(), 178.5, 1200, 400));
+    Marker leaning =
+        new Marker(jacket.lay(), jacket.fold(), jacket.zones(), copies, jacket.search());
+    String text = text(CutSheet.pdf(Samples.job(leaning), List.of(leaning), Unit.CM));
+    assertTrue(text.contains("1.5 deg right"), text);
+    assertTrue(text.contains("turned so far off its grain"), text);
+    String straight = text(CutSheet.pdf(Samples.job(jacket), List.of(jacket), Unit.CM));
+    assertFalse(straight.contains("turned so far off its grain"), straight);
   }
 
   @Test

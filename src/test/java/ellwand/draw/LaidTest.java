@@ -68,4 +68,16 @@ class LaidTest {
     assertEquals(1, towards.x(), 1e-12);
     assertEquals(0, towards.y(), 1e-12);
   }
+
+  /** Turned on by 2 degrees from where it is on grain, the arrow is 2 degrees off the warp. */
+  @Test
+  void theArrowOfALeaningPieceLeans() {
+    Marker jacket = Samples.jacket();
+    Copy leaning = Samples.laid(Samples.pocket(), 1, Form.WHOLE, "folded", 2, 0, 0);
+    Marker marker =
+        new Marker(jacket.lay(), jacket.fold(), jacket.zones(), List.of(leaning), jacket.search());
+    Laid laid = Laid.of(marker).get(0);
+    assertEquals(2, laid.leanDegrees(), 1e-12);
+    assertEquals(Math.sin(Math.toRadians(2)), laid.grain().towards().y(), 1e-12);
+  }
 }
