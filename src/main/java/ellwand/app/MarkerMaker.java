@@ -177,8 +177,9 @@ final class MarkerMaker {
    */
   void make(List<SizeMix> mixes, SearchOptions options) {
     int garments = mixes.stream().mapToInt(SizeMix::count).sum();
+    Allotment effort = new Allotment(options);
     for (SizeMix mix : mixes) {
-      made.put(mix, marker(mix, part(options, (double) mix.count() / garments)));
+      made.put(mix, marker(mix, effort.take((double) mix.count() / garments)));
     }
   }
 
@@ -190,12 +191,13 @@ final class MarkerMaker {
    */
   void polish(Map<SizeMix, Double> weights, SearchOptions options) {
     double all = weights.values().stream().mapToDouble(w -> w).sum();
-    SearchOptions other =
-        new SearchOptions(options.effort(), options.seed().child(1), options.threads());
+    Allotment effort =
+        new Allotment(
+            new SearchOptions(options.effort(), options.seed().child(1), options.threads()));
     weights.forEach(
         (mix, weight) -> {
-          if (!stop.wanted()) {
-            Marker again = marker(mix, part(other, weight / all));
+          if (!stop.wanted() && !effort.over()) {
+            Marker again = marker(mix, effort.take(weight / all));
             made.merge(mix, again, (a, b) -> b.lengthMm() < a.lengthMm() ? b : a);
           }
         });
@@ -214,6 +216,7 @@ final class MarkerMaker {
    */
   void please(Map<SizeMix, Double> weights, SearchOptions options, double mostMm) {
     double all = weights.values().stream().mapToDouble(w -> w).sum();
+    Allotment effort = new Allotment(options);
     weights.forEach(
         (mix, weight) -> {
           Marker shortest = made.get(mix);
@@ -221,7 +224,7 @@ final class MarkerMaker {
           Price price = new Price(0, Math.max(0, longest - shortest.clothLengthMm()));
           Lay lay = lay(mix, cloth.wishing(new Wishes(wishes.asked(), price)));
           // A search that has come less far may begin with a longer one.
-          nest(lay, mix, part(options, weight / all))
+          nest(lay, mix, effort.take(weight / all))
               .pleasing()
               .filter(m -> m.clothLengthMm() <= longest)
               .map(LayRun::checked)
@@ -237,10 +240,6 @@ final class MarkerMaker {
                               shortest.copies(),
                               shortest.search())));
         });
-  }
-
-  private static SearchOptions part(SearchOptions options, double share) {
-    return new SearchOptions(options.effort().part(share), options.seed(), options.threads());
   }
 
   private Marker marker(SizeMix mix, SearchOptions options) {

@@ -74,6 +74,7 @@ public final class OrderRun {
 
   private static Made withStyle(
       OrderJob job, Job style, Unit unit, SearchOptions options, Stop stop, Progress progress) {
+    Allotment effort = new Allotment(options);
     List<MarkerMaker> makers = new ArrayList<>();
     for (OrderJob.OfCloth of : job.cloths()) {
       makers.add(
@@ -91,11 +92,7 @@ public final class OrderRun {
           plans.isEmpty()
               ? of.order()
               : of.order().following(plans.get(0).plan().cut(), of.colours(), maker.cut(sizes));
-      SearchOptions part =
-          new SearchOptions(
-              options.effort().part(maker.pieces(sizes) / pieces),
-              options.seed(),
-              options.threads());
+      SearchOptions part = effort.take(maker.pieces(sizes) / pieces);
       plans.add(ClothPlan.withMarkers(order, maker, part, stop, lays + 1));
       lays += plans.get(i).plan().lays().size();
     }

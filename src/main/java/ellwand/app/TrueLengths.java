@@ -57,30 +57,21 @@ final class TrueLengths {
   private final SearchOptions options;
   private final Stop stop;
   private final MarkerLengths estimate;
-  private double left = 1;
+  private final Allotment effort;
 
   TrueLengths(Order order, MarkerMaker maker, SearchOptions options, Stop stop) {
     this.order = order;
     this.maker = maker;
     this.options = options;
     this.stop = stop;
+    this.effort = new Allotment(options);
     AreaLengths byArea = maker.estimate(order.sizes());
-    this.estimate = maker.liesDouble() ? maker.probed(byArea, probe(), take(PROBE)) : byArea;
+    this.estimate = maker.liesDouble() ? maker.probed(byArea, probe(), effort.take(PROBE)) : byArea;
   }
 
   private SizeMix probe() {
     String size = order.sizes().get(order.sizes().size() / 2);
     return new SizeMix(Map.of(size, Math.min(PROBE_GARMENTS, order.limits().maxGarments())));
-  }
-
-  /** A share of the whole effort, which is then no longer there. */
-  private SearchOptions take(double share) {
-    left -= share;
-    return part(share);
-  }
-
-  private SearchOptions part(double share) {
-    return new SearchOptions(options.effort().part(share), options.seed(), options.threads());
   }
 
   /** The lengths that are planned with before any marker is made. */
@@ -107,7 +98,8 @@ final class TrueLengths {
       List<SizeMix> fresh =
           plan.lays().stream().map(PlannedLay::mix).distinct().filter(m -> !maker.has(m)).toList();
       if (!fresh.isEmpty()) {
-        maker.make(fresh, take(Math.max(LEAST, round == 1 ? FIRST_MARKERS : left / 2)));
+        maker.make(
+            fresh, effort.take(Math.max(LEAST, round == 1 ? FIRST_MARKERS : effort.left() / 2)));
       }
       CutOrderPlan made = withTrueLengths(plan);
       if (fitsTable(made)) {
@@ -116,19 +108,19 @@ final class TrueLengths {
       if (fresh.isEmpty() || round >= ROUNDS && best.isPresent() || round >= 3 * ROUNDS) {
         break;
       }
-      if (stop.wanted() && best.isPresent()) {
+      if ((stop.wanted() || effort.over()) && best.isPresent()) {
         break;
       }
       plan = plan(measured(), LATER_PLAN);
       round++;
     }
     CutOrderPlan kept = best.orElseThrow(TrueLengths::noneFits);
-    if (left > LEAST && !stop.wanted()) {
-      maker.polish(clothByMix(kept), take(left));
+    if (effort.left() > LEAST && !stop.wanted()) {
+      maker.polish(clothByMix(kept), effort.take(effort.left()));
     }
     if (maker.wishes() && !stop.wanted()) {
       double longest = order.limits().tableMm() - order.limits().endLossMm();
-      maker.please(clothByMix(kept), part(PLEASING), longest);
+      maker.please(clothByMix(kept), effort.besides(PLEASING), longest);
     }
     return new Improved(
         first, withTrueLengths(first), with(kept, mix -> maker.toCut(mix).lengthMm()), round);
@@ -143,7 +135,7 @@ final class TrueLengths {
 
   private CutOrderPlan plan(MarkerLengths lengths, double share) {
     return OrderPlanner.plan(
-        order, lengths, take(share).effort(), options.seed(), stop, Progress.NONE);
+        order, lengths, effort.take(share).effort(), options.seed(), stop, Progress.NONE);
   }
 
   /** What is known of lengths by now. */
