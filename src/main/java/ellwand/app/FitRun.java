@@ -69,7 +69,9 @@ public final class FitRun {
   /** The marker of a yes with its figures, to be written as those of a lay are. */
   public static LayRun.Made made(Job job, Answer yes, Unit unit) {
     Marker marker = yes.marker().orElseThrow();
-    Figures figures = Figures.of(marker, List.of(), List.of(), yes.shortest());
+    Figures figures =
+        Figures.of(
+            marker, Lays.bindings(job, marker.lay().cloth(), unit), List.of(), yes.shortest());
     return LayRun.made(job, List.of(marker), List.of(figures), unit);
   }
 

@@ -80,9 +80,13 @@ record Folded(
         () -> new InputException(NoRoom.problem(lay, all, unit).at(job.path().toString(), 0)));
   }
 
-  /** Figures of the best, beside those of the other ways of laying and of doing without wishes. */
-  Figures figures(Marker best) {
-    return Figures.of(best, List.of(), tried.size() > 1 ? tried : List.of(), shortest);
+  /**
+   * Figures of the best, beside those of the other ways of laying and of doing without wishes.
+   *
+   * @param cautions sentences that concern this cloth or its pieces
+   */
+  Figures figures(Marker best, List<String> cautions) {
+    return Figures.of(best, cautions, tried.size() > 1 ? tried : List.of(), shortest);
   }
 
   private static FoldTried foldTried(

@@ -48,7 +48,7 @@ public final class LayRun {
       Folded folded = Folded.make(Lays.of(job, cloth), unit, options, stop, progress);
       Marker best = folded.best(job, unit);
       markers.add(best);
-      figures.add(folded.figures(best));
+      figures.add(folded.figures(best, Lays.bindings(job, cloth, unit)));
     }
     return made(job, markers, figures, unit);
   }

@@ -79,6 +79,17 @@ final class Lays {
     return cautions.stream().distinct().map(sentence -> sentence + ".").toList();
   }
 
+  /** How bindings that are cut from a cloth become strips, one sentence each. */
+  static List<String> bindings(Job job, Cloth cloth, Unit unit) {
+    boolean several = job.garments().size() > 1;
+    return job.garments().keySet().stream()
+        .flatMap(
+            size ->
+                job.style().bindings(size, cloth.name()).stream()
+                    .map(b -> (several ? "Size " + size + ", " : "") + b.sentence(unit) + "."))
+        .toList();
+  }
+
   /** Which seams do not match in the sizes wanted. */
   private static List<String> seams(Job job, Unit unit) {
     Style style = job.style();

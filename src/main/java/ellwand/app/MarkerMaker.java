@@ -163,7 +163,11 @@ final class MarkerMaker {
   }
 
   private Figures figures(SizeMix mix) {
-    return Figures.of(toCut(mix), List.of(), List.of(), Optional.of(made.get(mix)));
+    return Figures.of(
+        toCut(mix),
+        Lays.bindings(job.withGarments(mix.garments()), cloth, unit),
+        List.of(),
+        Optional.of(made.get(mix)));
   }
 
   boolean has(SizeMix mix) {

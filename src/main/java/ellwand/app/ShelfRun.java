@@ -103,12 +103,12 @@ public final class ShelfRun {
           }
         }
       }
-      best.ifPresent(m -> made.put(m, Figures.of(m, wishesAside(cloth))));
+      best.ifPresent(m -> made.put(m, Figures.of(m, cautions(cloth))));
     }
     if (!left.isEmpty()) {
       Folded folded = Folded.make(on(all, cloth, left), unit, with(share), stop, progress);
       Marker best = folded.best(job, unit);
-      made.put(best, folded.figures(best));
+      made.put(best, folded.figures(best, Lays.bindings(job, cloth, unit)));
     }
     return made;
   }
@@ -125,10 +125,13 @@ public final class ShelfRun {
     return remnant.laidAs(cloth.wishing(Wishes.NONE));
   }
 
-  private static List<String> wishesAside(Cloth cloth) {
-    return cloth.wishes().any()
-        ? List.of("The cutter's wishes are left aside here, so that all of the remnant is used.")
-        : List.of();
+  /** What is to be known of a marker on a remnant. */
+  private List<String> cautions(Cloth cloth) {
+    List<String> cautions = new ArrayList<>(Lays.bindings(job, cloth, unit));
+    if (cloth.wishes().any()) {
+      cautions.add("The cutter's wishes are left aside here, so that all of the remnant is used.");
+    }
+    return cautions;
   }
 
   private static Lay on(Lay all, Cloth cloth, List<Wanted> wanted) {
@@ -148,13 +151,13 @@ public final class ShelfRun {
     Map<Marker, Figures> made = new LinkedHashMap<>();
     for (Remnant remnant : remnants) {
       onto(laidOn(remnant, cloth), left, share)
-          .ifPresent(m -> made.put(m, Figures.of(m, wishesAside(cloth))));
+          .ifPresent(m -> made.put(m, Figures.of(m, cautions(cloth))));
     }
     if (left.values().stream().anyMatch(n -> n > 0)) {
       Lay rest = Lays.of(job.withGarments(wanted(left)), cloth);
       Folded folded = Folded.make(rest, unit, with(share), stop, progress);
       Marker best = folded.best(job, unit);
-      made.put(best, folded.figures(best));
+      made.put(best, folded.figures(best, Lays.bindings(job, cloth, unit)));
     }
     return made;
   }

@@ -1,6 +1,7 @@
 package ellwand.file;
 
 import ellwand.cutting.Cutter;
+import ellwand.pattern.Binding;
 import ellwand.pattern.Draft;
 import ellwand.pattern.Gathered;
 import ellwand.pattern.InputException;
@@ -58,6 +59,7 @@ final class StyleReader {
     boolean allDrawn = style.problems().size() == before && shape.holds(style);
     sizes.ifPresent(s -> checkRules(sizesSpot.get("grade"), s, spots, drafts));
     Map<String, List<Piece>> drawnBySize = new LinkedHashMap<>();
+    Map<String, List<Binding>> bindingsBySize = new LinkedHashMap<>();
     Map<String, List<Gathered>> gatheredBySize = new LinkedHashMap<>();
     for (String size : sizes.map(Sizes::names).orElse(List.of())) {
       List<Piece> ofSize =
@@ -65,8 +67,9 @@ final class StyleReader {
               ? drawn
               : graded(sizesSpot.get("grade"), drafts, spots, sizes.get(), size, matches);
       boolean whole = allDrawn && ofSize.size() == drawn.size();
-      drawnBySize.put(
-          size, bound(spots, heads, ofSize, whole ? Optional.of(ofSize) : Optional.empty()));
+      drawnBySize.put(size, ofSize);
+      bindingsBySize.put(
+          size, bindings(spots, heads, whole ? Optional.of(ofSize) : Optional.empty()));
       gatheredBySize.put(
           size, gathered(spots, heads, size, whole ? Optional.of(ofSize) : Optional.empty()));
     }
@@ -74,14 +77,16 @@ final class StyleReader {
       return Optional.empty();
     }
     String base = sizes.get().base();
+    List<Piece> sewn = new ArrayList<>(drawnBySize.get(base));
+    bindingsBySize.get(base).forEach(b -> sewn.add(b.piece()));
     List<Seam> seams =
-        SeamsReader.read(
-            style.get("seams"), together(drawnBySize.get(base), gatheredBySize.get(base)));
+        SeamsReader.read(style.get("seams"), together(sewn, gatheredBySize.get(base)));
     return style.attempt(
         () ->
             new Style(
                 style.get("name").text().orElseThrow(),
                 drawnBySize,
+                bindingsBySize,
                 gatheredBySize,
                 seams,
                 matches));
@@ -182,21 +187,16 @@ final class StyleReader {
     return spot.get("gathered").present() || spot.get("binding").present();
   }
 
-  /** The drawn pieces, then the bindings. */
-  private static List<Piece> bound(
-      Map<String, Spot> spots,
-      Map<String, PieceHead> heads,
-      List<Piece> drawn,
-      Optional<List<Piece>> whole) {
-    List<Piece> pieces = new ArrayList<>(drawn);
+  private static List<Binding> bindings(
+      Map<String, Spot> spots, Map<String, PieceHead> heads, Optional<List<Piece>> drawn) {
+    List<Binding> bindings = new ArrayList<>();
     spots.forEach(
         (name, spot) -> {
           if (spot.get("binding").present()) {
-            BindingReader.read(name, spot, heads.get(name), whole)
-                .ifPresent(binding -> pieces.add(binding.piece()));
+            BindingReader.read(name, spot, heads.get(name), drawn).ifPresent(bindings::add);
           }
         });
-    return pieces;
+    return bindings;
   }
 
   private static List<Gathered> gathered(

@@ -2,6 +2,8 @@ package ellwand.pattern;
 
 import ellwand.geometry.Path;
 import ellwand.geometry.Point;
+import ellwand.units.Length;
+import ellwand.units.Unit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -95,6 +97,30 @@ public record Binding(
     List<Cut> all =
         cuts.stream().map(c -> new Cut(c.cloth(), c.count() * pieces(), c.how())).toList();
     return way == Way.SQUARE ? square(all) : strip(all);
+  }
+
+  /** What the cutter cannot see from the piece: how wide the strip is, and how it comes about. */
+  public String sentence(Unit unit) {
+    if (way == Way.SQUARE) {
+      double side = squareSideMm(lengthMm, widthMm, wholeMm);
+      return "%s: cut the square of %s from corner to corner, sew the halves to a slanted band, and cut that round and round %s wide: about %s of strip, of which %s are wanted"
+          .formatted(
+              name,
+              show(side, unit),
+              show(widthMm, unit),
+              show(stripLengthMm(side * side, widthMm), unit),
+              show(lengthMm, unit));
+    }
+    return pieces() == 1
+        ? "%s: one strip %s wide on the bias, %s long"
+            .formatted(name, show(widthMm, unit), show(lengthMm, unit))
+        : "%s: %d strips %s wide on the bias, joined at their slanted ends, allowance %s, to %s in all"
+            .formatted(
+                name, pieces(), show(widthMm, unit), show(joinMm, unit), show(lengthMm, unit));
+  }
+
+  private static String show(double mm, Unit unit) {
+    return new Length(mm).show(unit);
   }
 
   private Piece square(List<Cut> all) {

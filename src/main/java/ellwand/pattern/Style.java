@@ -5,11 +5,13 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /**
  * A garment design.
  *
  * @param piecesBySize every size's drawn pieces, sizes in the user's order, the same pieces in each
+ * @param bindingsBySize every size's bindings; sizes without any may be left out
  * @param gatheredBySize every size's gathered rectangles; sizes without any may be left out
  * @param seams which edges are sewn together, where that is to be checked
  * @param matches places that are to lie alike in a cloth's repeat
@@ -17,21 +19,14 @@ import java.util.Map;
 public record Style(
     String name,
     Map<String, List<Piece>> piecesBySize,
+    Map<String, List<Binding>> bindingsBySize,
     Map<String, List<Gathered>> gatheredBySize,
     List<Seam> seams,
     List<Match> matches) {
 
-  /** A style without matches. */
-  public Style(
-      String name,
-      Map<String, List<Piece>> piecesBySize,
-      Map<String, List<Gathered>> gatheredBySize,
-      List<Seam> seams) {
-    this(name, piecesBySize, gatheredBySize, seams, List.of());
-  }
-
   public Style {
     piecesBySize = copy(piecesBySize);
+    bindingsBySize = copy(bindingsBySize);
     gatheredBySize = copy(gatheredBySize);
     seams = List.copyOf(seams);
     matches = List.copyOf(matches);
@@ -50,6 +45,7 @@ public record Style(
   /** All pieces of a size, gathered rectangles whole, however wide. */
   public List<Piece> pieces(String size) {
     List<Piece> pieces = new ArrayList<>(drawn(size));
+    bindings(size).forEach(b -> pieces.add(b.piece()));
     gathered(size).forEach(g -> pieces.add(g.piece()));
     return pieces;
   }
@@ -62,7 +58,7 @@ public record Style(
    */
   public List<Piece> pieces(String size, String cloth, double usableMm) {
     List<Piece> pieces = new ArrayList<>();
-    drawn(size).stream()
+    Stream.concat(drawn(size).stream(), bindings(size).stream().map(Binding::piece))
         .filter(p -> p.cutFrom(cloth).isPresent())
         .forEach(p -> pieces.add(p.inCloth(cloth)));
     panels(size, cloth, usableMm).forEach(p -> pieces.add(p.piece()));
@@ -78,6 +74,17 @@ public record Style(
           .forEach(c -> panels.add(g.panels(c, usableMm)));
     }
     return panels;
+  }
+
+  /** The bindings of a size that are cut from one cloth. */
+  public List<Binding> bindings(String size, String cloth) {
+    return bindings(size).stream()
+        .filter(b -> b.cuts().stream().anyMatch(c -> c.cloth().equals(cloth)))
+        .toList();
+  }
+
+  private List<Binding> bindings(String size) {
+    return bindingsBySize.getOrDefault(size, List.of());
   }
 
   private List<Gathered> gathered(String size) {

@@ -7,6 +7,7 @@ import ellwand.cutting.Cutter;
 import ellwand.geometry.Box;
 import ellwand.geometry.Motion;
 import ellwand.geometry.Outline;
+import ellwand.units.Unit;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -65,6 +66,22 @@ class BindingTest {
     // The root of 1500 x 40 is 244.9 mm: 25 cm.
     assertEquals(250 * 250, Cutter.cut(piece, 1, 1).cutting().area(), 1e-6);
     assertEquals(1, piece.cuts().get(0).count());
+  }
+
+  @Test
+  void saysHowWideTheStripIsCut() {
+    assertEquals(
+        "binding: cut the square of 25.0 cm from corner to corner, sew the halves to a slanted"
+            + " band, and cut that round and round 4.0 cm wide: about 156.3 cm of strip, of which"
+            + " 150.0 cm are wanted",
+        binding(Binding.Way.SQUARE, 1500, 600).sentence(Unit.CM));
+    assertEquals(
+        "binding: 3 strips 4.0 cm wide on the bias, joined at their slanted ends, allowance 0.6 cm,"
+            + " to 150.0 cm in all",
+        binding(Binding.Way.STRIPS, 1500, 600).sentence(Unit.CM));
+    assertEquals(
+        "binding: one strip 4.0 cm wide on the bias, 50.0 cm long",
+        binding(Binding.Way.STRIPS, 500, 600).sentence(Unit.CM));
   }
 
   @Test

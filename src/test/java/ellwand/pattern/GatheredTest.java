@@ -169,7 +169,9 @@ class GatheredTest {
         new Style(
             "smock",
             Map.of("104", List.of(bodice("front", 140, Cut.How.FOLD))),
+            Map.of(),
             Map.of("104", List.of(skirt(1020, 2, main, lining))),
+            List.of(),
             List.of());
     assertEquals(
         List.of("front 1 on fold", "skirt 2"),
