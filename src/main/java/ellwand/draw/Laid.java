@@ -7,6 +7,7 @@ import ellwand.geometry.Motion;
 import ellwand.geometry.Point;
 import ellwand.geometry.Region;
 import ellwand.lay.Copy;
+import ellwand.lay.Form;
 import ellwand.lay.Heading;
 import ellwand.lay.Marker;
 import ellwand.lay.Wanted;
@@ -14,6 +15,7 @@ import ellwand.pattern.Cut;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * One copy where it lies.
@@ -23,9 +25,17 @@ import java.util.List;
  * @param how it is wanted
  * @param grain its grain line in place
  * @param start what the marker begins at: cut end, or fold
+ * @param marks its marks in place, on both sides of an opened half
  */
 record Laid(
-    int number, Copy copy, CutPiece cut, Cut.How how, Zone zone, GrainLine grain, String start) {
+    int number,
+    Copy copy,
+    CutPiece cut,
+    Cut.How how,
+    Zone zone,
+    GrainLine grain,
+    String start,
+    List<Point> marks) {
 
   /**
    * A straight line along the warp; the same line of the piece in every drawing, so that it can be
@@ -94,9 +104,22 @@ record Laid(
               wanted.how(),
               marker.zone(copy.zone()),
               grain(drawn, copy),
-              ClothWords.start(marker)));
+              ClothWords.start(marker),
+              marks(wanted.cut(), copy)));
     }
     return List.copyOf(laid);
+  }
+
+  private static List<Point> marks(CutPiece cut, Copy copy) {
+    Stream<Point> marks = cut.marks().values().stream();
+    if (cut.fold().isPresent() && (copy.form() == Form.OPENED || copy.form() == Form.PAIR)) {
+      CutPiece.Stroke fold = cut.fold().get();
+      marks = marks.flatMap(p -> Stream.of(p, p.mirrored(fold.from(), fold.to())));
+    }
+    return marks
+        .map(copy.motion()::apply)
+        .sorted(Comparator.comparingDouble(Point::x).thenComparingDouble(Point::y))
+        .toList();
   }
 
   private static Wanted wanted(Marker marker, Copy copy) {

@@ -87,7 +87,7 @@ final class MarkerPicture {
     items.addAll(lines.cutting(cutting, fold, palette.fill(copy.piece())));
     items.addAll(lines.inside(inPlace));
     if (marker.lay().cloth().repeat().isPresent()) {
-      inPlace.marks().values().forEach(at -> items.add(ring(at)));
+      copy.marks().forEach(at -> items.add(ring(at)));
     }
     List<Item> lettering = lettering(copy, cutting);
     boolean lettered = lettering.stream().anyMatch(Item.Text.class::isInstance);

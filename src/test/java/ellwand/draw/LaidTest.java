@@ -2,14 +2,22 @@ package ellwand.draw;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import ellwand.cloth.Direction;
+import ellwand.cloth.Fold;
+import ellwand.cutting.CutPiece;
 import ellwand.draw.Laid.GrainLine;
 import ellwand.geometry.Motion;
 import ellwand.geometry.Point;
 import ellwand.lay.Copy;
 import ellwand.lay.Form;
+import ellwand.lay.Lay;
 import ellwand.lay.Marker;
 import ellwand.pattern.Grain;
+import ellwand.pattern.Mark;
+import ellwand.rule.Asking;
+import ellwand.rule.Trial;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class LaidTest {
@@ -49,6 +57,21 @@ class LaidTest {
     Marker marker =
         new Marker(jacket.lay(), jacket.fold(), jacket.zones(), List.of(opened), jacket.search());
     assertEquals("opened out, cuts 2, one is spare", Laid.of(marker).get(0).form());
+  }
+
+  /** 200 x 150 to the fold, its side marked 70 from the top: where two other pieces are sewn on. */
+  @Test
+  void anOpenedHalfIsMarkedOnBothSides() {
+    CutPiece back =
+        Asking.marked(
+            Trial.rectangle("back", "1 on fold", 200, 150),
+            List.of(new Mark("side", "e2", 70)),
+            Optional.empty());
+    Lay lay = Trial.lay(Trial.cloth(1000, 0, Direction.ANY_WAY, Fold.OPEN), back);
+    Copy opened = Trial.copy(back, Form.OPENED, "open", false, 0, 10, 20);
+    assertEquals(
+        List.of(new Point(140, 20), new Point(140, 320)),
+        Laid.of(Trial.open(lay, 900, opened)).get(0).marks());
   }
 
   @Test
