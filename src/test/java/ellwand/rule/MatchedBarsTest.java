@@ -32,6 +32,7 @@ import org.junit.jupiter.api.Test;
 class MatchedBarsTest {
 
   private static final double W = 60;
+  private static final double L = 80;
   private static final double SELVEDGE = 10;
 
   /** Along the side seams, which lie along the cloth or lean outward to the hem. */
@@ -182,5 +183,43 @@ class MatchedBarsTest {
         difference(on(skirtAsDrawn, 0, 100), on(yokeAsDrawn, 90, 100), 1, MatchedBarsTest::fading);
     List<String> told = told(lay, skirtAsDrawn, skirtOver, yokeAsDrawn, yokeOver);
     assertEquals(off < 1e-6, told.isEmpty(), () -> off + " " + told);
+  }
+
+  /**
+   * A print that shows the same a column on and half a repeat further, and nowhere else: two counts
+   * of the repeat that every such step adds whole numbers to.
+   */
+  private static double print(Point p) {
+    double slanting = p.x() / L + p.y() / (2 * W);
+    double across = p.y() / W;
+    return Math.rint(1000 * (slanting - Math.floor(slanting + 1e-9)))
+        + (across - Math.floor(across + 1e-9));
+  }
+
+  /** Marks at 200: in the same column, or half a repeat further along in the next. */
+  @Property(tries = 200)
+  void aHalfDropIsMetInEitherColumn(
+      @ForAll @IntRange(max = 3) int along,
+      @ForAll @IntRange(max = 5) int across,
+      @ForAll boolean uneven) {
+    CutPiece front = side("front", "pair", 150, 0);
+    CutPiece back = side("back", "pair", 170, 0);
+    Repeat drop = new Repeat(L, W, true, true, !uneven, 13, 17, Optional.empty());
+    Lay lay = lay(drop, SIDES, front, back);
+    Copy asDrawn = Trial.copy(front, Form.WHOLE, "open", false, 0, 0, 10);
+    Copy over = Trial.copy(front, Form.WHOLE, "open", true, 0, 400, 10);
+    // Met when the seams are 0 or 60 + 120 k apart.
+    double x = 20 * along;
+    double y = 160 + 240 + 20 * across;
+    Copy backOver = Trial.copy(back, Form.WHOLE, "open", true, 0, x, y);
+    Copy backAsDrawn =
+        Trial.copy(back, Form.WHOLE, "open", false, 0, 400 + x, 10 - 170 + 960 - 20 * across);
+    double right =
+        difference(on(asDrawn, 200, 150), on(backOver, 200, 170), 1, MatchedBarsTest::print);
+    double left =
+        difference(on(over, 200, 150), on(backAsDrawn, 200, 170), 1, MatchedBarsTest::print);
+    List<String> told = told(lay, asDrawn, over, backOver, backAsDrawn);
+    int off = (right > 1e-6 ? 1 : 0) + (left > 1e-6 ? 1 : 0);
+    assertEquals(off, told.size(), () -> right + " " + left + " " + told);
   }
 }
