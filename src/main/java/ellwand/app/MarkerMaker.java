@@ -12,12 +12,14 @@ import ellwand.nest.Nester;
 import ellwand.nest.Tried;
 import ellwand.order.AreaLengths;
 import ellwand.order.CutOrderPlan;
+import ellwand.order.Limits;
 import ellwand.order.PlannedLay;
 import ellwand.order.SizeMix;
 import ellwand.order.Spreading;
 import ellwand.pattern.Cut;
 import ellwand.pattern.InputException;
 import ellwand.pattern.Problem;
+import ellwand.units.Length;
 import ellwand.units.Unit;
 import ellwand.work.Progress;
 import ellwand.work.Stop;
@@ -168,6 +170,18 @@ final class MarkerMaker {
         Lays.bindings(job.withGarments(mix.garments()), cloth, unit),
         List.of(),
         Optional.of(made.get(mix)));
+  }
+
+  /** Why a marker that was made does not go on the table. */
+  Problem tooLong(SizeMix mix, Limits limits) {
+    return Problem.of(
+        "cloth %s: the marker of %s is %s long with its end loss, but the table only %s"
+            .formatted(
+                cloth.name(),
+                mix,
+                new Length(made.get(mix).lengthMm() + limits.endLossMm()).show(unit),
+                new Length(limits.tableMm()).show(unit)),
+        "Use a longer table, or leave out what is too long");
   }
 
   boolean has(SizeMix mix) {

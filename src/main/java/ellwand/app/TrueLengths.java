@@ -39,6 +39,9 @@ final class TrueLengths {
   private static final double FIRST_MARKERS = 0.5;
   private static final double LEAST = 0.02;
 
+  /** For single garments that seem too long. */
+  private static final double ALONE = 0.05;
+
   /** What wishes may take beyond the effort; the search for them begins with the shortest anew. */
   private static final double PLEASING = 0.3;
 
@@ -90,7 +93,8 @@ final class TrueLengths {
   record Improved(CutOrderPlan first, CutOrderPlan firstTrue, CutOrderPlan last, int rounds) {}
 
   Improved improve() {
-    CutOrderPlan first = plan(estimate, FIRST_PLAN);
+    tryAlone();
+    CutOrderPlan first = plan(measured(), FIRST_PLAN);
     CutOrderPlan plan = first;
     Optional<CutOrderPlan> best = Optional.empty();
     int round = 1;
@@ -124,6 +128,30 @@ final class TrueLengths {
     }
     return new Improved(
         first, withTrueLengths(first), with(kept, mix -> maker.toCut(mix).lengthMm()), round);
+  }
+
+  /**
+   * Makes the markers of single garments that seem too long for the table: an estimate is no reason
+   * to refuse an order.
+   */
+  private void tryAlone() {
+    List<SizeMix> doubtful =
+        order.sizes().stream()
+            .map(SizeMix::one)
+            .filter(mix -> !onTable(estimate.lengthMm(mix)))
+            .toList();
+    if (doubtful.isEmpty()) {
+      return;
+    }
+    maker.make(doubtful, effort.take(ALONE));
+    List<Problem> tooLong =
+        doubtful.stream()
+            .filter(mix -> !onTable(maker.made().get(mix).lengthMm()))
+            .map(mix -> maker.tooLong(mix, order.limits()))
+            .toList();
+    if (!tooLong.isEmpty()) {
+      throw new InputException(tooLong);
+    }
   }
 
   private static Map<SizeMix, Double> clothByMix(CutOrderPlan plan) {
@@ -164,9 +192,11 @@ final class TrueLengths {
   }
 
   boolean fitsTable(CutOrderPlan plan) {
-    return plan.lays().stream()
-        .allMatch(
-            lay -> lay.lengthMm() + order.limits().endLossMm() <= order.limits().tableMm() + 1e-3);
+    return plan.lays().stream().allMatch(lay -> onTable(lay.lengthMm()));
+  }
+
+  private boolean onTable(double markerMm) {
+    return markerMm + order.limits().endLossMm() <= order.limits().tableMm() + 1e-3;
   }
 
   private static InputException noneFits() {

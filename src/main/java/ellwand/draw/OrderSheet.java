@@ -13,6 +13,7 @@ import ellwand.units.Unit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** The report of a cut order: totals, cloth, costs, markers, and a ticket for each lay. */
@@ -222,10 +223,17 @@ public final class OrderSheet {
             cells,
             Pages.widthMm(),
             new Reading(1));
-    pages.add(title, table.head().heightMm() + rows.get(0).heightMm() * Math.min(4, rows.size()));
+    Optional<Block> how = Pages.sentences("", SpreadWords.sentences(lay, shown.unit()));
+    // A ticket goes to the table in one piece.
+    pages.add(
+        title,
+        table.head().heightMm()
+            + rows.stream().mapToDouble(Block::heightMm).sum()
+            + 1
+            + how.map(Block::heightMm).orElse(0.0));
     pages.add(table.head(), rows);
     pages.space(1);
-    Pages.sentences("", SpreadWords.sentences(lay, shown.unit())).ifPresent(pages::add);
+    how.ifPresent(pages::add);
     pages.space(6);
   }
 

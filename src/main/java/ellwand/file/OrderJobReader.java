@@ -10,6 +10,7 @@ import ellwand.order.Tolerance;
 import ellwand.pattern.InputException;
 import ellwand.pattern.Problem;
 import ellwand.pattern.Style;
+import ellwand.units.Length;
 import ellwand.units.Unit;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -88,12 +89,13 @@ public final class OrderJobReader {
     if (!order.problems().isEmpty()) {
       return Optional.empty();
     }
-    checkTable(lengths, read.get(0).order().limits(), wanted);
+    Unit unit = root.get("unit").text().map(Unit::parse).orElse(Unit.M);
+    lengths.ifPresent(known -> checkTable(known, read.get(0).order().limits(), wanted, unit));
     return Optional.of(
         new OrderJob(
             path,
             root.get("title").text(),
-            root.get("unit").text().map(Unit::parse).orElse(Unit.M),
+            unit,
             job,
             lengths,
             read,
@@ -196,38 +198,44 @@ public final class OrderJobReader {
               Map<String, Integer> garments = new LinkedHashMap<>();
               bySize
                   .entries()
-                  .forEach((size, count) -> garments.put(size, garments(size, count, sizes)));
+                  .forEach(
+                      (size, count) -> garments.put(size, garments(colour, size, count, sizes)));
               wanted.put(colour, garments);
             });
     return wanted;
   }
 
-  private static int garments(String size, Spot count, Set<String> sizes) {
+  private static int garments(String colour, String size, Spot count, Set<String> sizes) {
     count.holds(
         sizes.contains(size),
         "size " + Names.shown(size) + " is ordered, but nothing is known of it",
         "Use one of " + String.join(", ", sizes));
-    return TermsReader.whole(count, 0);
+    return TermsReader.whole(
+        count,
+        0,
+        "garments of size %s in colour %s".formatted(Names.shown(size), Names.shown(colour)));
   }
 
   private void checkTable(
-      Optional<GarmentLengths> lengths, Limits limits, Map<String, Map<String, Integer>> wanted) {
-    lengths.ifPresent(
-        known ->
-            known
-                .bySize()
-                .forEach(
-                    (size, mm) -> {
-                      boolean ordered =
-                          wanted.values().stream().anyMatch(c -> c.getOrDefault(size, 0) > 0);
-                      order
-                          .get("table")
-                          .holds(
-                              !ordered || mm + limits.endLossMm() <= limits.tableMm() + 1e-6,
-                              "the table is shorter than a garment of size "
-                                  + size
-                                  + " with its end loss",
-                              "Use a longer table, or leave out size " + size);
-                    }));
+      GarmentLengths lengths, Limits limits, Map<String, Map<String, Integer>> wanted, Unit unit) {
+    order
+        .get("lengths")
+        .entries()
+        .keySet()
+        .forEach(
+            size -> {
+              boolean ordered = wanted.values().stream().anyMatch(c -> c.getOrDefault(size, 0) > 0);
+              double needed = lengths.bySize().get(size) + limits.endLossMm();
+              order
+                  .get("table")
+                  .holds(
+                      !ordered || needed <= limits.tableMm() + 1e-6,
+                      "a garment of size %s needs %s with its end loss, but the table has only %s"
+                          .formatted(
+                              size,
+                              new Length(needed).show(unit),
+                              new Length(limits.tableMm()).show(unit)),
+                      "Use a longer table, or leave out size " + size);
+            });
   }
 }

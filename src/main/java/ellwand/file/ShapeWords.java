@@ -114,6 +114,9 @@ final class ShapeWords {
       return "the job";
     }
     List<String> keys = JobWords.keys(at);
+    if (keys.size() == 4 && keys.get(0).equals("order") && keys.get(1).equals("colours")) {
+      return "size %s of colour %s".formatted(Names.shown(keys.get(3)), Names.shown(keys.get(2)));
+    }
     boolean pieceOrEdge = keys.size() == 3 || keys.size() == 5 && keys.get(3).equals("edges");
     if (pieceOrEdge && keys.get(1).equals("pieces")) {
       return "it";

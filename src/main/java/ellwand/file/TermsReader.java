@@ -29,16 +29,16 @@ final class TermsReader {
     return said.present() ? said : order.get(key);
   }
 
-  /** A whole number of 0 or more; reported otherwise. */
-  static int whole(Spot spot, int unlessSaid) {
+  /** A whole number of 0 or more; reported otherwise as that many of what it counts. */
+  static int whole(Spot spot, int unlessSaid, String what) {
     if (!spot.present()) {
       return unlessSaid;
     }
     long number = spot.node().asLong();
-    return spot.holds(number >= 0, "there cannot be " + number + " of it", "Write 0 or more")
+    return spot.holds(number >= 0, "there cannot be " + number + " " + what, "Write 0 or more")
             && spot.holds(
                 number <= Order.MOST_GARMENTS,
-                number + " is more than any order has",
+                number + " " + what + " are more than any order has",
                 "Write at most " + Order.MOST_GARMENTS)
         ? (int) number
         : unlessSaid;
@@ -47,7 +47,10 @@ final class TermsReader {
   Optional<Tolerance> tolerance() {
     Spot tolerance = order.get("tolerance");
     return order.attempt(
-        () -> new Tolerance(whole(tolerance.get("over"), 0), whole(tolerance.get("under"), 0)));
+        () ->
+            new Tolerance(
+                whole(tolerance.get("over"), 0, "garments over"),
+                whole(tolerance.get("under"), 0, "garments under")));
   }
 
   Optional<Limits> limits() {
@@ -59,8 +62,8 @@ final class TermsReader {
     if (tableMm.isEmpty() || endLoss.isEmpty()) {
       return Optional.empty();
     }
-    int plies = whole(term("max-plies"), 1);
-    int garments = whole(term("max-garments"), 1);
+    int plies = whole(term("max-plies"), 1, "plies");
+    int garments = whole(term("max-garments"), 1, "garments in a marker");
     term("max-plies")
         .holds(plies > 0, "a lay of no plies cuts nothing", "Set max-plies: to 1 or more");
     term("max-garments")
