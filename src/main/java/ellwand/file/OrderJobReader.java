@@ -218,24 +218,21 @@ public final class OrderJobReader {
 
   private void checkTable(
       GarmentLengths lengths, Limits limits, Map<String, Map<String, Integer>> wanted, Unit unit) {
-    order
-        .get("lengths")
-        .entries()
-        .keySet()
-        .forEach(
-            size -> {
-              boolean ordered = wanted.values().stream().anyMatch(c -> c.getOrDefault(size, 0) > 0);
-              double needed = lengths.bySize().get(size) + limits.endLossMm();
-              order
-                  .get("table")
-                  .holds(
-                      !ordered || needed <= limits.tableMm() + 1e-6,
-                      "a garment of size %s needs %s with its end loss, but the table has only %s"
-                          .formatted(
-                              size,
-                              new Length(needed).show(unit),
-                              new Length(limits.tableMm()).show(unit)),
-                      "Use a longer table, or leave out size " + size);
-            });
+    for (String size : order.get("lengths").entries().keySet()) {
+      boolean ordered = wanted.values().stream().anyMatch(c -> c.getOrDefault(size, 0) > 0);
+      double needed = lengths.bySize().get(size) + limits.endLossMm();
+      if (ordered && needed > limits.tableMm() + 1e-6) {
+        order
+            .get("table")
+            .holds(
+                false,
+                "a garment of size %s needs %s with its end loss, but the table has only %s"
+                    .formatted(
+                        size,
+                        new Length(needed).show(unit),
+                        new Length(limits.tableMm()).show(unit)),
+                "Use a longer table, or leave out size " + size);
+      }
+    }
   }
 }

@@ -10,11 +10,8 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import ellwand.work.Stop;
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -38,23 +35,9 @@ class CommandLineTest {
   @TempDir private Path folder;
 
   /** What a run left behind. */
-  private record Ran(int code, String out, String err) {}
-
-  private static Ran run(Object... args) {
-    StringWriter out = new StringWriter();
-    StringWriter err = new StringWriter();
-    CommandLine commands = Main.commandLine(new Stop());
-    commands.setOut(new PrintWriter(out));
-    commands.setErr(new PrintWriter(err));
-    int code = commands.execute(Arrays.stream(args).map(Object::toString).toArray(String[]::new));
-    commands.getOut().flush();
-    commands.getErr().flush();
-    return new Ran(code, out.toString(), err.toString());
-  }
-
   private Path laid() {
     Path out = folder.resolve("bib");
-    Ran ran = run("lay", BIB, "--effort", "200steps", "--threads", 1, "--out", out);
+    Ran ran = Ran.of("lay", BIB, "--effort", "200steps", "--threads", 1, "--out", out);
     assertEquals(0, ran.code(), ran.err());
     return out;
   }
@@ -85,7 +68,7 @@ class CommandLineTest {
                 "main.svg")),
         names(out));
     for (String cloth : List.of("main", "lining")) {
-      Ran check = run("check", out.resolve(cloth + ".marker.json"));
+      Ran check = Ran.of("check", out.resolve(cloth + ".marker.json"));
       assertEquals(0, check.code(), check.out());
     }
   }
@@ -107,7 +90,7 @@ class CommandLineTest {
 
   @Test
   void theSampleJacketIsLaid() {
-    Ran ran = run("lay", JACKET, "--effort", "50steps", "--out", folder.resolve("jacket"));
+    Ran ran = Ran.of("lay", JACKET, "--effort", "50steps", "--out", folder.resolve("jacket"));
     assertEquals(0, ran.code(), ran.err());
     assertTrue(ran.out().contains("Length to buy"), ran.out());
   }
@@ -116,7 +99,7 @@ class CommandLineTest {
   void theSameStepsSeedAndThreadsGiveTheSameBytes() throws IOException {
     for (String name : List.of("a", "b")) {
       Ran ran =
-          run(
+          Ran.of(
               "lay",
               BIB,
               "--effort",
@@ -141,7 +124,7 @@ class CommandLineTest {
 
   @Test
   void jsonPrintsTheFiguresAndNothingElse() throws IOException {
-    Ran ran = run("lay", BIB, "--effort", "100steps", "--json", "--out", folder.resolve("json"));
+    Ran ran = Ran.of("lay", BIB, "--effort", "100steps", "--json", "--out", folder.resolve("json"));
     JsonNode figures = JSON.readTree(ran.out());
     assertEquals(2, figures.get("cloths").size());
     assertEquals(figures, JSON.readTree(folder.resolve("json").resolve("figures.json").toFile()));
@@ -150,7 +133,7 @@ class CommandLineTest {
   @Test
   void aPieceWiderThanItsClothIsNamedAndNothingIsWritten() {
     Path out = folder.resolve("cape");
-    Ran ran = run("lay", CAPE, "--out", out);
+    Ran ran = Ran.of("lay", CAPE, "--out", out);
     assertEquals(2, ran.code());
     assertTrue(ran.err().contains("piece cape"), ran.err());
     assertTrue(ran.err().contains("128.0 cm across"), ran.err());
@@ -160,19 +143,19 @@ class CommandLineTest {
 
   @Test
   void badInputAndBadUsageEndWithTwo() {
-    assertEquals(2, run("lay", folder.resolve("nothing.yaml")).code());
-    assertEquals(2, run("lay", JACKET, "--effort", "soon").code());
-    assertEquals(2, run("lay", JACKET, "--threads", "0").code());
-    assertEquals(2, run("lay", JACKET, "--units", "ell").code());
-    assertEquals(2, run("draw", JACKET, "--out", folder.resolve("pieces.bmp")).code());
-    assertEquals(2, run("measure").code());
-    assertEquals(2, run().code());
+    assertEquals(2, Ran.of("lay", folder.resolve("nothing.yaml")).code());
+    assertEquals(2, Ran.of("lay", JACKET, "--effort", "soon").code());
+    assertEquals(2, Ran.of("lay", JACKET, "--threads", "0").code());
+    assertEquals(2, Ran.of("lay", JACKET, "--units", "ell").code());
+    assertEquals(2, Ran.of("draw", JACKET, "--out", folder.resolve("pieces.bmp")).code());
+    assertEquals(2, Ran.of("measure").code());
+    assertEquals(2, Ran.of().code());
   }
 
   @Test
   void anOutputFolderThatCannotBeMadeIsBadInput() throws IOException {
     Path inTheWay = Files.writeString(folder.resolve("file"), "x");
-    Ran ran = run("lay", BIB, "--effort", "50steps", "--out", inTheWay.resolve("out"));
+    Ran ran = Ran.of("lay", BIB, "--effort", "50steps", "--out", inTheWay.resolve("out"));
     assertEquals(2, ran.code());
     assertTrue(ran.err().contains("cannot be written"), ran.err());
   }
@@ -180,7 +163,7 @@ class CommandLineTest {
   @Test
   void checkAcceptsTheSampleJobs() {
     for (String job : List.of(JACKET, CAPE, BIB)) {
-      Ran ran = run("check", job);
+      Ran ran = Ran.of("check", job);
       assertEquals(0, ran.code(), ran.err());
     }
   }
@@ -189,7 +172,7 @@ class CommandLineTest {
   void drawWritesEachKind() {
     for (String name : List.of("p.svg", "p.png", "p.pdf")) {
       Path file = folder.resolve(name);
-      assertEquals(0, run("draw", JACKET, "--out", file).code());
+      assertEquals(0, Ran.of("draw", JACKET, "--out", file).code());
       assertTrue(Files.exists(file));
     }
   }
@@ -212,7 +195,7 @@ class CommandLineTest {
     edit.accept((ArrayNode) bad.get("copies"));
     Path file = folder.resolve(what + ".marker.json");
     JSON.writeValue(file.toFile(), bad);
-    Ran ran = run("check", file, "--job", BIB);
+    Ran ran = Ran.of("check", file, "--job", BIB);
     assertEquals(1, ran.code(), what + ": " + ran.out() + ran.err());
     assertTrue(ran.out().lines().findFirst().orElseThrow().endsWith("."), ran.out());
   }

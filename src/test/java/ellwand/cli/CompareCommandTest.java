@@ -6,10 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import ellwand.work.Stop;
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -19,7 +16,6 @@ import java.util.TreeSet;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import picocli.CommandLine;
 
 /** Widths compared as a user does it. */
 class CompareCommandTest {
@@ -54,8 +50,6 @@ class CompareCommandTest {
   private Path job;
   private Path out;
 
-  private record Ran(int code, String out, String err) {}
-
   @BeforeEach
   void curtain() throws IOException {
     job = Files.writeString(folder.resolve("curtain.yaml"), CURTAIN);
@@ -67,13 +61,7 @@ class CompareCommandTest {
     args.addAll(List.of("--effort", "200steps", "--out", out.toString()));
     args.addAll(List.of(more).contains("--threads") ? List.of() : List.of("--threads", "2"));
     args.addAll(List.of(more));
-    StringWriter results = new StringWriter();
-    StringWriter err = new StringWriter();
-    CommandLine commands = Main.commandLine(new Stop());
-    commands.setOut(new PrintWriter(results));
-    commands.setErr(new PrintWriter(err));
-    int code = commands.execute(args.toArray(String[]::new));
-    return new Ran(code, results.toString(), err.toString());
+    return Ran.of(args.toArray());
   }
 
   private static Set<String> keys(JsonNode node) {

@@ -6,16 +6,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import ellwand.work.Stop;
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Arrays;
+import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import picocli.CommandLine;
 
 class FitCommandTest {
 
@@ -25,38 +22,11 @@ class FitCommandTest {
 
   @TempDir private Path folder;
 
-  private record Ran(int code, String out, String err) {}
-
   private Ran fit(Object... more) {
-    return run(
-        "fit",
-        WAISTCOAT,
-        "--effort",
-        "300steps",
-        "--threads",
-        "1",
-        "--out",
-        folder.resolve("out"),
-        more);
-  }
-
-  private static Ran run(Object... args) {
-    StringWriter out = new StringWriter();
-    StringWriter err = new StringWriter();
-    CommandLine commands = Main.commandLine(new Stop());
-    commands.setOut(new PrintWriter(out));
-    commands.setErr(new PrintWriter(err));
-    int code =
-        commands.execute(
-            Arrays.stream(args)
-                .flatMap(
-                    a ->
-                        a instanceof Object[] many
-                            ? Arrays.stream(many)
-                            : Arrays.stream(new Object[] {a}))
-                .map(Object::toString)
-                .toArray(String[]::new));
-    return new Ran(code, out.toString(), err.toString());
+    List<Object> args = new ArrayList<>(List.of("fit", WAISTCOAT, "--effort", "300steps"));
+    args.addAll(List.of("--threads", "1", "--out", folder.resolve("out")));
+    args.addAll(List.of(more));
+    return Ran.of(args.toArray());
   }
 
   @Test
@@ -66,7 +36,7 @@ class FitCommandTest {
     assertTrue(ran.out().startsWith("Yes: everything lies on tweed offcut, on "), ran.out());
     Path marker = folder.resolve("out/tweed.marker.json");
     assertTrue(Files.readString(marker).contains("moth hole"));
-    Ran check = run("check", marker);
+    Ran check = Ran.of("check", marker);
     assertEquals(0, check.code(), check.out());
   }
 
@@ -80,7 +50,7 @@ class FitCommandTest {
                 .replace("  tweed:\n", "  tweed:\n    wishes: [garments together]\n")
                 .replace("  garments: 1", "  garments: 2"));
     Ran ran =
-        run(
+        Ran.of(
             "fit",
             job,
             "--on",
@@ -105,7 +75,7 @@ class FitCommandTest {
     double price = tweed.get("wishes").get("priceMm").asDouble();
     double shortest = tweed.get("wishes").get("clothLengthWithoutMm").asDouble();
     assertEquals(takes - shortest, price, 1e-3);
-    assertEquals(0, run("check", folder.resolve("out/tweed.marker.json")).code());
+    assertEquals(0, Ran.of("check", folder.resolve("out/tweed.marker.json")).code());
   }
 
   @Test
@@ -141,7 +111,7 @@ class FitCommandTest {
               holed: {length: 45, width: 25, flaws: [{at: [15, 12.5], width: 2, length: 2}]}
             order: {garments: 1}
             """);
-    Ran ran = run("fit", job, "--on", "holed", "--effort", "60steps", "--threads", "1");
+    Ran ran = Ran.of("fit", job, "--on", "holed", "--effort", "60steps", "--threads", "1");
     assertEquals(1, ran.code(), ran.err());
     assertTrue(ran.out().startsWith(NEEDS + "57.0 cm; the remnant is 45.0 cm long"), ran.out());
   }

@@ -1,0 +1,170 @@
+package ellwand.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Ways of spreading an order, as a user asks for them. */
+class OrderSpreadTest {
+
+  @TempDir private Path folder;
+
+  @Test
+  void twoPliesOfHalfSetsMakeTheGarmentsOfOneWholeMarker() throws IOException {
+    Ran ran =
+        Bibs.order(
+            folder,
+            Bibs.job(folder, "  cloth: felt\n  spread: {faces: face to face, half-sets: true}\n"));
+    assertEquals(0, ran.code(), ran.err());
+    JsonNode plan = ran.json();
+    assertEquals(4, plan.get("cut").get("red").get("M").asInt());
+    assertEquals(3, plan.get("cut").get("blue").get("M").asInt());
+    double cloth = 0;
+    for (JsonNode lay : plan.get("lays")) {
+      lay.get("plies").forEach(plies -> assertEquals(0, plies.asInt() % 2, ran.out()));
+      cloth += Ran.sum(lay.get("plies")) * lay.get("length").asDouble();
+      Path marker = folder.resolve(lay.get("marker").asText());
+      Ran check = Ran.of("check", marker);
+      assertEquals(0, check.code(), check.out() + check.err());
+      JsonNode file = Ran.JSON.readTree(marker.toFile());
+      assertEquals(2 * lay.get("length").asDouble(), file.get("clothLength").asDouble(), 1e-5);
+      int sides = 0;
+      int middles = 0;
+      int flaps = 0;
+      for (JsonNode copy : file.get("copies")) {
+        String piece = copy.get("piece").asText();
+        sides += piece.equals("side") ? 1 : 0;
+        middles += piece.equals("middle") ? 1 : 0;
+        flaps += piece.equals("flap") ? 1 : 0;
+      }
+      int garments = lay.get("garments").get("M").asInt();
+      assertEquals(garments, sides, "one of each pair");
+      assertEquals((garments + 1) / 2, middles, "what has no hand once for two garments");
+      assertEquals(garments, flaps, "the mirrored twin of what has a hand is wasted");
+      Path broken = folder.resolve("broken.marker.json");
+      Files.writeString(broken, Files.readString(marker).replace("\"pair\"", "\"whole\""));
+      assertEquals(1, Ran.of("check", broken, "--job", folder.resolve("bibs.yaml")).code());
+    }
+    double ofColours = 0;
+    for (JsonNode colour : plan.get("cloth")) {
+      ofColours += colour.asDouble();
+    }
+    assertEquals(cloth, ofColours, 1e-3);
+  }
+
+  @Test
+  void wholeSetsFaceToFaceTellWhatComesOutMirrored() throws IOException {
+    Path job =
+        Bibs.job(
+            folder, "  tolerance: {over: 1}\n  cloth: felt\n  spread: {faces: face to face}\n");
+    Ran ran = Ran.of("order", job, "--effort", "60steps", "--threads", 1, "--out", folder);
+    assertEquals(0, ran.code(), ran.err());
+    assertTrue(ran.out().contains("on the other side: flap."), ran.out());
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "max-plies: 8|max-plies: 1|spread: {faces: face to face, half-sets: true}"
+            + "|takes plies two by two",
+        "fold: open, price|fold: open, direction: one way per garment, price"
+            + "|spread: {faces: face to face, half-sets: true, headings: alternating}"
+            + "|turn the nap within a garment",
+        "fold: open, price|fold: open, direction: one way, price|spread: {headings: alternating}"
+            + "|can't be cut from one-way cloth",
+        "fold: open, price|fold: open, repeat: {along: 5}, price"
+            + "|spread: {faces: face to face, half-sets: true}|half sets cannot be cut",
+        "fold: open, price|fold: two plies face to face, price||cloth cannot lie 'two plies",
+        "x|x|cloths: {lining: {colour: white}}|no cloth is called lining. Use one of felt, lawn",
+        "x|x|cloths: {lawn: {colours: {green: white}}}|no garment is ordered in colour green",
+        "x|x|cloths: {lawn: {max-plies: 0}}|a lay of no plies cuts nothing",
+        "4 per m|4 EUR per m|cloths: {lawn: {cost: {cloth: GBP 3 per yd}}}"
+            + "|the cloths' prices are in EUR and GBP",
+      })
+  void badSpreadsAndClothsAreRefused(String old, String now, String more, String message)
+      throws IOException {
+    Path job = folder.resolve("bad.yaml");
+    Files.writeString(job, Bibs.YAML.replace(old, now) + (more == null ? "" : "  " + more + "\n"));
+    Path out = folder.resolve("none");
+    Ran ran = Ran.of("order", job, "--effort", "10steps", "--out", out);
+    assertEquals(2, ran.code(), ran.err());
+    assertTrue(ran.err().contains(message), ran.err());
+    assertFalse(Files.exists(out));
+  }
+
+  @Test
+  void clothThatMayNotLieOpenIsSpreadFolded() throws IOException {
+    Path folded = folder.resolve("folded.yaml");
+    String order =
+        """
+        ellwand: 1
+        unit: cm
+        style: {name: Mat, size: M, allowance: 0, pieces: {mat: {cut: {felt: pair}, outline: \
+        [[0, 0], [30, 0], [30, 40], [0, 35]]}}}
+        cloths: {felt: {width: 100, fold: lengthwise fold}}
+        order: {colours: {red: {M: 4}}, max-plies: 10, max-garments: 2}
+        """;
+    Files.writeString(folded, order);
+    Ran ran =
+        Ran.of("order", folded, "--json", "--effort", "50steps", "--threads", 1, "--out", folder);
+    assertEquals(0, ran.code(), ran.err());
+    JsonNode lay = ran.json().get("lays").get(0);
+    assertEquals(0, lay.get("plies").get("red").asInt() % 2, "folded plies count two");
+    Files.writeString(folded, order.replace("max-plies", "spread: {faces: all up}, max-plies"));
+    Ran open = Ran.of("order", folded, "--out", folder);
+    assertEquals(2, open.code());
+    assertTrue(open.err().contains("needs the cloth to lie as open, which it may not"), open.err());
+  }
+
+  /** A badge alone would take least on opened cloth, which plies folded as a stack have not. */
+  @Test
+  void foldedPliesAreNeverOpenedForWhatIsCutOnce() throws IOException {
+    Path folded = folder.resolve("badge.yaml");
+    Files.writeString(
+        folded,
+        """
+        ellwand: 1
+        unit: cm
+        style: {name: Mat, size: M, allowance: 0, pieces: {mat: {cut: {felt: pair}, outline: \
+        [[0, 0], [30, 0], [30, 50], [0, 45]]}, badge: {cut: {felt: 1}, outline: \
+        [[0, 0], [10, 0], [10, 40], [0, 35]]}}}
+        cloths: {felt: {width: 100, fold: lengthwise fold}}
+        order: {colours: {red: {M: 4}}, max-plies: 10, max-garments: 1}
+        """);
+    Ran ran =
+        Ran.of("order", folded, "--json", "--effort", "50steps", "--threads", 1, "--out", folder);
+    assertEquals(0, ran.code(), ran.err());
+    String report = Ran.words(folder.resolve("order.pdf")).replaceAll("\\s+", " ");
+    assertTrue(report.contains("Spread 4 folded lengths (8 plies), each 40.0 cm long"), report);
+    String csv = Files.readString(folder.resolve("cut-tickets.csv"));
+    assertTrue(csv.contains(",\"folded, headings one way\",4\n"), csv);
+    Path marker = folder.resolve("felt-1.marker.json");
+    JsonNode zones = Ran.JSON.readTree(marker.toFile()).get("zones");
+    assertEquals(1, zones.size(), "folded from end to end");
+    assertEquals(2, zones.get(0).get("plies").asInt());
+    assertEquals(400, ran.json().get("lays").get(0).get("length").asDouble(), 0.1);
+    assertEquals(0, Ran.of("check", marker, "--job", folded).code());
+    Files.writeString(
+        folded, Files.readString(folded).replace("[10, 40], [0, 35]", "[10, 60], [0, 55]"));
+    Ran wide = Ran.of("order", folded, "--effort", "50steps", "--out", folder);
+    assertEquals(2, wide.code());
+    assertTrue(wide.err().contains("badge"), wide.err());
+    // Folded, 60 cm have room on cloth of twice that width.
+    assertTrue(
+        wide.err()
+            .contains(
+                "it lies 60.0 cm across, but cloth felt has only 50.0 cm for it. Lay the cloth"
+                    + " open, use cloth at least 120.0 cm wide, or split the piece with a join"),
+        wide.err());
+  }
+}
