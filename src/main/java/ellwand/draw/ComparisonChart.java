@@ -19,7 +19,10 @@ public final class ComparisonChart {
   private static final double BAR = 4.4;
   private static final double BETWEEN_WIDTHS = 3;
   private static final double LABELS = 66;
-  private static final double WORDS = 80;
+  private static final double WORDS = 92;
+  private static final Colour BUY = new Colour(0x2F4B6E);
+  private static final Colour BEST = new Colour(0xA9BBD3);
+  private static final Colour OTHER = new Colour(0xEFEFEF);
 
   private final Comparison comparison;
   private final Shown shown;
@@ -56,8 +59,8 @@ public final class ComparisonChart {
     }
     items.add(
         text(
-            "Dark: the best of its width. Tick inside a bar: the cloth length without ends and"
-                + " rounding.",
+            "Dark: what to buy. Lighter: the best of another width. Tick inside a bar: the cloth"
+                + " length without ends and rounding.",
             0,
             y - 6,
             Reading.SMALL));
@@ -82,18 +85,19 @@ public final class ComparisonChart {
       return;
     }
     boolean best = comparison.bestOfEach().contains(row);
+    boolean buy = comparison.ranked().stream().limit(1).toList().contains(row);
     double end = LABELS + row.tried().toBuyMm() * perMm;
     Box bar = new Box(LABELS, y + 0.6, end, y + 0.6 + BAR);
     items.add(
         Item.Lines.closed(
             best ? "bar-best" : "bar",
-            Ink.line(Colour.INK, 0.3).filled(best ? new Colour(0x2F4B6E) : new Colour(0xE4E4E4)),
+            Ink.line(Colour.INK, 0.3).filled(buy ? BUY : best ? BEST : OTHER),
             Outline.of(bar).points()));
     double tick = LABELS + row.tried().clothLengthMm() * perMm;
     items.add(
         Item.Lines.open(
             "cloth-length",
-            Ink.line(best ? Colour.WHITE : Colour.INK, 0.5),
+            Ink.line(buy ? Colour.WHITE : Colour.INK, 0.5),
             new Point(tick, bar.minY() + 0.5),
             new Point(tick, bar.maxY() - 0.5)));
     String cost = row.cost() > 0 ? ", " + Shown.money(row.cost(), row.cloth().currency()) : "";

@@ -65,7 +65,10 @@ public record Comparison(String style, String cloth, int garments, List<Row> row
     return rows.stream().anyMatch(r -> r.cost() > 0);
   }
 
-  /** The best way of laying of each width that works, widths as asked for. */
+  /**
+   * The best way of laying of each width that works, widths as asked for: the one that takes least
+   * cloth, the first of those that differ by less than 1 mm.
+   */
   public List<Row> bestOfEach() {
     return rows.stream()
         .map(Row::widthMm)
@@ -74,8 +77,16 @@ public record Comparison(String style, String cloth, int garments, List<Row> row
             width ->
                 rows.stream()
                     .filter(r -> r.widthMm() == width && r.tried().possible())
-                    .min(Comparator.comparingDouble(r -> r.tried().clothLengthMm()))
+                    .min(Comparator.comparingLong(r -> Math.round(r.tried().clothLengthMm())))
                     .stream())
+        .toList();
+  }
+
+  /** The ways of laying a width for which no more is bought than for the best of them. */
+  public List<Row> asGood(Row best) {
+    return rows.stream()
+        .filter(r -> r.widthMm() == best.widthMm() && r.tried().possible())
+        .filter(r -> r.tried().toBuyMm() <= best.tried().toBuyMm())
         .toList();
   }
 

@@ -39,8 +39,12 @@ public final class ComparisonText {
   }
 
   private String table() {
+    boolean several = comparison.garments() > 1;
     List<String[]> cells = new ArrayList<>();
-    cells.add(new String[] {"width", "lies", "cloth length", "to buy", "used", "cost", "each"});
+    cells.add(
+        new String[] {
+          "width", "lies", "cloth length", "to buy", "used", "cost", several ? "a garment" : ""
+        });
     for (Row row : comparison.rows()) {
       FoldTried t = row.tried();
       cells.add(
@@ -52,7 +56,7 @@ public final class ComparisonText {
                 Buying.shown(t.toBuyMm(), unit),
                 String.format(Locale.ROOT, "%.1f %%", 100 * row.utilisation()),
                 money(row.cost()),
-                money(row.cost() / Math.max(1, comparison.garments()))
+                several ? money(row.cost() / comparison.garments()) : ""
               }
               : new String[] {show(row.widthMm()), t.fold(), "no, " + t.reason()});
     }
@@ -95,8 +99,15 @@ public final class ComparisonText {
   private String buy(Row best, Optional<Row> next) {
     String sentence =
         "Buy " + Buying.shown(best.tried().toBuyMm(), unit) + " of the " + show(best.widthMm());
-    if (comparison.rows().stream().filter(r -> r.widthMm() == best.widthMm()).count() > 1) {
-      sentence += ", " + Surplus.laid(best.tried().fold());
+    long ways = comparison.rows().stream().filter(r -> r.widthMm() == best.widthMm()).count();
+    if (ways > 1) {
+      List<String> folds = new ArrayList<>();
+      folds.add(best.tried().fold());
+      comparison.asGood(best).stream()
+          .filter(row -> row != best)
+          .forEach(row -> folds.add(row.tried().fold()));
+      sentence +=
+          folds.size() == ways ? ", however it is laid" : ", laid " + Surplus.lyingIn(folds);
     }
     return sentence + next.map(other -> "; " + beside(best, other)).orElse("") + ".";
   }

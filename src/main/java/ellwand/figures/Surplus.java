@@ -6,6 +6,7 @@ import ellwand.units.Unit;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
 
 /** Why a width takes more cloth than its share: the shop's step, the ends, the fold, a piece. */
 record Surplus(Comparison comparison, Unit unit) {
@@ -106,7 +107,18 @@ record Surplus(Comparison comparison, Unit unit) {
 
   /** How cloth lies, in words that follow on. */
   static String laid(String fold) {
-    return fold.endsWith("fold") ? "laid in a " + fold : "laid " + fold;
+    return "laid " + lying(fold);
+  }
+
+  private static String lying(String fold) {
+    return fold.endsWith("fold") ? "in a " + fold : fold;
+  }
+
+  /** Ways of lying to choose from. */
+  static String lyingIn(List<String> folds) {
+    int last = folds.size() - 1;
+    String first = folds.stream().limit(last).map(Surplus::lying).collect(Collectors.joining(", "));
+    return (last == 0 ? "" : first + " or ") + lying(folds.get(last));
   }
 
   private String show(double mm) {

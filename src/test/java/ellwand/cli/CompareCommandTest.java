@@ -85,6 +85,30 @@ class CompareCommandTest {
   }
 
   @Test
+  void waysOfLayingThatTakeNoMoreAreNamed() throws IOException {
+    // Two panels of 100 cm and eight ties: open or folded lengthwise, where a panel is opened.
+    Files.writeString(
+        job, CURTAIN.replace("fold: open", "fold: [open, lengthwise fold, crosswise fold]"));
+    String out = compare("--widths", "115cm").out();
+    assertTrue(out.contains(" of the 115.0 cm, "), out);
+    JsonNode rows = JSON.readTree(this.out.resolve("compare.json").toFile());
+    double least = Double.POSITIVE_INFINITY;
+    for (JsonNode row : rows) {
+      least = Math.min(least, row.get("toBuy").asDouble());
+    }
+    String sentence = out.substring(out.indexOf("Buy "), out.indexOf(".\n", out.indexOf("Buy ")));
+    int named = 0;
+    for (JsonNode row : rows) {
+      String fold = row.get("fold").asText();
+      boolean asGood = row.get("toBuy").asDouble() == least;
+      assertTrue(
+          sentence.endsWith("however it is laid") || sentence.contains(fold) == asGood, sentence);
+      named += asGood ? 1 : 0;
+    }
+    assertEquals(named == rows.size(), sentence.endsWith("however it is laid"), sentence);
+  }
+
+  @Test
   void wishesAreLeftAsideAndItSaysSo() throws IOException {
     String without = compare("--threads", "1").out();
     Files.writeString(
