@@ -62,7 +62,8 @@ public final class CheckRun {
       Cloth cloth = Shelf.cloth(job, file.cloth());
       return file.remnant()
           .map(on -> Shelf.remnant(job, on, Optional.of(file.cloth())).laidAs(cloth))
-          .orElse(cloth);
+          // Flaws are cut out before an order is spread.
+          .orElse(file.inOrder().isPresent() ? cloth.flawed(List.of()) : cloth);
     } catch (InputException e) {
       throw new InputException(
           e.problems().stream()

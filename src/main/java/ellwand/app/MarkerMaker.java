@@ -1,6 +1,7 @@
 package ellwand.app;
 
 import ellwand.cloth.Cloth;
+import ellwand.cloth.Flaw;
 import ellwand.cloth.Fold;
 import ellwand.cloth.Wishes;
 import ellwand.cloth.Wishes.Price;
@@ -36,6 +37,7 @@ final class MarkerMaker {
 
   private final Job job;
   private final Cloth cloth;
+  private final List<Flaw> flaws;
   private final Spreading spreading;
   private final Fold fold;
   private final Unit unit;
@@ -50,7 +52,8 @@ final class MarkerMaker {
   MarkerMaker(Job job, Cloth cloth, Spreading spreading, Unit unit, Stop stop, Progress progress) {
     this.job = job;
     // A plan wants the shortest markers.
-    this.cloth = cloth.wishing(Wishes.NONE);
+    this.cloth = cloth.wishing(Wishes.NONE).flawed(List.of());
+    this.flaws = cloth.flaws();
     this.wishes = cloth.wishes();
     this.spreading = spreading;
     this.fold =
@@ -99,6 +102,20 @@ final class MarkerMaker {
             + " garments have these pieces on the other side: "
             + pieces
             + ".");
+  }
+
+  /** What to do about flaws, as a sentence: plies come from all along the cloth, flaws do not. */
+  Optional<String> flawed() {
+    if (flaws.isEmpty()) {
+      return Optional.empty();
+    }
+    double along = flaws.stream().mapToDouble(flaw -> flaw.outline().box().length()).sum();
+    return Optional.of(
+        "Cloth %s has flaws (%s), which the plan leaves aside: cut each out across the whole width"
+                .formatted(
+                    cloth.name(), flaws.stream().map(Flaw::name).collect(Collectors.joining(", ")))
+            + " before spreading, and have %s of cloth more, besides an end loss at each cut."
+                .formatted(new Length(along).show(unit)));
   }
 
   /** Whether plies lie in twos that a marker cuts together. */

@@ -97,6 +97,7 @@ public final class OrderRun {
       lays += plans.get(i).plan().lays().size();
     }
     List<String> cautions = new ArrayList<>();
+    makers.forEach(maker -> maker.flawed().ifPresent(cautions::add));
     makers.forEach(maker -> maker.mirrored(sizes).ifPresent(cautions::add));
     cautions.addAll(cautions(style, sizes, unit));
     return made(job, job.title().orElse(style.style().name()), plans, cautions, unit);

@@ -167,4 +167,31 @@ class OrderSpreadTest {
                     + " open, use cloth at least 120.0 cm wide, or split the piece with a join"),
         wide.err());
   }
+
+  /** Cloth for it comes from all along the roll, so that a flaw lies in one ply at the most. */
+  @ParameterizedTest
+  @CsvSource({"all up", "face to face", "folded"})
+  void aFlawIsCutOutBeforeSpreadingAndBarsNoPly(String faces) throws IOException {
+    Path job = folder.resolve("mats.yaml");
+    String text =
+        """
+        ellwand: 1
+        unit: cm
+        style: {name: Mat, size: M, allowance: 0, pieces: {mat: {cut: {felt: pair}, outline: \
+        [[0, 0], [30, 0], [30, 50], [0, 50]]}}}
+        cloths: {felt: {width: 100, fold: [open, lengthwise fold], \
+        flaws: [{name: moth hole, at: [10, 20], radius: 3}]}}
+        order: {colours: {red: {M: 8}}, max-plies: 10, max-garments: 2, spread: {faces: %s}}
+        """;
+    Files.writeString(job, text.formatted(faces));
+    Ran ran = Bibs.order(folder, job);
+    assertEquals(0, ran.code(), ran.err());
+    // Two mats abreast leave nothing beside them: with the hole there they would take 3 cm more.
+    double length = ran.json().get("lays").get(0).get("length").asDouble();
+    assertEquals(0, length % 300, 0.1, ran.out());
+    assertEquals(0, Ran.of("check", folder.resolve("felt-1.marker.json"), "--job", job).code());
+    String report = Ran.words(folder.resolve("order.pdf")).replaceAll("\\s+", " ");
+    assertTrue(report.contains("felt has flaws (moth hole)"), report);
+    assertTrue(report.contains("have 6.0 cm of cloth more"), report);
+  }
 }
