@@ -6,15 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import ellwand.figures.Comparison;
 import ellwand.figures.Comparison.Row;
 import ellwand.figures.ComparisonText;
-import ellwand.file.Job;
-import ellwand.file.JobReader;
 import ellwand.units.Unit;
-import ellwand.work.Effort;
-import ellwand.work.Progress;
-import ellwand.work.Seed;
-import ellwand.work.Stop;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -31,29 +24,10 @@ import org.junit.jupiter.params.provider.ValueSource;
  */
 class CompareRunTest {
 
-  /** 36, 45, 54 and 60 in, mm. */
-  private static final List<Double> WIDTHS = List.of(914.4, 1143.0, 1371.6, 1524.0);
-
   @TempDir private Path folder;
 
   private Comparison compared(String pieces, String cloth) throws IOException {
-    Path path = folder.resolve("job.yaml");
-    Files.writeString(
-        path,
-        "ellwand: 1\nunit: cm\nstyle:\n  name: trial\n  size: \"1\"\n  allowance: 0\n  pieces:\n"
-            + pieces
-            + "cloths:\n  main: {width: 91.44, gap: 1 mm, "
-            + cloth
-            + "}\norder:\n  garments: 1\n");
-    Job job = JobReader.read(path);
-    return CompareRun.make(
-        job,
-        job.cloths().get(0),
-        WIDTHS,
-        Unit.CM,
-        new SearchOptions(Effort.ofSteps(1600), new Seed(1), 2),
-        new Stop(),
-        Progress.NONE);
+    return Comparing.compared(folder, pieces, cloth, 1600);
   }
 
   private static String piece(String name, String cut, double length, double width, double slope) {
@@ -100,14 +74,8 @@ class CompareRunTest {
     Comparison comparison =
         compared(garment(seed), "direction: any way, fold: open, shop-step: 1 mm");
     List<Double> shares = shares(comparison);
-    assertEquals(WIDTHS.size(), shares.size());
+    assertEquals(Comparing.WIDTHS.size(), shares.size());
     assertTrue(shares.stream().allMatch(CompareRunTest::inBand), shares::toString);
-  }
-
-  private static List<String> reasons(Comparison comparison) {
-    return ComparisonText.sentences(comparison, Unit.CM).stream()
-        .filter(s -> s.contains("takes more than its share"))
-        .toList();
   }
 
   @Test
@@ -115,10 +83,10 @@ class CompareRunTest {
     String cape = piece("cape", "10", 50, 80, 0);
     Comparison with =
         compared(garment(1) + cape, "direction: any way, fold: open, shop-step: 1 mm");
-    List<String> told = reasons(with);
+    List<String> told = Comparing.reasons(with);
     assertTrue(told.stream().anyMatch(s -> s.contains("piece cape")), told::toString);
     List<String> without =
-        reasons(compared(garment(1), "direction: any way, fold: open, shop-step: 1 mm"));
+        Comparing.reasons(compared(garment(1), "direction: any way, fold: open, shop-step: 1 mm"));
     assertEquals(List.of(), without);
   }
 
@@ -126,11 +94,12 @@ class CompareRunTest {
   void namesTheShopsStep() throws IOException {
     Comparison with =
         compared(garment(2), "direction: any way, fold: open, ends: 1, shop-step: 50");
-    List<String> told = reasons(with);
+    List<String> told = Comparing.reasons(with);
     assertTrue(told.stream().anyMatch(s -> s.contains("sold in steps of 0.50 m")), told::toString);
     assertEquals(
         List.of(),
-        reasons(compared(garment(2), "direction: any way, fold: open, ends: 1, shop-step: 1 mm")));
+        Comparing.reasons(
+            compared(garment(2), "direction: any way, fold: open, ends: 1, shop-step: 1 mm")));
   }
 
   @Test

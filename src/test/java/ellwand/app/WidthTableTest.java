@@ -1,20 +1,10 @@
 package ellwand.app;
 
-import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import ellwand.figures.Comparison;
 import ellwand.figures.Comparison.Row;
-import ellwand.figures.ComparisonText;
-import ellwand.file.Job;
-import ellwand.file.JobReader;
-import ellwand.units.Unit;
-import ellwand.work.Effort;
-import ellwand.work.Progress;
-import ellwand.work.Seed;
-import ellwand.work.Stop;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
@@ -33,8 +23,10 @@ import org.junit.jupiter.params.provider.MethodSource;
  */
 class WidthTableTest {
 
-  /** 36, 45, 54 and 60 in, mm: columns of the table. */
-  private static final List<Double> WIDTHS = List.of(914.4, 1143.0, 1371.6, 1524.0);
+  /** Steps of a search. */
+  private static final long SHORT = 800;
+
+  private static final long LONG = 3000;
 
   private static final int ROUNDS = 4;
   private static final double LEAST = 0.89;
@@ -184,28 +176,12 @@ class WidthTableTest {
                 new Part("pocket", "2", 22, 20, 20))));
   }
 
-  private Comparison compared(Garment garment, String shop) throws IOException {
-    Path path = folder.resolve("job.yaml");
-    Files.writeString(
-        path,
-        "ellwand: 1\nunit: cm\nstyle:\n  name: "
-            + garment.name()
-            + "\n  size: \"1\"\n  allowance: 0\n  pieces:\n"
-            + garment.parts().stream().map(Part::yaml).collect(Collectors.joining())
-            + "cloths:\n  main: {width: 91.44, gap: 1 mm, ends: 1, "
-            + garment.cloth()
-            + ", shop-step: "
-            + shop
-            + "}\norder:\n  garments: 1\n");
-    Job job = JobReader.read(path);
-    return CompareRun.make(
-        job,
-        job.cloths().get(0),
-        WIDTHS,
-        Unit.CM,
-        new SearchOptions(Effort.ofSteps(3000), new Seed(1), 2),
-        new Stop(),
-        Progress.NONE);
+  private Comparison compared(Garment garment, long steps) throws IOException {
+    return Comparing.compared(
+        folder,
+        garment.parts().stream().map(Part::yaml).collect(Collectors.joining()),
+        "ends: 1, " + garment.cloth() + ", shop-step: 1 mm",
+        steps);
   }
 
   private static List<Double> shares(Comparison comparison) {
@@ -215,12 +191,6 @@ class WidthTableTest {
 
   private static boolean inBand(Comparison comparison) {
     return shares(comparison).stream().allMatch(s -> s >= LEAST && s <= MOST);
-  }
-
-  private static List<String> reasons(Comparison comparison) {
-    return ComparisonText.sentences(comparison, Unit.CM).stream()
-        .filter(s -> s.contains("takes more than its share"))
-        .toList();
   }
 
   /** What a sentence names as the cause: a fold if another would do, otherwise pieces. */
@@ -244,7 +214,6 @@ class WidthTableTest {
         garment.parts().stream()
             .filter(p -> reason.matches(".*(piece|pieces|,) " + p.name() + "( (alone|lie)|,).*"))
             .toList();
-    assertFalse(named.isEmpty(), reason);
     Function<Part, Stream<Part>> split =
         reason.contains("no two") ? Part::narrowed : Part::shortened;
     return new Garment(
@@ -258,15 +227,25 @@ class WidthTableTest {
   @ParameterizedTest
   @MethodSource("garments")
   void whatKeepsAWidthOutOfTheTablesBandIsNamedAndIsTheCause(Garment garment) throws IOException {
+    // Where a short search does not do, a longer one must: so most garments take little time.
+    if (!fault(garment, SHORT).isEmpty()) {
+      assertEquals("", fault(garment, LONG));
+    }
+  }
+
+  /** What is not as it should be, empty if all is. */
+  private String fault(Garment garment, long steps) throws IOException {
     Garment now = garment;
-    Comparison comparison = compared(now, "1 mm");
+    Comparison comparison = compared(now, steps);
     for (int round = 0; !inBand(comparison) && round < ROUNDS; round++) {
       List<String> causes =
-          reasons(comparison).stream().filter(WidthTableTest::namesCause).toList();
-      assertFalse(causes.isEmpty(), () -> garment + ": no cause is named");
+          Comparing.reasons(comparison).stream().filter(WidthTableTest::namesCause).toList();
+      if (causes.isEmpty()) {
+        return garment + ": no cause is named, " + shares(comparison);
+      }
       now = mended(now, causes.get(0));
-      comparison = compared(now, "1 mm");
+      comparison = compared(now, steps);
     }
-    assertTrue(inBand(comparison), now + " " + shares(comparison) + reasons(comparison));
+    return inBand(comparison) ? "" : now + " " + shares(comparison) + Comparing.reasons(comparison);
   }
 }
