@@ -40,8 +40,8 @@ record Pose(
   private static final double LEVEL_MM = 0.005;
 
   /**
-   * Every way the request may lie in the band on its grain or, where that is too wide, turned off
-   * it as little as will do; empty if it does not fit.
+   * Every way the request may lie in the band on its grain or, if it is too wide for that
+   * everywhere, turned off it as little as will do; empty if it does not fit.
    */
   static List<Pose> of(Request request, Band band, Set<Heading> headings) {
     List<Pose> poses = new ArrayList<>();
@@ -56,7 +56,7 @@ record Pose(
             addOnFold(poses, band, motion, heading, outline, fold);
           } else if (outline.box().width() <= band.widthMm() + EXACT_MM) {
             addFree(poses, band, motion, heading, outline);
-          } else {
+          } else if (request.tooWide()) {
             addNarrowed(poses, request, band, motion, heading, outline);
           }
         }

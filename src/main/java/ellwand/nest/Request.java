@@ -13,8 +13,10 @@ import ellwand.pattern.Grain;
  * @param drawn the piece as it lies in its form
  * @param hand which hands may be seen from above
  * @param mostDegrees how far it may turn off its grain, either way
+ * @param tooWide whether it fits nowhere on its grain, so that it has to turn
  */
-record Request(Wanted wanted, Form form, CutPiece drawn, Hand hand, double mostDegrees) {
+record Request(
+    Wanted wanted, Form form, CutPiece drawn, Hand hand, double mostDegrees, boolean tooWide) {
 
   /** Which hands of a piece may be seen from above. */
   enum Hand {
@@ -25,7 +27,12 @@ record Request(Wanted wanted, Form form, CutPiece drawn, Hand hand, double mostD
 
   static Request of(Cloth cloth, Wanted wanted, Form form, Hand hand) {
     return new Request(
-        wanted, form, form.drawn(wanted.cut()), hand, mostDegrees(cloth, wanted, form));
+        wanted, form, form.drawn(wanted.cut()), hand, mostDegrees(cloth, wanted, form), false);
+  }
+
+  /** The same of a piece that fits nowhere on its grain. */
+  Request turnedToFit() {
+    return new Request(wanted, form, drawn, hand, mostDegrees, true);
   }
 
   /** What stands on a fold stays on grain, and so does what must meet the bars of a repeat. */

@@ -15,6 +15,7 @@ import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.UnaryOperator;
 
 /** What has to be served, and where each could be. */
 final class Stations {
@@ -55,12 +56,20 @@ final class Stations {
 
   /** Every station at which the wants could be served; empty if they fit nowhere. */
   static List<Station> of(List<Wanted> wants, Cloth of, LaidCloth cloth) {
+    List<Station> onGrain = of(wants, of, cloth, request -> request);
+    // Only so is a tolerance of no account for what fits without.
+    return onGrain.isEmpty() ? of(wants, of, cloth, Request::turnedToFit) : onGrain;
+  }
+
+  private static List<Station> of(
+      List<Wanted> wants, Cloth of, LaidCloth cloth, UnaryOperator<Request> made) {
     List<Station> stations = new ArrayList<>();
     for (int stretch = 0; stretch < cloth.stretches().size(); stretch++) {
       // What may lie alike in several bands is one station, so that it is tried in each of them.
       Map<List<Request>, List<Band>> bands = new LinkedHashMap<>();
       for (Band band : cloth.stretches().get(stretch)) {
-        for (List<Request> requests : requests(of, wants, band)) {
+        for (List<Request> plain : requests(of, wants, band)) {
+          List<Request> requests = plain.stream().map(made).toList();
           if (longest(requests, List.of(band)) < Double.POSITIVE_INFINITY) {
             bands.computeIfAbsent(requests, r -> new ArrayList<>()).add(band);
           }

@@ -31,6 +31,9 @@ record Swing(
   /** Angles nearer than this to one that is tried are not worth a trial, degrees. */
   private static final double APART_DEGREES = 0.05;
 
+  /** Moves a corner a metre from the middle by less than 1e-5 mm. */
+  private static final double ROUNDED_DEGREES = 1e-6;
+
   static Swing of(Request request, Pose pose) {
     Grain grain = request.wanted().cut().piece().grain();
     boolean flipped = pose.motion().flipped();
@@ -62,9 +65,15 @@ record Swing(
     return new Place(middle.x(), middle.y(), Math.toRadians(offDegrees()));
   }
 
+  /** The turn at a place, degrees off the grain, without what conversion adds to it. */
+  private double offDegrees(Place place) {
+    double off = Math.rint(Math.toDegrees(place.turn()) / ROUNDED_DEGREES) * ROUNDED_DEGREES;
+    return Math.max(leastDegrees, Math.min(mostDegrees, off));
+  }
+
   /** The way to lie so; where, is up to {@link #shift}. */
   Way way(Place place) {
-    double off = Math.max(leastDegrees, Math.min(mostDegrees, Math.toDegrees(place.turn())));
+    double off = offDegrees(place);
     if (off == offDegrees()) {
       return Way.anywhere(pose);
     }
@@ -75,7 +84,7 @@ record Swing(
 
   /** The shift that brings the middle to its place. */
   Layout.Pose shift(Place place, int form) {
-    Point middle = new Motion(false, Math.toDegrees(place.turn()), 0, 0).apply(middle());
+    Point middle = new Motion(false, offDegrees(place), 0, 0).apply(middle());
     return new Layout.Pose(form, place.x() - middle.x(), place.y() - middle.y());
   }
 

@@ -8,7 +8,19 @@ import java.util.List;
  */
 final class Edges {
 
+  /** Corners that bend less are straight: which side is nearer is a matter of rounding there. */
+  private static final double STRAIGHT = 1e-7;
+
   private Edges() {}
+
+  /**
+   * Whether a place nearest to a corner lies inside.
+   *
+   * @param left how far it lies to the left of one of the corner's edges
+   */
+  static boolean inside(double bend, double left) {
+    return bend < STRAIGHT && (bend < -STRAIGHT || left > 0);
+  }
 
   static double[] of(List<double[]> rings) {
     double[] edges = new double[rings.stream().mapToInt(r -> r.length / 2).sum() * PairTable.EDGE];
@@ -55,15 +67,15 @@ final class Edges {
     double rx = x - e[o];
     double ry = y - e[o + 1];
     double along = rx * e[o + 2] + ry * e[o + 3];
+    double off = e[o + 2] * ry - e[o + 3] * rx;
     if (along <= 0) {
-      return e[o + 5] < 0 ? Math.sqrt(rx * rx + ry * ry) : 0;
+      return inside(e[o + 5], off) ? Math.sqrt(rx * rx + ry * ry) : 0;
     }
     if (along >= e[o + 4]) {
       rx -= e[o + 4] * e[o + 2];
       ry -= e[o + 4] * e[o + 3];
-      return e[o + 6] < 0 ? Math.sqrt(rx * rx + ry * ry) : 0;
+      return inside(e[o + 6], off) ? Math.sqrt(rx * rx + ry * ry) : 0;
     }
-    double off = e[o + 2] * ry - e[o + 3] * rx;
     return off > 0 ? off : 0;
   }
 

@@ -71,18 +71,18 @@ final class PairTable {
       double rx = x - e[o];
       double ry = y - e[o + 1];
       double along = rx * e[o + 2] + ry * e[o + 3];
+      double off = e[o + 2] * ry - e[o + 3] * rx;
       double square;
       boolean in;
       if (along <= 0) {
         square = rx * rx + ry * ry;
-        in = e[o + 5] < 0;
+        in = Edges.inside(e[o + 5], off);
       } else if (along >= e[o + 4]) {
         rx -= e[o + 4] * e[o + 2];
         ry -= e[o + 4] * e[o + 3];
         square = rx * rx + ry * ry;
-        in = e[o + 6] < 0;
+        in = Edges.inside(e[o + 6], off);
       } else {
-        double off = e[o + 2] * ry - e[o + 3] * rx;
         square = off * off;
         in = off > 0;
       }

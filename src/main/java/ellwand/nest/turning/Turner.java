@@ -17,8 +17,11 @@ public final class Turner {
   /** Parts nearer than this take heed of each other, mm. */
   private static final double NEAR_MM = 2;
 
-  /** A turn below this is not worth another trial, radians: 1 mm in 10 m. */
-  private static final double STRAIGHT = 1e-4;
+  /** What straightening may cost, mm. */
+  private static final double HAIR_MM = 0.05;
+
+  /** A hundredth of a degree, radians; less than that nobody can lay. */
+  private static final double WHOLE = Math.toRadians(0.01);
 
   /** How often all that lie off grain are tried once more. */
   private static final int ROUNDS = 3;
@@ -69,10 +72,13 @@ public final class Turner {
     return now.places();
   }
 
-  /** Turned back towards the grain as far as that goes without getting longer. */
+  /**
+   * Turned back towards the grain as far as that goes without getting longer by more than a hair,
+   * then to whole hundredths of a degree where that can be had.
+   */
   public List<Place> straightened(List<Place> places) {
     Stance now = new Stance(bodies, places);
-    double length = now.end();
+    double length = now.end() + HAIR_MM;
     for (double part : ALL_TOGETHER) {
       double[] turns = now.turn.clone();
       for (int i = 0; i < turns.length; i++) {
@@ -83,15 +89,24 @@ public final class Turner {
     for (int round = 0; round < ROUNDS; round++) {
       for (int body : askew(now)) {
         for (double part : new double[] {0, 0.5}) {
-          if (Math.abs(now.turn[body]) > part * STRAIGHT) {
-            double[] turns = now.turn.clone();
-            turns[body] *= part;
-            now = straightened(now, turns, length);
+          if (Math.abs(now.turn[body]) > part * WHOLE) {
+            now = straightened(now, body, part * now.turn[body], length);
           }
         }
       }
     }
+    for (int body : askew(now)) {
+      double turn = now.turn[body];
+      double whole = Math.signum(turn) * Math.floor(Math.abs(turn) / WHOLE + 1e-9) * WHOLE;
+      now = straightened(now, body, whole, length);
+    }
     return now.places();
+  }
+
+  private Stance straightened(Stance now, int body, double turn, double length) {
+    double[] turns = now.turn.clone();
+    turns[body] = turn;
+    return straightened(now, turns, length);
   }
 
   /** Those that lie off grain, the farthest off first. */

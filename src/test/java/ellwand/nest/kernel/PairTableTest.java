@@ -104,4 +104,25 @@ class PairTableTest {
     }
     assertEquals(6, made[0], "a-a, a-b, b-b, each alike and half turned");
   }
+
+  /**
+   * Two rectangles, one turned by 1.5e-7 degrees: their no-fit polygon has corners in the middle of
+   * its sides, and a place beside one is as near to the one half of the side as to the other.
+   */
+  @Test
+  void aCornerThatHardlyBendsIsAsGoodAsNone() {
+    double[] still = {-83.5, -543.8, 83.5, -543.8, 83.5, 543.8, -83.5, 543.8};
+    double[] moving = new double[8];
+    double turn = Math.toRadians(1.4632802375309063e-7);
+    for (int i = 0; i < 8; i += 2) {
+      moving[i] = still[i] - turn * still[i + 1];
+      moving[i + 1] = still[i + 1] + turn * still[i];
+    }
+    PairTable table = PairTableBuilder.build(NoFitUnion.rings(still, moving), 5);
+    for (int i = -40; i <= 40; i++) {
+      double y = 1e-8 * i;
+      assertEquals(167 - 141.1, table.depth(-141.1, y), 1e-5, () -> "at " + y);
+      assertEquals(0, table.depth(-167.1, y), 0, () -> "at " + y);
+    }
+  }
 }
