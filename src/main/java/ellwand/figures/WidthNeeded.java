@@ -105,8 +105,15 @@ final class WidthNeeded {
     ZoneLoad first = load(Side.LOW_Y);
     return lines(first)
         .filter(line -> first.deepMm(line) <= line + HAIR_MM)
-        .map(line -> Math.max(opened, line + first.deepMm(line)))
+        .map(line -> foldedAt(line, Math.max(opened, line + first.deepMm(line))))
         .reduce(cloth.usableWidthMm(), Math::min);
+  }
+
+  /** By a hair wider where the cloth beyond the fold might as well lie before it. */
+  private double foldedAt(double line, double width) {
+    double beyond = width - line;
+    boolean either = Math.abs(cloth.nearestMirrorMm(beyond) - beyond) <= HAIR_MM;
+    return period > 0 && beyond < line && either ? width + 3 * HAIR_MM : width;
   }
 
   /** Beyond the edge that is turned in, what lies single moves up to it. */

@@ -103,19 +103,6 @@ class KeepOutTest {
     assertEquals(32 * 100 * Math.tan(Math.PI / 32), line.area(), 1e-6);
   }
 
-  @Test
-  void clothWithARepeatAndFlawsLiesInOneStretch() {
-    Cloth flawed = cloth(box(0, 0, 1, 1));
-    Repeat bars = Repeat.even(50, 0, 0, 0);
-    assertEquals(1, stretches(flawed.repeating(bars)));
-    assertEquals(2, stretches(flawed));
-    assertEquals(2, stretches(cloth().repeating(bars)));
-  }
-
-  private static int stretches(Cloth cloth) {
-    return LaidCloth.of(cloth, Fold.LENGTHWISE).stretches().size();
-  }
-
   /** Worked out with a strip of paper: the first 600 mm lie face down on the next. */
   @Test
   void foldedAcrossTheFirstLengthLiesFaceDownFromTheFoldOn() {
