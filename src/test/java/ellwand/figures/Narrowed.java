@@ -75,7 +75,7 @@ final class Narrowed {
 
   private Optional<List<Copy>> moved(List<Copy> copies, Band from, Band to) {
     double last = place(from) - place(to);
-    int most = (int) (cloth.widthMm() / period) + 3;
+    int most = (int) (marker.lay().cloth().widthMm() / period) + 3;
     return IntStream.rangeClosed(-2 * most, 2 * most)
         .mapToObj(n -> copies.stream().map(Trial.shifted(0, last + n * period)).toList())
         .filter(all -> all.stream().allMatch(c -> lies(c, to)))
