@@ -101,7 +101,7 @@ public final class CompareRun {
             .stream()
             .flatMap(List::stream)
             .toList();
-    int garments = job.garments().values().stream().mapToInt(Integer::intValue).sum();
+    int garments = job.garmentCount();
     Comparison comparison = new Comparison(job.style().name(), cloth.name(), garments, rows);
     List<Row> lavish = stop.wanted() ? List.of() : comparison.lavish();
     if (unasked.isEmpty() || lavish.isEmpty()) {

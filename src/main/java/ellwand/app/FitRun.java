@@ -10,6 +10,7 @@ import ellwand.lay.Lay;
 import ellwand.lay.Marker;
 import ellwand.lay.Wanted;
 import ellwand.nest.Nester;
+import ellwand.nest.NoRoomException;
 import ellwand.nest.Tried;
 import ellwand.rule.Check;
 import ellwand.units.Unit;
@@ -132,11 +133,21 @@ public final class FitRun {
           Fitting.all(lay, remnant.name(), marker.clothLengthMm()));
     }
     Optional<Double> needed = shortest.map(Marker::clothLengthMm);
+    Optional<Fitting.TooWide> tooWide = shortest.isPresent() ? Optional.empty() : tooWide(tried);
     return new Answer(
         remnant,
         Optional.empty(),
         Optional.empty(),
-        Fitting.some(lay, remnant.name(), needed, chosen(lay, third)));
+        Fitting.some(lay, remnant.name(), needed, tooWide, chosen(lay, third)));
+  }
+
+  /** What is too wide where the cloth lies widest. */
+  private static Optional<Fitting.TooWide> tooWide(List<Tried> tried) {
+    return tried.stream()
+        .flatMap(t -> t.noRoom().stream())
+        .filter(e -> !e.offRepeat())
+        .max(Comparator.comparingDouble(NoRoomException::widestMm))
+        .map(e -> new Fitting.TooWide(e.piece(), e.neededMm(), e.widestMm()));
   }
 
   /** Copies taken in one by one, the most valuable first, each if all still fit. */

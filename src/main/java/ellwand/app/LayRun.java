@@ -55,11 +55,13 @@ public final class LayRun {
 
   /** Markers that have passed the check, with their figures. */
   static Made made(Job job, List<Marker> markers, List<Figures> figures, Unit unit) {
-    int garments = job.garments().values().stream().mapToInt(n -> n).sum();
     List<String> cautions = new ArrayList<>(Shades.cautions(job, markers));
     cautions.addAll(cautions(job, unit));
     return new Made(
-        job, markers, JobFigures.of(job.style().name(), garments, figures, cautions), unit);
+        job,
+        markers,
+        JobFigures.of(job.style().name(), job.garmentCount(), figures, cautions),
+        unit);
   }
 
   /** Whatever whoever cuts should know. */

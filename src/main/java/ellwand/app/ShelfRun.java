@@ -173,7 +173,7 @@ public final class ShelfRun {
         more.merge(size, 1, Integer::sum);
         Lay lay = Lays.of(job.withGarments(more), remnant);
         Optional<Marker> found =
-            FitRun.fitting(lay, with(effort.share(garments())), stop, progress);
+            FitRun.fitting(lay, with(effort.share(job.garmentCount())), stop, progress);
         fits = found.isPresent();
         if (fits) {
           best = found;
@@ -187,10 +187,6 @@ public final class ShelfRun {
 
   private SearchOptions with(Effort effort) {
     return new SearchOptions(effort, options.seed(), options.threads());
-  }
-
-  private int garments() {
-    return job.garments().values().stream().mapToInt(n -> n).sum();
   }
 
   private static Map<String, Integer> wanted(Map<String, Integer> left) {

@@ -4,6 +4,7 @@ import ellwand.app.FitRun;
 import ellwand.app.LayRun;
 import ellwand.app.SearchOptions;
 import ellwand.figures.FiguresText;
+import ellwand.figures.Fitting;
 import ellwand.file.Job;
 import ellwand.file.JobReader;
 import ellwand.file.Json;
@@ -47,7 +48,9 @@ final class FitCommand implements Callable<Integer> {
 
   @Option(
       names = "--most",
-      description = "Say how many times over the job's order can be cut from it, and nothing else.")
+      description =
+          "Say how many garments can be cut from it, in whole orders of the job; with --json how"
+              + " many times over, as a number.")
   private boolean most;
 
   @Mixin private JobMixin file;
@@ -66,7 +69,7 @@ final class FitCommand implements Callable<Integer> {
     try (Console console = Console.open(err, options.effort(), unit)) {
       if (most) {
         int times = FitRun.most(job, on, cloth, options, main.stop(), console);
-        results.println(times);
+        results.println(show.json() ? times : Fitting.most(on, times, job.garmentCount()));
         return times > 0 ? Main.DONE : Main.RULE_BROKEN;
       }
       FitRun.Answer answer = FitRun.fit(job, on, cloth, options, main.stop(), console);

@@ -146,7 +146,8 @@ record ClothSurround(ShownCloth cloth, Reading reading, Shown shown) {
             Ink.line(Colour.INK, reading.mm(0.6), reading.mm(2.5), reading.mm(1.5)),
             new Point(x, end.minY()),
             new Point(x, end.maxY())));
-    String words = "end of marker " + shown.length(x);
+    boolean left = all.maxX() - x > reading.mm(WORDS);
+    String words = (left ? "the marker ends at " : "end of marker ") + shown.length(x);
     items.add(
         Item.Text.of(
                 "end-word",

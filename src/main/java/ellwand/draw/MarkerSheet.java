@@ -111,7 +111,10 @@ final class MarkerSheet {
 
   private Block head(double widthMm, Reading reading, double scale) {
     return new TitleBlock(
-        marker.lay().style() + " · " + marker.lay().cloth().name(),
+        marker.lay().style()
+            + " · "
+            + marker.lay().cloth().name()
+            + (figures.remnant().isEmpty() ? "" : " on " + figures.remnant()),
         "drawn "
             + (scale == 1 ? "full size" : "1:" + scale(scale))
             + ", lengths in "

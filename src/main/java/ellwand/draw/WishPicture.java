@@ -11,7 +11,10 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
-/** What the cutter wished for, where it is to be seen: straight cuts and the large left-over. */
+/**
+ * What the cutter wished for, where it is to be seen: straight cuts and the large left-over. That
+ * of a remnant is always drawn, since it goes back on the shelf.
+ */
 record WishPicture(ShownCloth cloth, Figures figures, Reading reading, Shown shown) {
 
   private static final Colour LINE = new Colour(0xA03020);
@@ -27,7 +30,7 @@ record WishPicture(ShownCloth cloth, Figures figures, Reading reading, Shown sho
   }
 
   private Optional<LeftOver> leftOver() {
-    return asked(Wish.ONE_LEFT_OVER)
+    return asked(Wish.ONE_LEFT_OVER) || !figures.remnant().isEmpty()
         ? figures.leftOvers().stream()
             .max(Comparator.comparingDouble(left -> left.plies() * left.areaMm2()))
         : Optional.empty();

@@ -22,6 +22,7 @@ import java.util.stream.Collectors;
  * @param lengthMm of the remnant
  * @param neededMm length of the shortest marker found round its flaws, on cloth that goes on beyond
  *     its end; empty if a piece is too wide for it, whatever its length
+ * @param tooWide a piece that has no room across it; empty if there is none
  * @param fitting what can be cut, the most valuable first
  * @param leftOut what cannot
  */
@@ -31,8 +32,17 @@ public record Fitting(
     boolean fits,
     double lengthMm,
     Optional<Double> neededMm,
+    Optional<TooWide> tooWide,
     List<CopyName> fitting,
     List<CopyName> leftOut) {
+
+  /**
+   * A piece that has no room across the cloth.
+   *
+   * @param acrossMm that it takes
+   * @param widestMm that there is
+   */
+  public record TooWide(String piece, double acrossMm, double widestMm) {}
 
   public Fitting {
     fitting = List.copyOf(fitting);
@@ -47,13 +57,18 @@ public record Fitting(
         true,
         lay.cloth().lengthMm(),
         Optional.of(usedMm),
+        Optional.empty(),
         names(lay.wanted()),
         List.of());
   }
 
   /** Only what is chosen fits. */
   public static Fitting some(
-      Lay lay, String remnant, Optional<Double> neededMm, List<Wanted> chosen) {
+      Lay lay,
+      String remnant,
+      Optional<Double> neededMm,
+      Optional<TooWide> tooWide,
+      List<Wanted> chosen) {
     List<Wanted> left = new ArrayList<>(lay.wanted());
     chosen.forEach(left::remove);
     return new Fitting(
@@ -62,6 +77,7 @@ public record Fitting(
         false,
         lay.cloth().lengthMm(),
         neededMm,
+        tooWide,
         names(chosen),
         names(left));
   }
@@ -102,7 +118,8 @@ public record Fitting(
                         + "; the remnant is "
                         + show(lengthMm, unit)
                         + " long")
-            .orElse("a piece is wider than the remnant, take a wider one or split it with a join");
+            .or(() -> tooWide.map(t -> across(t, unit)))
+            .orElse("a piece cannot lie where in the repeat it asks to");
     return "No: "
         + needs
         + ".\n"
@@ -112,6 +129,33 @@ public record Fitting(
         + "\nLeft out: "
         + list(leftOut)
         + ".";
+  }
+
+  private static String across(TooWide t, Unit unit) {
+    return "piece "
+        + t.piece()
+        + " lies "
+        + show(t.acrossMm(), unit)
+        + " across and the remnant has "
+        + show(t.widestMm(), unit)
+        + ", take a wider one or split the piece with a join";
+  }
+
+  /**
+   * How often an order comes out of a remnant, in words.
+   *
+   * @param times 0 or more
+   * @param garments in the order
+   */
+  public static String most(String remnant, int times, int garments) {
+    if (times == 0) {
+      return "None: what is wanted was not found to fit on " + remnant + " once.";
+    }
+    String all = times * garments == 1 ? "1 garment" : times * garments + " garments";
+    return all
+        + " can be cut from "
+        + remnant
+        + (garments == 1 ? "." : ": the order " + (times == 1 ? "once." : times + " times over."));
   }
 
   private static String list(List<CopyName> copies) {

@@ -51,6 +51,11 @@ public record Job(
     garments = Collections.unmodifiableMap(new LinkedHashMap<>(garments));
   }
 
+  /** Of all sizes together. */
+  public int garmentCount() {
+    return garments.values().stream().mapToInt(Integer::intValue).sum();
+  }
+
   /** The same job with other garments wanted. */
   public Job withGarments(Map<String, Integer> other) {
     return new Job(

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import ellwand.figures.Fitting;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -120,14 +121,30 @@ class FitCommandTest {
   void noWhereAPieceIsTooWide() {
     Ran ran = fit("--on", "30cm x 3m");
     assertEquals(1, ran.code(), ran.err());
-    assertTrue(ran.out().contains("a piece is wider than the remnant"), ran.out());
+    // The back, opened, lies 37 cm across; 1 cm of selvedge on each side is not used.
+    assertTrue(
+        ran.out().startsWith("No: piece back lies 37.0 cm across and the remnant has 28.0 cm, "),
+        ran.out());
   }
 
   @Test
   void saysHowOftenTheOrderComesOutOfALength() {
     // One takes 0.27 m2 of 1.48 x 0.45 m = 0.67: area allows two, the shapes one; 20 cm none.
-    assertEquals("1\n", fit("--on", "150cm x 45cm", "--most").out());
-    assertEquals(1, fit("--on", "150cm x 20cm", "--most").code());
+    assertEquals("1\n", fit("--on", "150cm x 45cm", "--most", "--json").out());
+    assertEquals(
+        "1 garment can be cut from 150cm x 45cm.\n", fit("--on", "150cm x 45cm", "--most").out());
+    Ran none = fit("--on", "150cm x 20cm", "--most");
+    assertEquals(1, none.code());
+    assertTrue(none.out().startsWith("None: "), none.out());
+  }
+
+  @Test
+  void ordersOfSeveralGarmentsAreCountedInGarments() {
+    assertEquals(
+        "6 garments can be cut from 1m x 2m: the order 3 times over.",
+        Fitting.most("1m x 2m", 3, 2));
+    assertEquals(
+        "2 garments can be cut from 1m x 1m: the order once.", Fitting.most("1m x 1m", 1, 2));
   }
 
   @Test
