@@ -2,6 +2,9 @@ package ellwand.app;
 
 import ellwand.file.Job;
 import ellwand.file.JobReader;
+import ellwand.nest.Matching;
+import ellwand.pattern.InputException;
+import ellwand.pattern.Problem;
 import ellwand.units.Unit;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
@@ -18,14 +21,21 @@ public final class JobCheck {
    * What a cutter should know about the pieces, one sentence each.
    *
    * @param unit that lengths are shown in; if absent, that of the job
-   * @throws ellwand.pattern.InputException with every problem of the job
+   * @throws InputException with every problem of the job
    */
   public static List<String> cautions(Path jobPath, Optional<Unit> unit) {
     Job read = JobReader.read(jobPath);
     Map<String, Integer> everySize = new LinkedHashMap<>();
     read.style().piecesBySize().keySet().forEach(size -> everySize.put(size, 1));
     Job job = read.withGarments(everySize);
-    job.cloths().forEach(cloth -> Lays.of(job, cloth));
+    List<Problem> unmatched =
+        job.cloths().stream()
+            .flatMap(cloth -> Matching.problems(Lays.of(job, cloth)).stream())
+            .distinct()
+            .toList();
+    if (!unmatched.isEmpty()) {
+      throw new InputException(unmatched);
+    }
     return job.cloths().stream()
         .flatMap(cloth -> Lays.cautions(job, cloth, unit.orElse(job.unit())).stream())
         .distinct()

@@ -30,6 +30,7 @@ final class MarkPlaces {
 
   private final Axis axis;
   private final Repeat repeat;
+  private final String size;
   private final Ties ties;
   private final Map<Body, Place> places = new LinkedHashMap<>();
   private final Map<Integer, List<Double>> only = new HashMap<>();
@@ -64,6 +65,7 @@ final class MarkPlaces {
   private MarkPlaces(Lay lay, Repeat repeat, String size, Axis axis, Optional<MarkPlaces> along) {
     this.axis = axis;
     this.repeat = repeat;
+    this.size = size;
     ties = new Ties(lay, repeat, size, axis);
     if (periodMm() > 0) {
       ties.pieces().forEach(this::place);
@@ -167,11 +169,12 @@ final class MarkPlaces {
                   String.format(
                       Locale.ROOT,
                       "%s cannot match %s.%s as well as all else that is asked: it would be"
-                          + " %.1f mm off",
+                          + " %.1f mm off in size %s",
                       tie.match().mark(),
                       tie.match().otherPiece(),
                       tie.match().otherMark(),
-                      missed),
+                      missed,
+                      size),
                   "Take out one of the matches or places of these pieces"));
     }
   }

@@ -35,16 +35,19 @@ class MatchesMessageTest {
     Files.copy(Path.of("sample-markers/tarn-checks/job.yaml"), job);
     long line = text.substring(0, text.indexOf(ASKED)).lines().count() + 1;
 
+    String out = folder.resolve("out").toString();
+    String where =
+        "tarn-waistcoat/job.yaml:" + line + ": piece front: side seam @ 10 cannot match ";
+    refused(where, "lay", job.toString(), "--effort", "1steps", "--out", out);
+    refused(where, "check", job.toString());
+    assertTrue(Files.notExists(folder.resolve("out")));
+  }
+
+  private static void refused(String message, String... command) {
     StringWriter err = new StringWriter();
     CommandLine commands = Main.commandLine(new Stop());
     commands.setErr(new PrintWriter(err));
-    String out = folder.resolve("out").toString();
-    int code = commands.execute("lay", job.toString(), "--effort", "1steps", "--out", out);
-    assertEquals(2, code);
-    String said = err.toString();
-    assertTrue(
-        said.contains("tarn-waistcoat/job.yaml:" + line + ": piece front: side seam @ 10 cannot"),
-        said);
-    assertTrue(Files.notExists(folder.resolve("out")));
+    assertEquals(2, commands.execute(command));
+    assertTrue(err.toString().contains(message), err.toString());
   }
 }
