@@ -3,18 +3,23 @@ package ellwand.rule;
 import ellwand.cloth.Fold;
 import ellwand.cloth.LaidCloth;
 import ellwand.cloth.Repeat;
+import ellwand.geometry.Motion;
 import ellwand.lay.Copy;
 import ellwand.lay.Form;
 import ellwand.lay.Lay;
 import ellwand.lay.Marker;
 import ellwand.lay.Wanted;
 import ellwand.pattern.Cut.How;
-import ellwand.pattern.Match;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
-/** Tries every copy of a lay on every place of the repeat, so many mm apart, on open cloth. */
+/**
+ * Tries every copy of a lay on every place of the repeat, so many mm apart, on open cloth. Where
+ * the repeat mirrors, both of a pair lie alike in it, as they do on a fold.
+ */
 public final class EveryPlace {
 
   private final Lay lay;
@@ -39,7 +44,32 @@ public final class EveryPlace {
 
   /** Whether there is a place for every copy at which the repeat is kept; overlaps do not count. */
   public static boolean serves(Lay lay, double stepMm) {
-    return new EveryPlace(lay, stepMm).serves(new ArrayList<>());
+    EveryPlace every = new EveryPlace(lay, stepMm);
+    if (every.copies.stream().anyMatch(List::isEmpty)) {
+      return false;
+    }
+    List<List<Placed>> left = new ArrayList<>(every.copies);
+    while (!left.isEmpty()) {
+      if (!every.serves(every.together(left), new ArrayList<>())) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** Takes out copies that are sewn together, each with one before it. */
+  private List<List<Placed>> together(List<List<Placed>> left) {
+    List<List<Placed>> together = new ArrayList<>(List.of(left.remove(0)));
+    for (int i = 0; i < together.size(); i++) {
+      Placed one = together.get(i).get(0);
+      for (List<Placed> other : List.copyOf(left)) {
+        if (sewn(one, other.get(0)) || sewn(other.get(0), one)) {
+          together.add(other);
+          left.remove(other);
+        }
+      }
+    }
+    return together;
   }
 
   /** Where one copy may lie by itself. */
@@ -59,13 +89,14 @@ public final class EveryPlace {
     return places;
   }
 
-  private boolean serves(List<Placed> lying) {
-    if (lying.size() == copies.size()) {
+  private boolean serves(List<List<Placed>> together, List<Placed> lying) {
+    if (lying.size() == together.size()) {
       return true;
     }
-    for (Placed place : copies.get(lying.size())) {
+    for (Placed place : together.get(lying.size())) {
       lying.add(place);
-      if (lying.stream().allMatch(p -> match(p, place) && match(place, p)) && serves(lying)) {
+      if (lying.stream().allMatch(p -> match(p, place) && match(place, p))
+          && serves(together, lying)) {
         return true;
       }
       lying.remove(lying.size() - 1);
@@ -74,13 +105,31 @@ public final class EveryPlace {
   }
 
   private boolean match(Placed one, Placed other) {
-    for (Match m : lay.matches()) {
-      if (m.piece().equals(one.copy().piece())
-          && m.otherPiece().equals(other.copy().piece())
-          && matched.offMm(m, one, other).orElse(0) > Rule.ROUNDING_MM) {
-        return false;
-      }
-    }
-    return true;
+    return off(one, other).allMatch(mm -> mm.orElse(0) <= Rule.ROUNDING_MM);
+  }
+
+  private boolean sewn(Placed one, Placed other) {
+    return off(one, other).anyMatch(OptionalDouble::isPresent);
+  }
+
+  private Stream<OptionalDouble> off(Placed one, Placed other) {
+    return Stream.concat(
+        lay.matches().stream()
+            .filter(m -> m.piece().equals(one.copy().piece()))
+            .filter(m -> m.otherPiece().equals(other.copy().piece()))
+            .map(m -> matched.offMm(m, one, other)),
+        Stream.of(pair(one.copy().motion(), other.copy().motion()))
+            .filter(p -> one.copy().piece().equals(other.copy().piece())));
+  }
+
+  /** How far both of a pair are from lying alike. */
+  private OptionalDouble pair(Motion one, Motion other) {
+    double middle = repeat.startAcrossMm() - lay.cloth().selvedgeMm();
+    return one.flipped() == other.flipped() || !repeat.evenAcross()
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(
+            repeat.offMm(
+                repeat.halfDrop() ? one.x() - other.x() : 0,
+                one.y() - middle + other.y() - middle));
   }
 }
