@@ -9,11 +9,17 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** Draws the pieces of a job. */
 public final class DrawRun {
 
   private DrawRun() {}
+
+  /** Which words a PDF or PNG cannot show in full, as a sentence. */
+  public static Optional<String> unprinted(Job job) {
+    return LayRun.unprinted(job);
+  }
 
   /**
    * Every piece in every size that the style has, each once, as cut from the first cloth it needs.

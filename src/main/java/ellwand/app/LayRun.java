@@ -1,8 +1,10 @@
 package ellwand.app;
 
 import ellwand.cloth.Cloth;
+import ellwand.cloth.Flaw;
 import ellwand.draw.CutSheet;
 import ellwand.draw.MarkerDrawing;
+import ellwand.draw.Unprinted;
 import ellwand.figures.Cautions;
 import ellwand.figures.Figures;
 import ellwand.figures.JobFigures;
@@ -11,6 +13,7 @@ import ellwand.file.Json;
 import ellwand.file.MarkerWriter;
 import ellwand.file.WholeFile;
 import ellwand.lay.Marker;
+import ellwand.pattern.Piece;
 import ellwand.rule.Check;
 import ellwand.rule.Finding;
 import ellwand.units.Unit;
@@ -21,6 +24,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Makes the markers of a job and writes them. */
 public final class LayRun {
@@ -69,7 +74,36 @@ public final class LayRun {
     List<String> cautions = new ArrayList<>(Cautions.of(job.wear()));
     job.cloths().forEach(cloth -> cautions.addAll(Lays.cautions(job, cloth, unit)));
     cautions.addAll(job.notes());
+    unprinted(job).ifPresent(cautions::add);
     return cautions.stream().distinct().toList();
+  }
+
+  /** Which words of a job a PDF cannot show in full, as a sentence. */
+  static Optional<String> unprinted(Job job) {
+    return Unprinted.caution(words(job));
+  }
+
+  /** What of a job is written on drawings. */
+  private static Stream<String> words(Job job) {
+    Stream<String> pieces =
+        job.garments().keySet().stream()
+            .flatMap(size -> Stream.concat(Stream.of(size), pieces(job, size)));
+    Stream<String> cloths =
+        job.cloths().stream()
+            .flatMap(
+                cloth ->
+                    Stream.concat(
+                        Stream.of(cloth.name(), cloth.currency()),
+                        cloth.flaws().stream().map(Flaw::name)));
+    Stream<String> remnants =
+        job.remnants().stream()
+            .flatMap(r -> Stream.concat(Stream.of(r.name()), r.missing().stream().map(Flaw::name)));
+    return Stream.of(Stream.of(job.style().name()), job.notes().stream(), pieces, cloths, remnants)
+        .flatMap(s -> s);
+  }
+
+  private static Stream<String> pieces(Job job, String size) {
+    return job.style().pieces(size).stream().map(Piece::name);
   }
 
   static Marker checked(Marker marker) {

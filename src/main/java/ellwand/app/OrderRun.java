@@ -3,6 +3,7 @@ package ellwand.app;
 import ellwand.draw.BundleLabels;
 import ellwand.draw.MarkerDrawing;
 import ellwand.draw.OrderSheet;
+import ellwand.draw.Unprinted;
 import ellwand.figures.Cautions;
 import ellwand.figures.OrderCloth.OrderMarker;
 import ellwand.figures.OrderFigures;
@@ -97,6 +98,8 @@ public final class OrderRun {
       lays += plans.get(i).plan().lays().size();
     }
     List<String> cautions = new ArrayList<>();
+    Unprinted.caution(job.cloths().stream().flatMap(c -> c.order().colours().stream()))
+        .ifPresent(cautions::add);
     makers.forEach(maker -> maker.flawed().ifPresent(cautions::add));
     makers.forEach(maker -> maker.mirrored(sizes).ifPresent(cautions::add));
     cautions.addAll(cautions(style, sizes, unit));

@@ -5,6 +5,7 @@ import ellwand.draw.PieceDrawing;
 import ellwand.file.Job;
 import ellwand.file.JobReader;
 import ellwand.file.WholeFile;
+import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.concurrent.Callable;
@@ -62,7 +63,11 @@ final class DrawCommand implements Callable<Integer> {
     Job job = JobReader.read(jobPath);
     PieceDrawing drawing = DrawRun.pieces(job, show.unit().orElse(job.unit()), nested);
     WholeFile.write(out, bytes(drawing, name));
-    spec.commandLine().getErr().println("Written: " + out);
+    PrintWriter err = spec.commandLine().getErr();
+    err.println("Written: " + out);
+    if (!name.endsWith(".svg")) {
+      DrawRun.unprinted(job).ifPresent(err::println);
+    }
     return Main.DONE;
   }
 

@@ -13,6 +13,8 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.contentstream.operator.Operator;
 import org.apache.pdfbox.cos.COSBase;
@@ -27,6 +29,18 @@ import org.junit.jupiter.api.Test;
 class PdfWriterTest {
 
   private static final double MM = 25.4 / 72;
+
+  @Test
+  void namesWordsThatCannotBePrinted() {
+    assertEquals(
+        Optional.of(
+            "PDF and PNG show question marks for letters that are not Latin, Greek or Cyrillic;"
+                + " read these in the SVG: "
+                + Samples.LETTERS
+                + ", \u88c1."),
+        Unprinted.caution(Stream.of("back", Samples.LETTERS, "кант", "\u88c1", "\u88c1")));
+    assertEquals(Optional.empty(), Unprinted.caution(Stream.of("Ålesund – złoty кант", "γαζί")));
+  }
 
   @Test
   void pageIsA4AndTheRulerIsAsLongAsItsScaleSays() throws IOException {
