@@ -93,8 +93,7 @@ final class TrueLengths {
   record Improved(CutOrderPlan first, CutOrderPlan firstTrue, CutOrderPlan last, int rounds) {}
 
   Improved improve() {
-    tryAlone();
-    CutOrderPlan first = plan(measured(), FIRST_PLAN);
+    CutOrderPlan first = plan(FIRST_PLAN);
     CutOrderPlan plan = first;
     Optional<CutOrderPlan> best = Optional.empty();
     int round = 1;
@@ -115,7 +114,7 @@ final class TrueLengths {
       if ((stop.wanted() || effort.over()) && best.isPresent()) {
         break;
       }
-      plan = plan(measured(), LATER_PLAN);
+      plan = plan(LATER_PLAN);
       round++;
     }
     CutOrderPlan kept = best.orElseThrow(TrueLengths::noneFits);
@@ -135,23 +134,25 @@ final class TrueLengths {
    * to refuse an order.
    */
   private void tryAlone() {
-    List<SizeMix> doubtful =
-        order.sizes().stream()
-            .map(SizeMix::one)
-            .filter(mix -> !onTable(estimate.lengthMm(mix)))
-            .toList();
-    if (doubtful.isEmpty()) {
-      return;
+    for (List<SizeMix> doubtful = doubtful(); !doubtful.isEmpty(); doubtful = doubtful()) {
+      maker.make(doubtful, effort.take(ALONE));
+      List<Problem> tooLong =
+          doubtful.stream()
+              .filter(mix -> !onTable(maker.made().get(mix).lengthMm()))
+              .map(mix -> maker.tooLong(mix, order.limits()))
+              .toList();
+      if (!tooLong.isEmpty()) {
+        throw new InputException(tooLong);
+      }
     }
-    maker.make(doubtful, effort.take(ALONE));
-    List<Problem> tooLong =
-        doubtful.stream()
-            .filter(mix -> !onTable(maker.made().get(mix).lengthMm()))
-            .map(mix -> maker.tooLong(mix, order.limits()))
-            .toList();
-    if (!tooLong.isEmpty()) {
-      throw new InputException(tooLong);
-    }
+  }
+
+  private List<SizeMix> doubtful() {
+    MarkerLengths known = measured();
+    return order.sizes().stream()
+        .map(SizeMix::one)
+        .filter(mix -> !maker.has(mix) && !onTable(known.lengthMm(mix)))
+        .toList();
   }
 
   private static Map<SizeMix, Double> clothByMix(CutOrderPlan plan) {
@@ -161,9 +162,10 @@ final class TrueLengths {
     return cloth;
   }
 
-  private CutOrderPlan plan(MarkerLengths lengths, double share) {
+  private CutOrderPlan plan(double share) {
+    tryAlone();
     return OrderPlanner.plan(
-        order, lengths, effort.take(share).effort(), options.seed(), stop, Progress.NONE);
+        order, measured(), effort.take(share).effort(), options.seed(), stop, Progress.NONE);
   }
 
   /** What is known of lengths by now. */
