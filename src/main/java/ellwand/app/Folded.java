@@ -59,7 +59,7 @@ record Folded(
     List<FoldTried> figures = new ArrayList<>();
     for (Fold fold : cloth.folds()) {
       Optional<Tried> one = tried.stream().filter(t -> t.fold() == fold).findFirst();
-      figures.add(foldTried(cloth, fold, one, stop, unit));
+      figures.add(foldTried(cloth, fold, one, unit));
     }
     Optional<Marker> pleasing = tried.stream().flatMap(t -> t.pleasing().stream()).findFirst();
     return new Folded(
@@ -89,8 +89,7 @@ record Folded(
     return Figures.of(best, cautions, tried.size() > 1 ? tried : List.of(), shortest);
   }
 
-  private static FoldTried foldTried(
-      Cloth cloth, Fold fold, Optional<Tried> tried, Stop stop, Unit unit) {
+  private static FoldTried foldTried(Cloth cloth, Fold fold, Optional<Tried> tried, Unit unit) {
     Optional<Marker> marker = tried.flatMap(Tried::marker);
     if (marker.isPresent()) {
       double length = marker.get().clothLengthMm();
@@ -101,10 +100,7 @@ record Folded(
         cloth
             .barred(fold)
             .or(() -> tried.flatMap(Tried::noRoom).map(e -> NoRoom.clause(e, unit)))
-            .orElse(
-                stop.wanted()
-                    ? "the search was stopped before it was tried"
-                    : "the cloth is too narrow to be folded so");
+            .orElse("the search was stopped before it was tried");
     return new FoldTried(fold.words(), 0, 0, 0, reason);
   }
 }

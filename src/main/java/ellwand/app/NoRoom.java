@@ -19,6 +19,9 @@ final class NoRoom {
 
   /** As a clause: why a fold will not do. */
   static String clause(NoRoomException e, Unit unit) {
+    if (e.widestMm() == 0) {
+      return "the cloth is too narrow to be folded so";
+    }
     if (e.offRepeat()) {
       return e.piece() + " cannot lie where in the repeat it asks to";
     }
@@ -56,6 +59,10 @@ final class NoRoom {
           least.piece(),
           "it cannot lie where in the repeat of cloth " + cloth + " it asks to",
           oneOf(ways));
+    }
+    if (least.widestMm() == 0) {
+      ways.add("fold it otherwise");
+      return Problem.of("cloth " + cloth + " is too narrow to be folded so", oneOf(ways));
     }
     ways.add("split the piece with a join");
     return Problem.inPiece(

@@ -82,6 +82,9 @@ public final class Nester {
     Map<Fold, Attempt> best = new LinkedHashMap<>();
     Map<Fold, NoRoomException> noRoom = new LinkedHashMap<>();
     for (Fold fold : folds) {
+      if (ways.get(fold).isEmpty()) {
+        noRoom.put(fold, NoRoomException.ofFold(lay, fold));
+      }
       for (LaidCloth way : ways.get(fold)) {
         if (stop.wanted() && !best.isEmpty()) {
           break;

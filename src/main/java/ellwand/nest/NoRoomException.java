@@ -2,10 +2,13 @@ package ellwand.nest;
 
 import ellwand.cloth.Band;
 import ellwand.cloth.Cloth;
+import ellwand.cloth.Fold;
 import ellwand.cloth.LaidCloth;
 import ellwand.geometry.Motion;
 import ellwand.geometry.Outline;
+import ellwand.lay.Lay;
 import ellwand.lay.Wanted;
+import java.util.List;
 
 /** A piece fits into no zone of the cloth as it lies. */
 public final class NoRoomException extends RuntimeException {
@@ -34,6 +37,11 @@ public final class NoRoomException extends RuntimeException {
   /** It is not too wide, but no zone has it where in the repeat it asks to be. */
   static NoRoomException offRepeat(Cloth cloth, LaidCloth laid, Wanted wanted) {
     return of(cloth, laid, wanted, true);
+  }
+
+  /** The cloth cannot be folded so at all, so that no piece has any room. */
+  static NoRoomException ofFold(Lay lay, Fold fold) {
+    return of(lay.cloth(), new LaidCloth(fold, List.of()), lay.wanted().get(0));
   }
 
   private static NoRoomException of(Cloth cloth, LaidCloth laid, Wanted wanted, boolean offRepeat) {
@@ -70,7 +78,7 @@ public final class NoRoomException extends RuntimeException {
     return neededMm;
   }
 
-  /** The widest zone there is, mm. */
+  /** The widest zone there is, mm; 0 if the cloth cannot be folded so. */
   public double widestMm() {
     return widestMm;
   }

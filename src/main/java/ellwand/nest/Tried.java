@@ -10,8 +10,7 @@ import java.util.Optional;
  * @param marker the best that was made so; empty if none was
  * @param pleasing what serves the cutter's wishes best in the place of that; empty if nothing is
  *     wished, or if another way of folding takes less cloth
- * @param noRoom why none could be; empty if one was made, or if there was no trial because the
- *     search was stopped or the cloth is too narrow to be folded so
+ * @param noRoom why none could be; empty if one was made, or if the search was stopped before it
  */
 public record Tried(
     Fold fold,

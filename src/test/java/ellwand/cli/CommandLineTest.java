@@ -142,6 +142,29 @@ class CommandLineTest {
   }
 
   @Test
+  void clothThatHasNoLineToFoldAtIsTold() throws IOException {
+    Path job =
+        Files.writeString(
+            folder.resolve("striped.yaml"),
+            """
+            ellwand: 1
+            unit: cm
+            style: {name: Mat, size: M, allowance: 0, pieces: {mat: {cut: {felt: pair}, outline: \
+            [[0, 0], [30, 0], [30, 10], [0, 9]]}}}
+            cloths: {felt: {width: 52, selvedge: 1, fold: lengthwise fold, repeat: {across: 120}}}
+            order: {garments: 1}
+            """);
+    Ran ran = Ran.of("lay", job, "--out", folder.resolve("striped"));
+    assertEquals(2, ran.code(), ran.err());
+    assertTrue(
+        ran.err()
+            .contains(
+                "cloth felt is too narrow to be folded so. Lay the cloth open, use cloth at least"
+                    + " 62.0 cm wide, or fold it otherwise."),
+        ran.err());
+  }
+
+  @Test
   void badInputAndBadUsageEndWithTwo() {
     assertEquals(2, Ran.of("lay", folder.resolve("nothing.yaml")).code());
     assertEquals(2, Ran.of("lay", JACKET, "--effort", "soon").code());

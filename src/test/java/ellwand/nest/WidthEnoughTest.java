@@ -91,6 +91,16 @@ class WidthEnoughTest {
     assertEnough(590, lay, Fold.OPEN);
   }
 
+  /** Bars so far apart that the first line to fold at lies 590 mm from the first cuttable. */
+  @Test
+  void aFoldNeedsALineToFoldAt() {
+    Cloth bars = narrow(Direction.ANY_WAY, Fold.LENGTHWISE).repeating(Repeat.even(0, 1200, 0, 0));
+    Lay lay = Trial.lay(bars, Trial.sloped("sleeve", "pair", 300, 95));
+    assertEnough(620, lay, Fold.LENGTHWISE);
+    // Without an opened stretch the narrower side needs room for the pair.
+    assertEnough(710, lay, Fold.STACKED);
+  }
+
   @Test
   void whatNoClothIsWideEnoughForHasNone() {
     Lay lay =
