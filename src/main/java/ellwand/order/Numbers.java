@@ -57,7 +57,7 @@ final class Numbers {
     this.leastCloth = sizes.stream().mapToLong(s -> floor(lengths.leastMm(s))).toArray();
     this.longestGarment =
         IntStream.range(0, sizes.size()).mapToDouble(s -> turnCloth(one(s))).max().orElseThrow();
-    this.layWeight = layWeight();
+    this.layWeight = reckonedLayWeight();
     Checks.costs(sets(), layCost + price * longestGarment);
   }
 
@@ -169,7 +169,12 @@ final class Numbers {
     return turnCloth(mix) / longestGarment;
   }
 
-  private double layWeight() {
+  /** What a lay costs, in the cloth of the longest garment. */
+  double layWeight() {
+    return layWeight;
+  }
+
+  private double reckonedLayWeight() {
     double clothCost = longestGarment * price / 1e10;
     if (clothCost > 0) {
       return order.cost().lay() / clothCost;

@@ -22,6 +22,9 @@ public final class OrderPlanner {
   /** Drafts in the first round; each later round is longer by a half. */
   private static final int FIRST_DRAFTS = 16;
 
+  /** A lay that costs as much as the cloth of so many garments is worth cutting some over. */
+  private static final double DEAR_LAY = 5;
+
   private final Numbers numbers;
   private final LowerBounds bounds;
   private final SplittableRandom random;
@@ -68,7 +71,7 @@ public final class OrderPlanner {
       OrderPlanner without =
           new OrderPlanner(
               new Numbers(exact, lengths),
-              planner.budget.again(exactShare(order)),
+              planner.budget.again(planner.exactShare()),
               seed,
               stop,
               progress);
@@ -87,9 +90,10 @@ public final class OrderPlanner {
         .plan(false);
   }
 
-  /** What is over saves a lay now and then; what is under saves cloth in every one. */
-  private static double exactShare(Order order) {
-    return order.tolerance().under() == 0 ? 0.8 : 0.5;
+  /** Garments over seldom pay for a lay that costs less than a few; what is under always pays. */
+  private double exactShare() {
+    boolean seldomPays = numbers.order.tolerance().under() == 0 && numbers.layWeight() < DEAR_LAY;
+    return seldomPays ? 0.8 : 0.4;
   }
 
   private CutOrderPlan plan(boolean proved) {
