@@ -19,7 +19,10 @@ class CutterReferenceTest {
     Piece piece = Blobs.even(seed);
     double mm = piece.edges().get(0).allowanceMm();
     double apart = Reference.apart(List.of(Drawn.cutting(piece)), Reference.jts(piece, mm));
-    assertTrue(apart < 0.1, () -> apart + " mm apart");
+    // Two lines, each as far off as curves may stray, cross further off where the corner is sharp.
+    double half = Math.toRadians(Math.min(90, Blobs.sharpestDegrees(piece) / 2));
+    double most = 1.05 * Run.FLATTENING_MM / Math.sin(half);
+    assertTrue(apart < most, () -> apart + " mm apart, " + most + " allowed");
   }
 
   @Property(tries = 6)
