@@ -47,7 +47,7 @@ class MatchesFoundTest {
 
   private static final List<String> MARKS = List.of("near", "top", "side", "hem");
 
-  @Property(tries = 25, shrinking = ShrinkingMode.OFF)
+  @Property(tries = 50, shrinking = ShrinkingMode.OFF)
   void aMarkerIsMadeJustWhereTheMatchesCanBeMet(@ForAll long seed) {
     Random random = new Random(seed);
     Lay open = lay(random);

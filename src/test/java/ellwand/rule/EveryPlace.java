@@ -14,6 +14,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
@@ -50,7 +52,7 @@ public final class EveryPlace {
     }
     List<List<Placed>> left = new ArrayList<>(every.copies);
     while (!left.isEmpty()) {
-      if (!every.serves(every.together(left), new ArrayList<>())) {
+      if (!every.serves(every.together(left))) {
         return false;
       }
     }
@@ -89,19 +91,68 @@ public final class EveryPlace {
     return places;
   }
 
-  private boolean serves(List<List<Placed>> together, List<Placed> lying) {
-    if (lying.size() == together.size()) {
+  /**
+   * Takes out places that go with none of another copy first, or trying all would take for ever.
+   */
+  private boolean serves(List<List<Placed>> together) {
+    int n = together.size();
+    boolean[][][][] fits = new boolean[n][n][][];
+    List<List<Integer>> possible = new ArrayList<>();
+    for (int i = 0; i < n; i++) {
+      for (int j = 0; j < n; j++) {
+        fits[i][j] = fits(together.get(i), together.get(j));
+      }
+      boolean[][] itself = fits[i][i];
+      possible.add(
+          IntStream.range(0, itself.length)
+              .filter(a -> itself[a][a])
+              .boxed()
+              .collect(Collectors.toCollection(ArrayList::new)));
+    }
+    boolean fewer = true;
+    while (fewer) {
+      fewer = false;
+      for (int i = 0; i < n; i++) {
+        for (int j = 0; j < n; j++) {
+          boolean[][] both = fits[i][j];
+          List<Integer> others = possible.get(j);
+          if (i != j) {
+            fewer |= possible.get(i).removeIf(a -> others.stream().noneMatch(b -> both[a][b]));
+          }
+        }
+      }
+    }
+    return serves(fits, possible, new int[n], 0);
+  }
+
+  private static boolean serves(
+      boolean[][][][] fits, List<List<Integer>> possible, int[] lying, int count) {
+    if (count == lying.length) {
       return true;
     }
-    for (Placed place : together.get(lying.size())) {
-      lying.add(place);
-      if (lying.stream().allMatch(p -> match(p, place) && match(place, p))
-          && serves(together, lying)) {
+    for (int place : possible.get(count)) {
+      lying[count] = place;
+      if (IntStream.range(0, count).allMatch(i -> fits[i][count][lying[i]][place])
+          && serves(fits, possible, lying, count + 1)) {
         return true;
       }
-      lying.remove(lying.size() - 1);
     }
     return false;
+  }
+
+  /** Which places of a copy go with which of another, or with themselves. */
+  private boolean[][] fits(List<Placed> ones, List<Placed> others) {
+    boolean[][] fits = new boolean[ones.size()][others.size()];
+    Placed one = ones.get(0);
+    Placed other = others.get(0);
+    boolean sewn = sewn(one, other) || sewn(other, one);
+    for (int a = 0; a < fits.length; a++) {
+      for (int b = 0; b < fits[a].length; b++) {
+        fits[a][b] =
+            !sewn || match(ones.get(a), others.get(b)) && match(others.get(b), ones.get(a));
+      }
+    }
+    return fits;
   }
 
   private boolean match(Placed one, Placed other) {
