@@ -40,11 +40,12 @@ record ClothPlan(CutOrderPlan plan, Map<String, Marker> markers, OrderCloth figu
    */
   static ClothPlan withMarkers(
       Order order, MarkerMaker maker, SearchOptions options, Stop stop, int firstLay) {
-    TrueLengths lengths = new TrueLengths(order, maker, options, stop);
+    WishedMarkers wished = new WishedMarkers(maker);
+    TrueLengths lengths = new TrueLengths(order, maker, wished, options, stop);
     TrueLengths.Improved improved = lengths.improve();
     CutOrderPlan plan = improved.last();
     OrderReckoning reckoning =
-        new OrderReckoning(maker.cloth().name(), plan, maker.figures(plan), lengths.estimate());
+        new OrderReckoning(maker.cloth().name(), plan, wished.figures(plan), lengths.estimate());
     OrderCloth figures =
         reckoning.figures(
             firstLay,
@@ -62,7 +63,7 @@ record ClothPlan(CutOrderPlan plan, Map<String, Marker> markers, OrderCloth figu
     plan.lays().stream()
         .map(PlannedLay::mix)
         .distinct()
-        .forEach(mix -> markers.put(reckoning.name(mix), maker.toCut(mix)));
+        .forEach(mix -> markers.put(reckoning.name(mix), wished.toCut(mix)));
     return new ClothPlan(plan, markers, figures);
   }
 

@@ -4,17 +4,13 @@ import ellwand.cloth.Cloth;
 import ellwand.cloth.Flaw;
 import ellwand.cloth.Fold;
 import ellwand.cloth.Wishes;
-import ellwand.cloth.Wishes.Price;
-import ellwand.figures.Figures;
 import ellwand.file.Job;
 import ellwand.lay.Lay;
 import ellwand.lay.Marker;
 import ellwand.nest.Nester;
 import ellwand.nest.Tried;
 import ellwand.order.AreaLengths;
-import ellwand.order.CutOrderPlan;
 import ellwand.order.Limits;
-import ellwand.order.PlannedLay;
 import ellwand.order.SizeMix;
 import ellwand.order.Spreading;
 import ellwand.pattern.Cut;
@@ -29,7 +25,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /** Makes the markers of one cloth of an order, each size mix once. */
@@ -45,9 +40,6 @@ final class MarkerMaker {
   private final Progress progress;
   private final Wishes wishes;
   private final Map<SizeMix, Marker> made = new LinkedHashMap<>();
-
-  /** What serves the cutter's wishes in place of the shortest. */
-  private final Map<SizeMix, Marker> pleasing = new LinkedHashMap<>();
 
   MarkerMaker(Job job, Cloth cloth, Spreading spreading, Unit unit, Stop stop, Progress progress) {
     this.job = job;
@@ -65,8 +57,14 @@ final class MarkerMaker {
     this.progress = progress;
   }
 
+  /** The cloth of plain plies: without flaws and wishes. */
   Cloth cloth() {
     return cloth;
+  }
+
+  /** What the cutter wishes of the markers that are cut. */
+  Wishes wishes() {
+    return wishes;
   }
 
   /** How many pieces one garment of each size has of this cloth. */
@@ -158,35 +156,24 @@ final class MarkerMaker {
     return lay(mix, cloth);
   }
 
+  /** The lay of a mix on cloth that is wished something of. */
+  Lay lay(SizeMix mix, Wishes wished) {
+    return lay(mix, cloth.wishing(wished));
+  }
+
   private Lay lay(SizeMix mix, Cloth of) {
     Job garments = job.withGarments(mix.garments());
     return spreading.halfSets() ? Lays.halfSets(garments, of) : Lays.of(garments, of);
   }
 
+  /** How bindings become strips, one sentence each. */
+  List<String> bindings(SizeMix mix) {
+    return Lays.bindings(job.withGarments(mix.garments()), cloth, unit);
+  }
+
   /** The shortest found so far, which plans are made with. */
   Map<SizeMix, Marker> made() {
     return made;
-  }
-
-  /** The marker to cut: the shortest, or what serves the cutter's wishes in its place. */
-  Marker toCut(SizeMix mix) {
-    return pleasing.getOrDefault(mix, made.get(mix));
-  }
-
-  /** Figures of the markers that a plan cuts. */
-  Map<SizeMix, Figures> figures(CutOrderPlan plan) {
-    return plan.lays().stream()
-        .map(PlannedLay::mix)
-        .distinct()
-        .collect(Collectors.toMap(Function.identity(), this::figures));
-  }
-
-  private Figures figures(SizeMix mix) {
-    return Figures.of(
-        toCut(mix),
-        Lays.bindings(job.withGarments(mix.garments()), cloth, unit),
-        List.of(),
-        Optional.of(made.get(mix)));
   }
 
   /** Why a marker that was made does not go on the table. */
@@ -238,45 +225,6 @@ final class MarkerMaker {
         });
   }
 
-  boolean wishes() {
-    return wishes.any();
-  }
-
-  /**
-   * Seeks what serves the cutter's wishes, for markers that are made.
-   *
-   * @param weights what each is worth, by the cloth that is spread for it
-   * @param options with the effort for all of them
-   * @param mostMm how long a marker may be
-   */
-  void please(Map<SizeMix, Double> weights, SearchOptions options, double mostMm) {
-    double all = weights.values().stream().mapToDouble(w -> w).sum();
-    Allotment effort = new Allotment(options);
-    weights.forEach(
-        (mix, weight) -> {
-          Marker shortest = made.get(mix);
-          double longest = Math.min(mostMm, wishes.longestMm(shortest.clothLengthMm()));
-          Price price = new Price(0, Math.max(0, longest - shortest.clothLengthMm()));
-          Lay lay = lay(mix, cloth.wishing(new Wishes(wishes.asked(), price)));
-          // A search that has come less far may begin with a longer one.
-          nest(lay, mix, effort.take(weight / all))
-              .pleasing()
-              .filter(m -> m.clothLengthMm() <= longest)
-              .map(LayRun::checked)
-              .ifPresentOrElse(
-                  m -> pleasing.put(mix, m),
-                  () ->
-                      pleasing.put(
-                          mix,
-                          new Marker(
-                              lay,
-                              shortest.fold(),
-                              shortest.zones(),
-                              shortest.copies(),
-                              shortest.search())));
-        });
-  }
-
   private Marker marker(SizeMix mix, SearchOptions options) {
     Lay lay = lay(mix);
     Tried tried = nest(lay, mix, options);
@@ -289,7 +237,8 @@ final class MarkerMaker {
                         NoRoom.problem(lay, List.of(fold), tried.noRoom().orElseThrow(), unit))));
   }
 
-  private Tried nest(Lay lay, SizeMix mix, SearchOptions options) {
+  /** Searches for a marker once. */
+  Tried nest(Lay lay, SizeMix mix, SearchOptions options) {
     Progress named =
         news ->
             progress.hear(

@@ -57,14 +57,20 @@ final class TrueLengths {
 
   private final Order order;
   private final MarkerMaker maker;
+  private final WishedMarkers wished;
   private final SearchOptions options;
   private final Stop stop;
   private final MarkerLengths estimate;
   private final Allotment effort;
 
-  TrueLengths(Order order, MarkerMaker maker, SearchOptions options, Stop stop) {
+  /**
+   * @param wished takes up what is cut in place of the shortest
+   */
+  TrueLengths(
+      Order order, MarkerMaker maker, WishedMarkers wished, SearchOptions options, Stop stop) {
     this.order = order;
     this.maker = maker;
+    this.wished = wished;
     this.options = options;
     this.stop = stop;
     this.effort = new Allotment(options);
@@ -121,12 +127,12 @@ final class TrueLengths {
     if (effort.left() > LEAST && !stop.wanted()) {
       maker.polish(clothByMix(kept), effort.take(effort.left()));
     }
-    if (maker.wishes() && !stop.wanted()) {
+    if (!stop.wanted()) {
       double longest = order.limits().tableMm() - order.limits().endLossMm();
-      maker.please(clothByMix(kept), effort.besides(PLEASING), longest);
+      wished.please(clothByMix(kept), effort.besides(PLEASING), longest);
     }
     return new Improved(
-        first, withTrueLengths(first), with(kept, mix -> maker.toCut(mix).lengthMm()), round);
+        first, withTrueLengths(first), with(kept, mix -> wished.toCut(mix).lengthMm()), round);
   }
 
   /**

@@ -1,0 +1,81 @@
+package ellwand.app;
+
+import ellwand.cloth.Wishes;
+import ellwand.cloth.Wishes.Price;
+import ellwand.figures.Figures;
+import ellwand.lay.Lay;
+import ellwand.lay.Marker;
+import ellwand.order.CutOrderPlan;
+import ellwand.order.PlannedLay;
+import ellwand.order.SizeMix;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+
+/** The markers of one cloth of an order as they are cut: what serves the cutter's wishes. */
+final class WishedMarkers {
+
+  private final MarkerMaker maker;
+
+  /** In place of the shortest. */
+  private final Map<SizeMix, Marker> pleasing = new HashMap<>();
+
+  WishedMarkers(MarkerMaker maker) {
+    this.maker = maker;
+  }
+
+  /**
+   * Seeks what serves the cutter's wishes, if there are any, for markers that are made.
+   *
+   * @param weights what each is worth, by the cloth that is spread for it
+   * @param options with the effort for all of them
+   * @param mostMm how long a marker may be
+   */
+  void please(Map<SizeMix, Double> weights, SearchOptions options, double mostMm) {
+    if (!maker.wishes().any()) {
+      return;
+    }
+    double all = weights.values().stream().mapToDouble(w -> w).sum();
+    Allotment effort = new Allotment(options);
+    weights.forEach(
+        (mix, weight) -> pleasing.put(mix, pleasing(mix, effort.take(weight / all), mostMm)));
+  }
+
+  private Marker pleasing(SizeMix mix, SearchOptions options, double mostMm) {
+    Marker shortest = maker.made().get(mix);
+    double longest = Math.min(mostMm, maker.wishes().longestMm(shortest.clothLengthMm()));
+    Price price = new Price(0, Math.max(0, longest - shortest.clothLengthMm()));
+    Lay lay = maker.lay(mix, new Wishes(maker.wishes().asked(), price));
+    // A search that has come less far may begin with a longer one.
+    return maker
+        .nest(lay, mix, options)
+        .pleasing()
+        .filter(m -> m.clothLengthMm() <= longest)
+        .map(LayRun::checked)
+        .orElseGet(
+            () ->
+                new Marker(
+                    lay, shortest.fold(), shortest.zones(), shortest.copies(), shortest.search()));
+  }
+
+  /** The marker to cut: the shortest, or what serves the cutter's wishes in its place. */
+  Marker toCut(SizeMix mix) {
+    return pleasing.getOrDefault(mix, maker.made().get(mix));
+  }
+
+  /** Figures of the markers that a plan cuts. */
+  Map<SizeMix, Figures> figures(CutOrderPlan plan) {
+    return plan.lays().stream()
+        .map(PlannedLay::mix)
+        .distinct()
+        .collect(Collectors.toMap(Function.identity(), this::figures));
+  }
+
+  private Figures figures(SizeMix mix) {
+    return Figures.of(
+        toCut(mix), maker.bindings(mix), List.of(), Optional.of(maker.made().get(mix)));
+  }
+}
