@@ -13,7 +13,6 @@ import ellwand.pattern.Problem;
 import ellwand.work.Progress;
 import ellwand.work.Stop;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -176,7 +175,7 @@ final class TrueLengths {
 
   /** What is known of lengths by now. */
   MeasuredLengths measured() {
-    Map<SizeMix, Double> lengths = new HashMap<>();
+    Map<SizeMix, Double> lengths = new LinkedHashMap<>();
     maker.made().forEach((mix, marker) -> lengths.put(mix, marker.lengthMm()));
     return new MeasuredLengths(estimate, lengths);
   }

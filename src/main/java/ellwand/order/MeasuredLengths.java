@@ -1,11 +1,16 @@
 package ellwand.order;
 
+import java.util.Collection;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.Set;
 
 /**
  * True lengths of the markers that were made; other markers are estimated, corrected by how far the
- * estimate was off on average.
+ * estimate was off for as many garments, since three may fill a width that four do not. Where none
+ * of as many was made, the estimate is not made longer, so that it is tried whether they do better.
  *
  * @param estimate the lengths first planned with
  * @param measured true lengths, mm
@@ -14,14 +19,19 @@ public record MeasuredLengths(MarkerLengths estimate, Map<SizeMix, Double> measu
     implements MarkerLengths {
 
   public MeasuredLengths {
-    measured = Map.copyOf(measured);
+    // In a lasting order, so that sums come out the same each time.
+    measured = Collections.unmodifiableMap(new LinkedHashMap<>(measured));
   }
 
   /** True length over estimated length, all measured markers together; 1 if there are none. */
   public double ratio() {
-    double guessed = measured.keySet().stream().mapToDouble(estimate::lengthMm).sum();
-    double found = measured.values().stream().mapToDouble(Double::doubleValue).sum();
-    return guessed > 0 ? found / guessed : 1;
+    return ratio(measured.keySet()).orElse(1);
+  }
+
+  private OptionalDouble ratio(Collection<SizeMix> of) {
+    double guessed = of.stream().mapToDouble(estimate::lengthMm).sum();
+    double found = of.stream().mapToDouble(measured::get).sum();
+    return guessed > 0 ? OptionalDouble.of(found / guessed) : OptionalDouble.empty();
   }
 
   @Override
@@ -32,7 +42,12 @@ public record MeasuredLengths(MarkerLengths estimate, Map<SizeMix, Double> measu
   @Override
   public double lengthMm(SizeMix mix) {
     Double found = measured.get(mix);
-    return found != null ? found : estimate.lengthMm(mix) * ratio();
+    return found != null ? found : estimate.lengthMm(mix) * ratio(mix.count());
+  }
+
+  private double ratio(int garments) {
+    return ratio(measured.keySet().stream().filter(m -> m.count() == garments).toList())
+        .orElseGet(() -> Math.min(1, ratio()));
   }
 
   @Override

@@ -30,6 +30,17 @@ class MeasuredLengthsTest {
   }
 
   @Test
+  void howManyGarmentsFillTheWidthIsToldApart() {
+    MarkerLengths lengths =
+        new MeasuredLengths(
+            ESTIMATE,
+            Map.of(new SizeMix(Map.of("10", 1)), 1100.0, new SizeMix(Map.of("10", 2)), 1900.0));
+    assertEquals(1320, lengths.lengthMm(SizeMix.one("12")), 1e-9);
+    assertEquals(2280, lengths.lengthMm(new SizeMix(Map.of("12", 2))), 1e-9);
+    assertEquals(3000, lengths.lengthMm(new SizeMix(Map.of("10", 3))), 1e-9);
+  }
+
+  @Test
   void aTrueLengthChangesThePlan() {
     Order order =
         new Order(
