@@ -27,6 +27,7 @@ import java.util.stream.Stream;
  * @param grainToleranceDegrees how far a piece may turn off its grain
  * @param widthPrices what a metre costs by the width, mm, where it is sold in several
  * @param wishes what its cutter wishes of a marker
+ * @param bufferMm what is kept free round each piece, that the gap, selvedges and ends allow for
  */
 public record Cloth(
     String name,
@@ -46,7 +47,8 @@ public record Cloth(
     boolean tubular,
     double grainToleranceDegrees,
     Map<Double, Double> widthPrices,
-    Wishes wishes) {
+    Wishes wishes,
+    double bufferMm) {
 
   /** Shops that think in metres cut to 10 cm; common practice. */
   public static final double USUAL_SHOP_STEP_MM = 100;
@@ -87,7 +89,8 @@ public record Cloth(
         false,
         0,
         Map.of(),
-        Wishes.NONE);
+        Wishes.NONE,
+        0);
   }
 
   public Cloth {
@@ -97,6 +100,7 @@ public record Cloth(
     require(widthMm > 0, name, "its width must be more than 0");
     require(selvedgeMm >= 0, name, "its selvedge cannot be less than 0");
     require(gapMm >= 0, name, "the gap between pieces cannot be less than 0");
+    require(bufferMm >= 0, name, "the buffer round pieces cannot be less than 0");
     require(endsMm >= 0, name, "the ends cannot be less than 0");
     require(shopStepMm > 0, name, "the shop's step must be more than 0");
     require(pricePerMetre >= 0, name, "its price cannot be less than 0");
@@ -247,7 +251,8 @@ public record Cloth(
         tubular,
         grainToleranceDegrees,
         widthPrices,
-        wishes);
+        wishes,
+        bufferMm);
   }
 
   private Cloth with(
@@ -274,7 +279,8 @@ public record Cloth(
         tubular,
         grainToleranceDegrees,
         widthPrices,
-        wished);
+        wished,
+        bufferMm);
   }
 
   /** The line nearest a place across at which it may be folded, both from the first cuttable. */

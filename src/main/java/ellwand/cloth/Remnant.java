@@ -83,6 +83,7 @@ public record Remnant(
         of.tubular(),
         of.grainToleranceDegrees(),
         of.widthPrices(),
-        of.wishes());
+        of.wishes(),
+        of.bufferMm());
   }
 }

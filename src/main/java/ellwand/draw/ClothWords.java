@@ -102,6 +102,13 @@ final class ClothWords {
               + shown.length(cloth.selvedgeMm())
               + " on each side, are left out of the drawing's measures.");
     }
+    if (cloth.bufferMm() > 0) {
+      words.add(
+          "Every piece keeps "
+              + shown.length(cloth.bufferMm())
+              + " of cloth all round, for a block that is fused before it is cut: begin the marker so"
+              + " far from the cut end, and leave as much beyond its end.");
+    }
     return words;
   }
 

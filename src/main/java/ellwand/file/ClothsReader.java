@@ -101,7 +101,8 @@ final class ClothsReader {
             tubular,
             degrees,
             widthPrices(spot.get("prices")),
-            wishes.get());
+            wishes.get(),
+            buffer);
     return lying(cloth, spot.get("fold"));
   }
 

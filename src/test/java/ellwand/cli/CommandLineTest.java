@@ -165,6 +165,29 @@ class CommandLineTest {
   }
 
   @Test
+  void aBlockToBeFusedKeepsABufferRoundEachPiece() throws IOException {
+    String job =
+        """
+        ellwand: 1
+        unit: cm
+        style: {name: Belt, size: M, allowance: 0, pieces: {belt: {cut: {fusible: 2}, outline: \
+        [[0, 0], [30, 0], [30, 17], [0, 17]]}}}
+        cloths: {fusible: {width: WIDTH, buffer: 15 mm, fold: open, shop-step: 1}}
+        order: {garments: 1}
+        """;
+    // 1.5 + 17 + 3 + 17 + 1.5 across, 1.5 + 30 + 1.5 along.
+    Path side = Files.writeString(folder.resolve("side.yaml"), job.replace("WIDTH", "40"));
+    Ran ran = Ran.of("lay", side, "--effort", "20steps", "--out", folder.resolve("side"));
+    assertEquals(0, ran.code(), ran.err());
+    assertTrue(ran.out().contains("Length to buy      0.33 m"), ran.out());
+    String svg = Files.readString(folder.resolve("side/fusible.svg"));
+    assertTrue(svg.contains("Every piece keeps 1.5 cm"), svg);
+    Path behind = Files.writeString(folder.resolve("behind.yaml"), job.replace("WIDTH", "39.9"));
+    ran = Ran.of("lay", behind, "--effort", "20steps", "--out", folder.resolve("behind"));
+    assertTrue(ran.out().contains("Length to buy      0.66 m"), ran.out());
+  }
+
+  @Test
   void badInputAndBadUsageEndWithTwo() {
     assertEquals(2, Ran.of("lay", folder.resolve("nothing.yaml")).code());
     assertEquals(2, Ran.of("lay", JACKET, "--effort", "soon").code());

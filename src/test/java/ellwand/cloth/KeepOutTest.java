@@ -159,7 +159,8 @@ class KeepOutTest {
             true,
             0,
             Map.of(),
-            Wishes.NONE);
+            Wishes.NONE,
+            0);
     LaidCloth laid = LaidCloth.of(flat, Fold.TUBULAR);
     // 100 mm beyond the far fold on the back; over the near fold 10 mm in front, 20 mm behind.
     assertEquals(

@@ -116,7 +116,8 @@ class RepeatTest {
         true,
         0,
         Map.of(),
-        Wishes.NONE);
+        Wishes.NONE,
+        0);
   }
 
   @Test

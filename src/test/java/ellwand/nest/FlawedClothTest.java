@@ -140,7 +140,8 @@ class FlawedClothTest {
             tubular,
             0,
             Map.of(),
-            Wishes.NONE)
+            Wishes.NONE,
+            0)
         .flawed(flaws);
   }
 }

@@ -83,7 +83,8 @@ class FoldedClothTest {
         true,
         0,
         Map.of(),
-        Wishes.NONE);
+        Wishes.NONE,
+        0);
   }
 
   private static Copy of(Marker marker, String piece) {
@@ -227,7 +228,8 @@ class FoldedClothTest {
         false,
         degrees,
         Map.of(),
-        Wishes.NONE);
+        Wishes.NONE,
+        0);
   }
 
   /** Side by side on open cloth they are 300 long; in the fold there is no room beside the pair. */

@@ -63,7 +63,8 @@ class GrainToleranceTest {
         false,
         degrees,
         Map.of(),
-        Wishes.NONE);
+        Wishes.NONE,
+        0);
   }
 
   private static Cloth cloth(double usable, double degrees) {
