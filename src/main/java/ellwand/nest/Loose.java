@@ -28,7 +28,7 @@ import java.util.stream.DoubleStream;
 record Loose(List<Swing> swings, List<Body> bodies, List<Place> places, double lengthMm) {
 
   /**
-   * @param parts of outlines, to be used again and added to
+   * @param parts of outlines about the middle of their copy, to be used again and added to
    */
   static Loose of(Placed placed, Map<Outline, List<double[]>> parts) {
     StretchTask task = placed.task();
@@ -45,7 +45,7 @@ record Loose(List<Swing> swings, List<Body> bodies, List<Place> places, double l
       places.add(swing.place(at));
     }
     for (KeepOut keepOut : task.keepOuts()) {
-      bodies.add(Body.fixed(parts(keepOut.outline(), new Point(0, 0), parts)));
+      bodies.add(Body.fixed(ConvexParts.of(flat(keepOut.outline(), new Point(0, 0)))));
       places.add(new Place(0, 0, 0));
     }
     return new Loose(swings, bodies, places, layout.length());
@@ -83,7 +83,7 @@ record Loose(List<Swing> swings, List<Body> bodies, List<Place> places, double l
     return at(turner.shortened(places), turner);
   }
 
-  /** No longer, and as near to the grain as may be. */
+  /** As near to the grain as may be, and longer by no more than a hair. */
   Loose straightened(LongPredicate enough) {
     Turner turner = new Turner(bodies, enough);
     return at(turner.straightened(places), turner);

@@ -73,11 +73,13 @@ final class Turning {
   }
 
   private Placed turned(Placed placed, double share, double until) {
-    Loose best = null;
-    for (Placed start : List.of(placed, searched(placed, share * SEARCHED))) {
-      Loose loose = Loose.of(start, parts).shortened(enough(share, until - share * STRAIGHTENED));
-      best = best == null || loose.lengthMm() < best.lengthMm() ? loose : best;
-    }
+    Placed searched = searched(placed, share * SEARCHED);
+    double last = until - share * STRAIGHTENED;
+    // Else the first would take all the time that is left for both.
+    double half = last - share * (1 - SEARCHED - STRAIGHTENED) / 2;
+    Loose other = Loose.of(searched, parts).shortened(enough(share, half));
+    Loose best = Loose.of(placed, parts).shortened(enough(share, last));
+    best = other.lengthMm() < best.lengthMm() ? other : best;
     return best.lengthMm() < placed.lengthMm() - WORTH_MM
         ? best.straightened(enough(share, until)).placed(placed, noFit)
         : placed;

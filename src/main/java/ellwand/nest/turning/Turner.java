@@ -62,7 +62,9 @@ public final class Turner {
           trial.x[i] *= target / length;
         }
       }
-      if (settled(now, trial, NEAR_MM + 2 * step * length, target, least, most)) {
+      // Where what may not move along ends last, others can settle for ever and gain nothing.
+      if (settled(now, trial, NEAR_MM + 2 * step * length, target, least, most)
+          && trial.end() < length) {
         now = trial;
         step = Math.min(FIRST_STEP, step * 2);
       } else {

@@ -14,6 +14,7 @@ import ellwand.nest.turning.Body.Place;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.DoubleStream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -68,6 +69,20 @@ class TurnerTest {
             List.of(new Place(70, 50, 0), new Place(190, 60, 0), new Place(320, 140, 0)));
     assertEquals(300, turner.lengthMm(better), 0.05);
     better.forEach(place -> assertEquals(0, place.turn()));
+  }
+
+  /** Beside a longest piece that may not move along there is nothing to gain, so it ends soon. */
+  @Test
+  void whatCannotGetShorterEnds() {
+    double[] square = {-50, -50, 50, -50, 50, 50, -50, 50};
+    double[] small = {-30, -30, 30, -30, 30, 30, -30, 30};
+    Body standing = new Body(List.of(square), List.of(square), square, WIDE, false, true, 0, 0);
+    AtomicInteger asked = new AtomicInteger();
+    Turner turner =
+        new Turner(List.of(standing, body(small, 0.1)), looked -> asked.incrementAndGet() > 1000);
+    List<Place> better = turner.shortened(List.of(new Place(150, 50, 0), new Place(50, 150, 0)));
+    assertEquals(200, turner.lengthMm(better), 1e-9);
+    assertTrue(asked.get() < 100, asked + " trials");
   }
 
   /** A lone piece that lies askew for nothing is laid straight again. */
