@@ -120,6 +120,9 @@ final class PlyExchange {
       List<Integer> colours = new ArrayList<>(IntStream.range(0, sets.length).boxed().toList());
       Collections.shuffle(colours, new Random(random.nextLong()));
       for (int c : List.copyOf(colours)) {
+        if (budget.over()) {
+          break;
+        }
         boolean lacks = !Arrays.equals(sets[c], numbers.least[c]);
         int[] lacking = new int[sets[c].length];
         Arrays.setAll(lacking, s -> numbers.least[c][s] - sets[c][s]);
@@ -129,7 +132,11 @@ final class PlyExchange {
         }
       }
       for (int pass = 0; pass < PASSES && tooMany() > 0; pass++) {
-        colours.forEach(c -> serve(c, 0, 0));
+        for (int c : colours) {
+          if (!budget.over()) {
+            serve(c, 0, 0);
+          }
+        }
       }
       for (int k = 0; k < room.length; k++) {
         takeOff(k);

@@ -110,4 +110,35 @@ class PlyExchangeTest {
     assertEquals(8, saved.get(2).turns()[0]);
     assertEquals(0, numbers.outside(saved));
   }
+
+  @Test
+  void nothingIsExchangedBeyondTheEffort() {
+    Map<String, Map<String, Integer>> wanted = new LinkedHashMap<>();
+    int[] turns = new int[30];
+    for (int c = 0; c < turns.length; c++) {
+      wanted.put("colour " + c, Map.of("10", 7 + c % 5));
+      turns[c] = 2;
+    }
+    Order order =
+        new Order(
+            wanted,
+            new Limits(200, 4, Double.POSITIVE_INFINITY, 40),
+            Tolerance.NONE,
+            Cost.NONE,
+            Spreading.PLAIN);
+    Numbers numbers = new Numbers(order, Orders.metreEach(order));
+    List<Spread> plan =
+        List.of(
+            new Spread(new int[] {1}, turns),
+            new Spread(new int[] {2}, turns.clone()),
+            new Spread(new int[] {3}, turns.clone()));
+    Budget budget = new Budget(Effort.ofSteps(1), new Stop(), Progress.NONE);
+    List<Spread> nearer = new PlyExchange(numbers, new SplittableRandom(1), budget).exchange(plan);
+    // One colour is served with the only step, all the others lack as much as before.
+    long served = 0;
+    for (int c = 0; c < turns.length; c++) {
+      served += numbers.sets(nearer)[c][0] == numbers.sets(plan)[c][0] ? 0 : 1;
+    }
+    assertEquals(1, served);
+  }
 }
