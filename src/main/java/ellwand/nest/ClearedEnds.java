@@ -54,12 +54,13 @@ final class ClearedEnds {
     return changed;
   }
 
+  /** Laid anew; as it was if a stop comes before that. */
   private Section cleared(int stretch, Section section, double lowMm, double highMm, double until) {
     OffEnd off = new OffEnd(small(stretch), lowMm, highMm);
-    return layer.lay(
+    Asked asked =
         new Asked(
-            sectioned.whole(stretch), section.seats(), section.poses(), section.spared(), off),
-        until);
+            sectioned.whole(stretch), section.seats(), section.poses(), section.spared(), off);
+    return layer.lay(asked, until).orElse(section);
   }
 
   private List<Boolean> small(int stretch) {

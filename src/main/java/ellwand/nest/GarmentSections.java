@@ -9,6 +9,7 @@ import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 
 /** Lays a stretch in sections of whole garments; those that hold the same lie the same. */
@@ -41,7 +42,7 @@ final class GarmentSections {
     }
     for (int k = 0; k < numbers.size() && layer.goesOn(until); k++) {
       double share = layer.part(until, numbers.size() - k);
-      sectioned.offer(stretch, inGroups(garments, numbers.get(k), share));
+      inGroups(garments, numbers.get(k), share).ifPresent(laid -> sectioned.offer(stretch, laid));
     }
   }
 
@@ -56,7 +57,7 @@ final class GarmentSections {
     return List.copyOf(byGarment.values());
   }
 
-  private List<Section> inGroups(List<List<Integer>> garments, int groups, double until) {
+  private Optional<List<Section>> inGroups(List<List<Integer>> garments, int groups, double until) {
     List<List<Integer>> seats = new ArrayList<>();
     for (int g = 0; g < groups; g++) {
       int from = g * garments.size() / groups;
@@ -75,12 +76,17 @@ final class GarmentSections {
       Section alike = laid.get(key);
       if (alike == null) {
         double share = layer.part(until, distinct - laid.size());
-        alike = layer.lay(Asked.plain(sectioned.whole(stretch), group, List.of()), share);
+        Asked asked = Asked.plain(sectioned.whole(stretch), group, List.of());
+        Optional<Section> found = layer.lay(asked, share);
+        if (found.isEmpty()) {
+          return Optional.empty();
+        }
+        alike = found.get();
         laid.put(key, alike);
       }
       sections.add(alike.with(group));
     }
-    return sections;
+    return Optional.of(sections);
   }
 
   private List<Integer> kinds(List<Integer> seats) {

@@ -69,8 +69,12 @@ final class LeftOverGrowth {
                   section.poses(),
                   Optional.of(spared),
                   OffEnd.NONE);
+          Optional<Section> laid = layer.lay(asked, until);
+          if (laid.isEmpty()) {
+            return false;
+          }
           List<Section> changed = new ArrayList<>(now);
-          changed.set(i, layer.lay(asked, until));
+          changed.set(i, laid.get());
           return sectioned.offer(stretch, changed);
         }
         fromX += section.lengthMm() + sectioned.gapMm(stretch);

@@ -110,11 +110,11 @@ final class SectionLayer {
   }
 
   /**
-   * Searches for a short section.
+   * Searches for a short section; none if a stop comes before there is any.
    *
    * @param until how much of the effort may be used up then, 0 to 1
    */
-  Section lay(Asked asked, double until) {
+  Optional<Section> lay(Asked asked, double until) {
     Strip part = part(asked);
     Optional<Layout> start =
         asked.poses().isEmpty() ? Optional.empty() : Optional.of(start(asked, part));
@@ -123,8 +123,11 @@ final class SectionLayer {
     Outcome outcome =
         search.run(start, upTo(until), seed.child(searches++), 1, stop, Listener.NONE);
     evaluations += outcome.evaluations();
-    List<Layout.Pose> poses =
-        outcome.layout().orElseThrow().poses().subList(0, asked.seats().size());
+    return outcome.layout().map(layout -> section(asked, layout));
+  }
+
+  private static Section section(Asked asked, Layout layout) {
+    List<Layout.Pose> poses = layout.poses().subList(0, asked.seats().size());
     double length = 0;
     for (int i = 0; i < poses.size(); i++) {
       List<Form> forms = asked.strip().copies().get(asked.seats().get(i));

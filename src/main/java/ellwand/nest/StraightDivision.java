@@ -62,10 +62,15 @@ final class StraightDivision {
       if (!sectioned.affords(stretch, others + least)) {
         continue;
       }
+      Optional<Section> first = layer.lay(section.part(whole, low), layer.part(share, 2));
+      Optional<Section> second = layer.lay(section.part(whole, high), share);
+      if (first.isEmpty() || second.isEmpty()) {
+        return false;
+      }
       List<Section> changed = new ArrayList<>(now);
       int at = changed.indexOf(section);
-      changed.set(at, layer.lay(section.part(whole, low), layer.part(share, 2)));
-      changed.add(at + 1, layer.lay(section.part(whole, high), share));
+      changed.set(at, first.get());
+      changed.add(at + 1, second.get());
       if (sectioned.offer(stretch, changed)) {
         return true;
       }

@@ -109,7 +109,9 @@ final class Ties {
                   + match.otherMark()
                   + " on bars along the cloth: the seam leans across them, so that they would meet"
                   + " in a mirror, and this repeat has no mirror line",
-              "Ask for bars: across, take cloth with an even repeat, or leave the match out"));
+              // The columns of a half drop match both ways whatever is asked.
+              (repeat.halfDrop() ? "Take" : "Ask for bars: across, take")
+                  + " cloth with an even repeat, or leave the match out"));
     }
     int sign = axis == Axis.ACROSS && joining.atAnAngle() ? -1 : 1;
     for (boolean mirrored : new boolean[] {false, true}) {

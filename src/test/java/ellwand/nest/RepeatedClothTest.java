@@ -177,6 +177,18 @@ class RepeatedClothTest {
         refused.getMessage());
   }
 
+  /** It matches both ways whatever is asked, so that asking for bars across is no way out. */
+  @Test
+  void aLeaningSeamOnAnUnevenHalfDropIsNotSentToBarsAcross() {
+    CutPiece front = sided("front", "pair", 200, 60);
+    CutPiece back = sided("back", "pair", 240, 60);
+    Repeat drop = new Repeat(60, 40, true, true, false, 0, 0, Optional.empty());
+    InputException refused = assertThrows(InputException.class, () -> laid(lay(drop, front, back)));
+    assertTrue(
+        refused.getMessage().endsWith(" Take cloth with an even repeat, or leave the match out."),
+        refused.getMessage());
+  }
+
   /** Matched halves keep their middle on a bar or half way between two, whichever is shorter. */
   @Test
   void anOpenedHalfMatchesFromEitherMirrorLine() {

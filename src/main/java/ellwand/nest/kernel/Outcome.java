@@ -6,7 +6,7 @@ import java.util.Optional;
  * How a search ended.
  *
  * @param layout the shortest legal one found; empty when nothing was found that keeps the longest
- *     length allowed
+ *     length allowed, or a stop came before the first
  * @param evaluations poses evaluated, by all threads together
  */
 public record Outcome(Optional<Layout> layout, long evaluations) {
