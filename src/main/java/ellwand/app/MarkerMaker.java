@@ -220,9 +220,14 @@ final class MarkerMaker {
         (mix, weight) -> {
           if (!stop.wanted() && !effort.over()) {
             Marker again = marker(mix, effort.take(weight / all));
-            made.merge(mix, again, (a, b) -> b.lengthMm() < a.lengthMm() ? b : a);
+            keep(mix, again);
           }
         });
+  }
+
+  /** Keeps a marker if it is shorter than the one that is made. */
+  void keep(SizeMix mix, Marker found) {
+    made.merge(mix, found, (a, b) -> b.lengthMm() < a.lengthMm() ? b : a);
   }
 
   private Marker marker(SizeMix mix, SearchOptions options) {

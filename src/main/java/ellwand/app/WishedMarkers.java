@@ -1,13 +1,16 @@
 package ellwand.app;
 
+import ellwand.cloth.Wish;
 import ellwand.cloth.Wishes;
 import ellwand.cloth.Wishes.Price;
 import ellwand.figures.Figures;
 import ellwand.lay.Lay;
 import ellwand.lay.Marker;
+import ellwand.nest.Tried;
 import ellwand.order.CutOrderPlan;
 import ellwand.order.PlannedLay;
 import ellwand.order.SizeMix;
+import ellwand.rule.Rules;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -45,20 +48,44 @@ final class WishedMarkers {
   }
 
   private Marker pleasing(SizeMix mix, SearchOptions options, double mostMm) {
-    Marker shortest = maker.made().get(mix);
-    double longest = Math.min(mostMm, maker.wishes().longestMm(shortest.clothLengthMm()));
-    Price price = new Price(0, Math.max(0, longest - shortest.clothLengthMm()));
+    Marker made = maker.made().get(mix);
+    double most = longestMm(made, mostMm);
+    Price price = new Price(0, Math.max(0, most - made.clothLengthMm()));
     Lay lay = maker.lay(mix, new Wishes(maker.wishes().asked(), price));
+    Tried tried = maker.nest(lay, mix, options);
+    // What is shorter by chance is no merit of the wishes.
+    tried
+        .marker()
+        .map(m -> on(maker.lay(mix), LayRun.checked(m)))
+        .ifPresent(m -> maker.keep(mix, m));
+    Marker shortest = maker.made().get(mix);
     // A search that has come less far may begin with a longer one.
-    return maker
-        .nest(lay, mix, options)
+    return tried
         .pleasing()
-        .filter(m -> m.clothLengthMm() <= longest)
+        .filter(m -> m.clothLengthMm() <= longestMm(shortest, mostMm))
+        .filter(m -> m.clothLengthMm() < shortest.clothLengthMm() || nearer(m, on(lay, shortest)))
         .map(LayRun::checked)
-        .orElseGet(
-            () ->
-                new Marker(
-                    lay, shortest.fold(), shortest.zones(), shortest.copies(), shortest.search()));
+        .orElseGet(() -> on(lay, shortest));
+  }
+
+  /** Whether it brings the wishes nearer, all together: its search began with another marker. */
+  private boolean nearer(Marker marker, Marker shortest) {
+    List<Wish> asked = maker.wishes().asked();
+    double left = 0;
+    for (Wish wish : asked) {
+      double now = Rules.amount(wish, marker);
+      double then = Rules.amount(wish, shortest);
+      left += now == then ? 1 : now / then;
+    }
+    return left < asked.size();
+  }
+
+  private double longestMm(Marker shortest, double mostMm) {
+    return Math.min(mostMm, maker.wishes().longestMm(shortest.clothLengthMm()));
+  }
+
+  private static Marker on(Lay lay, Marker marker) {
+    return new Marker(lay, marker.fold(), marker.zones(), marker.copies(), marker.search());
   }
 
   /** The marker to cut: the shortest, or what serves the cutter's wishes in its place. */

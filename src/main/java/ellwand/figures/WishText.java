@@ -1,5 +1,6 @@
 package ellwand.figures;
 
+import ellwand.cloth.Fold;
 import ellwand.cloth.Wish;
 import ellwand.rule.Handling;
 import ellwand.rule.SmallOffEnd;
@@ -45,7 +46,7 @@ public final class WishText {
             wish.words()
                 + ": "
                 + with
-                + (wish == Wish.STRAIGHT_CUTS ? text.places(figures.handling()) : "")
+                + (wish == Wish.STRAIGHT_CUTS ? text.places(figures) : "")
                 + (with.equals(without) ? "; the same without" : "; without: " + without));
       }
     }
@@ -86,12 +87,14 @@ public final class WishText {
             + " too near in all";
   }
 
-  private String places(Handling h) {
-    return h.straightCuts() == 0
+  private String places(Figures f) {
+    // A marker on cloth that is folded across begins at the fold.
+    String start = f.fold().equals(Fold.CROSSWISE.words()) ? "fold" : "cut end";
+    return f.handling().straightCuts() == 0
         ? ""
-        : h.straightCutsAtMm().stream()
+        : f.handling().straightCutsAtMm().stream()
             .map(mm -> new Length(mm).number(unit))
-            .collect(Collectors.joining(", ", ", at ", " " + unit.symbol() + " from the cut end"));
+            .collect(Collectors.joining(", ", ", at ", " " + unit.symbol() + " from the " + start));
   }
 
   private String price(Figures f) {

@@ -86,6 +86,29 @@ class MarkerMakerTest {
   }
 
   @Test
+  void nothingIsSpentOnWishesUnlessThatBringsThemNearer() throws IOException {
+    String tunic = Files.readString(Path.of("sample-markers/beck-tunic/job.yaml"));
+    String wishing = "\n  main:\n    wishes: [garments together, one left-over]\n";
+    Path job = Files.writeString(folder.resolve("job.yaml"), tunic.replace("\n  main:\n", wishing));
+    for (int n = 1; n <= 3; n++) {
+      MarkerMaker maker = maker(job, Spreading.Faces.ALL_UP);
+      SizeMix mix = new SizeMix(Map.of("98", n));
+      // A search that comes farther than the first comes upon shorter markers.
+      maker.make(List.of(mix), steps(n == 3 ? 200 : 5));
+      WishedMarkers wished = new WishedMarkers(maker);
+      wished.please(Map.of(mix, 1.0), steps(60), Double.POSITIVE_INFINITY);
+      Marker shortest = maker.made().get(mix);
+      Marker cut = wished.toCut(mix);
+      double left = 0;
+      for (Wish wish : List.of(Wish.GARMENTS_TOGETHER, Wish.ONE_LEFT_OVER)) {
+        left += Rules.amount(wish, cut) / Rules.amount(wish, shortest);
+      }
+      boolean longer = cut.lengthMm() > shortest.lengthMm();
+      assertTrue(!longer || left < 2, n + " garments: " + left);
+    }
+  }
+
+  @Test
   void aProbeTellsHowFullFoldedPliesLie() throws IOException {
     Path job =
         Files.writeString(
