@@ -89,7 +89,7 @@ final class ClothWords {
     own(marker, Grain.Heads.ONE_WAY)
         .ifPresent(names -> words.add("Tops point the same way on each: " + names + "."));
     cloth.repeat().ifPresent(repeat -> words.addAll(of(repeat, marker, shown)));
-    if (cloth.grainToleranceDegrees() > 0) {
+    if (cloth.grainToleranceDegrees() > 0 && cloth.repeat().isEmpty()) {
       words.add(
           String.format(
               Locale.ROOT,

@@ -51,7 +51,7 @@ final class SpreadReader {
         .get("faces")
         .holds(
             cloth.isEmpty() || cloth.get().folds().contains(fold),
-            "this spreading needs the cloth to lie as " + fold.words() + ", which it may not",
+            "this spreading needs " + fold.words() + " among the ways the cloth may lie",
             "Add " + fold.words() + " to fold: of the cloth, or spread it otherwise");
     boolean oneHanded =
         spread.get("one-handed").isTrue()

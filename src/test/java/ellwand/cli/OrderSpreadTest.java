@@ -123,7 +123,7 @@ class OrderSpreadTest {
     Files.writeString(folded, order.replace("max-plies", "spread: {faces: all up}, max-plies"));
     Ran open = Ran.of("order", folded, "--out", folder);
     assertEquals(2, open.code());
-    assertTrue(open.err().contains("needs the cloth to lie as open, which it may not"), open.err());
+    assertTrue(open.err().contains("needs open among the ways the cloth may lie"), open.err());
   }
 
   /** A badge alone would take least on opened cloth, which plies folded as a stack have not. */
