@@ -129,7 +129,12 @@ final class Attempt {
             new Sectioned(lay.cloth().gapMm(), pleasing),
             new SectionLayer(noFit, effort, seed, stop))
         .run();
-    return Optional.of(pleasing.marker());
+    Marker pleases = pleasing.marker();
+    // The stop may have come only now.
+    Marker.Search ended =
+        new Marker.Search(search.seed(), search.threads(), search.effort(), stop.wanted());
+    return Optional.of(
+        new Marker(pleases.lay(), pleases.fold(), pleases.zones(), pleases.copies(), ended));
   }
 
   private Lay endless() {
