@@ -12,6 +12,7 @@ import ellwand.cloth.Wishes;
 import ellwand.cutting.CutPiece;
 import ellwand.figures.Figures;
 import ellwand.figures.Served;
+import ellwand.figures.WishText;
 import ellwand.file.Job;
 import ellwand.file.JobReader;
 import ellwand.geometry.Point;
@@ -153,6 +154,26 @@ class WishesTest {
     assertTrue(with.handling().straightCuts() > without.handling().straightCuts());
     assertEquals(List.of(), without.wishes().asked());
     assertEquals(0, without.wishes().priceMm());
+  }
+
+  @Test
+  void straightCutsOfClothFoldedAcrossAreCountedFromItsFold() throws IOException {
+    Path path =
+        Files.writeString(
+            folder.resolve("pouch.yaml"),
+            "{ellwand: 1, unit: cm, style: {name: Pouch, size: M, allowance: 0, pieces: {side: {cut:"
+                + " {felt: pair}, outline: [[0, 0], [30, 0], [30, 38], [0, 38]]}}}, cloths: {felt:"
+                + " {width: 80, fold: crosswise fold, wishes: [straight cuts]}}, order: {garments:"
+                + " {M: 6}}}");
+    LayRun.Made made =
+        LayRun.make(
+            JobReader.read(path),
+            Unit.CM,
+            new SearchOptions(Effort.ofSteps(100), new Seed(1), 1),
+            new Stop(),
+            Progress.NONE);
+    String lines = WishText.lines(made.figures().cloths().get(0), Unit.CM).toString();
+    assertTrue(lines.contains("at 30.0, 60.0 cm from the fold"), lines);
   }
 
   private Figures figures(String wishes) throws IOException {
