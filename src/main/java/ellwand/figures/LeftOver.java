@@ -5,7 +5,7 @@ package ellwand.figures;
  *
  * @param zone id of the zone
  * @param plies 1, or 2 for two such rectangles
- * @param xMm its near end, from the cut end
+ * @param xMm its near end, from where the marker begins: the cut end, or a fold across
  * @param yMm its near side, in the marker's frame
  * @param lengthMm along the warp
  * @param widthMm across

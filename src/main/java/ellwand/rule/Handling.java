@@ -12,7 +12,8 @@ import java.util.List;
  * @param largestLeftOverMm2 the largest free rectangle in any zone, all its plies
  * @param otherLeftOverMm2 what is left over besides that
  * @param straightCuts how many straight cuts across the lay part its pieces and cut none
- * @param straightCutsAtMm where they are, from the cut end
+ * @param straightCutsAtMm where they are, from where the marker begins: the cut end, or a fold
+ *     across
  * @param stretchMm how long the stretches between them are, on average
  * @param smallPieces how many small pieces there are
  * @param smallNearEnd how many of them lie nearer to an end than a hand's breadth

@@ -21,8 +21,8 @@ final class StraightCuts {
   private StraightCuts() {}
 
   /**
-   * Where a straight cut across all zones parts the pieces and cuts none, mm from the cut end; each
-   * midway between the pieces that it parts.
+   * Where a straight cut across all zones parts the pieces and cuts none, mm from where the marker
+   * begins; each midway between the pieces that it parts.
    */
   static List<Double> placesMm(Marker marker) {
     List<Box> boxes =
