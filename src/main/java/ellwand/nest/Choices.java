@@ -29,8 +29,10 @@ final class Choices {
       for (int option = 0; option < servings.get(i).stations().size(); option++) {
         Decision changed = from;
         for (int j = i; j < servings.size(); j++) {
-          if (samePiece(servings.get(i), servings.get(j))) {
-            changed = changed.at(j, servings.get(j).stations().get(option));
+          // In a garment of other pieces the place in the repeat may leave fewer stations.
+          List<Station> stations = servings.get(j).stations();
+          if (samePiece(servings.get(i), servings.get(j)) && option < stations.size()) {
+            changed = changed.at(j, stations.get(option));
           }
         }
         if (!changed.equals(from)) {
