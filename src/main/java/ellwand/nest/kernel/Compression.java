@@ -34,7 +34,9 @@ final class Compression {
       arrangement.resize(target, dice.between(0, length));
       if (separation.run(STRIKES, PATIENCE, Double.POSITIVE_INFINITY)) {
         budget.found(arrangement.snapshot().trimmed(plan));
-      } else {
+      }
+      // What cannot move may end as far on as before, though nothing overlaps.
+      if (budget.best.length > (length + target) / 2) {
         part *= SHRINK;
       }
     }

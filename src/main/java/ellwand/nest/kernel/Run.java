@@ -128,8 +128,12 @@ final class Run {
     Arrangement arrangement = new Arrangement(plan, budget);
     Separation separation = new Separation(arrangement, budget, dice, anywhere);
     Compression compression = new Compression(arrangement, budget, dice, separation);
-    while (budget.share() < until && !budget.atLeast(plan)) {
+    boolean goesOn = true;
+    while (goesOn && budget.share() < until && !budget.atLeast(plan)) {
+      double share = budget.share();
+      double length = budget.best.length;
       compression.pass(until);
+      goesOn = budget.share() > share || budget.best.length < length;
     }
   }
 }
