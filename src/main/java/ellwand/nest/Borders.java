@@ -81,16 +81,22 @@ final class Borders {
         .toList();
   }
 
-  /** How far pieces reach from a fold: half pieces first, widest first, then pairs beside them. */
+  /**
+   * How far pieces reach from a fold: half pieces first, widest first, then pairs beside them;
+   * where there are none, whole pieces, two of which may be cut at once.
+   */
   private static List<Double> reaches(Lay lay) {
     TreeSet<Double> halves = new TreeSet<>();
     TreeSet<Double> pairs = new TreeSet<>();
+    TreeSet<Double> wholes = new TreeSet<>();
     for (Wanted wanted : lay.wanted()) {
       for (double turn : wanted.cut().piece().grain().turns(false)) {
         Motion motion = new Motion(false, turn, 0, 0);
         Box box = wanted.cut().cutting().moved(motion).box();
         if (wanted.how() == Cut.How.PAIR) {
           pairs.add(rounded(box.width()));
+        } else if (wanted.how() == Cut.How.WHOLE) {
+          wholes.add(rounded(box.width()));
         } else if (wanted.how() == Cut.How.FOLD) {
           Stroke stroke = wanted.cut().fold().orElseThrow().moved(motion);
           if (Math.abs(stroke.from().y() - stroke.to().y()) <= LEVEL_MM) {
@@ -104,6 +110,9 @@ final class Borders {
       reaches.add(halves.last() + lay.cloth().gapMm() + pairs.last());
     }
     reaches.addAll(pairs.descendingSet());
+    if (reaches.isEmpty()) {
+      reaches.addAll(wholes.descendingSet());
+    }
     return reaches;
   }
 
