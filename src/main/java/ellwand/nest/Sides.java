@@ -16,7 +16,7 @@ final class Sides {
   private static final double LONG = 0.2;
 
   /** Directions nearer than this are the same, degrees. */
-  private static final double SAME_DEGREES = 0.05;
+  static final double SAME_DEGREES = 0.05;
 
   /** How many turns are named at most. */
   private static final int MOST = 2;

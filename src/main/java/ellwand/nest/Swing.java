@@ -28,9 +28,6 @@ record Swing(
     double leastDegrees,
     double mostDegrees) {
 
-  /** Angles nearer than this to one that is tried are not worth a trial, degrees. */
-  private static final double APART_DEGREES = 0.05;
-
   /** Moves a corner a metre from the middle by less than 1e-5 mm. */
   private static final double ROUNDED_DEGREES = 1e-6;
 
@@ -102,8 +99,8 @@ record Swing(
             Stream.concat(
                 sides.flush(outline, leastDegrees, mostDegrees).stream(),
                 Stream.of(leastDegrees, mostDegrees)))
-        .filter(off -> Math.abs(off) > APART_DEGREES)
-        .filter(off -> trials.stream().noneMatch(t -> Math.abs(t - off) < APART_DEGREES))
+        .filter(off -> Math.abs(off) > Sides.SAME_DEGREES)
+        .filter(off -> trials.stream().noneMatch(t -> Math.abs(t - off) < Sides.SAME_DEGREES))
         .forEach(trials::add);
     return trials;
   }
