@@ -65,7 +65,7 @@ public final class CompareRun {
    * The cloth of a job to compare.
    *
    * @param name the job's first cloth if absent
-   * @throws ellwand.pattern.InputException if there is none of that name
+   * @throws ellwand.problem.InputException if there is none of that name
    */
   public static Cloth cloth(Job job, Optional<String> name) {
     return name.map(n -> Shelf.cloth(job, n)).orElseGet(() -> job.cloths().get(0));

@@ -53,7 +53,7 @@ public final class FitRun {
    *
    * @param on name of a remnant of the job, or width x length
    * @param cloth the cloth that a width x length is a piece of; the job's first if absent
-   * @throws ellwand.pattern.InputException if there is no such remnant or cloth
+   * @throws ellwand.problem.InputException if there is no such remnant or cloth
    */
   public static Answer fit(
       Job job,
@@ -79,7 +79,7 @@ public final class FitRun {
   /**
    * How many times over the order of the job can be cut from the remnant.
    *
-   * @throws ellwand.pattern.InputException if there is no such remnant or cloth
+   * @throws ellwand.problem.InputException if there is no such remnant or cloth
    */
   public static int most(
       Job job,

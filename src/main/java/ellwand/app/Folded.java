@@ -10,7 +10,7 @@ import ellwand.lay.Lay;
 import ellwand.lay.Marker;
 import ellwand.nest.Nester;
 import ellwand.nest.Tried;
-import ellwand.pattern.InputException;
+import ellwand.problem.InputException;
 import ellwand.units.Unit;
 import ellwand.work.Progress;
 import ellwand.work.Stop;

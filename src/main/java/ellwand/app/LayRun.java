@@ -43,7 +43,7 @@ public final class LayRun {
   /**
    * Makes one marker for each cloth.
    *
-   * @throws ellwand.pattern.InputException if a piece is wider than its cloth
+   * @throws ellwand.problem.InputException if a piece is wider than its cloth
    * @throws IllegalStateException if a marker breaks a hard rule, which is a bug of ours
    */
   public static Made make(Job job, Unit unit, SearchOptions options, Stop stop, Progress progress) {

@@ -5,7 +5,7 @@ import ellwand.lay.Lay;
 import ellwand.nest.NoRoomException;
 import ellwand.nest.Tried;
 import ellwand.nest.WidthEnough;
-import ellwand.pattern.Problem;
+import ellwand.problem.Problem;
 import ellwand.units.Length;
 import ellwand.units.Unit;
 import java.util.ArrayList;

@@ -15,7 +15,7 @@ import ellwand.file.WholeFile;
 import ellwand.lay.Marker;
 import ellwand.order.CutOrderPlan;
 import ellwand.order.Order;
-import ellwand.pattern.InputException;
+import ellwand.problem.InputException;
 import ellwand.units.Unit;
 import ellwand.work.Progress;
 import ellwand.work.Stop;

@@ -11,7 +11,7 @@ import ellwand.lay.Lay;
 import ellwand.lay.Marker;
 import ellwand.lay.Wanted;
 import ellwand.pattern.Cut;
-import ellwand.pattern.InputException;
+import ellwand.problem.InputException;
 import ellwand.units.Unit;
 import ellwand.work.Effort;
 import ellwand.work.Progress;

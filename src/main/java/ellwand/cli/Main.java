@@ -1,6 +1,6 @@
 package ellwand.cli;
 
-import ellwand.pattern.InputException;
+import ellwand.problem.InputException;
 import ellwand.work.Stop;
 import java.io.PrintWriter;
 import java.util.logging.Level;

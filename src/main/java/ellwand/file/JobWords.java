@@ -2,7 +2,7 @@ package ellwand.file;
 
 import com.fasterxml.jackson.core.JsonPointer;
 import com.fasterxml.jackson.databind.JsonNode;
-import ellwand.pattern.Problem;
+import ellwand.problem.Problem;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

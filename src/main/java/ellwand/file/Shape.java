@@ -10,7 +10,7 @@ import com.networknt.schema.PathType;
 import com.networknt.schema.SchemaValidatorsConfig;
 import com.networknt.schema.SpecVersion;
 import com.networknt.schema.ValidationMessage;
-import ellwand.pattern.Problem;
+import ellwand.problem.Problem;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;

@@ -3,7 +3,7 @@ package ellwand.file;
 import com.fasterxml.jackson.core.JsonPointer;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.networknt.schema.ValidationMessage;
-import ellwand.pattern.Problem;
+import ellwand.problem.Problem;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;

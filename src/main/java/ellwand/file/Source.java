@@ -1,7 +1,7 @@
 package ellwand.file;
 
-import ellwand.pattern.InputException;
-import ellwand.pattern.Problem;
+import ellwand.problem.InputException;
+import ellwand.problem.Problem;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.ByteBuffer;

@@ -2,8 +2,8 @@ package ellwand.file;
 
 import com.fasterxml.jackson.core.JsonPointer;
 import com.fasterxml.jackson.databind.JsonNode;
-import ellwand.pattern.InputException;
-import ellwand.pattern.Problem;
+import ellwand.problem.InputException;
+import ellwand.problem.Problem;
 import ellwand.units.Length;
 import ellwand.units.Unit;
 import java.util.ArrayList;

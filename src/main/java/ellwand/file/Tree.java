@@ -4,7 +4,7 @@ import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonPointer;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
-import ellwand.pattern.InputException;
+import ellwand.problem.InputException;
 import java.util.Map;
 import org.yaml.snakeyaml.LoaderOptions;
 

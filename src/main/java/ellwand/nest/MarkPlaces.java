@@ -8,7 +8,7 @@ import ellwand.nest.Free.Axis;
 import ellwand.nest.Ties.Body;
 import ellwand.nest.Ties.Tie;
 import ellwand.pattern.Asks;
-import ellwand.pattern.InputException;
+import ellwand.problem.InputException;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.HashMap;

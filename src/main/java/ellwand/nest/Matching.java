@@ -1,8 +1,8 @@
 package ellwand.nest;
 
 import ellwand.lay.Lay;
-import ellwand.pattern.InputException;
-import ellwand.pattern.Problem;
+import ellwand.problem.InputException;
+import ellwand.problem.Problem;
 import java.util.ArrayList;
 import java.util.List;
 

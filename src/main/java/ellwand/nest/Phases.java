@@ -43,7 +43,7 @@ final class Phases {
   private final Map<Free, List<Double>> candidates = new LinkedHashMap<>();
 
   /**
-   * @throws ellwand.pattern.InputException if pieces cannot match at all their marks
+   * @throws ellwand.problem.InputException if pieces cannot match at all their marks
    */
   Phases(Lay lay, LaidCloth laid) {
     this.laid = laid;

@@ -1,7 +1,7 @@
 package ellwand.order;
 
-import ellwand.pattern.InputException;
-import ellwand.pattern.Problem;
+import ellwand.problem.InputException;
+import ellwand.problem.Problem;
 
 /**
  * What a plan is charged with; all in the user's money.

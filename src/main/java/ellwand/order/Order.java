@@ -1,7 +1,7 @@
 package ellwand.order;
 
-import ellwand.pattern.InputException;
-import ellwand.pattern.Problem;
+import ellwand.problem.InputException;
+import ellwand.problem.Problem;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;

@@ -57,7 +57,7 @@ public final class OrderPlanner {
    *
    * @param lengths marker lengths to plan with; call again with better ones to improve the plan
    * @return the best plan found; see its {@link CutOrderPlan#misses}
-   * @throws ellwand.pattern.InputException if a size has no length or is too long for the table
+   * @throws ellwand.problem.InputException if a size has no length or is too long for the table
    */
   public static CutOrderPlan plan(
       Order order, MarkerLengths lengths, Effort effort, Seed seed, Stop stop, Progress progress) {

@@ -1,8 +1,8 @@
 package ellwand.order;
 
 import ellwand.cloth.Direction;
-import ellwand.pattern.InputException;
-import ellwand.pattern.Problem;
+import ellwand.problem.InputException;
+import ellwand.problem.Problem;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -1,7 +1,7 @@
 package ellwand.order;
 
-import ellwand.pattern.InputException;
-import ellwand.pattern.Problem;
+import ellwand.problem.InputException;
+import ellwand.problem.Problem;
 
 /**
  * How far the garments cut of one size and colour may be from those wanted. What isn't wanted at

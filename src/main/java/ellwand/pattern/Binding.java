@@ -2,6 +2,8 @@ package ellwand.pattern;
 
 import ellwand.geometry.Path;
 import ellwand.geometry.Point;
+import ellwand.problem.InputException;
+import ellwand.problem.Problem;
 import ellwand.units.Length;
 import ellwand.units.Unit;
 import java.util.ArrayList;

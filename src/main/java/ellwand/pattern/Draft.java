@@ -2,6 +2,8 @@ package ellwand.pattern;
 
 import ellwand.geometry.Point;
 import ellwand.geometry.Segment;
+import ellwand.problem.InputException;
+import ellwand.problem.Problem;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;

@@ -3,6 +3,8 @@ package ellwand.pattern;
 import ellwand.geometry.Path;
 import ellwand.geometry.Point;
 import ellwand.geometry.Segment;
+import ellwand.problem.InputException;
+import ellwand.problem.Problem;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;

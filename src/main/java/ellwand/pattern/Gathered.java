@@ -2,6 +2,8 @@ package ellwand.pattern;
 
 import ellwand.geometry.Path;
 import ellwand.geometry.Point;
+import ellwand.problem.InputException;
+import ellwand.problem.Problem;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

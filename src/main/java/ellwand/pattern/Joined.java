@@ -1,5 +1,7 @@
 package ellwand.pattern;
 
+import ellwand.problem.InputException;
+import ellwand.problem.Problem;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -1,5 +1,6 @@
 package ellwand.pattern;
 
+import ellwand.problem.Problem;
 import java.util.Optional;
 
 /**

@@ -4,6 +4,8 @@ import ellwand.geometry.Outline;
 import ellwand.geometry.Path;
 import ellwand.geometry.Point;
 import ellwand.geometry.Region;
+import ellwand.problem.InputException;
+import ellwand.problem.Problem;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;

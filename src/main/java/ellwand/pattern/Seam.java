@@ -1,5 +1,6 @@
 package ellwand.pattern;
 
+import ellwand.problem.InputException;
 import ellwand.units.Unit;
 import java.util.List;
 import java.util.Locale;

@@ -1,6 +1,8 @@
 package ellwand.pattern;
 
 import ellwand.geometry.Point;
+import ellwand.problem.InputException;
+import ellwand.problem.Problem;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.LinkedHashMap;

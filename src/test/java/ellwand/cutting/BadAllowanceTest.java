@@ -4,8 +4,8 @@ import static ellwand.cutting.Drawn.polygon;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
-import ellwand.pattern.InputException;
 import ellwand.pattern.Piece;
+import ellwand.problem.InputException;
 import org.junit.jupiter.api.Test;
 
 /** Pieces that cannot be cut as drawn are refused with the place and the remedy. */

@@ -2,8 +2,8 @@ package ellwand.file;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import ellwand.pattern.InputException;
-import ellwand.pattern.Problem;
+import ellwand.problem.InputException;
+import ellwand.problem.Problem;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

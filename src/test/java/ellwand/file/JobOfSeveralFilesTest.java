@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
-import ellwand.pattern.InputException;
+import ellwand.problem.InputException;
 import ellwand.units.Unit;
 import java.io.IOException;
 import java.nio.file.Files;

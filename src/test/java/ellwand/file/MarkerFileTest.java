@@ -18,7 +18,7 @@ import ellwand.lay.Form;
 import ellwand.lay.Heading;
 import ellwand.lay.Marker;
 import ellwand.pattern.Cut;
-import ellwand.pattern.InputException;
+import ellwand.problem.InputException;
 import ellwand.rule.Stated;
 import java.io.IOException;
 import java.nio.file.Files;

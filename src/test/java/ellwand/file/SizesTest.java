@@ -5,9 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import ellwand.geometry.Point;
-import ellwand.pattern.InputException;
 import ellwand.pattern.Piece;
 import ellwand.pattern.Style;
+import ellwand.problem.InputException;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

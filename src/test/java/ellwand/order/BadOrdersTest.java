@@ -7,7 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import ellwand.cloth.Direction;
 import ellwand.order.Spreading.Faces;
 import ellwand.order.Spreading.Headings;
-import ellwand.pattern.InputException;
+import ellwand.problem.InputException;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.function.Executable;

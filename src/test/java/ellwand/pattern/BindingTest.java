@@ -7,6 +7,7 @@ import ellwand.cutting.Cutter;
 import ellwand.geometry.Box;
 import ellwand.geometry.Motion;
 import ellwand.geometry.Outline;
+import ellwand.problem.InputException;
 import ellwand.units.Unit;
 import java.util.List;
 import org.junit.jupiter.api.Test;

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import ellwand.geometry.Point;
+import ellwand.problem.InputException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import ellwand.geometry.Box;
 import ellwand.geometry.Path;
 import ellwand.geometry.Point;
+import ellwand.problem.InputException;
 import ellwand.units.Unit;
 import java.util.ArrayList;
 import java.util.List;

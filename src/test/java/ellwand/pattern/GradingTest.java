@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import ellwand.geometry.Path;
 import ellwand.geometry.Point;
+import ellwand.problem.InputException;
 import ellwand.units.Unit;
 import java.util.List;
 import java.util.Map;

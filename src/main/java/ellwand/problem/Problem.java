@@ -1,4 +1,4 @@
-package ellwand.pattern;
+package ellwand.problem;
 
 import java.util.ArrayList;
 import java.util.List;

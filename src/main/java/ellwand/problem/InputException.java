@@ -1,4 +1,4 @@
-package ellwand.pattern;
+package ellwand.problem;
 
 import java.util.List;
 import java.util.stream.Collectors;
