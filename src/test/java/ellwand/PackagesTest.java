@@ -40,7 +40,8 @@ class PackagesTest {
     TABLE.put("nest.turning", List.of());
     TABLE.put("nest", with("rule", "nest.kernel", "nest.turning", "rule", "work"));
     TABLE.put("order", with("lay", "lay", "work"));
-    TABLE.put("figures", with("rule", "rule", "order"));
+    TABLE.put("job", with("lay", "lay", "order"));
+    TABLE.put("figures", with("rule", "rule", "order", "job"));
     TABLE.put("draw", with("figures", "figures"));
     TABLE.put("file", with("figures", "figures"));
     TABLE.put("app", List.of());

@@ -2,10 +2,10 @@ package ellwand.app;
 
 import ellwand.cloth.Cloth;
 import ellwand.cloth.Fold;
-import ellwand.file.Job;
 import ellwand.file.JobReader;
 import ellwand.file.MarkerFile;
 import ellwand.file.MarkerReader;
+import ellwand.job.Job;
 import ellwand.lay.Lay;
 import ellwand.problem.InputException;
 import ellwand.problem.Problem;
@@ -44,7 +44,7 @@ public final class CheckRun {
     Cloth cloth = cloth(read, file, markerPath);
     return new Checked(
         Check.of(file.on(lay(read, cloth, file)), file.stated()),
-        !read.sha256().equals(file.jobSha256()),
+        !read.origin().sha256().equals(file.jobSha256()),
         read.unit());
   }
 

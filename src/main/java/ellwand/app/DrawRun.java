@@ -3,7 +3,7 @@ package ellwand.app;
 import ellwand.cloth.Cloth;
 import ellwand.cutting.CutPiece;
 import ellwand.draw.PieceDrawing;
-import ellwand.file.Job;
+import ellwand.job.Job;
 import ellwand.units.Unit;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

@@ -5,7 +5,7 @@ import ellwand.cloth.Remnant;
 import ellwand.cloth.Wishes;
 import ellwand.figures.Figures;
 import ellwand.figures.Fitting;
-import ellwand.file.Job;
+import ellwand.job.Job;
 import ellwand.lay.Lay;
 import ellwand.lay.Marker;
 import ellwand.lay.Wanted;

@@ -5,7 +5,7 @@ import ellwand.cloth.Fold;
 import ellwand.figures.Buying;
 import ellwand.figures.Figures;
 import ellwand.figures.FoldTried;
-import ellwand.file.Job;
+import ellwand.job.Job;
 import ellwand.lay.Lay;
 import ellwand.lay.Marker;
 import ellwand.nest.Nester;
@@ -77,7 +77,7 @@ record Folded(
    */
   Marker best(Job job, Unit unit) {
     return marker.orElseThrow(
-        () -> new InputException(NoRoom.problem(lay, all, unit).at(job.path().toString(), 0)));
+        () -> new InputException(NoRoom.problem(lay, all, unit).at(job.origin().path(), 0)));
   }
 
   /**

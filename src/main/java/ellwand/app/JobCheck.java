@@ -1,7 +1,7 @@
 package ellwand.app;
 
-import ellwand.file.Job;
 import ellwand.file.JobReader;
+import ellwand.job.Job;
 import ellwand.nest.Matching;
 import ellwand.problem.InputException;
 import ellwand.problem.Problem;

@@ -5,7 +5,7 @@ import ellwand.cloth.Shrinkage;
 import ellwand.cutting.Cautions;
 import ellwand.cutting.CutPiece;
 import ellwand.cutting.Cutter;
-import ellwand.file.Job;
+import ellwand.job.Job;
 import ellwand.lay.Lay;
 import ellwand.lay.Wanted;
 import ellwand.pattern.Cut;

@@ -4,7 +4,7 @@ import ellwand.cloth.Cloth;
 import ellwand.cloth.Flaw;
 import ellwand.cloth.Fold;
 import ellwand.cloth.Wishes;
-import ellwand.file.Job;
+import ellwand.job.Job;
 import ellwand.lay.Lay;
 import ellwand.lay.Marker;
 import ellwand.nest.Nester;

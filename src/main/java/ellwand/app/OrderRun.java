@@ -7,11 +7,11 @@ import ellwand.draw.Unprinted;
 import ellwand.figures.Cautions;
 import ellwand.figures.OrderCloth.OrderMarker;
 import ellwand.figures.OrderFigures;
-import ellwand.file.Job;
 import ellwand.file.MarkerWriter;
-import ellwand.file.OrderJob;
 import ellwand.file.OrderWriter;
 import ellwand.file.WholeFile;
+import ellwand.job.Job;
+import ellwand.job.OrderJob;
 import ellwand.lay.Marker;
 import ellwand.order.CutOrderPlan;
 import ellwand.order.Order;
@@ -61,7 +61,7 @@ public final class OrderRun {
     } catch (InputException e) {
       throw new InputException(
           e.problems().stream()
-              .map(p -> p.file().isPresent() ? p : p.at(job.path().toString(), 0))
+              .map(p -> p.file().isPresent() ? p : p.at(job.origin().path(), 0))
               .toList());
     }
   }

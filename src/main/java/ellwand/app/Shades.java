@@ -1,7 +1,7 @@
 package ellwand.app;
 
 import ellwand.cloth.Stock;
-import ellwand.file.Job;
+import ellwand.job.Job;
 import ellwand.lay.Marker;
 import ellwand.lay.Wanted;
 import java.util.ArrayList;

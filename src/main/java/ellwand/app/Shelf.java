@@ -2,7 +2,7 @@ package ellwand.app;
 
 import ellwand.cloth.Cloth;
 import ellwand.cloth.Remnant;
-import ellwand.file.Job;
+import ellwand.job.Job;
 import ellwand.problem.InputException;
 import ellwand.problem.Problem;
 import ellwand.units.Length;
@@ -51,7 +51,7 @@ final class Shelf {
         Problem.of(
                 "no remnant is called " + on + ", and it is no width and length",
                 "Use " + String.join(", ", ways))
-            .at(job.path().toString(), 0));
+            .at(job.origin().path(), 0));
   }
 
   /**
@@ -71,6 +71,6 @@ final class Shelf {
                             "Use one of "
                                 + String.join(
                                     ", ", job.cloths().stream().map(Cloth::name).toList()))
-                        .at(job.path().toString(), 0)));
+                        .at(job.origin().path(), 0)));
   }
 }

@@ -6,7 +6,7 @@ import ellwand.cloth.Wishes;
 import ellwand.cutting.CutPiece;
 import ellwand.figures.Figures;
 import ellwand.figures.Fitting;
-import ellwand.file.Job;
+import ellwand.job.Job;
 import ellwand.lay.Lay;
 import ellwand.lay.Marker;
 import ellwand.lay.Wanted;

@@ -2,9 +2,9 @@ package ellwand.cli;
 
 import ellwand.app.DrawRun;
 import ellwand.draw.PieceDrawing;
-import ellwand.file.Job;
 import ellwand.file.JobReader;
 import ellwand.file.WholeFile;
+import ellwand.job.Job;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.Locale;

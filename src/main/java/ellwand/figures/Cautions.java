@@ -1,5 +1,6 @@
 package ellwand.figures;
 
+import ellwand.job.Wear;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;

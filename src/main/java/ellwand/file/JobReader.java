@@ -2,17 +2,15 @@ package ellwand.file;
 
 import ellwand.cloth.Cloth;
 import ellwand.cloth.Remnant;
-import ellwand.figures.Wear;
+import ellwand.job.Job;
+import ellwand.job.Wear;
 import ellwand.pattern.Style;
 import ellwand.problem.InputException;
 import ellwand.problem.Problem;
 import ellwand.units.Unit;
 import java.nio.file.Path;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HexFormat;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -54,8 +52,7 @@ public final class JobReader {
       throw new InputException(inOrder(problems, path));
     }
     return new Job(
-        path,
-        sha256(sheet.sources()),
+        sheet.origin(),
         root.get("title").text(),
         root.get("notes").items().stream().flatMap(n -> n.text().stream()).toList(),
         wear(root.get("style").get("wear")),
@@ -88,15 +85,5 @@ public final class JobReader {
         .distinct()
         .sorted(jobFirst.thenComparing(p -> p.file().orElse("")).thenComparingInt(Problem::line))
         .toList();
-  }
-
-  private static String sha256(List<Source> sources) {
-    try {
-      MessageDigest digest = MessageDigest.getInstance("SHA-256");
-      sources.forEach(s -> digest.update(s.bytes()));
-      return HexFormat.of().formatHex(digest.digest());
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java has SHA-256", e);
-    }
   }
 }

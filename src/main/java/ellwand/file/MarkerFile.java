@@ -5,6 +5,7 @@ import ellwand.cloth.Fold;
 import ellwand.cloth.KeepOut;
 import ellwand.cloth.Stock;
 import ellwand.cloth.Zone;
+import ellwand.job.Job;
 import ellwand.lay.Copy;
 import ellwand.lay.Lay;
 import ellwand.lay.Marker;
@@ -20,7 +21,7 @@ import java.util.Optional;
  * What a marker.json says; nothing of it has been compared with a job.
  *
  * @param jobPath the job it was made from, as it was named then
- * @param jobSha256 see {@link Job#sha256}
+ * @param jobSha256 see {@link ellwand.job.Origin}
  * @param cloth name of the cloth
  * @param remnant what the marker lies on, as given to fit, if it is no cloth bought by length
  * @param inOrder the garments of a marker that is one of an order, by size
@@ -65,8 +66,8 @@ public record MarkerFile(
       Marker marker, Job job, Optional<Map<String, Integer>> inOrder, boolean part) {
     Lay lay = marker.lay();
     return new MarkerFile(
-        job.path().toString(),
-        job.sha256(),
+        job.origin().path(),
+        job.origin().sha256(),
         lay.cloth().name(),
         lay.cloth().stock().map(Stock::name),
         inOrder,

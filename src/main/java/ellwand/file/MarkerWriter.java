@@ -7,6 +7,7 @@ import ellwand.cloth.Zone;
 import ellwand.geometry.Motion;
 import ellwand.geometry.Outline;
 import ellwand.geometry.Point;
+import ellwand.job.Job;
 import ellwand.lay.Copy;
 import ellwand.lay.Marker;
 import ellwand.rule.Stated;

@@ -1,6 +1,8 @@
 package ellwand.file;
 
 import ellwand.cloth.Cloth;
+import ellwand.job.Job;
+import ellwand.job.OrderJob;
 import ellwand.order.Cost;
 import ellwand.order.GarmentLengths;
 import ellwand.order.Limits;
@@ -25,12 +27,10 @@ import java.util.stream.Collectors;
 /** Reads the order of a job: with a style, or with a marker length for each size. */
 public final class OrderJobReader {
 
-  private final Path path;
   private final Spot root;
   private final Spot order;
 
-  private OrderJobReader(Path path, Spot root) {
-    this.path = path;
+  private OrderJobReader(Spot root) {
     this.root = root;
     this.order = root.get("order");
   }
@@ -49,7 +49,7 @@ public final class OrderJobReader {
     Optional<Job> job = styled ? Optional.of(JobReader.read(path)) : Optional.empty();
     problems.addAll(shape.problems());
     Optional<OrderJob> read =
-        problems.isEmpty() ? new OrderJobReader(path, root).read(job) : Optional.empty();
+        problems.isEmpty() ? new OrderJobReader(root).read(job) : Optional.empty();
     if (!problems.isEmpty()) {
       throw new InputException(problems.stream().distinct().toList());
     }
@@ -93,7 +93,7 @@ public final class OrderJobReader {
     lengths.ifPresent(known -> checkTable(known, read.get(0).order().limits(), wanted, unit));
     return Optional.of(
         new OrderJob(
-            path,
+            root.sheet().origin(),
             root.get("title").text(),
             unit,
             job,

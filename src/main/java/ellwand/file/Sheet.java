@@ -2,7 +2,11 @@ package ellwand.file;
 
 import com.fasterxml.jackson.core.JsonPointer;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import ellwand.job.Origin;
 import ellwand.units.Unit;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 
@@ -18,6 +22,21 @@ record Sheet(
     Map<JsonPointer, Place> places,
     Map<String, Unit> units,
     List<Source> sources) {
+
+  /** Where all of it was read from. */
+  Origin origin() {
+    return new Origin(sources.get(0).path().toString(), sha256());
+  }
+
+  private String sha256() {
+    try {
+      MessageDigest digest = MessageDigest.getInstance("SHA-256");
+      sources.forEach(s -> digest.update(s.bytes()));
+      return HexFormat.of().formatHex(digest.digest());
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("every Java has SHA-256", e);
+    }
+  }
 
   /** Where an entry was written, or else the nearest entry round it. */
   Place place(JsonPointer at) {

@@ -4,6 +4,7 @@ import ellwand.cloth.Cloth;
 import ellwand.cloth.Direction;
 import ellwand.cloth.Fold;
 import ellwand.cutting.Cutter;
+import ellwand.job.Job;
 import ellwand.order.Spreading;
 import ellwand.order.Spreading.Faces;
 import ellwand.order.Spreading.Headings;

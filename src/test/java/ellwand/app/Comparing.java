@@ -2,8 +2,8 @@ package ellwand.app;
 
 import ellwand.figures.Comparison;
 import ellwand.figures.ComparisonText;
-import ellwand.file.Job;
 import ellwand.file.JobReader;
+import ellwand.job.Job;
 import ellwand.units.Unit;
 import ellwand.work.Effort;
 import ellwand.work.Progress;

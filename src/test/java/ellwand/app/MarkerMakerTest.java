@@ -5,8 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import ellwand.cloth.Direction;
 import ellwand.cloth.Wish;
-import ellwand.file.Job;
 import ellwand.file.JobReader;
+import ellwand.job.Job;
 import ellwand.lay.Marker;
 import ellwand.order.AreaLengths;
 import ellwand.order.SizeMix;

@@ -6,8 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import ellwand.cloth.Stock;
 import ellwand.figures.Figures;
-import ellwand.file.Job;
 import ellwand.file.JobReader;
+import ellwand.job.Job;
 import ellwand.lay.Copy;
 import ellwand.lay.Marker;
 import ellwand.rule.Check;

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import ellwand.cloth.Direction;
 import ellwand.cloth.Fold;
 import ellwand.cutting.CutPiece;
+import ellwand.job.Wear;
 import ellwand.lay.Form;
 import ellwand.lay.Lay;
 import ellwand.lay.Marker;

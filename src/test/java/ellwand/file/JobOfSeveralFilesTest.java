@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import ellwand.job.Job;
 import ellwand.problem.InputException;
 import ellwand.units.Unit;
 import java.io.IOException;
@@ -61,9 +62,9 @@ class JobOfSeveralFilesTest {
   void theDigestCoversEveryFile() throws IOException {
     put("styles/scarf.yaml", STYLE);
     Path job = put("job.yaml", JOB);
-    String before = JobReader.read(job).sha256();
+    String before = JobReader.read(job).origin().sha256();
     put("styles/scarf.yaml", STYLE.replace("90", "91"));
-    assertNotEquals(before, JobReader.read(job).sha256());
+    assertNotEquals(before, JobReader.read(job).origin().sha256());
   }
 
   @Test

@@ -7,7 +7,8 @@ import ellwand.cloth.Cloth;
 import ellwand.cloth.Direction;
 import ellwand.cloth.Fold;
 import ellwand.cloth.Shrinkage;
-import ellwand.figures.Wear;
+import ellwand.job.Job;
+import ellwand.job.Wear;
 import ellwand.pattern.Cut;
 import ellwand.pattern.Edge;
 import ellwand.pattern.Grain;
@@ -35,8 +36,8 @@ class JobReaderTest {
     assertEquals(Unit.CM, job.unit());
     assertEquals(Map.of("104", 2), job.garments());
     assertEquals("bench apron", job.style().name());
-    assertEquals(APRON, job.path());
-    assertTrue(job.sha256().matches("[0-9a-f]{64}"), job.sha256());
+    assertEquals(APRON.toString(), job.origin().path());
+    assertTrue(job.origin().sha256().matches("[0-9a-f]{64}"), job.origin().sha256());
   }
 
   @Test

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import ellwand.cloth.Cloth;
 import ellwand.cutting.Cutter;
+import ellwand.job.Job;
 import ellwand.pattern.Piece;
 import java.nio.file.Path;
 import java.util.List;

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import ellwand.geometry.Point;
+import ellwand.job.Job;
 import ellwand.pattern.Piece;
 import ellwand.pattern.Style;
 import ellwand.problem.InputException;

@@ -1,11 +1,9 @@
-package ellwand.file;
+package ellwand.job;
 
 import ellwand.cloth.Cloth;
 import ellwand.cloth.Remnant;
-import ellwand.figures.Wear;
 import ellwand.pattern.Style;
 import ellwand.units.Unit;
-import java.nio.file.Path;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -17,8 +15,6 @@ import java.util.Set;
 /**
  * What is to be cut.
  *
- * @param path the job file as the user gave it
- * @param sha256 hexadecimal, of the job file followed by the files it names
  * @param title heads the drawings, if given
  * @param notes sentences to show with the cautions
  * @param wear what the garment is for, as far as rules on safety ask
@@ -30,8 +26,7 @@ import java.util.Set;
  * @param garments how many of each size are wanted, 1 or more, in the user's order
  */
 public record Job(
-    Path path,
-    String sha256,
+    Origin origin,
     Optional<String> title,
     List<String> notes,
     Set<Wear> wear,
@@ -58,7 +53,6 @@ public record Job(
 
   /** The same job with other garments wanted. */
   public Job withGarments(Map<String, Integer> other) {
-    return new Job(
-        path, sha256, title, notes, wear, unit, style, cloths, remnants, severalBolts, other);
+    return new Job(origin, title, notes, wear, unit, style, cloths, remnants, severalBolts, other);
   }
 }

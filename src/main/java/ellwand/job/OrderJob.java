@@ -1,10 +1,9 @@
-package ellwand.file;
+package ellwand.job;
 
 import ellwand.cloth.Cloth;
 import ellwand.order.GarmentLengths;
 import ellwand.order.Order;
 import ellwand.units.Unit;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -12,7 +11,6 @@ import java.util.Optional;
 /**
  * An order in several sizes and colours.
  *
- * @param path the file as the user gave it
  * @param title heads the report, if given
  * @param unit what results are shown in
  * @param style what the garments are; or else
@@ -21,7 +19,7 @@ import java.util.Optional;
  * @param currency may be empty
  */
 public record OrderJob(
-    Path path,
+    Origin origin,
     Optional<String> title,
     Unit unit,
     Optional<Job> style,
