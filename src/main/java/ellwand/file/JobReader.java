@@ -25,13 +25,27 @@ public final class JobReader {
   private JobReader() {}
 
   /**
-   * Reads a job.
+   * Reads a job from disk.
    *
    * @throws InputException with every problem that could be found, in the order of the lines
    */
   public static Job read(Path path) {
-    Sheet sheet = SheetReader.read(path);
-    Shape shape = Shape.of(sheet);
+    return read(path.toString(), Folder.DISK);
+  }
+
+  /**
+   * Reads a job.
+   *
+   * @param name that the folder knows it by
+   * @param from has the job and the files that it names
+   * @throws InputException with every problem that could be found, in the order of the lines
+   */
+  public static Job read(String name, Folder from) {
+    Sheet sheet = SheetReader.read(name, from);
+    return read(sheet, Shape.of(sheet));
+  }
+
+  static Job read(Sheet sheet, Shape shape) {
     List<Problem> problems = new ArrayList<>(shape.problems());
     Spot root = Spot.root(sheet, problems);
     for (String section : List.of("unit", "style", "cloths")) {
@@ -49,7 +63,7 @@ public final class JobReader {
       root.get("cloths").entries().forEach((name, cloth) -> checkUsed(root, name, cloth));
     }
     if (!problems.isEmpty()) {
-      throw new InputException(inOrder(problems, path));
+      throw new InputException(inOrder(problems, sheet.origin().path()));
     }
     return new Job(
         sheet.origin(),
@@ -78,9 +92,8 @@ public final class JobReader {
         "Name it in the cut: of a piece, or take it out");
   }
 
-  private static List<Problem> inOrder(List<Problem> problems, Path path) {
-    Comparator<Problem> jobFirst =
-        Comparator.comparing(p -> !p.file().orElse("").equals(path.toString()));
+  private static List<Problem> inOrder(List<Problem> problems, String job) {
+    Comparator<Problem> jobFirst = Comparator.comparing(p -> !p.file().orElse("").equals(job));
     return problems.stream()
         .distinct()
         .sorted(jobFirst.thenComparing(p -> p.file().orElse("")).thenComparingInt(Problem::line))

@@ -37,7 +37,7 @@ public final class MarkerReader {
    * @throws InputException with every problem found
    */
   public static MarkerFile read(Path path) {
-    Source source = Source.read(path, MAX_BYTES);
+    Source source = Source.read(path.toString(), Folder.DISK, MAX_BYTES);
     Tree tree = Tree.ofJson(source);
     if (!(tree.root() instanceof ObjectNode root) || !root.path("ellwand").asText().equals("1")) {
       throw new InputException(

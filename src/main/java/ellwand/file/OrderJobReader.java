@@ -36,17 +36,28 @@ public final class OrderJobReader {
   }
 
   /**
-   * Reads an order.
+   * Reads an order from disk.
    *
    * @throws InputException with every problem that could be found
    */
   public static OrderJob read(Path path) {
-    Sheet sheet = SheetReader.read(path);
+    return read(path.toString(), Folder.DISK);
+  }
+
+  /**
+   * Reads an order.
+   *
+   * @param name that the folder knows it by
+   * @param from has the order and the files that it names
+   * @throws InputException with every problem that could be found
+   */
+  public static OrderJob read(String name, Folder from) {
+    Sheet sheet = SheetReader.read(name, from);
     Shape shape = Shape.of(sheet);
     List<Problem> problems = new ArrayList<>();
     Spot root = Spot.root(sheet, problems);
     boolean styled = root.get("style").present() || root.get("cloths").present();
-    Optional<Job> job = styled ? Optional.of(JobReader.read(path)) : Optional.empty();
+    Optional<Job> job = styled ? Optional.of(JobReader.read(sheet, shape)) : Optional.empty();
     problems.addAll(shape.problems());
     Optional<OrderJob> read =
         problems.isEmpty() ? new OrderJobReader(root).read(job) : Optional.empty();

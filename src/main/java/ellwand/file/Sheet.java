@@ -25,7 +25,7 @@ record Sheet(
 
   /** Where all of it was read from. */
   Origin origin() {
-    return new Origin(sources.get(0).path().toString(), sha256());
+    return new Origin(sources.get(0).name(), sha256());
   }
 
   private String sha256() {
@@ -46,6 +46,6 @@ record Sheet(
         return place;
       }
     }
-    return new Place(sources.get(0).path().toString(), 0);
+    return new Place(sources.get(0).name(), 0);
   }
 }

@@ -30,20 +30,25 @@ final class SheetReader {
   private final Map<JsonPointer, Place> places = new HashMap<>();
   private final Map<String, Unit> units = new HashMap<>();
   private final List<Source> sources = new ArrayList<>();
-  private final Map<Path, Tree> trees = new HashMap<>();
+  private final Map<String, Tree> trees = new HashMap<>();
 
-  private SheetReader() {}
+  private final Folder folder;
+
+  private SheetReader(Folder folder) {
+    this.folder = folder;
+  }
 
   /**
    * Reads a job.
    *
+   * @param job its path, or a name for it
    * @throws InputException if a file cannot be read or is no job
    */
-  static Sheet read(Path job) {
-    return new SheetReader().sheet(job);
+  static Sheet read(String job, Folder from) {
+    return new SheetReader(from).sheet(job);
   }
 
-  private Sheet sheet(Path job) {
+  private Sheet sheet(String job) {
     Tree tree = tree(job);
     ObjectNode root = (ObjectNode) tree.root();
     places.putAll(tree.places());
@@ -55,12 +60,12 @@ final class SheetReader {
     return new Sheet(root, places, units, sources);
   }
 
-  private Tree tree(Path path) {
+  private Tree tree(String path) {
     Tree known = trees.get(path);
     if (known != null) {
       return known;
     }
-    Source source = Source.read(path, MAX_BYTES);
+    Source source = Source.read(path, folder, MAX_BYTES);
     Tree tree = Tree.ofYaml(source);
     if (!tree.root().isObject()) {
       throw refused(
@@ -74,7 +79,7 @@ final class SheetReader {
   }
 
   /** The section of a file, or of the file that it names in turn. */
-  private JsonNode section(String section, Path path, List<Path> chain) {
+  private JsonNode section(String section, String path, List<String> chain) {
     Tree tree = tree(path);
     JsonPointer at = JsonPointer.empty().appendProperty(section);
     JsonNode node = tree.root().get(section);
@@ -92,7 +97,7 @@ final class SheetReader {
       return node;
     }
     Place here = tree.places().get(at.appendProperty("file"));
-    Path next = named(path, file.asText(), here);
+    String next = named(path, file.asText(), here);
     if (chain.contains(next)) {
       throw refused(
           here, "this file ends up naming itself", "Name the file that has the " + section);
@@ -100,7 +105,7 @@ final class SheetReader {
     if (chain.size() >= MAX_FILES_IN_A_CHAIN) {
       throw refused(here, "too many files name one another", "Name the last of them directly");
     }
-    List<Path> longer = new ArrayList<>(chain);
+    List<String> longer = new ArrayList<>(chain);
     longer.add(next);
     try {
       return section(section, next, longer);
@@ -110,12 +115,12 @@ final class SheetReader {
   }
 
   /** A missing file is the fault of the line that names it. */
-  private static InputException located(InputException e, Path next, Place here) {
+  private static InputException located(InputException e, String next, Place here) {
     List<Problem> problems =
         e.problems().stream()
             .map(
                 p ->
-                    p.line() == 0 && p.file().filter(next.toString()::equals).isPresent()
+                    p.line() == 0 && p.file().filter(next::equals).isPresent()
                         ? Problem.of(next + ": " + p.what(), p.remedy())
                             .at(here.file(), here.line())
                         : p)
@@ -123,9 +128,9 @@ final class SheetReader {
     return new InputException(problems);
   }
 
-  private static Path named(Path from, String name, Place here) {
+  private static String named(String from, String name, Place here) {
     try {
-      return from.resolveSibling(name).normalize();
+      return Path.of(from).resolveSibling(name).normalize().toString();
     } catch (InvalidPathException e) {
       throw refused(here, "'" + name + "' is no file name", "Name a file beside this one");
     }

@@ -2,59 +2,36 @@ package ellwand.file;
 
 import ellwand.problem.InputException;
 import ellwand.problem.Problem;
-import java.io.IOException;
-import java.io.InputStream;
 import java.nio.ByteBuffer;
 import java.nio.CharBuffer;
 import java.nio.charset.CoderResult;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
 
 /**
  * A text file as read.
  *
- * @param path as the user gave it
+ * @param name as the user gave it
  * @param bytes all of it
  * @param text the same without a byte order mark
  */
-record Source(Path path, byte[] bytes, String text) {
+record Source(String name, byte[] bytes, String text) {
 
   /**
    * Reads a file of UTF-8 text, at most so many bytes.
    *
    * @throws InputException if it is not there, a folder, empty, too large or no text
    */
-  static Source read(Path path, int maxBytes) {
-    if (Files.isDirectory(path)) {
-      throw refused(path, 0, "this is a folder, not a file", "Name a file in it");
-    }
-    if (Files.notExists(path)) {
-      throw refused(path, 0, "there is no such file", "See that its path is right");
-    }
-    byte[] bytes;
-    try (InputStream in = Files.newInputStream(path)) {
-      bytes = in.readNBytes(maxBytes + 1);
-    } catch (IOException e) {
-      throw refused(
-          path,
-          0,
-          "the file cannot be read (" + e.getClass().getSimpleName() + ")",
-          "See that it may be read by you");
-    }
-    if (bytes.length > maxBytes) {
-      throw refused(
-          path, 0, "the file is larger than " + maxBytes / 1_000_000 + " MB", "Name a smaller one");
-    }
-    String text = decoded(path, bytes);
+  static Source read(String name, Folder from, int mostBytes) {
+    byte[] bytes = from.read(name, mostBytes);
+    String text = decoded(name, bytes);
     if (text.isBlank()) {
-      throw refused(path, 0, "the file is empty", "See that the right file is named");
+      throw refused(name, 0, "the file is empty", "See that the right file is named");
     }
-    return new Source(path, bytes, text);
+    return new Source(name, bytes, text);
   }
 
-  private static String decoded(Path path, byte[] bytes) {
+  private static String decoded(String name, byte[] bytes) {
     ByteBuffer in = ByteBuffer.wrap(bytes);
     CharBuffer out = CharBuffer.allocate(bytes.length);
     CoderResult result =
@@ -67,7 +44,7 @@ record Source(Path path, byte[] bytes, String text) {
     String text = out.toString();
     if (result.isError()) {
       throw refused(
-          path,
+          name,
           1 + (int) text.chars().filter(c -> c == '\n').count(),
           "this is not text in UTF-8",
           "Save the file as plain text with the encoding UTF-8");
@@ -75,7 +52,12 @@ record Source(Path path, byte[] bytes, String text) {
     return text.startsWith("\uFEFF") ? text.substring(1) : text;
   }
 
-  private static InputException refused(Path path, int line, String what, String remedy) {
-    return new InputException(Problem.of(what, remedy).at(path.toString(), line));
+  static InputException tooLarge(String name, int mostBytes) {
+    return refused(
+        name, 0, "the file is larger than " + mostBytes / 1_000_000 + " MB", "Name a smaller one");
+  }
+
+  static InputException refused(String name, int line, String what, String remedy) {
+    return new InputException(Problem.of(what, remedy).at(name, line));
   }
 }

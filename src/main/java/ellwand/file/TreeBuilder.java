@@ -75,7 +75,7 @@ final class TreeBuilder {
   }
 
   private String file() {
-    return source.path().toString();
+    return source.name();
   }
 
   private Place here() {
