@@ -7,6 +7,7 @@ import ellwand.file.MarkerFile;
 import ellwand.file.MarkerReader;
 import ellwand.job.Job;
 import ellwand.lay.Lay;
+import ellwand.lay.Scope;
 import ellwand.problem.InputException;
 import ellwand.problem.Problem;
 import ellwand.rule.Check;
@@ -40,7 +41,8 @@ public final class CheckRun {
   public static Checked marker(Path markerPath, Optional<Path> job) {
     MarkerFile file = MarkerReader.read(markerPath);
     Job whole = JobReader.read(job.orElseGet(() -> named(markerPath, file)));
-    Job read = file.inOrder().map(whole::withGarments).orElse(whole);
+    Job read =
+        file.scope() instanceof Scope.Garments some ? whole.withGarments(some.garments()) : whole;
     Cloth cloth = cloth(read, file, markerPath);
     return new Checked(
         Check.of(file.on(lay(read, cloth, file)), file.stated()),
@@ -49,10 +51,9 @@ public final class CheckRun {
   }
 
   private static Lay lay(Job job, Cloth cloth, MarkerFile file) {
-    if (file.part()) {
+    if (file.scope() instanceof Scope.Part) {
       // What it has a part of was worked out for the cloth as bought.
-      Lay whole = file.of(Lays.of(job, Shelf.cloth(job, file.cloth())));
-      return new Lay(whole.style(), cloth, whole.wanted(), whole.matches());
+      return file.of(Lays.of(job, Shelf.cloth(job, file.cloth()))).on(cloth);
     }
     return file.fold() == Fold.FACE_TO_FACE ? Lays.halfSets(job, cloth) : Lays.of(job, cloth);
   }
@@ -63,7 +64,7 @@ public final class CheckRun {
       return file.remnant()
           .map(on -> Shelf.remnant(job, on, Optional.of(file.cloth())).laidAs(cloth))
           // Flaws are cut out before an order is spread.
-          .orElse(file.inOrder().isPresent() ? cloth.flawed(List.of()) : cloth);
+          .orElse(file.scope() instanceof Scope.Garments ? cloth.flawed(List.of()) : cloth);
     } catch (InputException e) {
       throw new InputException(
           e.problems().stream()

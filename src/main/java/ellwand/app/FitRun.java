@@ -160,7 +160,7 @@ public final class FitRun {
     for (Wanted wanted : byValue) {
       List<Wanted> tried = new ArrayList<>(chosen);
       tried.add(wanted);
-      Lay part = new Lay(lay.style(), cloth, tried, lay.matches());
+      Lay part = lay.on(cloth).part(tried);
       if (part.wantedAreaMm2() <= room(cloth)
           && shortest(part, each)
               .filter(FitRun::fits)

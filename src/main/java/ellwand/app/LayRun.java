@@ -134,7 +134,7 @@ public final class LayRun {
       files.put(folder.resolve(name + ".svg"), drawing.svg());
       files.put(folder.resolve(name + ".png"), drawing.png());
       files.put(folder.resolve(name + ".pdf"), drawing.pdf());
-      files.put(folder.resolve(name + ".marker.json"), file(made.job(), marker));
+      files.put(folder.resolve(name + ".marker.json"), MarkerWriter.bytes(marker, made.job()));
     }
     files.put(folder.resolve("figures.json"), Json.bytes(made.figures()));
     files.put(
@@ -151,20 +151,5 @@ public final class LayRun {
     return several
         ? cloth + marker.lay().cloth().stock().map(s -> " on " + s.name()).orElse(" to buy")
         : cloth;
-  }
-
-  private static byte[] file(Job job, Marker marker) {
-    record Garment(String size, int number) {}
-    Map<String, Integer> garments = new LinkedHashMap<>();
-    marker.lay().wanted().stream()
-        .map(w -> new Garment(w.size(), w.garment()))
-        .distinct()
-        .forEach(g -> garments.merge(g.size(), 1, Integer::sum));
-    if (Shades.isPart(job, marker)) {
-      return MarkerWriter.bytesOfPart(marker, job);
-    }
-    return garments.equals(job.garments())
-        ? MarkerWriter.bytes(marker, job)
-        : MarkerWriter.bytesInOrder(marker, job, garments);
   }
 }

@@ -7,6 +7,7 @@ import ellwand.cutting.CutPiece;
 import ellwand.cutting.Cutter;
 import ellwand.job.Job;
 import ellwand.lay.Lay;
+import ellwand.lay.Scope;
 import ellwand.lay.Wanted;
 import ellwand.pattern.Cut;
 import ellwand.pattern.Style;
@@ -23,6 +24,12 @@ final class Lays {
   /** The lay of one cloth; garments are numbered from 1, sizes in the order of the job. */
   static Lay of(Job job, Cloth cloth) {
     return of(job, cloth, 1);
+  }
+
+  /** The lay of some of the job's garments, by size, or of others than it asks for. */
+  static Lay of(Job job, Map<String, Integer> garments, Cloth cloth) {
+    return of(job.withGarments(garments), cloth)
+        .of(garments.equals(job.garments()) ? Scope.WHOLE : new Scope.Garments(garments));
   }
 
   /** The lay of the job's order so many times over. */

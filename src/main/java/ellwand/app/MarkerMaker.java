@@ -7,6 +7,7 @@ import ellwand.cloth.Wishes;
 import ellwand.job.Job;
 import ellwand.lay.Lay;
 import ellwand.lay.Marker;
+import ellwand.lay.Scope;
 import ellwand.nest.Nester;
 import ellwand.nest.Tried;
 import ellwand.order.AreaLengths;
@@ -163,7 +164,8 @@ final class MarkerMaker {
 
   private Lay lay(SizeMix mix, Cloth of) {
     Job garments = job.withGarments(mix.garments());
-    return spreading.halfSets() ? Lays.halfSets(garments, of) : Lays.of(garments, of);
+    return (spreading.halfSets() ? Lays.halfSets(garments, of) : Lays.of(garments, of))
+        .of(new Scope.Garments(mix.garments()));
   }
 
   /** How bindings become strips, one sentence each. */

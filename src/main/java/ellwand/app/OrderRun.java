@@ -138,9 +138,7 @@ public final class OrderRun {
               files.put(folder.resolve(name + ".svg"), drawing.svg());
               files.put(folder.resolve(name + ".pdf"), drawing.pdf());
               Job job = made.job().style().orElseThrow();
-              files.put(
-                  folder.resolve(name + ".marker.json"),
-                  MarkerWriter.bytesInOrder(marker, job, laid.garments()));
+              files.put(folder.resolve(name + ".marker.json"), MarkerWriter.bytes(marker, job));
             });
     files.put(folder.resolve("order.json"), OrderWriter.json(made.plans(), made.figures()));
     files.put(folder.resolve("cut-tickets.csv"), OrderWriter.csv(made.figures()));

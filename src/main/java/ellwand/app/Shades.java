@@ -74,11 +74,4 @@ final class Shades {
         .map(e -> e.getValue() == 1 ? e.getKey() : e.getValue() + " x " + e.getKey())
         .collect(Collectors.joining(", "));
   }
-
-  /** Whether a marker holds only some of what the job's garments want of its cloth. */
-  static boolean isPart(Job job, Marker marker) {
-    String cloth = marker.lay().cloth().name();
-    return job.severalBolts().contains(cloth)
-        && !marker.lay().wanted().equals(Lays.of(job, Shelf.cloth(job, cloth)).wanted());
-  }
 }

@@ -135,7 +135,7 @@ public final class ShelfRun {
   }
 
   private static Lay on(Lay all, Cloth cloth, List<Wanted> wanted) {
-    return new Lay(all.style(), cloth, wanted, all.matches());
+    return all.on(cloth).part(wanted);
   }
 
   private static Map<Integer, List<Wanted>> byGarment(List<Wanted> wanted) {
@@ -154,7 +154,7 @@ public final class ShelfRun {
           .ifPresent(m -> made.put(m, Figures.of(m, cautions(cloth))));
     }
     if (left.values().stream().anyMatch(n -> n > 0)) {
-      Lay rest = Lays.of(job.withGarments(wanted(left)), cloth);
+      Lay rest = Lays.of(job, wanted(left), cloth);
       Folded folded = Folded.make(rest, unit, with(share), stop, progress);
       Marker best = folded.best(job, unit);
       made.put(best, folded.figures(best, Lays.bindings(job, cloth, unit)));
@@ -171,7 +171,7 @@ public final class ShelfRun {
       while (fits && left.get(size) > 0) {
         Map<String, Integer> more = new LinkedHashMap<>(taken);
         more.merge(size, 1, Integer::sum);
-        Lay lay = Lays.of(job.withGarments(more), remnant);
+        Lay lay = Lays.of(job, more, remnant);
         Optional<Marker> found =
             FitRun.fitting(lay, with(effort.share(job.garmentCount())), stop, progress);
         fits = found.isPresent();

@@ -85,7 +85,7 @@ final class WishedMarkers {
   }
 
   private static Marker on(Lay lay, Marker marker) {
-    return new Marker(lay, marker.fold(), marker.zones(), marker.copies(), marker.search());
+    return marker.of(lay);
   }
 
   /** The marker to cut: the shortest, or what serves the cutter's wishes in its place. */

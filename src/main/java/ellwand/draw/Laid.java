@@ -123,9 +123,9 @@ record Laid(
   }
 
   private static Wanted wanted(Marker marker, Copy copy) {
-    return marker.lay().wanted().stream()
-        .filter(w -> w.cut().name().equals(copy.piece()) && w.size().equals(copy.size()))
-        .findFirst()
+    return marker
+        .lay()
+        .wantedBy(copy)
         .orElseThrow(
             () ->
                 new IllegalArgumentException(

@@ -198,7 +198,6 @@ final class MarkerSheet {
   }
 
   private String smallPrint() {
-    Marker.Search search = marker.search();
     String arrow =
         Laid.oneHeaded(marker.lay().cloth().direction())
             ? "Arrow: grain, its head at the piece's top. "
@@ -212,10 +211,16 @@ final class MarkerSheet {
             : "")
         + String.format(
             Locale.ROOT,
-            "Numbers run from the %s. Ellwand, seed %d, effort %s%s.",
+            "Numbers run from the %s. Ellwand, %s.",
             ClothWords.start(marker),
-            search.seed(),
-            search.effort(),
-            search.stoppedEarly() ? ", stopped early" : "");
+            marker.search().map(MarkerSheet::words).orElse("laid by hand"));
+  }
+
+  private static String words(Marker.Search search) {
+    return "seed "
+        + search.seed()
+        + ", effort "
+        + search.effort()
+        + (search.stoppedEarly() ? ", stopped early" : "");
   }
 }

@@ -66,7 +66,7 @@ final class Reckoning {
         foldsTried,
         handling,
         Served.of(marker, handling, shortest),
-        marker.search().stoppedEarly());
+        marker.stoppedEarly());
   }
 
   /** Whether a fold was wanted and yet nothing lies double. */

@@ -9,12 +9,12 @@ import ellwand.job.Job;
 import ellwand.lay.Copy;
 import ellwand.lay.Lay;
 import ellwand.lay.Marker;
+import ellwand.lay.Scope;
 import ellwand.lay.Wanted;
 import ellwand.pattern.Cut;
 import ellwand.rule.Stated;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -24,10 +24,9 @@ import java.util.Optional;
  * @param jobSha256 see {@link ellwand.job.Origin}
  * @param cloth name of the cloth
  * @param remnant what the marker lies on, as given to fit, if it is no cloth bought by length
- * @param inOrder the garments of a marker that is one of an order, by size
- * @param part whether it holds only some of its garments' pieces, those it demands; the others come
- *     from another bolt or remnant
+ * @param scope what of the job it holds; a part is what it demands
  * @param stated its figures
+ * @param search how it was found; empty if it was laid by hand
  * @param keepOuts flaws where they bar the laid cloth; the check works them out anew
  */
 public record MarkerFile(
@@ -35,12 +34,11 @@ public record MarkerFile(
     String jobSha256,
     String cloth,
     Optional<String> remnant,
-    Optional<Map<String, Integer>> inOrder,
-    boolean part,
+    Scope scope,
     Fold fold,
     Direction direction,
     Stated stated,
-    Marker.Search search,
+    Optional<Marker.Search> search,
     List<Zone> zones,
     List<KeepOut> keepOuts,
     List<Demand> demand,
@@ -62,16 +60,14 @@ public record MarkerFile(
   }
 
   /** What a marker's file is to say. */
-  static MarkerFile of(
-      Marker marker, Job job, Optional<Map<String, Integer>> inOrder, boolean part) {
+  static MarkerFile of(Marker marker, Job job) {
     Lay lay = marker.lay();
     return new MarkerFile(
         job.origin().path(),
         job.origin().sha256(),
         lay.cloth().name(),
         lay.cloth().stock().map(Stock::name),
-        inOrder,
-        part,
+        lay.scope(),
         marker.fold(),
         lay.cloth().direction(),
         new Stated(
@@ -89,12 +85,12 @@ public record MarkerFile(
 
   /** What it has of a lay made anew from the job: all, or its part. */
   public Lay of(Lay whole) {
-    if (!part) {
+    if (!(scope instanceof Scope.Part)) {
       return whole;
     }
     List<Demand> left = new ArrayList<>(demand);
     List<Wanted> wanted = whole.wanted().stream().filter(w -> left.remove(Demand.of(w))).toList();
-    return new Lay(whole.style(), whole.cloth(), wanted, whole.matches());
+    return whole.part(wanted).of(scope);
   }
 
   /** The marker that it would be of a lay made anew from the job. */

@@ -12,6 +12,7 @@ import ellwand.lay.Copy;
 import ellwand.lay.Form;
 import ellwand.lay.Heading;
 import ellwand.lay.Marker;
+import ellwand.lay.Scope;
 import ellwand.pattern.Cut;
 import ellwand.problem.InputException;
 import ellwand.problem.Problem;
@@ -60,10 +61,7 @@ public final class MarkerReader {
         in.group("job").text("sha256"),
         in.text("cloth"),
         in.has("remnant") ? Optional.of(in.text("remnant")) : Optional.empty(),
-        in.group("job").has("garments")
-            ? Optional.of(garments(in.group("job").group("garments")))
-            : Optional.empty(),
-        in.group("job").has("part") && in.group("job").flag("part"),
+        scope(in.group("job")),
         in.word("fold", Fold.values(), Fold::words),
         in.word("direction", Direction.values(), Direction::words),
         new Stated(
@@ -72,15 +70,29 @@ public final class MarkerReader {
             in.number("clothLength"),
             in.number("utilisation"),
             in.number("gap")),
-        new Marker.Search(
-            in.whole("seed", Long.MAX_VALUE),
-            (int) in.whole("threads", 100_000),
-            in.text("effort"),
-            in.flag("stoppedEarly")),
+        search(in),
         in.list("zones", MarkerReader::zone),
         in.list("keepOuts", MarkerReader::keepOut),
         in.list("demand", MarkerReader::demand),
         in.list("copies", MarkerReader::copy));
+  }
+
+  private static Scope scope(Fields job) {
+    if (job.has("part") && job.flag("part")) {
+      return Scope.PART;
+    }
+    return job.has("garments") ? new Scope.Garments(garments(job.group("garments"))) : Scope.WHOLE;
+  }
+
+  private static Optional<Marker.Search> search(Fields in) {
+    return in.has("byHand") && in.flag("byHand")
+        ? Optional.empty()
+        : Optional.of(
+            new Marker.Search(
+                in.whole("seed", Long.MAX_VALUE),
+                (int) in.whole("threads", 100_000),
+                in.text("effort"),
+                in.flag("stoppedEarly")));
   }
 
   private static Map<String, Integer> garments(Fields in) {

@@ -10,9 +10,8 @@ import ellwand.geometry.Point;
 import ellwand.job.Job;
 import ellwand.lay.Copy;
 import ellwand.lay.Marker;
+import ellwand.lay.Scope;
 import ellwand.rule.Stated;
-import java.util.Map;
-import java.util.Optional;
 
 /** Writes marker.json: the same marker gives the same bytes. */
 public final class MarkerWriter {
@@ -25,26 +24,7 @@ public final class MarkerWriter {
    * @param job what it was made from
    */
   public static byte[] bytes(Marker marker, Job job) {
-    return bytes(MarkerFile.of(marker, job, Optional.empty(), false));
-  }
-
-  /**
-   * The bytes of the file of one of an order's markers.
-   *
-   * @param job what it was made from
-   * @param garments that it holds, by size
-   */
-  public static byte[] bytesInOrder(Marker marker, Job job, Map<String, Integer> garments) {
-    return bytes(MarkerFile.of(marker, job, Optional.of(garments), false));
-  }
-
-  /**
-   * The bytes of the file of a marker that holds only some of its garments' pieces.
-   *
-   * @param job what it was made from
-   */
-  public static byte[] bytesOfPart(Marker marker, Job job) {
-    return bytes(MarkerFile.of(marker, job, Optional.empty(), true));
+    return bytes(MarkerFile.of(marker, job));
   }
 
   static byte[] bytes(MarkerFile file) {
@@ -52,10 +32,12 @@ public final class MarkerWriter {
     root.put("ellwand", 1);
     ObjectNode job = root.putObject("job");
     job.put("path", file.jobPath()).put("sha256", file.jobSha256());
-    if (file.part()) {
+    if (file.scope() instanceof Scope.Part) {
       job.put("part", true);
     }
-    file.inOrder().ifPresent(g -> g.forEach(job.withObject("/garments")::put));
+    if (file.scope() instanceof Scope.Garments some) {
+      some.garments().forEach(job.withObject("/garments")::put);
+    }
     root.put("cloth", file.cloth());
     file.remnant().ifPresent(remnant -> root.put("remnant", remnant));
     root.put("fold", file.fold().words());
@@ -66,10 +48,7 @@ public final class MarkerWriter {
     root.set("length", Json.number(stated.lengthMm()));
     root.set("clothLength", Json.number(stated.clothLengthMm()));
     root.set("utilisation", Json.number(stated.utilisation()));
-    root.put("seed", file.search().seed());
-    root.put("threads", file.search().threads());
-    root.put("effort", file.search().effort());
-    root.put("stoppedEarly", file.search().stoppedEarly());
+    file.search().ifPresentOrElse(search -> put(root, search), () -> root.put("byHand", true));
     ArrayNode zones = root.putArray("zones");
     file.zones().forEach(z -> zones.add(zone(z)));
     ArrayNode keepOuts = root.putArray("keepOuts");
@@ -79,6 +58,13 @@ public final class MarkerWriter {
     ArrayNode copies = root.putArray("copies");
     file.copies().forEach(c -> copies.add(copy(c)));
     return Json.bytes(root);
+  }
+
+  private static void put(ObjectNode root, Marker.Search search) {
+    root.put("seed", search.seed());
+    root.put("threads", search.threads());
+    root.put("effort", search.effort());
+    root.put("stoppedEarly", search.stoppedEarly());
   }
 
   private static ObjectNode zone(Zone zone) {

@@ -21,4 +21,21 @@ public record Copy(
     String zone,
     Heading heading,
     Motion motion,
-    Outline outline) {}
+    Outline outline) {
+
+  /** Moved along and across the cloth, mm. */
+  public Copy shifted(double alongMm, double acrossMm) {
+    return at(
+        motion.shifted(alongMm, acrossMm), outline.moved(new Motion(false, 0, alongMm, acrossMm)));
+  }
+
+  /** In another place. */
+  public Copy at(Motion newMotion, Outline newOutline) {
+    return new Copy(piece, size, garment, form, zone, heading, newMotion, newOutline);
+  }
+
+  /** Cut for another garment. */
+  public Copy forGarment(int other) {
+    return new Copy(piece, size, other, form, zone, heading, motion, outline);
+  }
+}

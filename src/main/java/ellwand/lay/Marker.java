@@ -6,7 +6,9 @@ import ellwand.cloth.LaidCloth;
 import ellwand.cloth.Zone;
 import ellwand.geometry.Box;
 import ellwand.geometry.Outline;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
@@ -14,9 +16,10 @@ import java.util.stream.Stream;
  *
  * @param fold how the cloth lies
  * @param zones without gaps or overlaps between them
- * @param search how it was found
+ * @param search how it was found; empty if it was laid or altered by hand
  */
-public record Marker(Lay lay, Fold fold, List<Zone> zones, List<Copy> copies, Search search) {
+public record Marker(
+    Lay lay, Fold fold, List<Zone> zones, List<Copy> copies, Optional<Search> search) {
 
   /**
    * How a marker was found.
@@ -29,6 +32,47 @@ public record Marker(Lay lay, Fold fold, List<Zone> zones, List<Copy> copies, Se
   public Marker {
     zones = List.copyOf(zones);
     copies = List.copyOf(copies);
+  }
+
+  /** Laid by hand. */
+  public Marker(Lay lay, Fold fold, List<Zone> zones, List<Copy> copies) {
+    this(lay, fold, zones, copies, Optional.empty());
+  }
+
+  /** The same copies as the marker of another lay. */
+  public Marker of(Lay other) {
+    return new Marker(other, fold, zones, copies, search);
+  }
+
+  public Marker with(List<Copy> others) {
+    return new Marker(lay, fold, zones, others, search);
+  }
+
+  /**
+   * @param index from 0
+   */
+  public Marker with(int index, Copy other) {
+    List<Copy> others = new ArrayList<>(copies);
+    others.set(index, other);
+    return with(others);
+  }
+
+  public Marker withZones(List<Zone> others) {
+    return new Marker(lay, fold, others, copies, search);
+  }
+
+  public Marker foundBy(Search how) {
+    return new Marker(lay, fold, zones, copies, Optional.of(how));
+  }
+
+  /** The same as no search's. */
+  public Marker byHand() {
+    return new Marker(lay, fold, zones, copies);
+  }
+
+  /** Whether a search for it was stopped before its effort was spent. */
+  public boolean stoppedEarly() {
+    return search.filter(Search::stoppedEarly).isPresent();
   }
 
   /** From the cut end to the farthest cutting line, mm. */

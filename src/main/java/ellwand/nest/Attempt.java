@@ -133,11 +133,10 @@ final class Attempt {
     // The stop may have come only now.
     Marker.Search ended =
         new Marker.Search(search.seed(), search.threads(), search.effort(), stop.wanted());
-    return Optional.of(
-        new Marker(pleases.lay(), pleases.fold(), pleases.zones(), pleases.copies(), ended));
+    return Optional.of(pleases.foundBy(ended));
   }
 
   private Lay endless() {
-    return new Lay(lay.style(), lay.cloth().endless(), lay.wanted(), lay.matches());
+    return lay.on(lay.cloth().endless());
   }
 }

@@ -94,19 +94,9 @@ final class Bundling {
     int[] garments = (sorted.score() > kept.score() ? sorted : kept).garments;
     List<Copy> copies = new ArrayList<>();
     for (int i = 0; i < garments.length; i++) {
-      Copy c = marker.copies().get(i);
-      copies.add(
-          new Copy(
-              c.piece(),
-              c.size(),
-              garments[i],
-              c.form(),
-              c.zone(),
-              c.heading(),
-              c.motion(),
-              c.outline()));
+      copies.add(marker.copies().get(i).forGarment(garments[i]));
     }
-    return new Marker(marker.lay(), marker.fold(), marker.zones(), copies, marker.search());
+    return marker.with(copies);
   }
 
   /** The first copies along the cloth go to the first garment. */

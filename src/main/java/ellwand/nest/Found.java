@@ -129,6 +129,6 @@ record Found(Decision decision, List<Placed> stretches) {
         fromX = toX;
       }
     }
-    return new Marker(lay, cloth.fold(), zones, copies, search);
+    return new Marker(lay, cloth.fold(), zones, copies, Optional.of(search));
   }
 }

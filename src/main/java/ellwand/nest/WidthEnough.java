@@ -29,7 +29,7 @@ public final class WidthEnough {
     double step = Math.floor(lay.cloth().widthMm() / stepMm) + 1;
     for (double width = step * stepMm; width <= WIDEST_MM; width = ++step * stepMm) {
       Cloth wide = lay.cloth().wide(width);
-      Lay there = new Lay(few.style(), wide, few.wanted(), few.matches());
+      Lay there = few.on(wide);
       if (folds.stream().anyMatch(fold -> hasRoom(there, fold))) {
         return OptionalDouble.of(width);
       }
@@ -56,10 +56,6 @@ public final class WidthEnough {
   private static Lay oneGarmentOfEachSize(Lay lay) {
     Map<String, Integer> first = new HashMap<>();
     lay.wanted().forEach(w -> first.putIfAbsent(w.size(), w.garment()));
-    return new Lay(
-        lay.style(),
-        lay.cloth(),
-        lay.wanted().stream().filter(w -> first.get(w.size()) == w.garment()).toList(),
-        lay.matches());
+    return lay.part(lay.wanted().stream().filter(w -> first.get(w.size()) == w.garment()).toList());
   }
 }

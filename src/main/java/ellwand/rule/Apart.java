@@ -31,6 +31,7 @@ final class Apart {
               return new Finding(
                   rule,
                   m.pieces(),
+                  m.copies(),
                   Optional.of(m.place()),
                   wide,
                   unit ->
@@ -55,6 +56,7 @@ final class Apart {
                 new Finding(
                     rule,
                     m.pieces(),
+                    m.copies(),
                     Optional.of(m.place()),
                     gap - m.distanceMm(),
                     unit ->

@@ -42,6 +42,7 @@ final class Counts {
             new Finding(
                 rule,
                 List.of(t.piece()),
+                List.of(),
                 Optional.empty(),
                 -more,
                 unit -> amounts(t, "There is too little of ")));

@@ -9,12 +9,19 @@ import java.util.Optional;
  * One place where a marker breaks a rule.
  *
  * @param pieces names of the pieces concerned, perhaps none
+ * @param copies the copies concerned, by their places in {@link ellwand.lay.Marker#copies}, from 0;
+ *     none for what is missing or concerns all of it
  * @param place where on the laid cloth, mm; empty for what is missing or concerns all of it
  * @param amount by how much, above 0, in {@link Rule#unit}
  * @param words says it to people
  */
 public record Finding(
-    Rule rule, List<String> pieces, Optional<Point> place, double amount, Words words) {
+    Rule rule,
+    List<String> pieces,
+    List<Integer> copies,
+    Optional<Point> place,
+    double amount,
+    Words words) {
 
   /** A sentence that shows its lengths in the unit asked for. */
   @FunctionalInterface
@@ -24,6 +31,7 @@ public record Finding(
 
   public Finding {
     pieces = List.copyOf(pieces);
+    copies = List.copyOf(copies);
     // What cannot be measured is as wrong as can be.
     amount = Double.isNaN(amount) ? Double.POSITIVE_INFINITY : amount;
     if (!(amount > 0)) {
@@ -34,7 +42,7 @@ public record Finding(
   /** Of the marker as a whole; none where the amount is 0. */
   static List<Finding> ofWhole(Rule rule, double amount, Words words) {
     return amount > 0
-        ? List.of(new Finding(rule, List.of(), Optional.empty(), amount, words))
+        ? List.of(new Finding(rule, List.of(), List.of(), Optional.empty(), amount, words))
         : List.of();
   }
 

@@ -158,8 +158,11 @@ final class InRepeat {
   }
 
   private Finding mismatch(Match match, Placed one, Placed other, double off) {
-    return one.finding(
+    return new Finding(
         rule,
+        List.of(match.piece(), match.otherPiece()),
+        List.of(one.index(), other.index()),
+        Optional.of(one.box().centre()),
         off,
         unit ->
             Say.capital(one.name())

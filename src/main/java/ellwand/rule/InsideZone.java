@@ -5,7 +5,6 @@ import ellwand.geometry.Box;
 import ellwand.geometry.Point;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /** Copies lie on their own part of the cloth. */
 final class InsideZone {
@@ -44,10 +43,9 @@ final class InsideZone {
             .or(is.maxY() - in.maxY(), near(zone, Zone.Side.HIGH_Y), at(is, is.maxY()));
     if (over.mm > Rule.ROUNDING_MM) {
       findings.add(
-          new Finding(
+          p.finding(
               rule,
-              List.of(p.copy().piece()),
-              Optional.of(over.place),
+              over.place,
               over.mm,
               unit ->
                   Say.capital(p.name())

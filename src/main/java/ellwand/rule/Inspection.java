@@ -5,7 +5,6 @@ import ellwand.cutting.CutPiece;
 import ellwand.lay.Copy;
 import ellwand.lay.Form;
 import ellwand.lay.Marker;
-import ellwand.lay.Wanted;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -26,14 +25,6 @@ public final class Inspection {
   }
 
   private record PieceAndForm(String piece, String size, Form form) {}
-
-  private Optional<CutPiece> cutInForm(PieceAndForm key) {
-    return marker.lay().wanted().stream()
-        .filter(w -> w.cut().name().equals(key.piece) && w.size().equals(key.size))
-        .map(Wanted::cut)
-        .findFirst()
-        .map(key.form::drawn);
-  }
 
   /** What a piece is called before people: with its garment only where there are several. */
   String name(String piece, String size, int garment) {
@@ -62,12 +53,15 @@ public final class Inspection {
     Map<String, Zone> zones = new HashMap<>();
     marker.zones().forEach(z -> zones.putIfAbsent(z.id(), z));
     Map<PieceAndForm, Optional<CutPiece>> cuts = new HashMap<>();
-    for (Copy copy : marker.copies()) {
+    for (int i = 0; i < marker.copies().size(); i++) {
+      Copy copy = marker.copies().get(i);
       Optional<CutPiece> cut =
           cuts.computeIfAbsent(
-              new PieceAndForm(copy.piece(), copy.size(), copy.form()), this::cutInForm);
+              new PieceAndForm(copy.piece(), copy.size(), copy.form()),
+              key -> marker.lay().wantedBy(copy).map(w -> key.form.drawn(w.cut())));
       found.add(
           Placed.of(
+              i,
               copy,
               name(copy.piece(), copy.size(), copy.garment()),
               cut,

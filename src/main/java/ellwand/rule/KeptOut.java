@@ -67,10 +67,9 @@ final class KeptOut {
 
   private static Finding finding(Rule rule, Placed p, Flaw flaw, Region taken, Box at) {
     double wide = Math.max(taken.thickness(), Double.MIN_NORMAL);
-    return new Finding(
+    return p.finding(
         rule,
-        List.of(p.copy().piece()),
-        Optional.of(at.centre()),
+        at.centre(),
         wide,
         unit ->
             Say.capital(p.name())

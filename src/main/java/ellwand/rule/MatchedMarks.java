@@ -46,8 +46,8 @@ final class MatchedMarks {
 
   /** The worst of all the seams between two copies, mm; empty if they share none. */
   OptionalDouble offMm(Match match, Placed one, Placed other) {
-    Optional<Wanted> first = wanted(one);
-    Optional<Wanted> second = wanted(other);
+    Optional<Wanted> first = lay.wantedBy(one.copy());
+    Optional<Wanted> second = lay.wantedBy(other.copy());
     if (first.isEmpty() || second.isEmpty()) {
       return OptionalDouble.empty();
     }
@@ -75,13 +75,6 @@ final class MatchedMarks {
     }
     // Without a mirror line bars miss each other somewhere wherever the marks lie.
     return repeat.evenAcross() ? a.across + b.across : repeat.acrossMm() / 2;
-  }
-
-  private Optional<Wanted> wanted(Placed p) {
-    return lay.wanted().stream()
-        .filter(w -> w.cut().name().equals(p.copy().piece()))
-        .filter(w -> w.size().equals(p.copy().size()))
-        .findFirst();
   }
 
   private List<Sewn> sewn(Placed p, Wanted wanted, String words) {

@@ -67,4 +67,8 @@ record Meeting(Placed one, Placed other, Region overlap, double distanceMm) {
   List<String> pieces() {
     return List.of(one.copy().piece(), other.copy().piece());
   }
+
+  List<Integer> copies() {
+    return List.of(one.index(), other.index());
+  }
 }

@@ -39,8 +39,7 @@ final class OwnLine {
   }
 
   private static void compare(List<Finding> findings, Rule rule, Placed p, Outline own) {
-    Copy copy = p.copy();
-    Optional<SameLine> strays = strays(copy, own);
+    Optional<SameLine> strays = strays(p.copy(), own);
     if (strays.isEmpty()) {
       findings.add(
           p.finding(
@@ -50,10 +49,9 @@ final class OwnLine {
     } else if (!strays.get().same()) {
       SameLine by = strays.get();
       findings.add(
-          new Finding(
+          p.finding(
               rule,
-              List.of(copy.piece()),
-              Optional.of(by.place()),
+              by.place(),
               by.mm(),
               unit ->
                   "The outline of "

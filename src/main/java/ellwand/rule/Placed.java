@@ -12,6 +12,7 @@ import java.util.Optional;
 /**
  * A copy and what it claims to be.
  *
+ * @param index of the copy in the marker, from 0
  * @param copy as it stands in the marker
  * @param name for people; tells garments apart where there are several
  * @param cut the piece of its name and size, opened if it lies so; empty if there is none
@@ -20,6 +21,7 @@ import java.util.Optional;
  * @param box round its outline
  */
 record Placed(
+    int index,
     Copy copy,
     String name,
     Optional<CutPiece> cut,
@@ -30,11 +32,12 @@ record Placed(
   /** No table is longer, mm; what lies farther out is not a place. */
   private static final double FARTHEST_MM = 1e7;
 
-  static Placed of(Copy copy, String name, Optional<CutPiece> cut, Optional<Zone> zone) {
+  static Placed of(int index, Copy copy, String name, Optional<CutPiece> cut, Optional<Zone> zone) {
     List<Point> points = copy.outline().points();
     boolean sound =
         points.stream().allMatch(Placed::onAnyTable) && Region.crossing(points).isEmpty();
     return new Placed(
+        index,
         copy,
         name,
         cut,
@@ -52,6 +55,11 @@ record Placed(
   }
 
   Finding finding(Rule rule, double amount, Finding.Words words) {
-    return new Finding(rule, List.of(copy.piece()), Optional.of(box.centre()), amount, words);
+    return finding(rule, box.centre(), amount, words);
+  }
+
+  Finding finding(Rule rule, Point place, double amount, Finding.Words words) {
+    return new Finding(
+        rule, List.of(copy.piece()), List.of(index), Optional.of(place), amount, words);
   }
 }

@@ -4,6 +4,7 @@ import ellwand.lay.Copy;
 import ellwand.lay.Marker;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /** Small pieces keep off both ends of the lay, where plies slip and cloth frays. */
 public final class SmallOffEnd {
@@ -46,14 +47,18 @@ public final class SmallOffEnd {
   }
 
   private static List<Finding> findings(Rule rule, Inspection of) {
-    return small(of.marker()).stream()
-        .filter(c -> offEndMm(of.marker(), c) < ENOUGH_MM)
-        .map(
-            c -> {
+    List<Copy> small = small(of.marker());
+    return IntStream.range(0, of.marker().copies().size())
+        .filter(i -> small.contains(of.marker().copies().get(i)))
+        .filter(i -> offEndMm(of.marker(), of.marker().copies().get(i)) < ENOUGH_MM)
+        .mapToObj(
+            i -> {
+              Copy c = of.marker().copies().get(i);
               double off = offEndMm(of.marker(), c);
               return new Finding(
                   rule,
                   List.of(c.piece()),
+                  List.of(i),
                   Optional.of(c.outline().box().centre()),
                   ENOUGH_MM - off,
                   unit ->

@@ -84,6 +84,6 @@ final class StatedTruly {
   }
 
   private static Finding finding(Rule rule, double amount, Finding.Words words) {
-    return new Finding(rule, List.of(), Optional.empty(), amount, words);
+    return new Finding(rule, List.of(), List.of(), Optional.empty(), amount, words);
   }
 }

@@ -196,6 +196,6 @@ final class ZonesOfCloth {
   }
 
   private static Finding finding(Rule rule, Finding.Words words) {
-    return new Finding(rule, List.of(), Optional.empty(), 1, words);
+    return new Finding(rule, List.of(), List.of(), Optional.empty(), 1, words);
   }
 }

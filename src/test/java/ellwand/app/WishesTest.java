@@ -62,7 +62,7 @@ class WishesTest {
 
   private static Lay wishing(Lay lay, List<Wish> asked) {
     Cloth cloth = lay.cloth().wishing(new Wishes(asked, Wishes.USUAL_PRICE));
-    return new Lay(lay.style(), cloth, lay.wanted(), lay.matches());
+    return lay.on(cloth);
   }
 
   private static void assertImproves(Lay lay, Wish wish) {

@@ -45,8 +45,7 @@ class CutSheetTest {
     copies.set(
         last,
         Samples.laid(Samples.pocket(), old.garment(), Form.WHOLE, old.zone(), 178.5, 1200, 400));
-    Marker leaning =
-        new Marker(jacket.lay(), jacket.fold(), jacket.zones(), copies, jacket.search());
+    Marker leaning = jacket.with(copies);
     String text = text(CutSheet.pdf(Samples.job(leaning), List.of(leaning), Unit.CM));
     assertTrue(text.contains("1.5 deg right"), text);
     assertTrue(text.contains("turned so far off its grain"), text);

@@ -1,6 +1,8 @@
 package ellwand.draw;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import ellwand.lay.Marker;
 import ellwand.units.Unit;
@@ -24,6 +26,17 @@ class GoldenDrawingTest {
   void markerIsDrawnAsBefore() throws IOException {
     Marker bib = Samples.bib();
     compare("bib-marker.svg", MarkerDrawing.of(bib, Samples.figures(bib), Unit.CM).svg());
+  }
+
+  @Test
+  void aMarkerLaidByHandSaysSo() {
+    Marker byHand = Samples.bib().byHand();
+    String drawn =
+        new String(
+            MarkerDrawing.of(byHand, Samples.figures(byHand), Unit.CM).svg(),
+            StandardCharsets.UTF_8);
+    assertTrue(drawn.replaceAll("<[^>]*>|\\s", "").contains("Ellwand,laidbyhand."), drawn);
+    assertFalse(drawn.contains("seed"));
   }
 
   @Test

@@ -54,8 +54,7 @@ class LaidTest {
   void anOpenedHalfOnTwoPliesHasASpareTwin() {
     Marker jacket = Samples.jacket();
     Copy opened = Samples.laid(Samples.collar(), 1, Form.OPENED, "folded", 0, 0, 0);
-    Marker marker =
-        new Marker(jacket.lay(), jacket.fold(), jacket.zones(), List.of(opened), jacket.search());
+    Marker marker = jacket.with(List.of(opened));
     assertEquals("opened out, cuts 2, one is spare", Laid.of(marker).get(0).form());
   }
 
@@ -97,8 +96,7 @@ class LaidTest {
   void theArrowOfALeaningPieceLeans() {
     Marker jacket = Samples.jacket();
     Copy leaning = Samples.laid(Samples.pocket(), 1, Form.WHOLE, "folded", 2, 0, 0);
-    Marker marker =
-        new Marker(jacket.lay(), jacket.fold(), jacket.zones(), List.of(leaning), jacket.search());
+    Marker marker = jacket.with(List.of(leaning));
     Laid laid = Laid.of(marker).get(0);
     assertEquals(2, laid.leanDegrees(), 1e-12);
     assertEquals(Math.sin(Math.toRadians(2)), laid.grain().towards().y(), 1e-12);

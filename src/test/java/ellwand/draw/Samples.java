@@ -130,8 +130,8 @@ final class Samples {
             laid(pocket(), 1, Form.WHOLE, "opened", 0, 970, 380),
             laid(pocket(), 1, Form.WHOLE, "opened", 0, 970, 515),
             laid(loop(), 1, Form.WHOLE, "opened", 0, 970, 660));
-    return new Marker(
-        lay, Fold.LENGTHWISE, zones, copies, new Marker.Search(1, 2, "5000steps", false));
+    return new Marker(lay, Fold.LENGTHWISE, zones, copies)
+        .foundBy(new Marker.Search(1, 2, "5000steps", false));
   }
 
   /** Six overalls on open cloth, either way up, laid in rows as they come. */
@@ -166,7 +166,7 @@ final class Samples {
     }
     Lay lay = new Lay("Overalls", cloth(Direction.ANY_WAY, Fold.OPEN), wanted);
     List<Zone> zones = List.of(LaidCloth.of(lay.cloth(), Fold.OPEN).bands().get(0).zone(0, row));
-    return new Marker(lay, Fold.OPEN, zones, copies, new Marker.Search(7, 2, "30s", true));
+    return new Marker(lay, Fold.OPEN, zones, copies).foundBy(new Marker.Search(7, 2, "30s", true));
   }
 
   static final String TAGS = "<b>&\"pocket\"</b>";
@@ -189,7 +189,7 @@ final class Samples {
     }
     Lay lay = new Lay("<script>" + LONG, cloth(Direction.ONE_WAY, Fold.OPEN), wanted);
     List<Zone> zones = List.of(LaidCloth.of(lay.cloth(), Fold.OPEN).bands().get(0).zone(0, 320));
-    return new Marker(lay, Fold.OPEN, zones, copies, new Marker.Search(1, 1, "1s", false));
+    return new Marker(lay, Fold.OPEN, zones, copies).foundBy(new Marker.Search(1, 1, "1s", false));
   }
 
   private static boolean isPairBegun(List<Wanted> wanted, CutPiece cut, int garment) {
@@ -233,8 +233,8 @@ final class Samples {
         List.of(
             laid(bib, "86", 1, Form.HALF, "folded", 0, 0, 0),
             laid(patch, "86", 1, Form.WHOLE, "folded", 180, 135, 130));
-    return new Marker(
-        lay, Fold.LENGTHWISE, List.of(folded), copies, new Marker.Search(1, 1, "10steps", false));
+    return new Marker(lay, Fold.LENGTHWISE, List.of(folded), copies)
+        .foundBy(new Marker.Search(1, 1, "10steps", false));
   }
 
   static Map<String, List<CutPiece>> pieces() {
@@ -279,9 +279,8 @@ final class Samples {
   static Figures wished(Marker marker) {
     Cloth cloth =
         marker.lay().cloth().wishing(new Wishes(List.of(Wish.values()), Wishes.USUAL_PRICE));
-    Lay lay = new Lay(marker.lay().style(), cloth, marker.lay().wanted(), marker.lay().matches());
-    Marker wished =
-        new Marker(lay, marker.fold(), marker.zones(), marker.copies(), marker.search());
+    Lay lay = marker.lay().on(cloth);
+    Marker wished = marker.of(lay);
     return Figures.of(wished, List.of(), List.of(), Optional.of(marker));
   }
 

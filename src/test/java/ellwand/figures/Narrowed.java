@@ -69,8 +69,8 @@ final class Narrowed {
       copies.addAll(moved.get());
       zones.add(to.zone(zone.box().minX(), zone.box().maxX()));
     }
-    Lay lay = new Lay(marker.lay().style(), cloth, marker.lay().wanted(), marker.lay().matches());
-    return Optional.of(new Marker(lay, marker.fold(), zones, copies, marker.search()));
+    Lay lay = marker.lay().on(cloth);
+    return Optional.of(marker.of(lay).withZones(zones).with(copies));
   }
 
   private Optional<List<Copy>> moved(List<Copy> copies, Band from, Band to) {

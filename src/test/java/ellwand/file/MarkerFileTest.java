@@ -17,6 +17,7 @@ import ellwand.lay.Copy;
 import ellwand.lay.Form;
 import ellwand.lay.Heading;
 import ellwand.lay.Marker;
+import ellwand.lay.Scope;
 import ellwand.pattern.Cut;
 import ellwand.problem.InputException;
 import ellwand.rule.Stated;
@@ -38,12 +39,11 @@ class MarkerFileTest {
           "ab".repeat(32),
           "linen",
           Optional.of("1 m x 2 m"),
-          Optional.of(Map.of("104", 1)),
-          true,
+          new Scope.Garments(Map.of("104", 1)),
           Fold.LENGTHWISE,
           Direction.ONE_WAY,
           new Stated(690, 812.345678, 812.345678, 0.8125, 2),
-          new Marker.Search(Long.MAX_VALUE, 2, "5000steps", false),
+          Optional.of(new Marker.Search(Long.MAX_VALUE, 2, "5000steps", false)),
           List.of(
               new Zone(
                   "folded",
@@ -72,7 +72,11 @@ class MarkerFileTest {
   @TempDir Path folder;
 
   private String written() {
-    return new String(MarkerWriter.bytes(FILE), java.nio.charset.StandardCharsets.UTF_8);
+    return text(FILE);
+  }
+
+  private static String text(MarkerFile file) {
+    return new String(MarkerWriter.bytes(file), java.nio.charset.StandardCharsets.UTF_8);
   }
 
   private MarkerFile read(String text) throws IOException {
@@ -86,6 +90,39 @@ class MarkerFileTest {
   @Test
   void readsWhatItWrote() throws IOException {
     assertEquals(FILE, read(written()));
+  }
+
+  @Test
+  void keepsApartWholePartAndOthersThanTheJobsGarments() throws IOException {
+    for (Scope scope : List.of(Scope.WHOLE, Scope.PART, FILE.scope())) {
+      assertEquals(scope, read(text(of(scope, FILE.search()))).scope());
+    }
+  }
+
+  @Test
+  void saysThatAMarkerWasLaidByHand() throws IOException {
+    String text = text(of(Scope.WHOLE, Optional.empty()));
+    assertTrue(text.contains("\"byHand\":true,") && !text.contains("\"seed\""), text);
+    assertEquals(Optional.empty(), read(text).search());
+    assertTrue(
+        refusal(text.replace("\"byHand\":true", "\"byHand\":false")).contains("there is no seed"));
+  }
+
+  private static MarkerFile of(Scope scope, Optional<Marker.Search> search) {
+    return new MarkerFile(
+        FILE.jobPath(),
+        FILE.jobSha256(),
+        FILE.cloth(),
+        FILE.remnant(),
+        scope,
+        FILE.fold(),
+        FILE.direction(),
+        FILE.stated(),
+        search,
+        FILE.zones(),
+        FILE.keepOuts(),
+        FILE.demand(),
+        FILE.copies());
   }
 
   @Test

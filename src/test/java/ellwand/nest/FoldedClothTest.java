@@ -202,8 +202,7 @@ class FoldedClothTest {
     Marker turned = nested(Trial.lay(tolerant(100.001, 2), band), Fold.OPEN, 200);
     assertEquals(300, turned.lengthMm(), 0.5);
     // The same on a cloth that does not allow it.
-    Marker strict =
-        new Marker(exact.lay(), turned.fold(), turned.zones(), turned.copies(), turned.search());
+    Marker strict = turned.of(exact.lay());
     assertTrue(Check.of(strict).stream().allMatch(f -> f.rule().id().equals("grain")));
     assertEquals(2, Check.of(strict).size());
   }

@@ -56,7 +56,7 @@ class MatchesFoundTest {
         open.cloth().repeat().orElseThrow().evenAcross() ? FOLDS : List.of(Fold.OPEN);
     Fold fold = folds.get(random.nextInt(folds.size()));
     Cloth cloth = open.cloth().lying(List.of(fold));
-    Lay lay = new Lay(open.style(), cloth, open.wanted(), open.matches());
+    Lay lay = open.on(cloth);
     boolean there = EveryPlace.serves(lay, 20);
     Statistics.label("can be met").collect(there);
     Statistics.label("can be met")

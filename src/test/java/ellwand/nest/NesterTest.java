@@ -208,7 +208,7 @@ class NesterTest {
     Marker marker =
         Nester.nest(
             lay, Fold.LENGTHWISE, Effort.ofSeconds(60), new Seed(1), 1, stop, Progress.NONE);
-    assertTrue(marker.search().stoppedEarly());
+    assertTrue(marker.stoppedEarly());
     assertEquals(List.of(), Check.of(marker));
   }
 

@@ -65,8 +65,7 @@ class OwnGrainTest {
     Lay bound = Trial.lay(corduroy, slope("facing", Grain.ALONG));
     assertTrue(nested(bound, Fold.OPEN, 100).lengthMm() > 390);
     // The same marker is wrong when the piece does not say so.
-    Marker wrong =
-        new Marker(bound, marker.fold(), marker.zones(), marker.copies(), marker.search());
+    Marker wrong = marker.of(bound);
     assertEquals(List.of("heading"), Check.of(wrong).stream().map(f -> f.rule().id()).toList());
   }
 

@@ -41,7 +41,7 @@ class WidthEnoughTest {
   }
 
   private static Lay wide(Lay lay, double widthMm) {
-    return new Lay(lay.style(), lay.cloth().wide(widthMm), lay.wanted(), lay.matches());
+    return lay.on(lay.cloth().wide(widthMm));
   }
 
   private static Marker nested(Lay lay, Fold fold) {

@@ -45,6 +45,7 @@ class ApartTest {
     assertEquals(1, findings.size());
     Finding finding = findings.get(0);
     assertEquals("overlap", finding.rule().id());
+    assertEquals(List.of(0, 1), finding.copies());
     assertEquals(3.2, finding.amount(), 0.02);
     assertEquals(408.4, finding.place().orElseThrow().x(), 1e-9);
     assertEquals("Left back overlaps front by 3.2 mm near x = 40.8 cm.", finding.sentence(Unit.CM));

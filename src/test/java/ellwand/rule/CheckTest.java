@@ -252,7 +252,7 @@ class CheckTest {
     }
     Outline far = Outline.of(Trial.points(0, 0, 1e9, 0, 1e9, 1e9));
     assertTrue(broken(changed(open, 3, redrawn(o -> far))).contains("cutting line"));
-    assertTrue(broken(Trial.withCopies(open, List.of())).contains("count"));
+    assertTrue(broken(open.with(List.of())).contains("count"));
   }
 
   // Grain and heading

@@ -74,8 +74,7 @@ class FoldRulesTest {
             copy(FRONT, Form.WHOLE, "single", false, 0, 0, 180));
     assertEquals(List.of(), told(marker));
     Marker onSelvedge =
-        Trial.withCopies(
-            marker,
+        marker.with(
             List.of(marker.copies().get(0), copy(FRONT, Form.WHOLE, "single", false, 0, 0, 175)));
     assertEquals(
         List.of("Front juts out over the edge of zone single by 5.0 mm near x = 15.0 cm."),
@@ -86,7 +85,7 @@ class FoldRulesTest {
         1, new Zone("single", new Box(0, 180, 300, 900), 1, single.foldEdges(), single.sideUp()));
     assertEquals(
         List.of("Cloth main, part fold, has no zone like single: 72.0 cm wide, 1 ply."),
-        told(Trial.withZones(marker, wider)));
+        told(marker.withZones(wider)));
   }
 
   @Test

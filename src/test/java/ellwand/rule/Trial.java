@@ -157,75 +157,39 @@ public final class Trial {
   }
 
   public static Marker marker(Lay lay, Fold fold, List<Zone> zones, Copy... copies) {
-    return new Marker(lay, fold, zones, List.of(copies), new Marker.Search(1, 1, "1steps", false));
-  }
-
-  public static Marker withZones(Marker m, List<Zone> zones) {
-    return new Marker(m.lay(), m.fold(), zones, m.copies(), m.search());
-  }
-
-  public static Marker withCopies(Marker m, List<Copy> copies) {
-    return new Marker(m.lay(), m.fold(), m.zones(), copies, m.search());
+    return new Marker(lay, fold, zones, List.of(copies))
+        .foundBy(new Marker.Search(1, 1, "1steps", false));
   }
 
   public static Marker changed(Marker m, int index, UnaryOperator<Copy> change) {
-    List<Copy> copies = new ArrayList<>(m.copies());
-    copies.set(index, change.apply(copies.get(index)));
-    return withCopies(m, copies);
+    return m.with(index, change.apply(m.copies().get(index)));
   }
 
   public static Marker dropped(Marker m, int index) {
     List<Copy> copies = new ArrayList<>(m.copies());
     copies.remove(index);
-    return withCopies(m, copies);
+    return m.with(copies);
   }
 
   public static Marker added(Marker m, Copy copy) {
     List<Copy> copies = new ArrayList<>(m.copies());
     copies.add(copy);
-    return withCopies(m, copies);
+    return m.with(copies);
   }
 
   /** Moved in earnest: pose and outline. */
   public static UnaryOperator<Copy> shifted(double dx, double dy) {
-    return c ->
-        new Copy(
-            c.piece(),
-            c.size(),
-            c.garment(),
-            c.form(),
-            c.zone(),
-            c.heading(),
-            c.motion().shifted(dx, dy),
-            c.outline().moved(new Motion(false, 0, dx, dy)));
+    return c -> c.shifted(dx, dy);
   }
 
   /** Only the outline, the pose as it was. */
   public static UnaryOperator<Copy> redrawn(UnaryOperator<Outline> change) {
-    return c ->
-        new Copy(
-            c.piece(),
-            c.size(),
-            c.garment(),
-            c.form(),
-            c.zone(),
-            c.heading(),
-            c.motion(),
-            change.apply(c.outline()));
+    return c -> c.at(c.motion(), change.apply(c.outline()));
   }
 
   /** Only the pose, the outline as it was. */
   public static UnaryOperator<Copy> posed(UnaryOperator<Motion> change) {
-    return c ->
-        new Copy(
-            c.piece(),
-            c.size(),
-            c.garment(),
-            c.form(),
-            c.zone(),
-            c.heading(),
-            change.apply(c.motion()),
-            c.outline());
+    return c -> c.at(change.apply(c.motion()), c.outline());
   }
 
   public static UnaryOperator<Copy> headed(Heading heading) {

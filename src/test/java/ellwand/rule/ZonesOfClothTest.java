@@ -38,7 +38,7 @@ class ZonesOfClothTest {
   private static Marker with(Marker marker, int index, UnaryOperator<Zone> change) {
     List<Zone> zones = new ArrayList<>(marker.zones());
     zones.set(index, change.apply(zones.get(index)));
-    return Trial.withZones(marker, zones);
+    return marker.withZones(zones);
   }
 
   private static UnaryOperator<Zone> from(double x0, double x1, double y0, double y1) {
