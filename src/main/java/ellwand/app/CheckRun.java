@@ -2,9 +2,9 @@ package ellwand.app;
 
 import ellwand.cloth.Cloth;
 import ellwand.cloth.Fold;
-import ellwand.file.JobReader;
-import ellwand.file.MarkerFile;
-import ellwand.file.MarkerReader;
+import ellwand.file.job.JobReader;
+import ellwand.file.marker.MarkerFile;
+import ellwand.file.marker.MarkerReader;
 import ellwand.job.Job;
 import ellwand.lay.Lay;
 import ellwand.lay.Scope;

@@ -1,6 +1,6 @@
 package ellwand.app;
 
-import ellwand.file.JobReader;
+import ellwand.file.job.JobReader;
 import ellwand.job.Job;
 import ellwand.nest.Matching;
 import ellwand.problem.InputException;

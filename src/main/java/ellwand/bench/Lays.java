@@ -4,7 +4,7 @@ import ellwand.app.LayRun;
 import ellwand.app.SearchOptions;
 import ellwand.cloth.Fold;
 import ellwand.figures.Figures;
-import ellwand.file.JobReader;
+import ellwand.file.job.JobReader;
 import ellwand.job.Job;
 import ellwand.lay.Lay;
 import ellwand.lay.Marker;

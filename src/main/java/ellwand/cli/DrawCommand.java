@@ -2,8 +2,8 @@ package ellwand.cli;
 
 import ellwand.app.DrawRun;
 import ellwand.draw.PieceDrawing;
-import ellwand.file.JobReader;
-import ellwand.file.WholeFile;
+import ellwand.file.job.JobReader;
+import ellwand.file.source.WholeFile;
 import ellwand.job.Job;
 import java.io.PrintWriter;
 import java.nio.file.Path;

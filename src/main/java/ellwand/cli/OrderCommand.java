@@ -3,7 +3,7 @@ package ellwand.cli;
 import ellwand.app.OrderRun;
 import ellwand.app.SearchOptions;
 import ellwand.figures.OrderText;
-import ellwand.file.OrderJobReader;
+import ellwand.file.job.OrderJobReader;
 import ellwand.job.OrderJob;
 import ellwand.units.Unit;
 import java.io.PrintWriter;

@@ -2,7 +2,7 @@ package ellwand.app;
 
 import ellwand.figures.Comparison;
 import ellwand.figures.ComparisonText;
-import ellwand.file.JobReader;
+import ellwand.file.job.JobReader;
 import ellwand.job.Job;
 import ellwand.units.Unit;
 import ellwand.work.Effort;

@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import ellwand.cloth.Direction;
 import ellwand.cloth.Wish;
-import ellwand.file.JobReader;
+import ellwand.file.job.JobReader;
 import ellwand.job.Job;
 import ellwand.lay.Marker;
 import ellwand.order.AreaLengths;

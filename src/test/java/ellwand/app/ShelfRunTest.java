@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import ellwand.cloth.Stock;
 import ellwand.figures.Figures;
-import ellwand.file.JobReader;
+import ellwand.file.job.JobReader;
 import ellwand.job.Job;
 import ellwand.lay.Copy;
 import ellwand.lay.Marker;

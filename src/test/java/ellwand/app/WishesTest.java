@@ -13,7 +13,7 @@ import ellwand.cutting.CutPiece;
 import ellwand.figures.Figures;
 import ellwand.figures.Served;
 import ellwand.figures.WishText;
-import ellwand.file.JobReader;
+import ellwand.file.job.JobReader;
 import ellwand.geometry.Point;
 import ellwand.job.Job;
 import ellwand.lay.Lay;

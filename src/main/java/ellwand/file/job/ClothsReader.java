@@ -1,0 +1,201 @@
+package ellwand.file.job;
+
+import ellwand.cloth.Cloth;
+import ellwand.cloth.Direction;
+import ellwand.cloth.Flaw;
+import ellwand.cloth.Fold;
+import ellwand.cloth.Repeat;
+import ellwand.cloth.Shrinkage;
+import ellwand.cloth.Wishes;
+import ellwand.file.source.Names;
+import ellwand.file.source.Shape;
+import ellwand.file.source.Spelling;
+import ellwand.file.source.Spot;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** Reads {@code cloths:}. */
+final class ClothsReader {
+
+  private final Shape shape;
+
+  ClothsReader(Shape shape) {
+    this.shape = shape;
+  }
+
+  /** Those that are right, in the order written; problems of the others are reported. */
+  List<Cloth> read(Spot cloths) {
+    List<Cloth> read = new ArrayList<>();
+    cloths
+        .entries()
+        .forEach(
+            (name, spot) -> {
+              Names.check(spot, name);
+              if (shape.holds(spot)) {
+                cloth(name, spot).ifPresent(read::add);
+              }
+            });
+    return read;
+  }
+
+  /** Those of which the pieces of one garment may come from several bolts. */
+  static Set<String> severalBolts(Spot cloths) {
+    return cloths.entries().entrySet().stream()
+        .filter(cloth -> cloth.getValue().get("several-bolts").isTrue())
+        .map(Map.Entry::getKey)
+        .collect(Collectors.toSet());
+  }
+
+  private Optional<Cloth> cloth(String name, Spot spot) {
+    int before = spot.problems().size();
+    double width = spot.get("width").lengthAbove0().orElse(0.0);
+    // A buffer all round each piece is twice as much between two, and once along every edge.
+    double buffer = spot.get("buffer").lengthFrom0().orElse(0.0);
+    double selvedge = buffer + spot.get("selvedge").lengthFrom0().orElse(0.0);
+    double gap = Math.max(2 * buffer, spot.get("gap").lengthFrom0().orElse(0.0));
+    double ends = 2 * buffer + spot.get("ends").lengthFrom0().orElse(0.0);
+    Optional<Double> step = spot.get("shop-step").lengthAbove0();
+    Optional<Repeat> repeat = RepeatReader.read(spot.get("repeat"));
+    Direction direction = direction(spot.get("direction"), repeat);
+    boolean tubular = spot.get("tubular").isTrue();
+    spot.get("selvedge")
+        .holds(!tubular || selvedge == 0, "a tube has no selvedge", "Leave selvedge: out");
+    Spot tolerance = spot.get("grain-tolerance");
+    double degrees =
+        tolerance.text().flatMap(t -> tolerance.attempt(() -> Degrees.parse(t))).orElse(0.0);
+    List<Fold> folds = folds(spot.get("fold"), tubular, direction);
+    Shrinkage shrinkage = shrinkage(spot.get("shrinkage"));
+    List<Flaw> flaws = FlawsReader.read(spot);
+    Optional<Wishes> wishes = WishesReader.read(spot);
+    Spot priceSpot = spot.get("price");
+    Price price =
+        priceSpot.text().flatMap(t -> priceSpot.attempt(() -> Price.parse(t))).orElse(Price.NONE);
+    if (spot.problems().size() > before || wishes.isEmpty()) {
+      return Optional.empty();
+    }
+    double usable = shrinkage.laidWidth(width) - 2 * selvedge;
+    if (!spot.holds(
+        usable > 0,
+        "nothing is left of cloth " + name + " between its selvedges",
+        "See that width: and selvedge: are right")) {
+      return Optional.empty();
+    }
+    Cloth cloth =
+        new Cloth(
+            name,
+            width,
+            selvedge,
+            gap,
+            direction,
+            folds,
+            shrinkage,
+            ends,
+            step.orElse(Cloth.USUAL_SHOP_STEP_MM),
+            price.perMetre(),
+            price.currency(),
+            flaws,
+            repeat,
+            Optional.empty(),
+            tubular,
+            degrees,
+            widthPrices(spot.get("prices")),
+            wishes.get(),
+            buffer);
+    return lying(cloth, spot.get("fold"));
+  }
+
+  /** Prices a metre by width, mm. */
+  private static Map<Double, Double> widthPrices(Spot spot) {
+    Map<Double, Double> prices = new LinkedHashMap<>();
+    for (Spot entry : spot.items()) {
+      Optional<Double> width = entry.get("width").lengthAbove0();
+      Spot price = entry.get("price");
+      price
+          .text()
+          .flatMap(t -> price.attempt(() -> Price.parse(t)))
+          .ifPresent(p -> width.ifPresent(w -> prices.put(w, p.perMetre())));
+    }
+    return prices;
+  }
+
+  /** The cloth if there is a way to lie that it allows; those that it does not allow are told. */
+  private static Optional<Cloth> lying(Cloth cloth, Spot fold) {
+    boolean any = !fold.present() || fold.node().asText().equals("any");
+    for (Fold f : cloth.folds()) {
+      Optional<String> why = cloth.barred(f);
+      if (why.isPresent() && !any) {
+        fold.attempt(
+            () -> {
+              throw new IllegalArgumentException(
+                  "cloth " + cloth.name() + " cannot lie in a " + f.words() + ", " + why.get());
+            });
+      }
+    }
+    return cloth.possibleFolds().isEmpty() ? Optional.empty() : Optional.of(cloth);
+  }
+
+  /** A repeat without mirror line shows a heading, whatever is said. */
+  private static Direction direction(Spot spot, Optional<Repeat> repeat) {
+    Direction said = spot.text().map(ClothsReader::direction).orElse(Direction.ANY_WAY);
+    boolean shows = repeat.filter(Repeat::headingShows).isPresent();
+    return shows && said == Direction.ANY_WAY ? Direction.ONE_WAY : said;
+  }
+
+  private static Direction direction(String words) {
+    return Arrays.stream(Direction.values())
+        .filter(d -> d.words().equals(words))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static List<Fold> folds(Spot spot, boolean tubular, Direction direction) {
+    if (!spot.present() || spot.node().asText().equals("any")) {
+      return Cloth.anyFold(tubular, direction);
+    }
+    List<Spot> named = spot.node().isArray() ? spot.items() : List.of(spot);
+    List<Fold> folds = new ArrayList<>();
+    for (Spot one : named) {
+      one.attempt(() -> fold(one.node().asText()))
+          .filter(f -> one.holds(!folds.contains(f), "this fold stands here twice", "Name it once"))
+          .ifPresent(folds::add);
+    }
+    return folds;
+  }
+
+  private static Fold fold(String words) {
+    List<Fold> ways = Arrays.stream(Fold.values()).filter(f -> f == f.asOnePly()).toList();
+    List<String> known = ways.stream().map(Fold::words).toList();
+    return ways.stream()
+        .filter(f -> f.words().equals(words))
+        .findFirst()
+        .orElseThrow(
+            () ->
+                new IllegalArgumentException(
+                    "cloth cannot lie '"
+                        + words
+                        + "': "
+                        + Spelling.nearest(words, known)
+                            .map(near -> "perhaps " + near + " is meant")
+                            .orElse("use " + String.join(", ", known) + ", any")));
+  }
+
+  private static Shrinkage shrinkage(Spot spot) {
+    double along = share(spot.get("along"));
+    double across = share(spot.get("across"));
+    Shrinkage.When when =
+        spot.get("when").text().filter("after"::equals).isPresent()
+            ? Shrinkage.When.AFTER
+            : Shrinkage.When.BEFORE_CUTTING;
+    return new Shrinkage(along, across, when);
+  }
+
+  private static double share(Spot spot) {
+    return spot.text().flatMap(t -> spot.attempt(() -> Share.parse(t))).orElse(0.0);
+  }
+}

@@ -1,0 +1,93 @@
+package ellwand.file.job;
+
+import ellwand.cloth.Flaw;
+import ellwand.file.source.Spot;
+import ellwand.geometry.Outline;
+import ellwand.geometry.Point;
+import ellwand.geometry.Region;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Reads {@code flaws:} and {@code cut-end:} of a cloth or a remnant. */
+final class FlawsReader {
+
+  private FlawsReader() {}
+
+  static List<Flaw> read(Spot cloth) {
+    List<Flaw> flaws = new ArrayList<>();
+    List<Point> end = points(cloth.get("cut-end"));
+    if (end.size() > 1) {
+      cloth.get("cut-end").attempt(() -> Flaw.cutEnd(end)).ifPresent(flaws::add);
+    }
+    for (Spot spot : cloth.get("flaws").items()) {
+      flaw(spot, "flaw " + (flaws.size() + 1)).ifPresent(flaws::add);
+    }
+    return flaws;
+  }
+
+  private static Optional<Flaw> flaw(Spot spot, String usual) {
+    String name = spot.get("name").text().orElse(usual);
+    if (spot.get("outline").present()) {
+      return outline(spot.get("outline")).map(outline -> new Flaw(name, outline));
+    }
+    Optional<Point> at = point(spot.get("at"));
+    if (at.isEmpty()) {
+      spot.holds(
+          spot.get("at").present(),
+          "it is not said where the flaw is",
+          "Give at: [along, across], or outline: with its corners");
+      return Optional.empty();
+    }
+    if (spot.get("radius").present()) {
+      return spot.get("radius").lengthAbove0().map(r -> Flaw.round(name, at.get(), r));
+    }
+    Optional<Double> length = spot.get("length").lengthAbove0();
+    Optional<Double> width = spot.get("width").lengthAbove0();
+    if (!spot.holds(
+        length.isPresent() && width.isPresent(),
+        "it is not said how large the flaw is",
+        "Give radius:, or length: along the cloth and width: across it")) {
+      return Optional.empty();
+    }
+    Point a = at.get();
+    return Optional.of(
+        new Flaw(
+            name,
+            Outline.of(
+                List.of(
+                    a,
+                    a.plus(new Point(length.get(), 0)),
+                    a.plus(new Point(length.get(), width.get())),
+                    a.plus(new Point(0, width.get()))))));
+  }
+
+  /** A closed line of corners that does not cross itself. */
+  static Optional<Outline> outline(Spot spot) {
+    List<Point> corners = points(spot);
+    if (corners.size() < spot.items().size()
+        || !spot.holds(
+            Region.crossing(corners).isEmpty(),
+            "the line crosses or touches itself",
+            "Put its corners in order round it")) {
+      return Optional.empty();
+    }
+    return spot.attempt(() -> Outline.of(corners));
+  }
+
+  private static List<Point> points(Spot list) {
+    return list.items().stream().flatMap(spot -> point(spot).stream()).toList();
+  }
+
+  private static Optional<Point> point(Spot spot) {
+    List<Spot> xy = spot.items();
+    if (xy.size() != 2) {
+      return Optional.empty();
+    }
+    Optional<Double> x = xy.get(0).length();
+    Optional<Double> y = xy.get(1).length();
+    return x.isPresent() && y.isPresent()
+        ? Optional.of(new Point(x.get(), y.get()))
+        : Optional.empty();
+  }
+}

@@ -1,0 +1,101 @@
+package ellwand.file.job;
+
+import ellwand.file.source.Spot;
+import ellwand.pattern.Gathered;
+import ellwand.pattern.Joined;
+import ellwand.pattern.Piece;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** Reads one rectangle that is computed from what it is gathered onto. */
+final class GatheredReader {
+
+  private static final Set<String> EDGES = Set.of(Gathered.TOP, Gathered.HEM, Gathered.SIDE);
+
+  private static final List<String> ONLY_DRAWN = List.of("outline", "fold", "notches", "lines");
+
+  private GatheredReader() {}
+
+  /**
+   * The rectangle, or nothing if it is wrong or nothing can be gathered onto pieces that are.
+   *
+   * @param size that the pieces are in
+   * @param pieces every other piece, if all could be read
+   */
+  static Optional<Gathered> read(
+      String name, Spot spot, PieceHead head, String size, Optional<List<Piece>> pieces) {
+    int before = spot.problems().size();
+    for (String key : ONLY_DRAWN) {
+      spot.get(key)
+          .holds(
+              !spot.get(key).present(),
+              "a gathered rectangle has no " + key + ": of its own",
+              "Take it out, or draw the piece without gathered:");
+    }
+    Optional<Gathered.Seams> seams = seams(spot.get("edges"), head);
+    Spot gathered = spot.get("gathered");
+    Optional<Double> joined = joined(gathered.get("from"), size, pieces);
+    Optional<Double> length = lengthAbove0(gathered.get("length"), size);
+    if (spot.problems().size() > before || joined.isEmpty() || length.isEmpty()) {
+      return Optional.empty();
+    }
+    return spot.attempt(
+        () ->
+            new Gathered(
+                name,
+                joined.get(),
+                gathered.get("fullness").node().asDouble(),
+                length.get(),
+                seams.orElseThrow(),
+                head.grain(),
+                head.cuts()));
+  }
+
+  /** A length for all sizes, or by size. */
+  private static Optional<Double> lengthAbove0(Spot spot, String size) {
+    if (!spot.node().isObject()) {
+      return spot.lengthAbove0();
+    }
+    Spot own = spot.get(size);
+    spot.holds(own.present(), "no length is given for size " + size, "Give one for each size");
+    return own.lengthAbove0();
+  }
+
+  private static Optional<Double> joined(Spot from, String size, Optional<List<Piece>> pieces) {
+    if (!from.node().isArray()) {
+      return lengthAbove0(from, size);
+    }
+    List<String> edges = from.items().stream().flatMap(i -> i.text().stream()).toList();
+    return pieces.flatMap(p -> from.attempt(() -> Joined.lengthMm(edges, p)));
+  }
+
+  private static Optional<Gathered.Seams> seams(Spot edges, PieceHead head) {
+    edges
+        .entries()
+        .forEach(
+            (name, edge) -> {
+              edge.holds(
+                  EDGES.contains(name),
+                  "a gathered rectangle has no edge of this name",
+                  "Use " + String.join(", ", EDGES.stream().sorted().toList()));
+              edge.holds(
+                  !edge.get("from").present() && !edge.get("to").present(),
+                  "the edges of a gathered rectangle run where they must",
+                  "Take from: and to: out");
+            });
+    Optional<Double> top = allowance(edges.get(Gathered.TOP), head);
+    Optional<Double> hem = allowance(edges.get(Gathered.HEM), head);
+    Optional<Double> side = allowance(edges.get(Gathered.SIDE), head);
+    if (top.isEmpty() || hem.isEmpty() || side.isEmpty()) {
+      return Optional.empty();
+    }
+    boolean turnedBack = edges.get(Gathered.HEM).get("turned-back").isTrue();
+    return Optional.of(new Gathered.Seams(top.get(), hem.get(), side.get(), turnedBack));
+  }
+
+  private static Optional<Double> allowance(Spot edge, PieceHead head) {
+    Spot own = edge.get("allowance");
+    return own.present() ? own.lengthFrom0() : head.allowanceMm();
+  }
+}

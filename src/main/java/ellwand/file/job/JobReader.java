@@ -1,0 +1,107 @@
+package ellwand.file.job;
+
+import ellwand.cloth.Cloth;
+import ellwand.cloth.Remnant;
+import ellwand.file.source.Folder;
+import ellwand.file.source.Shape;
+import ellwand.file.source.Sheet;
+import ellwand.file.source.SheetReader;
+import ellwand.file.source.Spot;
+import ellwand.job.Job;
+import ellwand.job.Wear;
+import ellwand.pattern.Style;
+import ellwand.problem.InputException;
+import ellwand.problem.Problem;
+import ellwand.units.Unit;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** Reads a job file and the files it names. */
+public final class JobReader {
+
+  private JobReader() {}
+
+  /**
+   * Reads a job from disk.
+   *
+   * @throws InputException with every problem that could be found, in the order of the lines
+   */
+  public static Job read(Path path) {
+    return read(path.toString(), Folder.DISK);
+  }
+
+  /**
+   * Reads a job.
+   *
+   * @param name that the folder knows it by
+   * @param from has the job and the files that it names
+   * @throws InputException with every problem that could be found, in the order of the lines
+   */
+  public static Job read(String name, Folder from) {
+    Sheet sheet = SheetReader.read(name, from);
+    return read(sheet, Shape.of(sheet));
+  }
+
+  static Job read(Sheet sheet, Shape shape) {
+    List<Problem> problems = new ArrayList<>(shape.problems());
+    Spot root = Spot.root(sheet, problems);
+    for (String section : List.of("unit", "style", "cloths")) {
+      // Not in the schema, since an order with given lengths has none of them.
+      root.holds(root.node().has(section), "the job has no " + section + ":", "Add it");
+    }
+    List<Cloth> cloths = new ClothsReader(shape).read(root.get("cloths"));
+    List<Remnant> remnants =
+        new RemnantsReader(shape).read(root.get("remnants"), root.get("cloths").entries().keySet());
+    Optional<Style> style =
+        new StyleReader(shape)
+            .read(root.get("style"), root.get("sizes"), root.get("cloths").entries().keySet());
+    Map<String, Integer> garments = new OrderReader(shape).read(root.get("order"), style);
+    if (shape.problems().isEmpty() && root.get("style").present()) {
+      root.get("cloths").entries().forEach((name, cloth) -> checkUsed(root, name, cloth));
+    }
+    if (!problems.isEmpty()) {
+      throw new InputException(inOrder(problems, sheet.origin().path()));
+    }
+    return new Job(
+        sheet.origin(),
+        root.get("title").text(),
+        root.get("notes").items().stream().flatMap(n -> n.text().stream()).toList(),
+        wear(root.get("style").get("wear")),
+        Unit.parse(root.get("unit").text().orElseThrow()),
+        style.orElseThrow(),
+        cloths,
+        remnants,
+        ClothsReader.severalBolts(root.get("cloths")),
+        garments);
+  }
+
+  private static Set<Wear> wear(Spot spot) {
+    return spot.items().stream()
+        .map(word -> Wear.valueOf(word.node().asText().toUpperCase(Locale.ROOT)))
+        .collect(Collectors.toCollection(LinkedHashSet::new));
+  }
+
+  private static void checkUsed(Spot root, String name, Spot cloth) {
+    cloth.holds(
+        root.get("style").get("pieces").entries().values().stream()
+            .anyMatch(piece -> piece.get("cut").get(name).present()),
+        "no piece is cut from cloth " + name,
+        "Name it in the cut: of a piece, or take it out");
+  }
+
+  private static List<Problem> inOrder(List<Problem> problems, String job) {
+    Comparator<Problem> jobFirst = Comparator.comparing(p -> !p.file().orElse("").equals(job));
+    return problems.stream()
+        .distinct()
+        .sorted(jobFirst.thenComparing(p -> p.file().orElse("")).thenComparingInt(Problem::line))
+        .toList();
+  }
+}

@@ -1,0 +1,83 @@
+package ellwand.file.job;
+
+import ellwand.file.source.Shape;
+import ellwand.file.source.Spot;
+import ellwand.pattern.Cut;
+import ellwand.pattern.Piece;
+import ellwand.pattern.Style;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Reads {@code order:}. */
+final class OrderReader {
+
+  /** More placements than this in one lay are a slip of the pen. */
+  private static final long MAX_PLACEMENTS = 2_000;
+
+  private final Shape shape;
+
+  OrderReader(Shape shape) {
+    this.shape = shape;
+  }
+
+  /**
+   * How many garments of each size; one of the first size if nothing is said.
+   *
+   * @param style empty if it could not be read: then its sizes are not checked
+   */
+  Map<String, Integer> read(Spot order, Optional<Style> style) {
+    Map<String, Integer> garments = new LinkedHashMap<>();
+    Spot wanted = order.get("garments");
+    if (!shape.holds(order)) {
+      return garments;
+    }
+    if (wanted.present() && wanted.node().isObject()) {
+      wanted.entries().forEach((size, count) -> add(garments, size, count, style));
+      wanted.holds(
+          !wanted.entries().isEmpty(), "no garment is wanted", "Write for example garments: 1");
+    } else {
+      String size = style.map(s -> s.piecesBySize().keySet().iterator().next()).orElse("");
+      if (wanted.present()) {
+        add(garments, size, wanted, style);
+      } else {
+        garments.put(size, 1);
+      }
+    }
+    style.ifPresent(s -> checkPlacements(wanted.present() ? wanted : order, s, garments));
+    return garments;
+  }
+
+  private static void add(
+      Map<String, Integer> garments, String size, Spot count, Optional<Style> style) {
+    boolean known =
+        style.isEmpty()
+            || count.holds(
+                style.get().piecesBySize().containsKey(size) || size.isEmpty(),
+                "the style has no size " + size,
+                "Use one of " + String.join(", ", style.get().piecesBySize().keySet()));
+    double number = count.node().asDouble();
+    if (known
+        && count.holds(
+            number >= 1 && number <= MAX_PLACEMENTS,
+            "there must be 1 to " + MAX_PLACEMENTS + " garments, not " + count.node().asText(),
+            "Leave out sizes that are not wanted")) {
+      garments.put(size, count.node().asInt());
+    }
+  }
+
+  private static void checkPlacements(Spot spot, Style style, Map<String, Integer> garments) {
+    long placements = 0;
+    for (Map.Entry<String, Integer> entry : garments.entrySet()) {
+      List<Piece> pieces = style.pieces(entry.getKey());
+      placements +=
+          entry.getValue()
+              * pieces.stream().flatMap(p -> p.cuts().stream()).mapToLong(Cut::count).sum();
+    }
+    spot.holds(
+        placements <= MAX_PLACEMENTS,
+        placements + " pieces are too many to cut together",
+        "Split the order so that at most " + MAX_PLACEMENTS + " are");
+  }
+}

@@ -1,0 +1,112 @@
+package ellwand.file.job;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import ellwand.file.source.Names;
+import ellwand.file.source.Spelling;
+import ellwand.file.source.Spot;
+import ellwand.pattern.Cut;
+import ellwand.pattern.Grain;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+
+/**
+ * What is said of every piece, drawn or gathered.
+ *
+ * @param allowanceMm of edges that have none of their own; empty if it could not be read
+ */
+record PieceHead(List<Cut> cuts, Optional<Double> allowanceMm, Grain grain) {
+
+  /**
+   * Reads it from a piece's entry.
+   *
+   * @param styleAllowance of the whole style, mm
+   * @param cloths that there are
+   */
+  static PieceHead read(Spot spot, Optional<Double> styleAllowance, Set<String> cloths) {
+    Grain grain =
+        spot.get("grain").node() instanceof ObjectNode
+            ? own(spot, Grain.ALONG)
+            : own(spot, grain(spot.get("grain")));
+    return new PieceHead(cuts(spot, cloths), allowance(spot, styleAllowance), grain);
+  }
+
+  private static List<Cut> cuts(Spot piece, Set<String> cloths) {
+    Spot grain = piece.get("grain");
+    boolean byCloth = grain.node() instanceof ObjectNode;
+    List<Cut> cuts = new ArrayList<>();
+    piece
+        .get("cut")
+        .entries()
+        .forEach(
+            (cloth, text) -> {
+              if (text.holds(
+                  cloths.contains(cloth),
+                  "no cloth is called " + Names.shown(cloth),
+                  Spelling.nearest(cloth, cloths)
+                      .map(c -> "Perhaps " + c + " is meant")
+                      .orElse("Add it under cloths:"))) {
+                Spot own = grain.get(cloth);
+                text.attempt(() -> Cut.parse(cloth, text.node().asText()))
+                    .map(cut -> byCloth && own.present() ? cut.on(own(piece, grain(own))) : cut)
+                    .ifPresent(cuts::add);
+              }
+            });
+    if (byCloth) {
+      grain
+          .entries()
+          .forEach(
+              (cloth, own) ->
+                  own.holds(
+                      piece.get("cut").get(cloth).present(),
+                      "the piece is not cut from " + Names.shown(cloth),
+                      "Name a cloth that stands under cut:"));
+    }
+    return cuts;
+  }
+
+  private static Optional<Double> allowance(Spot spot, Optional<Double> ofStyle) {
+    Spot own = spot.get("allowance");
+    if (own.present()) {
+      return own.lengthFrom0();
+    }
+    spot.holds(
+        ofStyle.isPresent(),
+        "it is not said how wide the seam allowance is",
+        "Give allowance: here or for the whole style; 0 if the outline is to be cut as drawn");
+    return ofStyle;
+  }
+
+  private static Grain grain(Spot spot) {
+    return spot.text().flatMap(text -> spot.attempt(() -> named(text))).orElse(Grain.ALONG);
+  }
+
+  private static Grain named(String text) {
+    Optional<Grain> named = Grain.NAMED.stream().filter(g -> g.word().equals(text)).findFirst();
+    return named.orElseGet(
+        () ->
+            Degrees.angle(text)
+                .map(Grain::at)
+                .orElseThrow(
+                    () ->
+                        new IllegalArgumentException(
+                            "grain: cannot be '"
+                                + Names.shown(text)
+                                + "': use along, across, either, bias, any or an angle like 30"
+                                + " deg")));
+  }
+
+  /** What the piece says of its grain and heading instead of its cloth. */
+  private static Grain own(Spot piece, Grain grain) {
+    Spot spot = piece.get("grain-tolerance");
+    Optional<Double> tolerance = spot.text().flatMap(t -> spot.attempt(() -> Degrees.parse(t)));
+    return grain.with(
+        tolerance.map(OptionalDouble::of).orElse(OptionalDouble.empty()),
+        piece
+            .get("direction")
+            .text()
+            .map(w -> w.equals("any way") ? Grain.Heads.ANY_WAY : Grain.Heads.ONE_WAY));
+  }
+}

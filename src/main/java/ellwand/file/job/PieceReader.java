@@ -1,0 +1,109 @@
+package ellwand.file.job;
+
+import ellwand.file.source.Names;
+import ellwand.file.source.Spot;
+import ellwand.pattern.Draft;
+import ellwand.pattern.InnerLine;
+import ellwand.pattern.Notch;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+
+/** Reads one piece with an outline. */
+final class PieceReader {
+
+  private PieceReader() {}
+
+  /** The piece as described, or nothing if it cannot be read. */
+  static Optional<Draft> read(String name, Spot spot, PieceHead head) {
+    int before = spot.problems().size();
+    List<Draft.Stretch> stretches = stretches(spot.get("edges"));
+    List<Notch> notches = notches(spot.get("notches"));
+    List<InnerLine> innerLines = innerLines(spot.get("lines"));
+    List<Draft.Node> nodes = LineReader.nodes(spot.get("outline"));
+    if (spot.problems().size() > before || head.allowanceMm().isEmpty()) {
+      checkEnds(name, spot);
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Draft(
+            name,
+            nodes,
+            stretches,
+            head.allowanceMm().get(),
+            spot.get("fold").text(),
+            head.grain(),
+            notches,
+            innerLines,
+            head.cuts()));
+  }
+
+  /** Tells of edges that name no point of the outline; for a piece that has other mistakes. */
+  static void checkEnds(String piece, Spot spot) {
+    List<String> names = new ArrayList<>();
+    spot.get("outline").items().forEach(node -> node.get("point").text().ifPresent(names::add));
+    spot.get("edges")
+        .entries()
+        .forEach(
+            (name, edge) ->
+                Stream.of("from", "to")
+                    .flatMap(end -> edge.get(end).text().stream())
+                    .filter(point -> !names.contains(point))
+                    .forEach(point -> edge.report(Draft.noPoint(piece, name, point, names))));
+  }
+
+  private static List<Draft.Stretch> stretches(Spot spot) {
+    List<Draft.Stretch> stretches = new ArrayList<>();
+    spot.entries()
+        .forEach(
+            (name, edge) -> {
+              Names.check(edge, name);
+              Optional<Double> allowance = edge.get("allowance").lengthFrom0();
+              Optional<String> from = edge.get("from").text();
+              Optional<String> to = edge.get("to").text();
+              if (edge.holds(
+                  from.isPresent() && to.isPresent(),
+                  "it is not said where the edge starts and ends",
+                  "Give from: and to:, each the name of a point")) {
+                stretches.add(
+                    new Draft.Stretch(
+                        name,
+                        from.get(),
+                        to.get(),
+                        allowance.map(OptionalDouble::of).orElse(OptionalDouble.empty()),
+                        edge.get("turned-back").isTrue()));
+              }
+            });
+    return stretches;
+  }
+
+  private static List<Notch> notches(Spot spot) {
+    List<Notch> notches = new ArrayList<>();
+    for (Spot notch : spot.items()) {
+      Optional<Double> at = notch.get("at").lengthFrom0();
+      Spot depthSpot = notch.get("depth");
+      Optional<Double> depth =
+          depthSpot.present() ? depthSpot.lengthAbove0() : Optional.of(Notch.USUAL_DEPTH_MM);
+      int strokes = notch.get("double").isTrue() ? 2 : 1;
+      if (at.isPresent() && depth.isPresent()) {
+        notches.add(
+            new Notch(notch.get("edge").text().orElseThrow(), at.get(), strokes, depth.get()));
+      }
+    }
+    return notches;
+  }
+
+  private static List<InnerLine> innerLines(Spot spot) {
+    List<InnerLine> lines = new ArrayList<>();
+    spot.entries()
+        .forEach(
+            (name, line) -> {
+              Names.check(line, name);
+              line.attempt(() -> LineReader.path(line.get("path"), line.get("closed").isTrue()))
+                  .ifPresent(path -> lines.add(new InnerLine(name, path)));
+            });
+    return lines;
+  }
+}

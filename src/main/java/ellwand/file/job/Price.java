@@ -1,0 +1,36 @@
+package ellwand.file.job;
+
+import ellwand.units.Unit;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * What cloth costs.
+ *
+ * @param perMetre 0 or more
+ * @param currency a word or sign, may be empty
+ */
+record Price(double perMetre, String currency) {
+
+  static final Price NONE = new Price(0, "");
+
+  private static final String MONEY = "([\\p{L}\\p{Sc}]{0,5})";
+  private static final Pattern TEXT =
+      Pattern.compile(MONEY + "\\s*(\\d+(?:[.,]\\d+)?)\\s*" + MONEY + "\\s+per\\s+(\\p{L}+)");
+
+  /**
+   * Reads {@code 8.50 per m}, {@code GBP 12 per yd}, {@code 9,90 EUR per m}.
+   *
+   * @throws IllegalArgumentException saying what is accepted
+   */
+  static Price parse(String text) {
+    Matcher matcher = TEXT.matcher(text.strip());
+    if (!matcher.matches()) {
+      throw new IllegalArgumentException(
+          "'" + text + "' is no price: write for example 8.50 per m, GBP 12 per yd");
+    }
+    double amount = Double.parseDouble(matcher.group(2).replace(',', '.'));
+    double mm = Unit.parse(matcher.group(4)).mm();
+    return new Price(amount / mm * Unit.M.mm(), matcher.group(1) + matcher.group(3));
+  }
+}

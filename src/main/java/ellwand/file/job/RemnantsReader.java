@@ -1,0 +1,73 @@
+package ellwand.file.job;
+
+import ellwand.cloth.Flaw;
+import ellwand.cloth.Remnant;
+import ellwand.file.source.Names;
+import ellwand.file.source.Shape;
+import ellwand.file.source.Spot;
+import ellwand.geometry.Outline;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** Reads {@code remnants:}. */
+final class RemnantsReader {
+
+  private final Shape shape;
+
+  RemnantsReader(Shape shape) {
+    this.shape = shape;
+  }
+
+  /**
+   * Those that are right, in the order written.
+   *
+   * @param cloths names that remnants may be pieces of
+   */
+  List<Remnant> read(Spot remnants, Set<String> cloths) {
+    List<Remnant> read = new ArrayList<>();
+    remnants
+        .entries()
+        .forEach(
+            (name, spot) -> {
+              Names.check(spot, name);
+              if (shape.holds(spot)) {
+                remnant(name, spot, cloths).ifPresent(read::add);
+              }
+            });
+    return read;
+  }
+
+  private static Optional<Remnant> remnant(String name, Spot spot, Set<String> cloths) {
+    int before = spot.problems().size();
+    Spot of = spot.get("cloth");
+    String cloth = of.text().orElseGet(() -> cloths.stream().findFirst().orElse(""));
+    of.holds(
+        cloths.contains(cloth),
+        "no cloth is called " + Names.shown(cloth),
+        "Use one of " + String.join(", ", cloths));
+    List<Flaw> flaws = FlawsReader.read(spot);
+    if (spot.get("outline").present()) {
+      spot.holds(
+          !spot.get("length").present() && !spot.get("width").present(),
+          "it has an outline: and a length: or width:",
+          "Give the outline alone, or length and width");
+      Optional<Outline> outline = FlawsReader.outline(spot.get("outline"));
+      return spot.problems().size() > before
+          ? Optional.empty()
+          : outline.map(o -> Remnant.of(name, cloth, o, flaws));
+    }
+    Optional<Double> length = spot.get("length").lengthAbove0();
+    Optional<Double> width = spot.get("width").lengthAbove0();
+    Optional<Double> selvedge = spot.get("selvedge").lengthFrom0();
+    if (!spot.holds(
+            length.isPresent() && width.isPresent(),
+            "it is not said how large the remnant is",
+            "Give length: and width:, or outline: with its corners")
+        || spot.problems().size() > before) {
+      return Optional.empty();
+    }
+    return Optional.of(new Remnant(name, cloth, length.get(), width.get(), selvedge, flaws));
+  }
+}

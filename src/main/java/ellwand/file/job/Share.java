@@ -1,0 +1,32 @@
+package ellwand.file.job;
+
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Reads a share of a whole. */
+final class Share {
+
+  private static final Pattern TEXT = Pattern.compile("(\\d+(?:[.,]\\d+)?)\\s*(%?)");
+
+  private Share() {}
+
+  /**
+   * Reads {@code 3 %} or {@code 0.03}.
+   *
+   * @return 0 up to, but not, 1
+   * @throws IllegalArgumentException if it is no share or the whole is gone
+   */
+  static double parse(String text) {
+    Matcher matcher = TEXT.matcher(text.strip());
+    if (!matcher.matches()) {
+      throw new IllegalArgumentException("'" + text + "' is no share: write for example 3 %");
+    }
+    double number = Double.parseDouble(matcher.group(1).replace(',', '.'));
+    double share = matcher.group(2).isEmpty() ? number : number / 100;
+    if (share >= 1) {
+      throw new IllegalArgumentException(
+          "'" + text + "' leaves nothing of the cloth: write for example 3 %");
+    }
+    return share;
+  }
+}

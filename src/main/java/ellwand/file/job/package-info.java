@@ -1,0 +1,2 @@
+/** Reading what is to be cut: jobs and orders in YAML. */
+package ellwand.file.job;

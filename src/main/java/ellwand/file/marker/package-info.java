@@ -1,0 +1,2 @@
+/** Reading and writing markers in JSON. */
+package ellwand.file.marker;

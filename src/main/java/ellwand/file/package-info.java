@@ -1,2 +1,0 @@
-/** Reading and writing: jobs in YAML, markers and figures in JSON. */
-package ellwand.file;

@@ -1,0 +1,9 @@
+package ellwand.file.source;
+
+/**
+ * A place in a file.
+ *
+ * @param file as the user gave it
+ * @param line from 1
+ */
+public record Place(String file, int line) {}
