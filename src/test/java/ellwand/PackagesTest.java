@@ -42,7 +42,10 @@ class PackagesTest {
     TABLE.put("order", with("lay", "lay", "work"));
     TABLE.put("job", with("lay", "lay", "order"));
     TABLE.put("figures", with("rule", "rule", "order", "job"));
-    TABLE.put("draw", with("figures", "figures"));
+    TABLE.put("draw.sheet", with("figures", "figures"));
+    TABLE.put("draw.piece", with("draw.sheet", "draw.sheet"));
+    TABLE.put("draw.marker", with("draw.piece", "draw.piece"));
+    TABLE.put("draw.order", with("draw.sheet", "draw.sheet"));
     TABLE.put("file.source", with("job", "job"));
     TABLE.put("file.job", with("job", "job", "file.source"));
     TABLE.put("file.marker", with("job", "job", "rule", "file.source"));
@@ -126,8 +129,8 @@ class PackagesTest {
   void librariesStayWhereTheyBelong() {
     stays("org.locationtech.jts..", "ellwand.geometry");
     stays("org.optaplanner..", "ellwand.nest", "ellwand.order");
-    stays("org.apache.batik..", "ellwand.draw");
-    stays("org.apache.pdfbox..", "ellwand.draw");
+    stays("org.apache.batik..", "ellwand.draw..");
+    stays("org.apache.pdfbox..", "ellwand.draw..");
     stays("picocli..", "ellwand.cli", "ellwand.bench");
   }
 

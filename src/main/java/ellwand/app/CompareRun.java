@@ -3,7 +3,7 @@ package ellwand.app;
 import ellwand.cloth.Cloth;
 import ellwand.cloth.Fold;
 import ellwand.cloth.Wishes;
-import ellwand.draw.ComparisonChart;
+import ellwand.draw.marker.ComparisonChart;
 import ellwand.figures.Bottleneck;
 import ellwand.figures.Buying;
 import ellwand.figures.Comparison;

@@ -2,7 +2,7 @@ package ellwand.app;
 
 import ellwand.cloth.Cloth;
 import ellwand.cutting.CutPiece;
-import ellwand.draw.PieceDrawing;
+import ellwand.draw.piece.PieceDrawing;
 import ellwand.job.Job;
 import ellwand.units.Unit;
 import java.util.ArrayList;

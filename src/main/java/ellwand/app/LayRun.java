@@ -2,9 +2,9 @@ package ellwand.app;
 
 import ellwand.cloth.Cloth;
 import ellwand.cloth.Flaw;
-import ellwand.draw.CutSheet;
-import ellwand.draw.MarkerDrawing;
-import ellwand.draw.Unprinted;
+import ellwand.draw.marker.CutSheet;
+import ellwand.draw.marker.MarkerDrawing;
+import ellwand.draw.sheet.Unprinted;
 import ellwand.figures.Cautions;
 import ellwand.figures.Figures;
 import ellwand.figures.JobFigures;

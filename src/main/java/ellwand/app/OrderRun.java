@@ -1,9 +1,9 @@
 package ellwand.app;
 
-import ellwand.draw.BundleLabels;
-import ellwand.draw.MarkerDrawing;
-import ellwand.draw.OrderSheet;
-import ellwand.draw.Unprinted;
+import ellwand.draw.marker.MarkerDrawing;
+import ellwand.draw.order.BundleLabels;
+import ellwand.draw.order.OrderSheet;
+import ellwand.draw.sheet.Unprinted;
 import ellwand.figures.Cautions;
 import ellwand.figures.OrderCloth.OrderMarker;
 import ellwand.figures.OrderFigures;

@@ -1,7 +1,7 @@
 package ellwand.cli;
 
 import ellwand.app.DrawRun;
-import ellwand.draw.PieceDrawing;
+import ellwand.draw.piece.PieceDrawing;
 import ellwand.file.job.JobReader;
 import ellwand.file.source.WholeFile;
 import ellwand.job.Job;

@@ -1,0 +1,106 @@
+package ellwand.draw.marker;
+
+import ellwand.draw.sheet.Drawing;
+import ellwand.draw.sheet.Fit;
+import ellwand.draw.sheet.Pages;
+import ellwand.draw.sheet.Paper;
+import ellwand.draw.sheet.PdfWriter;
+import ellwand.draw.sheet.PdfWriter.Placed;
+import ellwand.draw.sheet.Reading;
+import ellwand.draw.sheet.Shown;
+import ellwand.draw.sheet.TitleBlock;
+import ellwand.draw.sheet.TitleBlock.Cell;
+import ellwand.figures.Figures;
+import ellwand.figures.JobFigures;
+import ellwand.geometry.Point;
+import ellwand.lay.Marker;
+import ellwand.units.Unit;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What is taken to the cutting table: pictures, tables of places, figures and cautions. */
+public final class CutSheet {
+
+  private final JobFigures figures;
+  private final List<Page> pages = new ArrayList<>();
+
+  /** One page before it has its number. */
+  private record Page(Paper paper, Placed placed) {}
+
+  private CutSheet(JobFigures figures) {
+    this.figures = figures;
+  }
+
+  /**
+   * A4 pages.
+   *
+   * @param figures of the whole job
+   * @param markers one for each of the job's cloths, in the order of {@link JobFigures#cloths}
+   * @param unit that lengths are shown in
+   */
+  public static byte[] pdf(JobFigures figures, List<Marker> markers, Unit unit) {
+    if (markers.size() != figures.cloths().size()) {
+      throw new IllegalArgumentException(
+          markers.size() + " markers, but figures of " + figures.cloths().size() + " cloths");
+    }
+    CutSheet sheet = new CutSheet(figures);
+    Shown shown = new Shown(unit);
+    for (int i = 0; i < markers.size(); i++) {
+      sheet.picture(markers.get(i), figures.cloths().get(i), unit);
+      Pages flow = new Pages(figures.style());
+      Tables.add(
+          flow, new PlacementTable(markers.get(i), Laid.of(markers.get(i)), shown.atTable()));
+      if (i == markers.size() - 1) {
+        sheet.job(flow, shown);
+      }
+      sheet.add(flow);
+    }
+    return sheet.bytes();
+  }
+
+  private void picture(Marker marker, Figures cloth, Unit unit) {
+    MarkerSheet sheet = new MarkerSheet(marker, cloth, unit);
+    Fit fit = MarkerDrawing.fit(sheet, Pages.FOOT);
+    Drawing drawing = MarkerDrawing.drawing(sheet, fit, fit.scale());
+    double height = drawing.frame().width() / fit.scale();
+    Point at = new Point(Paper.MARGIN_MM, fit.paper().heightMm() - Paper.MARGIN_MM - height);
+    pages.add(new Page(fit.paper(), new Placed(drawing, fit.scale(), at)));
+  }
+
+  private void add(Pages flow) {
+    for (Drawing drawing : flow.drawings()) {
+      Point low = new Point(Paper.MARGIN_MM, Paper.MARGIN_MM + Pages.FOOT);
+      pages.add(new Page(Paper.A4, new Placed(drawing, 1, low)));
+    }
+  }
+
+  private void job(Pages flow, Shown shown) {
+    List<Cell> cells = new ArrayList<>();
+    cells.add(new Cell("garments", Integer.toString(figures.garments())));
+    for (Figures cloth : figures.cloths()) {
+      cells.add(new Cell("buy of " + cloth.cloth(), shown.bought(cloth.lengthToBuyMm())));
+    }
+    if (figures.totalCost() > 0) {
+      cells.add(new Cell("cost", Shown.money(figures.totalCost(), figures.currency())));
+      cells.add(
+          new Cell("cost of a garment", Shown.money(figures.costPerGarment(), figures.currency())));
+    }
+    flow.space(6);
+    flow.add(
+        new TitleBlock(figures.style() + ", all told", "", cells, Pages.widthMm(), new Reading(1)));
+    flow.space(2);
+    Pages.sentences("Mind", figures.cautions()).ifPresent(flow::add);
+  }
+
+  private byte[] bytes() {
+    try (PdfWriter writer = new PdfWriter(figures.style() + ", cut sheet")) {
+      for (int i = 0; i < pages.size(); i++) {
+        Page page = pages.get(i);
+        Drawing foot = Pages.foot(figures.style(), i + 1, pages.size(), page.paper());
+        Point low = new Point(Paper.MARGIN_MM, Paper.MARGIN_MM);
+        writer.page(page.paper(), List.of(page.placed(), new Placed(foot, 1, low)));
+      }
+      return writer.bytes();
+    }
+  }
+}

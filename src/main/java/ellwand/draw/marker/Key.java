@@ -1,0 +1,93 @@
+package ellwand.draw.marker;
+
+import ellwand.draw.sheet.Block;
+import ellwand.draw.sheet.Colour;
+import ellwand.draw.sheet.Ink;
+import ellwand.draw.sheet.Item;
+import ellwand.draw.sheet.Lettering;
+import ellwand.draw.sheet.Palette;
+import ellwand.draw.sheet.Reading;
+import ellwand.geometry.Box;
+import ellwand.geometry.Outline;
+import ellwand.geometry.Point;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/** Which colour and which numbers are which piece, in columns. */
+record Key(List<Laid> laid, Palette palette, double widthMm, Reading reading) implements Block {
+
+  private static final double ROW = 4.8;
+  private static final double SWATCH = 3.6;
+  private static final double COLUMN = 45;
+
+  private int columns() {
+    double longest =
+        palette.kinds().stream()
+            .mapToDouble(k -> Lettering.width(k + ": " + numbers(k), reading.points(Reading.TEXT)))
+            .max()
+            .orElse(0);
+    double column = Math.max(reading.mm(COLUMN), longest + reading.mm(SWATCH + 5));
+    return Math.max(1, (int) (widthMm / column));
+  }
+
+  private int rows() {
+    return (palette.kinds().size() + columns() - 1) / columns();
+  }
+
+  @Override
+  public double heightMm() {
+    return rows() * reading.mm(ROW);
+  }
+
+  @Override
+  public List<Item> items(Point upperLeft) {
+    List<Item> items = new ArrayList<>();
+    double column = widthMm / columns();
+    double size = reading.points(Reading.TEXT);
+    for (String kind : palette.kinds()) {
+      int index = palette.index(kind);
+      double x = upperLeft.x() + index / rows() * column;
+      double y = upperLeft.y() - reading.mm(ROW) * (index % rows());
+      double side = reading.mm(SWATCH);
+      Box swatch = new Box(x, y - side, x + side, y);
+      items.add(
+          Item.Lines.closed(
+              "swatch",
+              Ink.line(Colour.INK, reading.mm(0.25)).filled(palette.fill(kind)),
+              Outline.of(swatch).points()));
+      double room = column - side - reading.mm(4);
+      String numbers = ": " + numbers(kind);
+      double forName = Math.max(room / 3, room - Lettering.width(numbers, size));
+      String words = Lettering.shortened(kind, size, forName) + numbers;
+      items.add(
+          Item.Text.of(
+              "key",
+              Lettering.shortened(words, size, room),
+              new Point(x + side + reading.mm(1.5), y - side * 0.84),
+              size,
+              Item.Anchor.START));
+    }
+    return List.of(Item.Group.of("key", items));
+  }
+
+  private String numbers(String kind) {
+    Map<String, List<Laid>> bySize =
+        laid.stream()
+            .filter(l -> l.piece().equals(kind))
+            .collect(
+                Collectors.groupingBy(
+                    l -> l.copy().size(), LinkedHashMap::new, Collectors.toList()));
+    boolean manySizes = laid.stream().map(l -> l.copy().size()).distinct().count() > 1;
+    return bySize.entrySet().stream()
+        .map(
+            e ->
+                e.getValue().stream()
+                        .map(l -> Integer.toString(l.number()))
+                        .collect(Collectors.joining(", "))
+                    + (manySizes ? " (size " + e.getKey() + ")" : ""))
+        .collect(Collectors.joining("; "));
+  }
+}

@@ -1,0 +1,152 @@
+package ellwand.draw.marker;
+
+import ellwand.cutting.CutPiece;
+import ellwand.draw.piece.Labelling;
+import ellwand.draw.piece.PieceLines;
+import ellwand.draw.piece.Wording;
+import ellwand.draw.sheet.Colour;
+import ellwand.draw.sheet.Ink;
+import ellwand.draw.sheet.Item;
+import ellwand.draw.sheet.Palette;
+import ellwand.draw.sheet.Reading;
+import ellwand.draw.sheet.Shown;
+import ellwand.figures.Figures;
+import ellwand.geometry.Box;
+import ellwand.geometry.Outline;
+import ellwand.geometry.Point;
+import ellwand.lay.Form;
+import ellwand.lay.Lay;
+import ellwand.lay.Marker;
+import ellwand.pattern.Edge;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** The cloth with its copies, true to size in the marker's own frame. */
+final class MarkerPicture {
+
+  private static final double RING = 2.4;
+
+  private final Marker marker;
+  private final List<Laid> laid;
+  private final Palette palette;
+  private final Reading reading;
+  private final PieceLines lines;
+  private final ClothPicture cloth;
+  private final ClothSurround surround;
+  private final WishPicture wishes;
+
+  MarkerPicture(
+      Marker marker,
+      Figures figures,
+      List<Laid> laid,
+      Palette palette,
+      Reading reading,
+      Shown shown) {
+    this.marker = marker;
+    this.laid = laid;
+    this.palette = palette;
+    this.reading = reading;
+    this.lines = new PieceLines(reading);
+    ShownCloth seen = new ShownCloth(marker);
+    this.cloth = new ClothPicture(seen, reading, shown);
+    this.surround = new ClothSurround(seen, reading, shown);
+    this.wishes = new WishPicture(seen, figures, reading, shown);
+  }
+
+  Box box() {
+    Box box = surround.box();
+    return new Box(box.minX(), box.minY() - wishes.belowMm(), box.maxX(), box.maxY());
+  }
+
+  /** The cloth alone. */
+  Box cloth() {
+    return cloth.cloth().box();
+  }
+
+  List<Item> items() {
+    List<Item> items = new ArrayList<>();
+    items.add(cloth.item());
+    items.addAll(wishes.under());
+    new KeepOutPicture(marker, reading).items().ifPresent(items::add);
+    List<Outline> occupied = new ArrayList<>();
+    laid.forEach(l -> occupied.add(l.copy().outline()));
+    marker.keepOuts().forEach(k -> occupied.add(k.outline()));
+    occupied.addAll(wishes.occupied());
+    OutsideNumbers outside = new OutsideNumbers(occupied, reading);
+    items.add(Item.Group.of("copies", laid.stream().map(c -> copy(c, outside)).toList()));
+    // Over the fills, which would hide it, but too light to disturb the lines.
+    new RepeatPicture(marker, reading).items().ifPresent(items::add);
+    items.addAll(surround.items(lines));
+    items.addAll(wishes.over(surround.box().minY()));
+    return items;
+  }
+
+  private boolean manyGarments() {
+    return laid.stream().map(l -> l.copy().garment()).distinct().count() > 1;
+  }
+
+  private Item copy(Laid copy, OutsideNumbers outside) {
+    List<Item> items = new ArrayList<>();
+    CutPiece inPlace = copy.cut();
+    // What is drawn as cutting line is what was checked, not what was worked out again here.
+    Outline cutting = copy.copy().outline();
+    Optional<CutPiece.Stroke> fold =
+        copy.copy().form() == Form.HALF ? inPlace.fold() : Optional.empty();
+    items.addAll(lines.cutting(cutting, fold, palette.fill(copy.piece())));
+    items.addAll(lines.inside(inPlace));
+    if (marker.lay().cloth().repeat().isPresent()) {
+      copy.marks().forEach(at -> items.add(ring(at)));
+    }
+    List<Item> lettering = lettering(copy, cutting);
+    boolean lettered = lettering.stream().anyMatch(Item.Text.class::isInstance);
+    items.addAll(lettering);
+    items.addAll(lettered ? List.of() : outside.number(copy));
+    return new Item.Group(
+        "copy-" + copy.number(),
+        "copy piece-" + (palette.index(copy.piece()) + 1),
+        Optional.of(copy.title(marker.lay().style(), manyGarments())),
+        items);
+  }
+
+  /** Round a place that asks for its place in the repeat. */
+  private Item ring(Point at) {
+    List<Point> points = new ArrayList<>();
+    for (int i = 0; i < 24; i++) {
+      double angle = 2 * Math.PI * i / 24;
+      points.add(at.plus(new Point(Math.cos(angle), Math.sin(angle)).times(reading.mm(RING / 2))));
+    }
+    return Item.Lines.closed("mark", Ink.line(Colour.INK, reading.mm(0.3)), points);
+  }
+
+  private List<Item> lettering(Laid copy, Outline cutting) {
+    List<List<Point>> avoid = copy.cut().innerLines().stream().map(CutPiece.Drawn::points).toList();
+    List<Wording> choices = wordings(copy);
+    List<Wording> shortest = choices.subList(choices.size() - 2, choices.size());
+    Labelling.Found found =
+        new Labelling(reading, copy.cut().sewing(), copy.grain(), avoid).place(choices);
+    if (found.label().isEmpty()) {
+      found = new Labelling(reading, cutting, copy.grain(), avoid).place(shortest);
+    }
+    List<Item> items =
+        new ArrayList<>(
+            lines.arrow(
+                found.arrow(), Laid.oneHeaded(Lay.direction(marker.lay().cloth(), copy.cut()))));
+    found.label().map(l -> l.items(reading)).ifPresent(items::addAll);
+    return items;
+  }
+
+  private List<Wording> wordings(Laid copy) {
+    String which =
+        "size " + copy.copy().size() + (manyGarments() ? ", garment " + copy.copy().garment() : "");
+    boolean allowance =
+        copy.cut().piece().edges().stream().mapToDouble(Edge::allowanceMm).sum() > 0;
+    return Wording.choices(
+        Integer.toString(copy.number()),
+        copy.piece(),
+        List.of(which, copy.form()),
+        List.of(
+            marker.lay().style() + ", " + marker.lay().cloth().name(),
+            allowance ? "allowance included" : "no allowance"));
+  }
+}

@@ -1,0 +1,229 @@
+package ellwand.draw.marker;
+
+import ellwand.cloth.Fold;
+import ellwand.draw.sheet.Block;
+import ellwand.draw.sheet.Colour;
+import ellwand.draw.sheet.Drawing;
+import ellwand.draw.sheet.Item;
+import ellwand.draw.sheet.Palette;
+import ellwand.draw.sheet.Paragraphs;
+import ellwand.draw.sheet.Reading;
+import ellwand.draw.sheet.Rows;
+import ellwand.draw.sheet.Shown;
+import ellwand.draw.sheet.TitleBlock;
+import ellwand.draw.sheet.TitleBlock.Cell;
+import ellwand.figures.Figures;
+import ellwand.figures.WishText;
+import ellwand.geometry.Box;
+import ellwand.geometry.Point;
+import ellwand.lay.Marker;
+import ellwand.units.Unit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** A marker with its title block, key and cautions, composed for a width and a way of reading. */
+final class MarkerSheet {
+
+  /** Between the parts of the sheet on paper, mm. */
+  private static final double GAP = 3;
+
+  /** From this width on paper, cautions stand beside the key, mm. */
+  private static final double TWO_COLUMNS = 230;
+
+  private final Marker marker;
+  private final Figures figures;
+  private final Shown shown;
+  private final List<Laid> laid;
+  private final Palette palette;
+
+  private final int rows;
+
+  MarkerSheet(Marker marker, Figures figures, Unit unit) {
+    this(marker, figures, unit, suitingRows(marker));
+  }
+
+  /**
+   * @param rows into which the picture is broken; 1 for a full-size print
+   */
+  MarkerSheet(Marker marker, Figures figures, Unit unit, int rows) {
+    this.rows = rows;
+    this.marker = marker;
+    this.figures = figures;
+    this.shown = new Shown(unit);
+    this.laid = Laid.of(marker);
+    this.palette =
+        new Palette(marker.lay().wanted().stream().map(w -> w.cut().name()).distinct().toList());
+  }
+
+  List<Laid> laid() {
+    return laid;
+  }
+
+  Shown shown() {
+    return shown;
+  }
+
+  /** How wide and high the sheet is at the least, in mm drawn. */
+  double heightMm(double widthMm, Reading reading) {
+    return head(widthMm, reading).heightMm()
+        + rows(reading).box().width()
+        + foot(widthMm, reading).heightMm()
+        + 2 * reading.mm(GAP);
+  }
+
+  double pictureWidthMm(Reading reading) {
+    return rows(reading).box().length();
+  }
+
+  /**
+   * The sheet.
+   *
+   * @param widthMm of it all, in mm drawn
+   * @param scale stated on it, mm of cloth for one mm of paper; 0 to leave it out
+   */
+  Drawing drawing(double widthMm, Reading reading, double scale) {
+    MarkerPicture picture = picture(reading);
+    Rows broken = rows(reading);
+    Box box = broken.box();
+    double left = box.centre().x() - widthMm / 2;
+    Block head = head(widthMm, reading, scale);
+    Block foot = foot(widthMm, reading);
+    double gap = reading.mm(GAP);
+    double top = box.maxY() + gap + head.heightMm();
+    double bottom = box.minY() - gap - foot.heightMm();
+    List<Item> items = new ArrayList<>(head.items(new Point(left, top)));
+    items.addAll(broken.items(picture.items(), picture.cloth()));
+    items.addAll(foot.items(new Point(left, box.minY() - gap)));
+    return new Drawing(
+        marker.lay().style() + ", " + marker.lay().cloth().name(),
+        new Box(left, bottom, left + widthMm, top),
+        items);
+  }
+
+  private static int suitingRows(Marker marker) {
+    Box cloth = new ShownCloth(marker).box();
+    return Rows.suiting(cloth.length(), cloth.width());
+  }
+
+  private Rows rows(Reading reading) {
+    MarkerPicture picture = picture(reading);
+    return new Rows(rows, picture.box(), picture.cloth().maxX(), reading);
+  }
+
+  private MarkerPicture picture(Reading reading) {
+    return new MarkerPicture(marker, figures, laid, palette, reading, shown);
+  }
+
+  private Block head(double widthMm, Reading reading) {
+    return head(widthMm, reading, 1);
+  }
+
+  private Block head(double widthMm, Reading reading, double scale) {
+    return new TitleBlock(
+        marker.lay().style()
+            + " · "
+            + marker.lay().cloth().name()
+            + (figures.remnant().isEmpty() ? "" : " on " + figures.remnant()),
+        TitleBlock.drawnAt(scale) + ", lengths in " + shown.unitWords(),
+        cells(figures, shown),
+        widthMm,
+        reading);
+  }
+
+  /** The figures that matter at the table and in the shop. */
+  static List<Cell> cells(Figures figures, Shown shown) {
+    List<Cell> cells = new ArrayList<>();
+    cells.add(
+        new Cell(
+            "length to buy",
+            figures.lengthToBuyMm() == 0 ? "nothing" : shown.bought(figures.lengthToBuyMm())));
+    cells.add(new Cell("cloth width", shown.length(figures.clothWidthMm())));
+    cells.add(new Cell("marker length", shown.length(figures.markerLengthMm())));
+    if (Math.abs(figures.clothLengthMm() - figures.markerLengthMm()) > 0.5) {
+      cells.add(new Cell("cloth length", shown.length(figures.clothLengthMm())));
+    }
+    cells.add(new Cell("lies", figures.fold()));
+    cells.add(new Cell("direction", figures.direction()));
+    cells.add(new Cell("garments", Integer.toString(figures.garments())));
+    cells.add(new Cell("utilisation", Shown.share(figures.utilisation())));
+    if (figures.cost() > 0) {
+      cells.add(new Cell("cost", Shown.money(figures.cost(), figures.currency())));
+    }
+    return cells;
+  }
+
+  private Block foot(double widthMm, Reading reading) {
+    double gap = reading.mm(GAP);
+    boolean beside = widthMm >= reading.mm(TWO_COLUMNS) && !figures.cautions().isEmpty();
+    double keyWidth = beside ? widthMm * 0.5 : widthMm;
+    double cautionsWidth = beside ? widthMm * 0.5 - reading.mm(5) : widthMm;
+    Block key = new Key(laid, palette, keyWidth, reading);
+    Block cautions =
+        new Paragraphs(
+            "caution",
+            figures.cautions().isEmpty() ? "" : "Mind",
+            figures.cautions(),
+            Reading.TEXT,
+            Colour.INK,
+            cautionsWidth,
+            reading);
+    Block small =
+        new Paragraphs(
+            "small-print", "", List.of(smallPrint()), Reading.SMALL, Colour.GREY, widthMm, reading);
+    Block lies =
+        new Paragraphs(
+            "cloth-words",
+            "",
+            List.of(String.join(" ", ClothWords.of(marker, shown))),
+            Reading.TEXT,
+            Colour.INK,
+            widthMm,
+            reading);
+    Block wishes =
+        new Paragraphs(
+            "wishes",
+            figures.wishes().asked().isEmpty() ? "" : "Wishes",
+            WishText.lines(figures, shown.unit()),
+            Reading.TEXT,
+            Colour.INK,
+            widthMm,
+            reading);
+    return beside
+        ? new Block.Stack(
+            List.of(
+                lies,
+                wishes,
+                new Block.Beside(key, cautions, widthMm * 0.5 + reading.mm(5)),
+                small),
+            gap)
+        : new Block.Stack(List.of(lies, wishes, key, cautions, small), gap);
+  }
+
+  private String smallPrint() {
+    String arrow =
+        Laid.oneHeaded(marker.lay().cloth().direction())
+            ? "Arrow: grain, its head at the piece's top. "
+            : "Arrow: grain, either way up. ";
+    String folded = ClothWords.lies(marker) == Fold.OPEN ? "" : "Dash and dot: fold. ";
+    return "Heavy line: cut here. Dashed line: sew here. Short strokes: notches. "
+        + arrow
+        + folded
+        + (marker.lay().cloth().repeat().isPresent()
+            ? "Light lines: middles of the bars. Rings: places that lie on the repeat as asked. "
+            : "")
+        + String.format(
+            Locale.ROOT,
+            "Numbers run from the %s. Ellwand, %s.",
+            ClothWords.start(marker),
+            marker.search().map(MarkerSheet::words).orElse("laid by hand"));
+  }
+
+  private static String words(Marker.Search search) {
+    return "seed "
+        + search.seed()
+        + ", effort "
+        + search.effort()
+        + (search.stoppedEarly() ? ", stopped early" : "");
+  }
+}

@@ -1,0 +1,97 @@
+package ellwand.draw.marker;
+
+import ellwand.cloth.Band;
+import ellwand.cloth.LaidCloth;
+import ellwand.cloth.Ply;
+import ellwand.cloth.Repeat;
+import ellwand.cloth.Zone;
+import ellwand.draw.sheet.Colour;
+import ellwand.draw.sheet.Ink;
+import ellwand.draw.sheet.Item;
+import ellwand.draw.sheet.Reading;
+import ellwand.geometry.Box;
+import ellwand.geometry.Point;
+import ellwand.lay.Marker;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** The middles of the cloth's bars, drawn lightly, and its border. */
+final class RepeatPicture {
+
+  private static final Colour LINE = new Colour(0x9A7B4F);
+
+  private final Marker marker;
+  private final Reading reading;
+
+  RepeatPicture(Marker marker, Reading reading) {
+    this.marker = marker;
+    this.reading = reading;
+  }
+
+  Optional<Item> items() {
+    return marker.lay().cloth().repeatLaid(marker.fold()).map(this::lines);
+  }
+
+  private Item lines(Repeat repeat) {
+    Optional<LaidCloth> laid = LaidCloth.like(marker.lay().cloth(), marker.fold(), marker.zones());
+    List<List<Point>> bars = new ArrayList<>();
+    List<List<Point>> borders = new ArrayList<>();
+    double selvedge = marker.lay().cloth().selvedgeMm();
+    ShownCloth shown = new ShownCloth(marker);
+    for (Zone zone : shown.zones()) {
+      Box seen = shown.seen(zone);
+      Optional<Band> band = laid.flatMap(l -> l.band(zone.id()));
+      if (band.isPresent()) {
+        Ply ply = band.get().layers().get(band.get().layers().size() - 1);
+        bars(repeat, seen, ply, selvedge, bars);
+        repeat
+            .borderMm()
+            .map(mm -> ply.laid(mm - selvedge))
+            .filter(y -> y >= seen.minY() && y <= seen.maxY())
+            .ifPresent(
+                y -> borders.add(List.of(new Point(seen.minX(), y), new Point(seen.maxX(), y))));
+      }
+    }
+    return Item.Group.of(
+        "repeat",
+        List.of(
+            new Item.Lines("bar", bars, false, Ink.line(LINE, reading.mm(0.12))),
+            new Item.Lines("border", borders, false, Ink.line(LINE, reading.mm(0.4)))));
+  }
+
+  private static void bars(
+      Repeat repeat, Box seen, Ply ply, double selvedge, List<List<Point>> bars) {
+    double start = ply.laid(repeat.startAcrossMm() - selvedge);
+    for (double y : steps(start, repeat.acrossMm(), seen.minY(), seen.maxY())) {
+      bars.add(List.of(new Point(seen.minX(), y), new Point(seen.maxX(), y)));
+      if (repeat.halfDrop()) {
+        boolean odd = Math.rint((y - start) / repeat.acrossMm()) % 2 != 0;
+        double x0 = repeat.startAlongMm() + (odd ? repeat.alongMm() / 2 : 0);
+        double reach = repeat.acrossMm() / 4;
+        for (double x : steps(x0, repeat.alongMm(), seen.minX(), seen.maxX())) {
+          bars.add(
+              List.of(
+                  new Point(x, Math.max(seen.minY(), y - reach)),
+                  new Point(x, Math.min(seen.maxY(), y + reach))));
+        }
+      }
+    }
+    if (!repeat.halfDrop()) {
+      for (double x : steps(repeat.startAlongMm(), repeat.alongMm(), seen.minX(), seen.maxX())) {
+        bars.add(List.of(new Point(x, seen.minY()), new Point(x, seen.maxY())));
+      }
+    }
+  }
+
+  private static List<Double> steps(double start, double step, double from, double to) {
+    List<Double> at = new ArrayList<>();
+    if (step > 0) {
+      double first = start + step * Math.ceil((from - start) / step);
+      for (int i = 0; first + i * step <= to; i++) {
+        at.add(first + i * step);
+      }
+    }
+    return at;
+  }
+}

@@ -1,0 +1,254 @@
+package ellwand.draw.order;
+
+import ellwand.draw.sheet.Block;
+import ellwand.draw.sheet.Drawing;
+import ellwand.draw.sheet.Pages;
+import ellwand.draw.sheet.Paper;
+import ellwand.draw.sheet.PdfWriter;
+import ellwand.draw.sheet.PdfWriter.Placed;
+import ellwand.draw.sheet.Reading;
+import ellwand.draw.sheet.Shown;
+import ellwand.draw.sheet.Table;
+import ellwand.draw.sheet.Table.Column;
+import ellwand.draw.sheet.TitleBlock;
+import ellwand.draw.sheet.TitleBlock.Cell;
+import ellwand.figures.LayTicket;
+import ellwand.figures.OrderCloth;
+import ellwand.figures.OrderFigures;
+import ellwand.figures.OrderText;
+import ellwand.figures.SpreadWords;
+import ellwand.geometry.Point;
+import ellwand.units.Unit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** The report of a cut order: totals, cloth, costs, markers, and a ticket for each lay. */
+public final class OrderSheet {
+
+  private static final double HEADING = 12;
+  private static final double KEPT = 25;
+
+  private final OrderFigures figures;
+  private final Shown shown;
+  private final Shown bulk;
+  private final Pages pages;
+
+  private OrderSheet(OrderFigures figures, Unit unit) {
+    this.figures = figures;
+    this.shown = new Shown(unit);
+    this.bulk = new Shown(OrderText.bulk(unit));
+    this.pages = new Pages(figures.title());
+  }
+
+  /**
+   * A4 pages.
+   *
+   * @param unit that lengths are shown in
+   */
+  public static byte[] pdf(OrderFigures figures, Unit unit) {
+    OrderSheet sheet = new OrderSheet(figures, unit);
+    sheet.head();
+    sheet.colours();
+    sheet.sizes();
+    figures.cloths().forEach(sheet::plan);
+    figures.lays().forEach(sheet::ticket);
+    Pages.sentences("Mind", figures.cautions()).ifPresent(sheet.pages::add);
+    return bytes(figures.title() + ", cut order", sheet.pages);
+  }
+
+  static byte[] bytes(String title, Pages pages) {
+    List<Drawing> drawings = pages.drawings();
+    try (PdfWriter writer = new PdfWriter(title)) {
+      for (int i = 0; i < drawings.size(); i++) {
+        Drawing foot = Pages.foot(title, i + 1, drawings.size(), Paper.A4);
+        Point low = new Point(Paper.MARGIN_MM, Paper.MARGIN_MM);
+        Point over = new Point(Paper.MARGIN_MM, Paper.MARGIN_MM + Pages.FOOT);
+        writer.page(
+            Paper.A4, List.of(new Placed(drawings.get(i), 1, over), new Placed(foot, 1, low)));
+      }
+      return writer.bytes();
+    }
+  }
+
+  private void head() {
+    List<Cell> cells = new ArrayList<>();
+    cells.add(new Cell("garments", Integer.toString(figures.garments())));
+    cells.add(new Cell("lays", Integer.toString(figures.total().lays())));
+    cells.add(new Cell("markers", Integer.toString(figures.markers().size())));
+    if (figures.several()) {
+      cells.add(new Cell("cloths", Integer.toString(figures.cloths().size())));
+    }
+    cells.add(new Cell("cloth", bulk.length(figures.total().clothMm())));
+    if (figures.total().cost() > 0) {
+      cells.add(new Cell("cost", Shown.money(figures.total().cost(), figures.currency())));
+      double saved = figures.plain().cost() - figures.total().cost();
+      if (saved > 0) {
+        cells.add(new Cell("saved", Shown.money(saved, figures.currency())));
+      }
+    }
+    String names =
+        figures.cloths().stream().map(OrderCloth::cloth).collect(Collectors.joining(", "));
+    String aside = names.isEmpty() ? "cut order" : "cut order, " + names;
+    pages.add(new TitleBlock(figures.title(), aside, cells, Pages.widthMm(), new Reading(1)));
+    pages.space(4);
+  }
+
+  private Table table(Column... columns) {
+    return new Table(List.of(columns), false, new Reading(1));
+  }
+
+  private void colours() {
+    Table table =
+        table(
+            Column.words(40, "Cloth"),
+            Column.words(50, "Colour"),
+            Column.numbers(30, "Garments"),
+            Column.numbers(40, "Cloth, end loss", "included"));
+    pages.add(Pages.heading("Cloth needed", HEADING), KEPT);
+    List<Block> rows = new ArrayList<>();
+    for (OrderCloth cloth : figures.cloths()) {
+      cloth
+          .clothByColour()
+          .forEach(
+              (colour, mm) ->
+                  rows.add(
+                      table.row(
+                          List.of(
+                              cloth.cloth(),
+                              colour,
+                              Integer.toString(cloth.colours().get(colour)),
+                              bulk.length(mm)))));
+    }
+    pages.add(table.head(), rows);
+    pages.space(5);
+  }
+
+  private void sizes() {
+    boolean priced = figures.total().cost() > 0;
+    List<Column> columns =
+        new ArrayList<>(
+            List.of(
+                Column.words(30, "Size"), Column.numbers(20, "Wanted"), Column.numbers(20, "Cut")));
+    double each = Math.min(35, 82.0 / figures.cloths().size());
+    for (OrderCloth cloth : figures.cloths()) {
+      columns.add(
+          Column.numbers(
+              each, "Cloth of a", figures.several() ? "garment, " + cloth.cloth() : "garment"));
+    }
+    if (priced) {
+      columns.add(Column.numbers(30, "Cost of", "a garment"));
+    }
+    Table table = table(columns.toArray(Column[]::new));
+    List<Block> rows = new ArrayList<>();
+    for (OrderFigures.Garment size : figures.sizes()) {
+      List<String> cells =
+          new ArrayList<>(
+              List.of(size.size(), Integer.toString(size.wanted()), Integer.toString(size.cut())));
+      for (OrderCloth cloth : figures.cloths()) {
+        Double mm = size.clothMm().get(cloth.cloth());
+        cells.add(mm == null ? "" : shown.length(mm));
+      }
+      if (priced) {
+        cells.add(Shown.money(size.cost(), figures.currency()));
+      }
+      rows.add(table.row(cells));
+    }
+    pages.add(Pages.heading("Garments", HEADING), KEPT);
+    pages.add(table.head(), rows);
+    pages.space(5);
+  }
+
+  /** How one cloth is cut: its markers, and what there is to say of the plan. */
+  private void plan(OrderCloth cloth) {
+    Table table =
+        table(
+            Column.words(38, "Marker"),
+            Column.words(60, "Garments x size"),
+            Column.numbers(26, "Length"),
+            Column.numbers(34, "Estimated"),
+            Column.numbers(24, "Utilisation"));
+    List<Block> rows = new ArrayList<>();
+    for (OrderCloth.OrderMarker marker : cloth.markers()) {
+      boolean made = marker.utilisation().isPresent();
+      rows.add(
+          table.row(
+              List.of(
+                  marker.name(),
+                  mix(marker.garments()),
+                  shown.length(marker.lengthMm()),
+                  made
+                      ? shown.length(marker.estimatedMm()) + " (" + off(marker.offBy()) + ")"
+                      : "given",
+                  marker.utilisation().map(Shown::share).orElse(""))));
+    }
+    String of = cloth.cloth().isEmpty() ? "" : " of " + cloth.cloth();
+    String share =
+        cloth.utilisation().map(u -> ", " + Shown.share(u) + " of all cloth used").orElse("");
+    pages.add(Pages.heading("Markers" + of + share, HEADING), KEPT);
+    pages.add(table.head(), rows);
+    pages.space(1);
+    Pages.sentences("", OrderText.sentences(figures, cloth, shown.unit())).ifPresent(pages::add);
+    pages.space(5);
+  }
+
+  private static String off(double share) {
+    return String.format(java.util.Locale.ROOT, "%+.1f %%", share * 100);
+  }
+
+  private void ticket(LayTicket lay) {
+    List<String> captions = new ArrayList<>(lay.garments().keySet());
+    List<Column> columns = new ArrayList<>();
+    columns.add(Column.words(6, ""));
+    columns.add(Column.words(40, "Colour"));
+    columns.add(Column.numbers(18, "Plies"));
+    double each = Math.min(16, 92.0 / captions.size());
+    captions.forEach(size -> columns.add(Column.numbers(each, size)));
+    columns.add(Column.numbers(32, "Cloth"));
+    Table table = new Table(columns, true, new Reading(1));
+    List<Block> rows = new ArrayList<>();
+    lay.plies()
+        .forEach(
+            (colour, plies) -> {
+              List<String> cells = new ArrayList<>(List.of("", colour, plies.toString()));
+              captions.forEach(s -> cells.add(lay.cut().get(colour).get(s).toString()));
+              cells.add(bulk.length(lay.clothMm().get(colour)));
+              rows.add(table.row(cells));
+            });
+    List<Cell> cells =
+        List.of(
+            new Cell("marker", lay.marker()),
+            new Cell("garments x size", mix(lay.garments())),
+            new Cell("marker length", shown.length(lay.lengthMm())),
+            new Cell("plies", Integer.toString(lay.totalPlies())),
+            new Cell("cloth", bulk.length(lay.totalClothMm())),
+            new Cell("of it end loss", bulk.length(lay.endLossMm())));
+    Block title =
+        new TitleBlock(
+            "Lay " + lay.number(),
+            "cut ticket, " + (lay.cloth().isEmpty() ? "" : lay.cloth() + ", ") + figures.title(),
+            cells,
+            Pages.widthMm(),
+            new Reading(1));
+    Optional<Block> how = Pages.sentences("", SpreadWords.sentences(lay, shown.unit()));
+    // A ticket goes to the table in one piece.
+    pages.add(
+        title,
+        table.head().heightMm()
+            + rows.stream().mapToDouble(Block::heightMm).sum()
+            + 1
+            + how.map(Block::heightMm).orElse(0.0));
+    pages.add(table.head(), rows);
+    pages.space(1);
+    how.ifPresent(pages::add);
+    pages.space(6);
+  }
+
+  static String mix(Map<String, Integer> garments) {
+    return garments.entrySet().stream()
+        .map(e -> e.getValue() + " x " + e.getKey())
+        .collect(Collectors.joining(", "));
+  }
+}

@@ -1,0 +1,180 @@
+package ellwand.draw.piece;
+
+import ellwand.draw.sheet.Reading;
+import ellwand.geometry.Box;
+import ellwand.geometry.Outline;
+import ellwand.geometry.Point;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Finds room inside one piece for its words and its grain arrow, so that neither crosses the other
+ * nor the outline.
+ */
+public final class Labelling {
+
+  /** Sizes on paper, mm. */
+  private static final double CLEAR = 0.9;
+
+  private static final double GRID = 1.5;
+  private static final int MOST_PLACES = 40;
+  private static final double ARROW_STEP = 0.5;
+  private static final double ARROW_HALF_WIDTH = 1.0;
+  private static final double SHORTEST_ARROW = 6;
+  private static final double LONGEST_ARROW = 28;
+
+  private final Reading reading;
+  private final Room room;
+  private final GrainLine grain;
+  private final List<List<Point>> innerLines;
+
+  /** Distances from {@link GrainLine#through} at which the line is well inside. */
+  private final List<Double> stations = new ArrayList<>();
+
+  public Labelling(Reading reading, Outline inside, GrainLine grain, List<List<Point>> innerLines) {
+    this.reading = reading;
+    this.room = new Room(inside);
+    this.grain = grain;
+    this.innerLines = innerLines;
+    double reach = room.box().length() + room.box().width();
+    double step = reading.mm(ARROW_STEP);
+    for (double s = -Math.floor(reach / step) * step; s <= reach; s += step) {
+      if (room.holds(station(s))) {
+        stations.add(s);
+      }
+    }
+  }
+
+  private Box station(double along) {
+    Point at = grain.through().plus(grain.towards().times(along));
+    return new Box(at.x(), at.y(), at.x(), at.y()).grown(reading.mm(ARROW_HALF_WIDTH));
+  }
+
+  /**
+   * What is drawn.
+   *
+   * @param label words, if there was room for any
+   * @param arrow from tail to head, if there was room
+   */
+  public record Found(Optional<Label> label, Optional<Arrow> arrow) {}
+
+  /** The stretch of the grain line that is drawn. */
+  record Arrow(Point tail, Point head) {}
+
+  /**
+   * The first of the wordings for which there is room, and the longest arrow beside it. Fewer words
+   * are better than words across an inner line, and that is better than no arrow.
+   */
+  public Found place(List<Wording> choices) {
+    List<Wording> named = choices.stream().filter(Wording::named).toList();
+    return first(named, SHORTEST_ARROW, true)
+        .or(() -> first(choices, SHORTEST_ARROW, false))
+        .or(() -> first(choices, 0, false))
+        .map(label -> new Found(Optional.of(label), arrow(Optional.of(label))))
+        .orElseGet(() -> new Found(Optional.empty(), arrow(Optional.empty())));
+  }
+
+  private Optional<Label> first(
+      List<Wording> choices, double shortestArrow, boolean clearOfInnerLines) {
+    return choices.stream()
+        .flatMap(w -> best(w, reading.mm(shortestArrow), clearOfInnerLines).stream())
+        .findFirst();
+  }
+
+  private Optional<Label> best(Wording wording, double shortestArrow, boolean clearOfInnerLines) {
+    double width = wording.width(reading);
+    double height = wording.height(reading);
+    Label best = null;
+    double bestWorth = Double.NEGATIVE_INFINITY;
+    for (boolean upended : new boolean[] {false, true}) {
+      double dx = (upended ? height : width) / 2;
+      double dy = (upended ? width : height) / 2;
+      for (Point centre : centres(dx, dy)) {
+        Box box = new Box(centre.x() - dx, centre.y() - dy, centre.x() + dx, centre.y() + dy);
+        Box clear = box.grown(reading.mm(CLEAR));
+        if (!room.holds(clear) || clearOfInnerLines && isOnInnerLine(clear)) {
+          continue;
+        }
+        Label label = new Label(wording, box, upended);
+        double arrow = arrow(Optional.of(label)).map(a -> a.tail().distance(a.head())).orElse(0.0);
+        double worth = arrow - away(label);
+        if (arrow >= shortestArrow && worth > bestWorth) {
+          best = label;
+          bestWorth = worth;
+        }
+      }
+      if (best != null) {
+        return Optional.of(best);
+      }
+    }
+    return Optional.empty();
+  }
+
+  private boolean isOnInnerLine(Box box) {
+    return innerLines.stream().anyMatch(l -> Room.crosses(l, box));
+  }
+
+  private double away(Label label) {
+    Point centre = label.box().centre();
+    return 0.4 * (centre.distance(room.box().centre()) + centre.distance(grain.through()));
+  }
+
+  private List<Point> centres(double dx, double dy) {
+    Box box = room.box();
+    double clear = reading.mm(CLEAR) + 1e-6;
+    List<Point> centres = new ArrayList<>();
+    for (double x : spread(box.minX() + clear + dx, box.maxX() - clear - dx)) {
+      for (double y : spread(box.minY() + clear + dy, box.maxY() - clear - dy)) {
+        centres.add(new Point(x, y));
+      }
+    }
+    return centres;
+  }
+
+  /** Places from one to another, both included; none if there is no way between. */
+  private double[] spread(double from, double to) {
+    if (to < from) {
+      return new double[0];
+    }
+    int steps = (int) Math.max(1, Math.min(MOST_PLACES, Math.ceil((to - from) / reading.mm(GRID))));
+    double[] places = new double[steps + 1];
+    for (int i = 0; i <= steps; i++) {
+      places[i] = from + (to - from) * i / steps;
+    }
+    return places;
+  }
+
+  /** The longest free stretch of the grain line, not longer than looks well. */
+  private Optional<Arrow> arrow(Optional<Label> label) {
+    Optional<Box> taken = label.map(l -> l.box().grown(reading.mm(CLEAR)));
+    double step = reading.mm(ARROW_STEP);
+    double from = Double.NaN;
+    double last = Double.NaN;
+    double bestFrom = 0;
+    double bestTo = 0;
+    for (double s : stations) {
+      if (taken.isPresent() && taken.get().touches(station(s))) {
+        continue;
+      }
+      if (!(s - last <= step * 1.5)) {
+        from = s;
+      }
+      last = s;
+      if (last - from > bestTo - bestFrom) {
+        bestFrom = from;
+        bestTo = last;
+      }
+    }
+    double length = Math.min(bestTo - bestFrom, reading.mm(LONGEST_ARROW));
+    if (length < reading.mm(SHORTEST_ARROW)) {
+      return Optional.empty();
+    }
+    double middle = (bestFrom + bestTo) / 2;
+    return Optional.of(new Arrow(at(middle - length / 2), at(middle + length / 2)));
+  }
+
+  private Point at(double along) {
+    return grain.through().plus(grain.towards().times(along));
+  }
+}

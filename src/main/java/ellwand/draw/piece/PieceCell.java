@@ -1,0 +1,116 @@
+package ellwand.draw.piece;
+
+import ellwand.cutting.CutPiece;
+import ellwand.draw.sheet.Colour;
+import ellwand.draw.sheet.Item;
+import ellwand.draw.sheet.Reading;
+import ellwand.draw.sheet.Shown;
+import ellwand.geometry.Box;
+import ellwand.geometry.Motion;
+import ellwand.geometry.Outline;
+import ellwand.geometry.Path;
+import ellwand.geometry.Point;
+import ellwand.geometry.Segment;
+import ellwand.pattern.Cut;
+import ellwand.pattern.Edge;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** One piece by itself, its top up, with the names of its edges round it. */
+final class PieceCell {
+
+  /** Patterns are drawn with the top towards +x; people look at them with the top up. */
+  private static final Motion TOP_UP = new Motion(false, 90, 0, 0);
+
+  private static final double FLATTENING_MM = 0.05;
+
+  private final CutPiece drawn;
+  private final CutPiece cut;
+  private final String style;
+  private final String size;
+  private final Reading reading;
+  private final EdgeNames names;
+  private final Labelling.Found lettering;
+
+  PieceCell(CutPiece drawn, String style, String size, Reading reading, Shown shown) {
+    this.drawn = drawn;
+    this.cut = drawn.moved(TOP_UP);
+    this.style = style;
+    this.size = size;
+    this.reading = reading;
+    this.names = new EdgeNames(reading, cut.cutting());
+    for (Edge edge : drawn.piece().edges()) {
+      names.name(words(edge, shown), inPlace(edge), edge.allowanceMm());
+    }
+    this.lettering =
+        new Labelling(
+                reading,
+                cut.sewing(),
+                GrainLine.of(drawn).moved(TOP_UP),
+                cut.innerLines().stream().map(CutPiece.Drawn::points).toList())
+            .place(wordings());
+    if (lettering.label().isEmpty()) {
+      Edge first = drawn.piece().edges().get(0);
+      names.name(title(), inPlace(first), first.allowanceMm());
+    }
+  }
+
+  String title() {
+    return drawn.name() + ", size " + size;
+  }
+
+  /** What it covers with the words round it. */
+  Box box() {
+    Rectangle2D covered = names.covered();
+    return new Box(covered.getMinX(), covered.getMinY(), covered.getMaxX(), covered.getMaxY());
+  }
+
+  List<Item> items(Colour fill) {
+    PieceLines lines = new PieceLines(reading);
+    List<Item> items = new ArrayList<>(lines.cutting(cut.cutting(), cut.fold(), fill));
+    items.addAll(lines.inside(cut));
+    cut.fold().ifPresent(f -> items.add(lines.fold(f.from(), f.to())));
+    items.addAll(lines.arrow(lettering.arrow(), true));
+    lettering.label().map(l -> l.items(reading)).ifPresent(items::addAll);
+    items.addAll(names.items());
+    return items;
+  }
+
+  private List<Wording> wordings() {
+    List<String> main = new ArrayList<>(List.of("size " + size));
+    for (Cut one : drawn.piece().cuts()) {
+      main.add(one.cloth() + ": cut " + one);
+    }
+    boolean allowance = drawn.piece().edges().stream().anyMatch(e -> e.allowanceMm() > 0);
+    return Wording.choices(
+        "", drawn.name(), main, List.of(style, allowance ? "allowance included" : "no allowance"));
+  }
+
+  private String words(Edge edge, Shown shown) {
+    if (drawn.piece().fold().equals(Optional.of(edge.name()))) {
+      return edge.name() + ": fold";
+    }
+    return edge.name() + " " + (edge.allowanceMm() > 0 ? shown.length(edge.allowanceMm()) : "0");
+  }
+
+  /** An edge as the piece is cut: stretched like it, where cloth shrinks after cutting. */
+  private Path inPlace(Edge edge) {
+    List<Point> ring = new ArrayList<>();
+    drawn.piece().edges().forEach(e -> ring.addAll(e.line().flattened(FLATTENING_MM)));
+    Box before = Outline.of(ring).box();
+    Box after = drawn.sewing().box();
+    double along = after.length() / before.length();
+    double across = after.width() / before.width();
+    List<Point> points =
+        edge.line().flattened(FLATTENING_MM).stream()
+            .map(p -> new Point(p.x() * along, p.y() * across))
+            .toList();
+    List<Segment> segments = new ArrayList<>();
+    for (int i = 1; i < points.size(); i++) {
+      segments.add(new Segment.Line(points.get(i - 1), points.get(i)));
+    }
+    return new Path(segments).moved(TOP_UP);
+  }
+}

@@ -1,0 +1,113 @@
+package ellwand.draw.sheet;
+
+import ellwand.geometry.Point;
+import java.util.List;
+import java.util.Optional;
+
+/** Something drawn; mm, y up. */
+public sealed interface Item permits Item.Group, Item.Lines, Item.Text {
+
+  /**
+   * Things that belong together.
+   *
+   * @param id unique in the drawing, letters, digits and hyphens
+   * @param kind what it is, one word or words with hyphens
+   * @param title said to those who point at it, if anything
+   */
+  record Group(String id, String kind, Optional<String> title, List<Item> items) implements Item {
+
+    public Group {
+      title = title.map(Lettering::clean);
+      items = List.copyOf(items);
+    }
+
+    public static Group of(String id, List<Item> items) {
+      return new Group(id, id, Optional.empty(), items);
+    }
+  }
+
+  /**
+   * Lines drawn with one ink.
+   *
+   * @param kind what they are
+   * @param lines each of two points or more
+   * @param closed whether each comes back to its first point
+   */
+  record Lines(String kind, List<List<Point>> lines, boolean closed, Ink ink) implements Item {
+
+    public Lines {
+      lines = lines.stream().map(List::copyOf).toList();
+    }
+
+    public static Lines open(String kind, Ink ink, Point... points) {
+      return new Lines(kind, List.of(List.of(points)), false, ink);
+    }
+
+    public static Lines closed(String kind, Ink ink, List<Point> points) {
+      return new Lines(kind, List.of(points), true, ink);
+    }
+  }
+
+  /**
+   * One line of words.
+   *
+   * @param at on the base line: its start, middle or end
+   * @param sizeMm height of the type (its em)
+   * @param turnDegrees counter-clockwise about {@code at}
+   * @param strong drawn heavier
+   */
+  record Text(
+      String kind,
+      String words,
+      Point at,
+      double sizeMm,
+      Anchor anchor,
+      double turnDegrees,
+      boolean strong,
+      Colour colour)
+      implements Item {
+
+    public Text {
+      words = Lettering.clean(words);
+    }
+
+    public static Text of(String kind, String words, Point at, double sizeMm, Anchor anchor) {
+      return new Text(kind, words, at, sizeMm, anchor, 0, false, Colour.INK);
+    }
+
+    public Text strongly() {
+      return new Text(kind, words, at, sizeMm, anchor, turnDegrees, true, colour);
+    }
+
+    public Text turned(double degrees) {
+      return new Text(kind, words, at, sizeMm, anchor, degrees, strong, colour);
+    }
+
+    public Text in(Colour other) {
+      return new Text(kind, words, at, sizeMm, anchor, turnDegrees, strong, other);
+    }
+
+    /** Measured in the type that the PDF carries, mm. */
+    double widthMm() {
+      return Lettering.width(words, sizeMm);
+    }
+  }
+
+  /** Which part of a line of words stands at its place. */
+  enum Anchor {
+    START(0),
+    MIDDLE(0.5),
+    END(1);
+
+    private final double share;
+
+    Anchor(double share) {
+      this.share = share;
+    }
+
+    /** The share of the width that lies before the place. */
+    double share() {
+      return share;
+    }
+  }
+}

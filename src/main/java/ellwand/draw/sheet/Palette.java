@@ -1,0 +1,42 @@
+package ellwand.draw.sheet;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+
+/** One calm fill for each kind of piece; the numbers on the copies tell the rest apart. */
+public final class Palette {
+
+  /** Okabe & Ito, Color Universal Design (2008): told apart by the colour-blind too. */
+  private static final List<Colour> OKABE_ITO =
+      Stream.of(0x56B4E9, 0xE69F00, 0x009E73, 0xF0E442, 0xCC79A7, 0x0072B2, 0xD55E00)
+          .map(Colour::new)
+          .toList();
+
+  /** Pale enough for text on it, strong enough to be seen on a poor printer. */
+  private static final double TINT = 0.42;
+
+  private final Map<String, Integer> kinds = new LinkedHashMap<>();
+
+  /**
+   * @param kinds names of the pieces, in the order in which they are to be coloured
+   */
+  public Palette(List<String> kinds) {
+    kinds.forEach(k -> this.kinds.putIfAbsent(k, this.kinds.size()));
+  }
+
+  /** The fill of a kind; after seven kinds they come round again. */
+  public Colour fill(String kind) {
+    return OKABE_ITO.get(index(kind) % OKABE_ITO.size()).tint(TINT);
+  }
+
+  /** The place of a kind in the list, from 0. */
+  public int index(String kind) {
+    return kinds.get(kind);
+  }
+
+  public List<String> kinds() {
+    return List.copyOf(kinds.keySet());
+  }
+}

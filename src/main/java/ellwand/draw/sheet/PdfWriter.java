@@ -1,0 +1,245 @@
+package ellwand.draw.sheet;
+
+import ellwand.geometry.Point;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.List;
+import java.util.Optional;
+import javax.imageio.ImageIO;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.PDPageContentStream;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.pdmodel.font.PDType0Font;
+import org.apache.pdfbox.pdmodel.graphics.state.RenderingMode;
+import org.apache.pdfbox.rendering.ImageType;
+import org.apache.pdfbox.rendering.PDFRenderer;
+import org.apache.pdfbox.util.Matrix;
+
+/**
+ * Writes drawings as pages of a PDF, true in mm at the stated scale, with its type embedded.
+ *
+ * <p>Letters that Liberation Sans lacks (Chinese, say) come out as question marks.
+ */
+public final class PdfWriter implements AutoCloseable {
+
+  private static final double POINTS_PER_MM = 72 / 25.4;
+
+  /** ISO 32000-1, annex C: a page is at most 14,400 units long; beyond, units grow. */
+  private static final double LONGEST_POINTS = 14_400;
+
+  private final PDDocument document = new PDDocument();
+  private final PDType0Font type;
+
+  public PdfWriter(String title) {
+    try (InputStream in = Lettering.file()) {
+      type = PDType0Font.load(document, in, true);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    document.getDocumentInformation().setTitle(Lettering.clean(title));
+    document.getDocumentInformation().setCreator("Ellwand");
+    document.setDocumentId(0L);
+  }
+
+  /** A drawing on one page that is as large as it must be. */
+  public static byte[] onePage(Drawing drawing, double scale) {
+    double margins = 2 * Paper.MARGIN_MM;
+    double width = drawing.frame().length() / scale + margins;
+    double height = drawing.frame().width() / scale + margins;
+    return onePage(drawing, scale, new Paper(width, height));
+  }
+
+  /** A drawing on one page, at the top of it. */
+  public static byte[] onePage(Drawing drawing, double scale, Paper paper) {
+    try (PdfWriter writer = new PdfWriter(drawing.title())) {
+      double height = drawing.frame().width() / scale;
+      Point at = new Point(Paper.MARGIN_MM, paper.heightMm() - Paper.MARGIN_MM - height);
+      writer.page(paper, List.of(new Placed(drawing, scale, at)));
+      return writer.bytes();
+    }
+  }
+
+  /**
+   * A drawing on a page.
+   *
+   * @param scale mm drawn for one mm of paper
+   * @param at where the frame's corner of least x and y lies on the paper, mm from lower left
+   */
+  public record Placed(Drawing drawing, double scale, Point at) {}
+
+  /** One page with one drawing or several. */
+  public void page(Paper paper, List<Placed> drawings) {
+    double units =
+        Math.ceil(Math.max(paper.widthMm(), paper.heightMm()) * POINTS_PER_MM / LONGEST_POINTS);
+    double perMm = POINTS_PER_MM / units;
+    PDPage page =
+        new PDPage(
+            new PDRectangle((float) (paper.widthMm() * perMm), (float) (paper.heightMm() * perMm)));
+    if (units > 1) {
+      page.setUserUnit((float) units);
+    }
+    document.addPage(page);
+    try (PDPageContentStream content = new PDPageContentStream(document, page)) {
+      content.setLineCapStyle(1);
+      content.setLineJoinStyle(1);
+      for (Placed placed : drawings) {
+        Page to = new Page(content, placed, perMm);
+        for (Item item : placed.drawing().items()) {
+          to.write(item);
+        }
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  public byte[] bytes() {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    try {
+      document.save(bytes);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return bytes.toByteArray();
+  }
+
+  /** The first page of a PDF as a PNG picture. */
+  public static byte[] picture(byte[] pdf, double dotsPerInch) {
+    try (PDDocument document = Loader.loadPDF(pdf)) {
+      BufferedImage image =
+          new PDFRenderer(document).renderImageWithDPI(0, (float) dotsPerInch, ImageType.RGB);
+      ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+      ImageIO.write(image, "png", bytes);
+      return bytes.toByteArray();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  @Override
+  public void close() {
+    try {
+      document.close();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** One drawing on the way to its page. */
+  private final class Page {
+
+    private final PDPageContentStream content;
+    private final Placed placed;
+    private final double perMm;
+
+    Page(PDPageContentStream content, Placed placed, double perMm) {
+      this.content = content;
+      this.placed = placed;
+      this.perMm = perMm;
+    }
+
+    private void write(Item item) throws IOException {
+      if (item instanceof Item.Group group) {
+        for (Item inner : group.items()) {
+          write(inner);
+        }
+      } else if (item instanceof Item.Lines lines) {
+        write(lines);
+      } else if (item instanceof Item.Text text) {
+        write(text);
+      }
+    }
+
+    private void write(Item.Lines lines) throws IOException {
+      Ink ink = lines.ink();
+      if (ink.line().isPresent()) {
+        content.setLineWidth(size(ink.widthMm()));
+        float[] dashes = new float[ink.dashesMm().size()];
+        for (int i = 0; i < dashes.length; i++) {
+          dashes[i] = size(ink.dashesMm().get(i));
+        }
+        content.setLineDashPattern(dashes, 0);
+        content.setStrokingColor(awt(ink.line().get()));
+      }
+      if (ink.fill().isPresent()) {
+        content.setNonStrokingColor(awt(ink.fill().get()));
+      }
+      for (List<Point> line : lines.lines()) {
+        for (int i = 0; i < line.size(); i++) {
+          float x = x(line.get(i));
+          float y = y(line.get(i));
+          if (i == 0) {
+            content.moveTo(x, y);
+          } else {
+            content.lineTo(x, y);
+          }
+        }
+        if (lines.closed()) {
+          content.closePath();
+        }
+      }
+      paint(ink.fill(), ink.line());
+    }
+
+    private void paint(Optional<Colour> fill, Optional<Colour> line) throws IOException {
+      if (fill.isPresent() && line.isPresent()) {
+        content.fillAndStroke();
+      } else if (fill.isPresent()) {
+        content.fill();
+      } else {
+        content.stroke();
+      }
+    }
+
+    private void write(Item.Text text) throws IOException {
+      String words = Lettering.printable(text.words());
+      if (words.isBlank()) {
+        return;
+      }
+      double turn = Math.toRadians(text.turnDegrees());
+      double before =
+          text.anchor().share() * Lettering.width(words, text.sizeMm()) / placed.scale() * perMm;
+      content.beginText();
+      content.setFont(type, size(text.sizeMm()));
+      content.setNonStrokingColor(awt(text.colour()));
+      if (text.strong()) {
+        content.setStrokingColor(awt(text.colour()));
+        content.setLineDashPattern(new float[0], 0);
+        content.setLineWidth(size(text.sizeMm() * Lettering.STRONG));
+        content.setRenderingMode(RenderingMode.FILL_STROKE);
+      } else {
+        content.setRenderingMode(RenderingMode.FILL);
+      }
+      content.setTextMatrix(
+          Matrix.getRotateInstance(
+              turn,
+              (float) (x(text.at()) - Math.cos(turn) * before),
+              (float) (y(text.at()) - Math.sin(turn) * before)));
+      content.showText(words);
+      content.endText();
+    }
+
+    private float size(double mm) {
+      return (float) (mm / placed.scale() * perMm);
+    }
+
+    private float x(Point p) {
+      double mm = (p.x() - placed.drawing().frame().minX()) / placed.scale() + placed.at().x();
+      return (float) (mm * perMm);
+    }
+
+    private float y(Point p) {
+      double mm = (p.y() - placed.drawing().frame().minY()) / placed.scale() + placed.at().y();
+      return (float) (mm * perMm);
+    }
+
+    private java.awt.Color awt(Colour colour) {
+      return new java.awt.Color(colour.rgb());
+    }
+  }
+}
