@@ -9,7 +9,7 @@ import ellwand.order.Order;
 import ellwand.order.OrderPlanner;
 import ellwand.order.PlannedLay;
 import ellwand.work.Progress;
-import ellwand.work.Stop;
+import ellwand.work.Request;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -22,10 +22,8 @@ import java.util.Optional;
 record ClothPlan(CutOrderPlan plan, Map<String, Marker> markers, OrderCloth figures) {
 
   /** Plans with given marker lengths as they are. */
-  static ClothPlan withLengths(
-      Order order, MarkerLengths lengths, SearchOptions options, Stop stop) {
-    CutOrderPlan plan =
-        OrderPlanner.plan(order, lengths, options.effort(), options.seed(), stop, Progress.NONE);
+  static ClothPlan withLengths(Order order, MarkerLengths lengths, Request request) {
+    CutOrderPlan plan = OrderPlanner.plan(order, lengths, request.with(Progress.NONE));
     OrderCloth figures =
         new OrderReckoning("", plan, Map.of(), lengths)
             .figures(
@@ -38,10 +36,9 @@ record ClothPlan(CutOrderPlan plan, Map<String, Marker> markers, OrderCloth figu
    *
    * @param firstLay number of its first lay
    */
-  static ClothPlan withMarkers(
-      Order order, MarkerMaker maker, SearchOptions options, Stop stop, int firstLay) {
+  static ClothPlan withMarkers(Order order, MarkerMaker maker, Request request, int firstLay) {
     WishedMarkers wished = new WishedMarkers(maker);
-    TrueLengths lengths = new TrueLengths(order, maker, wished, options, stop);
+    TrueLengths lengths = new TrueLengths(order, maker, wished, request);
     TrueLengths.Improved improved = lengths.improve();
     CutOrderPlan plan = improved.last();
     OrderReckoning reckoning =

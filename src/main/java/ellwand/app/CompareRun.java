@@ -17,9 +17,8 @@ import ellwand.lay.Lay;
 import ellwand.lay.Marker;
 import ellwand.nest.Tried;
 import ellwand.units.Unit;
-import ellwand.work.Effort;
 import ellwand.work.Progress;
-import ellwand.work.Stop;
+import ellwand.work.Request;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -80,13 +79,7 @@ public final class CompareRun {
    * @param widthsMm as bought, each once and more than the selvedges take
    */
   public static Comparison make(
-      Job job,
-      Cloth cloth,
-      List<Double> widthsMm,
-      Unit unit,
-      SearchOptions options,
-      Stop stop,
-      Progress progress) {
+      Job job, Cloth cloth, List<Double> widthsMm, Unit unit, Request request) {
     List<Fold> unasked =
         Cloth.anyFold(cloth.tubular(), cloth.direction()).stream()
             .filter(fold -> !cloth.folds().contains(fold))
@@ -94,26 +87,23 @@ public final class CompareRun {
     double first = unasked.isEmpty() ? 1 : 1 - FOR_OTHER_FOLDS;
     List<Row> rows =
         sideBySide(
-                widthsMm,
-                options,
-                first,
-                (width, part) -> rows(job, cloth.wide(width), unit, part, stop, progress))
+                widthsMm, request, first, (width, part) -> rows(job, cloth.wide(width), unit, part))
             .stream()
             .flatMap(List::stream)
             .toList();
     int garments = job.garmentCount();
     Comparison comparison = new Comparison(job.style().name(), cloth.name(), garments, rows);
-    List<Row> lavish = stop.wanted() ? List.of() : comparison.lavish();
+    List<Row> lavish = request.stop().wanted() ? List.of() : comparison.lavish();
     if (unasked.isEmpty() || lavish.isEmpty()) {
       return comparison;
     }
     List<Row> explained =
         sideBySide(
             lavish,
-            options,
+            request,
             FOR_OTHER_FOLDS,
             (row, part) ->
-                rows(job, row.cloth().lying(unasked), unit, part, stop, Progress.NONE).stream()
+                rows(job, row.cloth().lying(unasked), unit, part.with(Progress.NONE)).stream()
                     .map(Row::tried)
                     .filter(FoldTried::possible)
                     .min(Comparator.comparingDouble(FoldTried::clothLengthMm))
@@ -132,12 +122,12 @@ public final class CompareRun {
 
   /** Does some work for each of several things, as many at once as there are threads. */
   private static <T, R> List<R> sideBySide(
-      List<T> things, SearchOptions options, double share, BiFunction<T, SearchOptions, R> work) {
-    int atOnce = Math.min(options.threads(), things.size());
-    Effort each =
-        options.effort().part(share * (options.effort().repeats() ? 1.0 : atOnce) / things.size());
-    SearchOptions part =
-        new SearchOptions(each, options.seed(), Math.max(1, options.threads() / atOnce));
+      List<T> things, Request request, double share, BiFunction<T, Request, R> work) {
+    int atOnce = Math.min(request.threads(), things.size());
+    Request part =
+        request
+            .part(share * (request.effort().repeats() ? 1.0 : atOnce) / things.size())
+            .onThreads(Math.max(1, request.threads() / atOnce));
     ExecutorService workers = Executors.newFixedThreadPool(atOnce);
     try {
       List<CompletableFuture<R>> running =
@@ -152,10 +142,9 @@ public final class CompareRun {
     }
   }
 
-  private static List<Row> rows(
-      Job job, Cloth cloth, Unit unit, SearchOptions options, Stop stop, Progress progress) {
+  private static List<Row> rows(Job job, Cloth cloth, Unit unit, Request request) {
     Lay lay = Lays.of(job, cloth.wishing(Wishes.NONE));
-    Folded folded = Folded.make(lay, unit, options, stop, progress);
+    Folded folded = Folded.make(lay, unit, request);
     List<Row> rows = new ArrayList<>();
     for (FoldTried tried : folded.tried()) {
       double utilisation =

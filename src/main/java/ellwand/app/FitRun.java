@@ -15,8 +15,7 @@ import ellwand.nest.Tried;
 import ellwand.rule.Check;
 import ellwand.units.Unit;
 import ellwand.work.Effort;
-import ellwand.work.Progress;
-import ellwand.work.Stop;
+import ellwand.work.Request;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -28,14 +27,10 @@ public final class FitRun {
   /** Hair by which a marker may be longer than its cloth and still fit, mm; as the check has it. */
   private static final double HAIR_MM = 0.01;
 
-  private final SearchOptions options;
-  private final Stop stop;
-  private final Progress progress;
+  private final Request request;
 
-  private FitRun(SearchOptions options, Stop stop, Progress progress) {
-    this.options = options;
-    this.stop = stop;
-    this.progress = progress;
+  private FitRun(Request request) {
+    this.request = request;
   }
 
   /**
@@ -55,16 +50,10 @@ public final class FitRun {
    * @param cloth the cloth that a width x length is a piece of; the job's first if absent
    * @throws ellwand.problem.InputException if there is no such remnant or cloth
    */
-  public static Answer fit(
-      Job job,
-      String on,
-      Optional<String> cloth,
-      SearchOptions options,
-      Stop stop,
-      Progress progress) {
+  public static Answer fit(Job job, String on, Optional<String> cloth, Request request) {
     Remnant remnant = Shelf.remnant(job, on, cloth);
     Cloth laid = remnant.laidAs(Shelf.cloth(job, remnant.cloth()));
-    return new FitRun(options, stop, progress).answer(remnant, Lays.of(job, laid));
+    return new FitRun(request).answer(remnant, Lays.of(job, laid));
   }
 
   /** The marker of a yes with its figures, to be written as those of a lay are. */
@@ -81,21 +70,15 @@ public final class FitRun {
    *
    * @throws ellwand.problem.InputException if there is no such remnant or cloth
    */
-  public static int most(
-      Job job,
-      String on,
-      Optional<String> cloth,
-      SearchOptions options,
-      Stop stop,
-      Progress progress) {
+  public static int most(Job job, String on, Optional<String> cloth, Request request) {
     Remnant remnant = Shelf.remnant(job, on, cloth);
     Cloth laid = remnant.laidAs(Shelf.cloth(job, remnant.cloth()).wishing(Wishes.NONE));
-    FitRun run = new FitRun(options, stop, progress);
+    FitRun run = new FitRun(request);
     double once = Lays.of(job, laid).wantedAreaMm2();
     int bound = once == 0 ? 0 : (int) (room(laid) / once + 1e-9);
     int times = 0;
     while (times < bound
-        && run.shortest(Lays.of(job, laid, times + 1), options.effort().share(Math.min(bound, 4)))
+        && run.shortest(Lays.of(job, laid, times + 1), request.effort().share(Math.min(bound, 4)))
             .filter(FitRun::fits)
             .isPresent()) {
       times++;
@@ -104,19 +87,19 @@ public final class FitRun {
   }
 
   /** A marker of all that is wanted on its remnant, if one is found; it has passed the check. */
-  static Optional<Marker> fitting(Lay lay, SearchOptions options, Stop stop, Progress progress) {
+  static Optional<Marker> fitting(Lay lay, Request request) {
     return lay.wantedAreaMm2() > room(lay.cloth())
         ? Optional.empty()
-        : new FitRun(options, stop, progress)
-            .shortest(lay, options.effort())
+        : new FitRun(request)
+            .shortest(lay, request.effort())
             .filter(FitRun::fits)
             .map(LayRun::checked);
   }
 
   private Answer answer(Remnant remnant, Lay lay) {
-    Effort third = options.effort().share(3);
+    Effort third = request.effort().share(3);
     // Round the flaws, and longer than the remnant if need be.
-    List<Tried> tried = tried(lay, options.effort().part(2.0 / 3));
+    List<Tried> tried = tried(lay, request.effort().part(2.0 / 3));
     Optional<Marker> shortest = shortest(tried);
     Optional<Marker> fitting = shortest.filter(FitRun::fits).map(LayRun::checked);
     if (fitting.isPresent()) {
@@ -178,14 +161,7 @@ public final class FitRun {
   }
 
   private List<Tried> tried(Lay lay, Effort effort) {
-    return Nester.nest(
-        lay,
-        lay.cloth().possibleFolds(),
-        effort,
-        options.seed(),
-        options.threads(),
-        stop,
-        progress);
+    return Nester.nest(lay, lay.cloth().possibleFolds(), request.with(effort));
   }
 
   private static Optional<Marker> shortest(List<Tried> all) {

@@ -12,8 +12,7 @@ import ellwand.nest.Nester;
 import ellwand.nest.Tried;
 import ellwand.problem.InputException;
 import ellwand.units.Unit;
-import ellwand.work.Progress;
-import ellwand.work.Stop;
+import ellwand.work.Request;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -41,17 +40,9 @@ record Folded(
    * @param unit that lengths are told in
    * @throws IllegalStateException if the marker breaks a hard rule, which is a bug of ours
    */
-  static Folded make(Lay lay, Unit unit, SearchOptions options, Stop stop, Progress progress) {
+  static Folded make(Lay lay, Unit unit, Request request) {
     Cloth cloth = lay.cloth();
-    List<Tried> tried =
-        Nester.nest(
-            lay,
-            cloth.possibleFolds(),
-            options.effort(),
-            options.seed(),
-            options.threads(),
-            stop,
-            progress);
+    List<Tried> tried = Nester.nest(lay, cloth.possibleFolds(), request);
     Optional<Marker> best =
         tried.stream()
             .flatMap(t -> t.marker().stream())

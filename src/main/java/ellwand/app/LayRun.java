@@ -17,8 +17,7 @@ import ellwand.pattern.Piece;
 import ellwand.rule.Check;
 import ellwand.rule.Finding;
 import ellwand.units.Unit;
-import ellwand.work.Progress;
-import ellwand.work.Stop;
+import ellwand.work.Request;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -46,11 +45,11 @@ public final class LayRun {
    * @throws ellwand.problem.InputException if a piece is wider than its cloth
    * @throws IllegalStateException if a marker breaks a hard rule, which is a bug of ours
    */
-  public static Made make(Job job, Unit unit, SearchOptions options, Stop stop, Progress progress) {
+  public static Made make(Job job, Unit unit, Request request) {
     List<Marker> markers = new ArrayList<>();
     List<Figures> figures = new ArrayList<>();
     for (Cloth cloth : job.cloths()) {
-      Folded folded = Folded.make(Lays.of(job, cloth), unit, options, stop, progress);
+      Folded folded = Folded.make(Lays.of(job, cloth), unit, request);
       Marker best = folded.best(job, unit);
       markers.add(best);
       figures.add(folded.figures(best, Lays.bindings(job, cloth, unit)));

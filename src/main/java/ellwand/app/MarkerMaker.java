@@ -20,7 +20,8 @@ import ellwand.problem.Problem;
 import ellwand.units.Length;
 import ellwand.units.Unit;
 import ellwand.work.Progress;
-import ellwand.work.Stop;
+import ellwand.work.Request;
+import ellwand.work.Spending;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -37,12 +38,10 @@ final class MarkerMaker {
   private final Spreading spreading;
   private final Fold fold;
   private final Unit unit;
-  private final Stop stop;
-  private final Progress progress;
   private final Wishes wishes;
   private final Map<SizeMix, Marker> made = new LinkedHashMap<>();
 
-  MarkerMaker(Job job, Cloth cloth, Spreading spreading, Unit unit, Stop stop, Progress progress) {
+  MarkerMaker(Job job, Cloth cloth, Spreading spreading, Unit unit) {
     this.job = job;
     // A plan wants the shortest markers.
     this.cloth = cloth.wishing(Wishes.NONE).flawed(List.of());
@@ -54,8 +53,6 @@ final class MarkerMaker {
             ? Fold.FACE_TO_FACE
             : spreading.faces() == Spreading.Faces.FOLDED ? Fold.STACKED : Fold.OPEN;
     this.unit = unit;
-    this.stop = stop;
-    this.progress = progress;
   }
 
   /** The cloth of plain plies: without flaws and wishes. */
@@ -141,9 +138,9 @@ final class MarkerMaker {
   }
 
   /** The same corrected by how full a short search makes a marker. */
-  AreaLengths probed(AreaLengths estimate, SizeMix mix, SearchOptions options) {
+  AreaLengths probed(AreaLengths estimate, SizeMix mix, Request request) {
     return estimate.at(
-        estimate.areaMm2(mix) / (estimate.widthMm() * marker(mix, options).lengthMm()));
+        estimate.areaMm2(mix) / (estimate.widthMm() * marker(mix, request).lengthMm()));
   }
 
   private InputException nothingToCut(String size) {
@@ -197,13 +194,13 @@ final class MarkerMaker {
   /**
    * Makes markers, sharing the effort by how many garments they hold.
    *
-   * @param options with the effort for all of them
+   * @param request with the effort for all of them
    */
-  void make(List<SizeMix> mixes, SearchOptions options) {
+  void make(List<SizeMix> mixes, Request request) {
     int garments = mixes.stream().mapToInt(SizeMix::count).sum();
-    Allotment effort = new Allotment(options);
+    Spending effort = new Spending(request.effort());
     for (SizeMix mix : mixes) {
-      made.put(mix, marker(mix, effort.take((double) mix.count() / garments)));
+      made.put(mix, marker(mix, request.with(effort.take((double) mix.count() / garments))));
     }
   }
 
@@ -211,17 +208,16 @@ final class MarkerMaker {
    * Searches again for markers that are made, in another way, and keeps what is shorter.
    *
    * @param weights what each is worth, by the cloth that is spread for it
-   * @param options with the effort for all of them
+   * @param request with the effort for all of them
    */
-  void polish(Map<SizeMix, Double> weights, SearchOptions options) {
+  void polish(Map<SizeMix, Double> weights, Request request) {
     double all = weights.values().stream().mapToDouble(w -> w).sum();
-    Allotment effort =
-        new Allotment(
-            new SearchOptions(options.effort(), options.seed().child(1), options.threads()));
+    Spending effort = new Spending(request.effort());
+    Request another = request.with(request.seed().child(1));
     weights.forEach(
         (mix, weight) -> {
-          if (!stop.wanted() && !effort.over()) {
-            Marker again = marker(mix, effort.take(weight / all));
+          if (!request.stop().wanted() && !effort.over()) {
+            Marker again = marker(mix, another.with(effort.take(weight / all)));
             keep(mix, again);
           }
         });
@@ -232,9 +228,9 @@ final class MarkerMaker {
     made.merge(mix, found, (a, b) -> b.lengthMm() < a.lengthMm() ? b : a);
   }
 
-  private Marker marker(SizeMix mix, SearchOptions options) {
+  private Marker marker(SizeMix mix, Request request) {
     Lay lay = lay(mix);
-    Tried tried = nest(lay, mix, options);
+    Tried tried = nest(lay, mix, request);
     return LayRun.checked(
         tried
             .marker()
@@ -245,17 +241,17 @@ final class MarkerMaker {
   }
 
   /** Searches for a marker once. */
-  Tried nest(Lay lay, SizeMix mix, SearchOptions options) {
+  Tried nest(Lay lay, SizeMix mix, Request request) {
     Progress named =
         news ->
-            progress.hear(
-                new Progress.News(
-                    cloth.name() + ", marker of " + mix,
-                    news.seconds(),
-                    news.share(),
-                    news.bestMm()));
-    return Nester.nest(
-            lay, List.of(fold), options.effort(), options.seed(), options.threads(), stop, named)
-        .get(0);
+            request
+                .progress()
+                .hear(
+                    new Progress.News(
+                        cloth.name() + ", marker of " + mix,
+                        news.seconds(),
+                        news.share(),
+                        news.bestMm()));
+    return Nester.nest(lay, List.of(fold), request.with(named)).get(0);
   }
 }

@@ -17,8 +17,8 @@ import ellwand.order.CutOrderPlan;
 import ellwand.order.Order;
 import ellwand.problem.InputException;
 import ellwand.units.Unit;
-import ellwand.work.Progress;
-import ellwand.work.Stop;
+import ellwand.work.Request;
+import ellwand.work.Spending;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -49,15 +49,14 @@ public final class OrderRun {
    * Plans an order and makes its markers; given marker lengths are planned with as they are. Each
    * cloth after the first is planned for the garments that the first gives.
    *
-   * @param options with the effort for all together
+   * @param request with the effort for all together
    * @throws InputException if it cannot be planned
    */
-  public static Made make(
-      OrderJob job, Unit unit, SearchOptions options, Stop stop, Progress progress) {
+  public static Made make(OrderJob job, Unit unit, Request request) {
     try {
       return job.style().isPresent()
-          ? withStyle(job, job.style().get(), unit, options, stop, progress)
-          : withLengths(job, unit, options, stop);
+          ? withStyle(job, job.style().get(), unit, request)
+          : withLengths(job, unit, request);
     } catch (InputException e) {
       throw new InputException(
           e.problems().stream()
@@ -66,21 +65,17 @@ public final class OrderRun {
     }
   }
 
-  private static Made withLengths(OrderJob job, Unit unit, SearchOptions options, Stop stop) {
+  private static Made withLengths(OrderJob job, Unit unit, Request request) {
     ClothPlan plan =
-        ClothPlan.withLengths(
-            job.cloths().get(0).order(), job.lengths().orElseThrow(), options, stop);
+        ClothPlan.withLengths(job.cloths().get(0).order(), job.lengths().orElseThrow(), request);
     return made(job, job.title().orElse("Order"), List.of(plan), Cautions.of(Set.of()), unit);
   }
 
-  private static Made withStyle(
-      OrderJob job, Job style, Unit unit, SearchOptions options, Stop stop, Progress progress) {
-    Allotment effort = new Allotment(options);
+  private static Made withStyle(OrderJob job, Job style, Unit unit, Request request) {
+    Spending effort = new Spending(request.effort());
     List<MarkerMaker> makers = new ArrayList<>();
     for (OrderJob.OfCloth of : job.cloths()) {
-      makers.add(
-          new MarkerMaker(
-              style, of.cloth().orElseThrow(), of.order().spreading(), unit, stop, progress));
+      makers.add(new MarkerMaker(style, of.cloth().orElseThrow(), of.order().spreading(), unit));
     }
     List<String> sizes = job.cloths().get(0).order().sizes();
     double pieces = makers.stream().mapToInt(m -> m.pieces(sizes)).sum();
@@ -93,8 +88,8 @@ public final class OrderRun {
           plans.isEmpty()
               ? of.order()
               : of.order().following(plans.get(0).plan().cut(), of.colours(), maker.cut(sizes));
-      SearchOptions part = effort.take(maker.pieces(sizes) / pieces);
-      plans.add(ClothPlan.withMarkers(order, maker, part, stop, lays + 1));
+      Request part = request.with(effort.take(maker.pieces(sizes) / pieces));
+      plans.add(ClothPlan.withMarkers(order, maker, part, lays + 1));
       lays += plans.get(i).plan().lays().size();
     }
     List<String> cautions = new ArrayList<>();

@@ -14,8 +14,7 @@ import ellwand.pattern.Cut;
 import ellwand.problem.InputException;
 import ellwand.units.Unit;
 import ellwand.work.Effort;
-import ellwand.work.Progress;
-import ellwand.work.Stop;
+import ellwand.work.Request;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
@@ -36,16 +35,12 @@ public final class ShelfRun {
 
   private final Job job;
   private final Unit unit;
-  private final SearchOptions options;
-  private final Stop stop;
-  private final Progress progress;
+  private final Request request;
 
-  private ShelfRun(Job job, Unit unit, SearchOptions options, Stop stop, Progress progress) {
+  private ShelfRun(Job job, Unit unit, Request request) {
     this.job = job;
     this.unit = unit;
-    this.options = options;
-    this.stop = stop;
-    this.progress = progress;
+    this.request = request;
   }
 
   /**
@@ -54,9 +49,8 @@ public final class ShelfRun {
    *
    * @throws InputException if a piece is wider than its cloth
    */
-  public static LayRun.Made make(
-      Job job, Unit unit, SearchOptions options, Stop stop, Progress progress) {
-    ShelfRun run = new ShelfRun(job, unit, options, stop, progress);
+  public static LayRun.Made make(Job job, Unit unit, Request request) {
+    ShelfRun run = new ShelfRun(job, unit, request);
     Map<Marker, Figures> made = new LinkedHashMap<>();
     job.cloths().forEach(cloth -> made.putAll(run.markers(cloth)));
     return LayRun.made(job, List.copyOf(made.keySet()), List.copyOf(made.values()), unit);
@@ -78,7 +72,7 @@ public final class ShelfRun {
             .filter(r -> r.cloth().equals(cloth.name()))
             .sorted(Comparator.comparingDouble(r -> -r.areaMm2()))
             .toList();
-    Effort share = options.effort().share(remnants.size() + 1);
+    Effort share = request.effort().share(remnants.size() + 1);
     Map<Marker, Figures> made = new LinkedHashMap<>();
     for (Remnant remnant : remnants) {
       List<Wanted> taken = new ArrayList<>();
@@ -93,7 +87,7 @@ public final class ShelfRun {
         List<Alike> alike = group.stream().map(Alike::of).toList();
         if (left.containsAll(group) && !refused.contains(alike)) {
           Optional<Marker> found =
-              FitRun.fitting(on(all, laidOn(remnant, cloth), tried), with(each), stop, progress);
+              FitRun.fitting(on(all, laidOn(remnant, cloth), tried), request.with(each));
           if (found.isPresent()) {
             best = found;
             taken = tried;
@@ -106,7 +100,7 @@ public final class ShelfRun {
       best.ifPresent(m -> made.put(m, Figures.of(m, cautions(cloth))));
     }
     if (!left.isEmpty()) {
-      Folded folded = Folded.make(on(all, cloth, left), unit, with(share), stop, progress);
+      Folded folded = Folded.make(on(all, cloth, left), unit, request.with(share));
       Marker best = folded.best(job, unit);
       made.put(best, folded.figures(best, Lays.bindings(job, cloth, unit)));
     }
@@ -147,7 +141,7 @@ public final class ShelfRun {
     Map<String, Integer> left = new LinkedHashMap<>(job.garments());
     List<Remnant> remnants =
         job.remnants().stream().filter(r -> r.cloth().equals(cloth.name())).toList();
-    Effort share = options.effort().share(remnants.size() + 1);
+    Effort share = request.effort().share(remnants.size() + 1);
     Map<Marker, Figures> made = new LinkedHashMap<>();
     for (Remnant remnant : remnants) {
       onto(laidOn(remnant, cloth), left, share)
@@ -155,7 +149,7 @@ public final class ShelfRun {
     }
     if (left.values().stream().anyMatch(n -> n > 0)) {
       Lay rest = Lays.of(job, wanted(left), cloth);
-      Folded folded = Folded.make(rest, unit, with(share), stop, progress);
+      Folded folded = Folded.make(rest, unit, request.with(share));
       Marker best = folded.best(job, unit);
       made.put(best, folded.figures(best, Lays.bindings(job, cloth, unit)));
     }
@@ -173,7 +167,7 @@ public final class ShelfRun {
         more.merge(size, 1, Integer::sum);
         Lay lay = Lays.of(job, more, remnant);
         Optional<Marker> found =
-            FitRun.fitting(lay, with(effort.share(job.garmentCount())), stop, progress);
+            FitRun.fitting(lay, request.with(effort.share(job.garmentCount())));
         fits = found.isPresent();
         if (fits) {
           best = found;
@@ -183,10 +177,6 @@ public final class ShelfRun {
       }
     }
     return best;
-  }
-
-  private SearchOptions with(Effort effort) {
-    return new SearchOptions(effort, options.seed(), options.threads());
   }
 
   private static Map<String, Integer> wanted(Map<String, Integer> left) {

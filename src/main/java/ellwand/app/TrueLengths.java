@@ -11,7 +11,8 @@ import ellwand.order.SizeMix;
 import ellwand.problem.InputException;
 import ellwand.problem.Problem;
 import ellwand.work.Progress;
-import ellwand.work.Stop;
+import ellwand.work.Request;
+import ellwand.work.Spending;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -57,24 +58,25 @@ final class TrueLengths {
   private final Order order;
   private final MarkerMaker maker;
   private final WishedMarkers wished;
-  private final SearchOptions options;
-  private final Stop stop;
+  private final Request request;
   private final MarkerLengths estimate;
-  private final Allotment effort;
+  private final Spending effort;
 
   /**
    * @param wished takes up what is cut in place of the shortest
    */
-  TrueLengths(
-      Order order, MarkerMaker maker, WishedMarkers wished, SearchOptions options, Stop stop) {
+  TrueLengths(Order order, MarkerMaker maker, WishedMarkers wished, Request request) {
     this.order = order;
     this.maker = maker;
     this.wished = wished;
-    this.options = options;
-    this.stop = stop;
-    this.effort = new Allotment(options);
+    this.request = request;
+    this.effort = new Spending(request.effort());
     AreaLengths byArea = maker.estimate(order.sizes());
-    this.estimate = maker.liesDouble() ? maker.probed(byArea, probe(), effort.take(PROBE)) : byArea;
+    this.estimate = maker.liesDouble() ? maker.probed(byArea, probe(), take(PROBE)) : byArea;
+  }
+
+  private Request take(double share) {
+    return request.with(effort.take(share));
   }
 
   private SizeMix probe() {
@@ -106,8 +108,7 @@ final class TrueLengths {
       List<SizeMix> fresh =
           plan.lays().stream().map(PlannedLay::mix).distinct().filter(m -> !maker.has(m)).toList();
       if (!fresh.isEmpty()) {
-        maker.make(
-            fresh, effort.take(Math.max(LEAST, round == 1 ? FIRST_MARKERS : effort.left() / 2)));
+        maker.make(fresh, take(Math.max(LEAST, round == 1 ? FIRST_MARKERS : effort.left() / 2)));
       }
       CutOrderPlan made = withTrueLengths(plan);
       if (fitsTable(made)) {
@@ -116,19 +117,19 @@ final class TrueLengths {
       if (fresh.isEmpty() || round >= ROUNDS && best.isPresent() || round >= 3 * ROUNDS) {
         break;
       }
-      if ((stop.wanted() || effort.over()) && best.isPresent()) {
+      if ((request.stop().wanted() || effort.over()) && best.isPresent()) {
         break;
       }
       plan = plan(LATER_PLAN);
       round++;
     }
     CutOrderPlan kept = best.orElseThrow(TrueLengths::noneFits);
-    if (effort.left() > LEAST && !stop.wanted()) {
-      maker.polish(clothByMix(kept), effort.take(effort.left()));
+    if (effort.left() > LEAST && !request.stop().wanted()) {
+      maker.polish(clothByMix(kept), take(effort.left()));
     }
-    if (!stop.wanted()) {
+    if (!request.stop().wanted()) {
       double longest = order.limits().tableMm() - order.limits().endLossMm();
-      wished.please(clothByMix(kept), effort.besides(PLEASING), longest);
+      wished.please(clothByMix(kept), request.part(PLEASING), longest);
     }
     return new Improved(
         first, withTrueLengths(first), with(kept, mix -> wished.toCut(mix).lengthMm()), round);
@@ -140,7 +141,7 @@ final class TrueLengths {
    */
   private void tryAlone() {
     for (List<SizeMix> doubtful = doubtful(); !doubtful.isEmpty(); doubtful = doubtful()) {
-      maker.make(doubtful, effort.take(ALONE));
+      maker.make(doubtful, take(ALONE));
       List<Problem> tooLong =
           doubtful.stream()
               .filter(mix -> !onTable(maker.made().get(mix).lengthMm()))
@@ -169,8 +170,7 @@ final class TrueLengths {
 
   private CutOrderPlan plan(double share) {
     tryAlone();
-    return OrderPlanner.plan(
-        order, measured(), effort.take(share).effort(), options.seed(), stop, Progress.NONE);
+    return OrderPlanner.plan(order, measured(), take(share).with(Progress.NONE));
   }
 
   /** What is known of lengths by now. */
@@ -195,7 +195,7 @@ final class TrueLengths {
         // Other markers are only estimated, so nothing is proved.
         false,
         plan.misses(),
-        stop.wanted());
+        request.stop().wanted());
   }
 
   boolean fitsTable(CutOrderPlan plan) {

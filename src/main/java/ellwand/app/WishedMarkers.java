@@ -11,6 +11,8 @@ import ellwand.order.CutOrderPlan;
 import ellwand.order.PlannedLay;
 import ellwand.order.SizeMix;
 import ellwand.rule.Rules;
+import ellwand.work.Request;
+import ellwand.work.Spending;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -34,25 +36,26 @@ final class WishedMarkers {
    * Seeks what serves the cutter's wishes, if there are any, for markers that are made.
    *
    * @param weights what each is worth, by the cloth that is spread for it
-   * @param options with the effort for all of them
+   * @param request with the effort for all of them
    * @param mostMm how long a marker may be
    */
-  void please(Map<SizeMix, Double> weights, SearchOptions options, double mostMm) {
+  void please(Map<SizeMix, Double> weights, Request request, double mostMm) {
     if (!maker.wishes().any()) {
       return;
     }
     double all = weights.values().stream().mapToDouble(w -> w).sum();
-    Allotment effort = new Allotment(options);
+    Spending effort = new Spending(request.effort());
     weights.forEach(
-        (mix, weight) -> pleasing.put(mix, pleasing(mix, effort.take(weight / all), mostMm)));
+        (mix, weight) ->
+            pleasing.put(mix, pleasing(mix, request.with(effort.take(weight / all)), mostMm)));
   }
 
-  private Marker pleasing(SizeMix mix, SearchOptions options, double mostMm) {
+  private Marker pleasing(SizeMix mix, Request request, double mostMm) {
     Marker made = maker.made().get(mix);
     double most = longestMm(made, mostMm);
     Price price = new Price(0, Math.max(0, most - made.clothLengthMm()));
     Lay lay = maker.lay(mix, new Wishes(maker.wishes().asked(), price));
-    Tried tried = maker.nest(lay, mix, options);
+    Tried tried = maker.nest(lay, mix, request);
     // What is shorter by chance is no merit of the wishes.
     tried
         .marker()

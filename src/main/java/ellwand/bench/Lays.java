@@ -1,7 +1,6 @@
 package ellwand.bench;
 
 import ellwand.app.LayRun;
-import ellwand.app.SearchOptions;
 import ellwand.cloth.Fold;
 import ellwand.figures.Figures;
 import ellwand.file.job.JobReader;
@@ -11,8 +10,8 @@ import ellwand.lay.Marker;
 import ellwand.nest.Nester;
 import ellwand.work.Effort;
 import ellwand.work.Progress;
+import ellwand.work.Request;
 import ellwand.work.Seed;
-import ellwand.work.Stop;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
@@ -79,11 +78,7 @@ public final class Lays implements Callable<Integer> {
       Map<String, Progress.News> first = new HashMap<>();
       LayRun.Made made =
           LayRun.make(
-              job,
-              job.unit(),
-              new SearchOptions(Effort.ofSeconds(effort), new Seed(seed), threads),
-              new Stop(),
-              news -> first.putIfAbsent(news.what(), news));
+              job, job.unit(), request(effort, news -> first.putIfAbsent(news.what(), news)));
       for (Figures cloth : made.figures().cloths()) {
         row(
             job.style().name() + ", " + cloth.cloth(),
@@ -106,11 +101,7 @@ public final class Lays implements Callable<Integer> {
           Nester.nest(
               lay,
               fold,
-              Effort.ofSeconds(seconds.get(0)),
-              new Seed(seed),
-              threads,
-              new Stop(),
-              news -> first[0] = first[0] == null ? news : first[0]);
+              request(seconds.get(0), news -> first[0] = first[0] == null ? news : first[0]));
       row(
           lay.style() + ", " + fold.words() + ", " + marker.copies().size() + " copies",
           style,
@@ -122,6 +113,10 @@ public final class Lays implements Callable<Integer> {
     }
     System.out.println(
         "shorter than the first marker: " + shorter + " of " + generated + " generated styles");
+  }
+
+  private Request request(double effort, Progress progress) {
+    return Request.of(Effort.ofSeconds(effort), new Seed(seed)).onThreads(threads).with(progress);
   }
 
   private void row(

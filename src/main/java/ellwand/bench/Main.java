@@ -1,6 +1,7 @@
 package ellwand.bench;
 
 import ellwand.work.Effort;
+import ellwand.work.Request;
 import ellwand.work.Seed;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -94,7 +95,7 @@ public final class Main implements Callable<Integer> {
         "heap MB");
     for (Instance instance : instances) {
       PeakHeap.reset();
-      Result result = Trial.run(instance, effort(), new Seed(seed), threads);
+      Result result = Trial.run(instance, Request.of(effort(), new Seed(seed)).onThreads(threads));
       long heap = PeakHeap.megabytes();
       List<String> faults = Judge.faults(instance, result.placed());
       faults.forEach(f -> System.err.println(instance.name() + ": " + f));

@@ -3,9 +3,8 @@ package ellwand.bench;
 import ellwand.order.CutOrderPlan;
 import ellwand.order.OrderPlanner;
 import ellwand.work.Effort;
-import ellwand.work.Progress;
+import ellwand.work.Request;
 import ellwand.work.Seed;
-import ellwand.work.Stop;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
@@ -84,12 +83,7 @@ public final class OrderPlans implements Callable<Integer> {
     long started = System.nanoTime();
     CutOrderPlan plan =
         OrderPlanner.plan(
-            made.order(),
-            made.lengths(),
-            Effort.ofSeconds(effort),
-            new Seed(seed),
-            new Stop(),
-            Progress.NONE);
+            made.order(), made.lengths(), Request.of(Effort.ofSeconds(effort), new Seed(seed)));
     double took = (System.nanoTime() - started) / 1e9;
     CutOrderPlan plain = OrderPlanner.oneSizeALay(made.order(), made.lengths());
     System.out.printf(

@@ -9,9 +9,7 @@ import ellwand.nest.kernel.Outcome;
 import ellwand.nest.kernel.Search;
 import ellwand.nest.kernel.Shape;
 import ellwand.nest.kernel.Strip;
-import ellwand.work.Effort;
-import ellwand.work.Seed;
-import ellwand.work.Stop;
+import ellwand.work.Request;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -54,7 +52,7 @@ final class Trial {
     }
   }
 
-  static Result run(Instance instance, Effort effort, Seed seed, int threads) {
+  static Result run(Instance instance, Request request) {
     Trial trial = new Trial(instance);
     double area = instance.area();
     List<double[]> trace = new ArrayList<>();
@@ -63,10 +61,7 @@ final class Trial {
     Outcome outcome =
         search.run(
             Optional.empty(),
-            effort,
-            seed,
-            threads,
-            new Stop(),
+            request,
             (layout, evaluations) ->
                 trace.add(
                     new double[] {
@@ -75,7 +70,13 @@ final class Trial {
     double seconds = (System.nanoTime() - began) / 1e9;
     List<Placed> placed = trial.placed(outcome.layout().orElseThrow());
     return new Result(
-        instance, seed, threads, seconds, outcome.evaluations(), List.copyOf(trace), placed);
+        instance,
+        request.seed(),
+        request.threads(),
+        seconds,
+        outcome.evaluations(),
+        List.copyOf(trace),
+        placed);
   }
 
   private Form form(int index, Shape shape) {

@@ -1,7 +1,6 @@
 package ellwand.cli;
 
 import ellwand.app.CompareRun;
-import ellwand.app.SearchOptions;
 import ellwand.cloth.Cloth;
 import ellwand.figures.Comparison;
 import ellwand.figures.ComparisonText;
@@ -10,6 +9,7 @@ import ellwand.file.job.JobReader;
 import ellwand.job.Job;
 import ellwand.units.Length;
 import ellwand.units.Unit;
+import ellwand.work.Request;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
@@ -66,11 +66,11 @@ final class CompareCommand implements Callable<Integer> {
         widths.isEmpty()
             ? CompareRun.usualWidths(cloth)
             : widths.stream().map(text -> width(text, job.unit(), cloth)).distinct().toList();
-    SearchOptions options = search.options();
+    Request request = search.request(main.stop());
     PrintWriter err = spec.commandLine().getErr();
     Comparison comparison;
-    try (Console console = Console.open(err, options.effort(), unit)) {
-      comparison = CompareRun.make(job, cloth, asked, unit, options, main.stop(), console);
+    try (Console console = Console.open(err, request.effort(), unit)) {
+      comparison = CompareRun.make(job, cloth, asked, unit, request.with(console));
     }
     Path folder = file.folder("-compare");
     CompareRun.write(comparison, unit, folder)

@@ -2,13 +2,13 @@ package ellwand.cli;
 
 import ellwand.app.FitRun;
 import ellwand.app.LayRun;
-import ellwand.app.SearchOptions;
 import ellwand.figures.FiguresText;
 import ellwand.figures.Fitting;
 import ellwand.file.job.JobReader;
 import ellwand.file.source.Json;
 import ellwand.job.Job;
 import ellwand.units.Unit;
+import ellwand.work.Request;
 import java.io.PrintWriter;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -63,16 +63,16 @@ final class FitCommand implements Callable<Integer> {
   public Integer call() {
     Job job = JobReader.read(file.path());
     Unit unit = show.unit().orElse(job.unit());
-    SearchOptions options = search.options();
+    Request request = search.request(main.stop());
     PrintWriter err = spec.commandLine().getErr();
     PrintWriter results = spec.commandLine().getOut();
-    try (Console console = Console.open(err, options.effort(), unit)) {
+    try (Console console = Console.open(err, request.effort(), unit)) {
       if (most) {
-        int times = FitRun.most(job, on, cloth, options, main.stop(), console);
+        int times = FitRun.most(job, on, cloth, request.with(console));
         results.println(show.json() ? times : Fitting.most(on, times, job.garmentCount()));
         return times > 0 ? Main.DONE : Main.RULE_BROKEN;
       }
-      FitRun.Answer answer = FitRun.fit(job, on, cloth, options, main.stop(), console);
+      FitRun.Answer answer = FitRun.fit(job, on, cloth, request.with(console));
       show.print(
           results, () -> Json.bytes(answer.fitting()), () -> answer.fitting().sentences(unit));
       if (answer.marker().isEmpty()) {

@@ -1,13 +1,13 @@
 package ellwand.cli;
 
 import ellwand.app.LayRun;
-import ellwand.app.SearchOptions;
 import ellwand.app.ShelfRun;
 import ellwand.figures.FiguresText;
 import ellwand.file.job.JobReader;
 import ellwand.file.source.Json;
 import ellwand.job.Job;
 import ellwand.units.Unit;
+import ellwand.work.Request;
 import java.io.PrintWriter;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -48,14 +48,14 @@ final class LayCommand implements Callable<Integer> {
   public Integer call() {
     Job job = JobReader.read(file.path());
     Unit unit = show.unit().orElse(job.unit());
-    SearchOptions options = search.options();
+    Request request = search.request(main.stop());
     PrintWriter err = spec.commandLine().getErr();
     LayRun.Made made;
-    try (Console console = Console.open(err, options.effort(), unit)) {
+    try (Console console = Console.open(err, request.effort(), unit)) {
       made =
           useRemnants
-              ? ShelfRun.make(job, unit, options, main.stop(), console)
-              : LayRun.make(job, unit, options, main.stop(), console);
+              ? ShelfRun.make(job, unit, request.with(console))
+              : LayRun.make(job, unit, request.with(console));
     }
     LayRun.write(made, file.folder("-out")).forEach(written -> err.println("Written: " + written));
     show.print(

@@ -1,11 +1,11 @@
 package ellwand.cli;
 
 import ellwand.app.OrderRun;
-import ellwand.app.SearchOptions;
 import ellwand.figures.OrderText;
 import ellwand.file.job.OrderJobReader;
 import ellwand.job.OrderJob;
 import ellwand.units.Unit;
+import ellwand.work.Request;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
@@ -44,11 +44,11 @@ final class OrderCommand implements Callable<Integer> {
   public Integer call() {
     OrderJob job = OrderJobReader.read(file.path());
     Unit unit = show.unit().orElse(job.unit());
-    SearchOptions options = search.options();
+    Request request = search.request(main.stop());
     PrintWriter err = spec.commandLine().getErr();
     OrderRun.Made made;
-    try (Console console = Console.open(err, options.effort(), unit)) {
-      made = OrderRun.make(job, unit, options, main.stop(), console);
+    try (Console console = Console.open(err, request.effort(), unit)) {
+      made = OrderRun.make(job, unit, request.with(console));
     }
     Path folder = file.folder("-out");
     OrderRun.write(made, folder).forEach(written -> err.println("Written: " + written));

@@ -1,8 +1,10 @@
 package ellwand.cli;
 
-import ellwand.app.SearchOptions;
 import ellwand.work.Effort;
+import ellwand.work.Progress;
+import ellwand.work.Request;
 import ellwand.work.Seed;
+import ellwand.work.Stop;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -36,11 +38,12 @@ final class SearchMixin {
   @Spec(Spec.Target.MIXEE)
   private CommandSpec spec;
 
-  SearchOptions options() {
+  /** What is asked of a search; nobody hears of it yet. */
+  Request request(Stop stop) {
     if (threads < 1) {
       throw new ParameterException(spec.commandLine(), "--threads takes a number from 1 up");
     }
-    return new SearchOptions(effort, new Seed(seed), threads);
+    return new Request(effort, new Seed(seed), threads, stop, Progress.NONE);
   }
 
   /** Reads an effort. */

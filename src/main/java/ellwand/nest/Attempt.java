@@ -8,9 +8,7 @@ import ellwand.nest.kernel.NoFit;
 import ellwand.rule.Check;
 import ellwand.units.Unit;
 import ellwand.work.Effort;
-import ellwand.work.Progress;
-import ellwand.work.Seed;
-import ellwand.work.Stop;
+import ellwand.work.Request;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -33,21 +31,13 @@ final class Attempt {
    *
    * @throws NoRoomException if a piece fits into no zone
    */
-  Attempt(
-      Lay lay,
-      LaidCloth cloth,
-      NoFit noFit,
-      Effort effort,
-      Seed seed,
-      int threads,
-      Stop stop,
-      Progress progress) {
+  Attempt(Lay lay, LaidCloth cloth, NoFit noFit, Request request) {
     this.lay = lay;
     this.cloth = cloth;
     this.noFit = noFit;
     Phases repeat = new Phases(lay, cloth);
     plan = FirstPlan.of(lay, cloth, repeat);
-    placing = new Placing(lay, cloth, repeat, noFit, effort, seed, threads, stop, progress);
+    placing = new Placing(lay, cloth, repeat, noFit, request);
     boolean choices = !Choices.neighbours(plan, plan.decision()).isEmpty();
     // Without them the solver would look for a move for ever.
     boolean stations = plan.servings().stream().anyMatch(s -> s.stations().size() > 1);
@@ -58,7 +48,8 @@ final class Attempt {
     phases.add(new Deepen(placing));
     // Configuring the solver takes a second when cold, the first marker less: so both at once.
     CompletableFuture<Solver<LayPlan>> made =
-        CompletableFuture.supplyAsync(() -> LaySolver.of(seed, stations, phases).buildSolver());
+        CompletableFuture.supplyAsync(
+            () -> LaySolver.of(request.seed(), stations, phases).buildSolver());
     placing.construct(plan.decision());
     Choices.rows(plan).stream().filter(placing::possible).forEach(placing::row);
     solver = made.join();
@@ -72,9 +63,9 @@ final class Attempt {
   }
 
   /** Turns pieces off their grain where they may and it saves cloth. */
-  void turn(Effort effort, Seed seed, int threads, Stop stop) {
+  void turn(Request request) {
     if (Turning.allowed(placing.best())) {
-      placing.keep(new Turning(noFit, effort, seed, threads, stop).turned(placing.best()));
+      placing.keep(new Turning(noFit, request).turned(placing.best()));
     }
   }
 
@@ -110,7 +101,7 @@ final class Attempt {
    * The marker that serves the cutter's wishes best for what they may cost; none if not even the
    * shortest fits on its remnant.
    */
-  Optional<Marker> pleasing(Marker.Search search, Effort effort, Seed seed, Stop stop) {
+  Optional<Marker> pleasing(Marker.Search search, Request request) {
     Wishes wishes = lay.cloth().wishes();
     Found shortest = shortest(search);
     double most = lay.cloth().lengthMm();
@@ -127,12 +118,13 @@ final class Attempt {
     new WishSearch(
             wishes.asked(),
             new Sectioned(lay.cloth().gapMm(), pleasing),
-            new SectionLayer(noFit, effort, seed, stop))
+            new SectionLayer(noFit, request))
         .run();
     Marker pleases = pleasing.marker();
     // The stop may have come only now.
     Marker.Search ended =
-        new Marker.Search(search.seed(), search.threads(), search.effort(), stop.wanted());
+        new Marker.Search(
+            search.seed(), search.threads(), search.effort(), request.stop().wanted());
     return Optional.of(pleases.foundBy(ended));
   }
 

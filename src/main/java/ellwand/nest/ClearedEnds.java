@@ -70,7 +70,7 @@ final class ClearedEnds {
             .average()
             .orElseThrow();
     return sectioned.seats(stretch).stream()
-        .map(s -> SmallOffEnd.small(s.request().drawn().cutting().area(), mean))
+        .map(s -> SmallOffEnd.small(s.placement().drawn().cutting().area(), mean))
         .toList();
   }
 }

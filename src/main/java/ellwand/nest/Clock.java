@@ -1,56 +1,43 @@
 package ellwand.nest;
 
-import ellwand.work.Effort;
 import ellwand.work.Progress;
+import ellwand.work.Request;
+import ellwand.work.Spending;
 
 /** Shares an effort out between trials, and tells of markers that are better than all before. */
 final class Clock {
 
-  private static final double LEAST_SECONDS = 0.01;
-
-  private final Effort effort;
-  private final Progress progress;
-  private final long startNanos = System.nanoTime();
+  private final Request request;
+  private final Spending spending;
   private double shareBefore;
   private double shareNow;
   private double bestMm = Double.POSITIVE_INFINITY;
 
-  Clock(Effort effort, Progress progress) {
-    this.effort = effort;
-    this.progress = progress;
+  Clock(Request request) {
+    this.request = request;
+    this.spending = new Spending(request.effort());
   }
 
-  /** The next part of the effort, 0 to 1 of it all. */
-  synchronized Effort part(double share) {
+  /** The next part of the effort, 0 to 1 of it all; what it finds is told as part of the whole. */
+  synchronized Request part(double share) {
     shareBefore += shareNow;
     shareNow = share;
-    return effort.part(share);
+    return request.with(spending.take(share)).with(this::pass);
   }
 
   /** What is left. */
-  synchronized Effort rest() {
-    Effort left = part(1 - shareBefore - shareNow);
-    return effort.repeats()
-        ? left
-        : Effort.ofSeconds(Math.max(LEAST_SECONDS, effort.seconds() - seconds()));
-  }
-
-  Progress listener() {
-    return this::pass;
+  synchronized Request rest() {
+    return part(1 - shareBefore - shareNow);
   }
 
   private synchronized void pass(Progress.News news) {
     if (news.bestMm() < bestMm) {
       bestMm = news.bestMm();
       double share =
-          effort.repeats()
+          request.effort().repeats()
               ? shareBefore + shareNow * news.share()
-              : Math.min(1, seconds() / effort.seconds());
-      progress.hear(new Progress.News(news.what(), seconds(), share, bestMm));
+              : Math.min(1, spending.spent());
+      request.progress().hear(new Progress.News(news.what(), spending.seconds(), share, bestMm));
     }
-  }
-
-  private double seconds() {
-    return (System.nanoTime() - startNanos) / 1e9;
   }
 }

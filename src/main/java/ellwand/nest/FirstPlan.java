@@ -82,13 +82,13 @@ final class FirstPlan {
   }
 
   private static boolean concerns(Free free, Station station) {
-    Wanted wanted = station.requests().get(0).wanted();
+    Wanted wanted = station.placements().get(0).wanted();
     return wanted.garment() == free.garment() && wanted.size().equals(free.size());
   }
 
   private boolean possible(Station station, Heading heading) {
     Map<Integer, Heading> headings = new HashMap<>();
-    station.requests().forEach(r -> headings.put(r.wanted().garment(), heading));
+    station.placements().forEach(r -> headings.put(r.wanted().garment(), heading));
     return StretchTask.possible(
         lay.cloth(), phases, new Decision(List.of(station), headings, places));
   }

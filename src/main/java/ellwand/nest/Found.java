@@ -58,14 +58,14 @@ record Found(Decision decision, List<Placed> stretches) {
         Motion motion = pose.motion().shifted(fromX + at.x(), at.y());
         copies.add(
             new Copy(
-                seat.request().wanted().cut().name(),
-                seat.request().wanted().size(),
-                seat.request().wanted().garment(),
-                seat.request().form(),
+                seat.placement().wanted().cut().name(),
+                seat.placement().wanted().size(),
+                seat.placement().wanted().garment(),
+                seat.placement().form(),
                 pose.band().id(),
                 pose.heading(),
                 motion,
-                seat.request().drawn().cutting().moved(motion)));
+                seat.placement().drawn().cutting().moved(motion)));
       }
     }
   }

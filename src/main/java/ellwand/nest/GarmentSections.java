@@ -51,7 +51,7 @@ final class GarmentSections {
     List<StretchTask.Seat> seats = sectioned.seats(stretch);
     for (int i = 0; i < seats.size(); i++) {
       byGarment
-          .computeIfAbsent(seats.get(i).request().wanted().garment(), g -> new ArrayList<>())
+          .computeIfAbsent(seats.get(i).placement().wanted().garment(), g -> new ArrayList<>())
           .add(i);
     }
     return List.copyOf(byGarment.values());

@@ -39,7 +39,7 @@ record Loose(List<Swing> swings, List<Body> bodies, List<Place> places, double l
     for (int i = 0; i < task.seats().size(); i++) {
       Layout.Pose at = layout.poses().get(i);
       Way way = task.ways().get(i).get(at.form());
-      Swing swing = Swing.of(task.seats().get(i).request(), way.pose());
+      Swing swing = Swing.of(task.seats().get(i).placement(), way.pose());
       swings.add(swing);
       bodies.add(body(task, swing, parts));
       places.add(swing.place(at));
@@ -54,7 +54,7 @@ record Loose(List<Swing> swings, List<Body> bodies, List<Place> places, double l
   private static Body body(StretchTask task, Swing swing, Map<Outline, List<double[]>> parts) {
     Pose pose = swing.pose();
     Band band = pose.band();
-    boolean onFold = swing.request().form() == Form.HALF;
+    boolean onFold = swing.placement().form() == Form.HALF;
     return new Body(
         parts(StretchTask.grown(swing.outline(), task.gapMm()), swing.middle(), parts),
         parts(swing.outline(), swing.middle(), parts),

@@ -5,9 +5,7 @@ import ellwand.cloth.LaidCloth;
 import ellwand.lay.Lay;
 import ellwand.lay.Marker;
 import ellwand.nest.kernel.NoFit;
-import ellwand.work.Effort;
-import ellwand.work.Progress;
-import ellwand.work.Seed;
+import ellwand.work.Request;
 import ellwand.work.Stop;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -44,11 +42,10 @@ public final class Nester {
    * found to fit.
    *
    * @throws NoRoomException if a piece fits into no zone
-   * @see #nest(Lay, List, Effort, Seed, int, Stop, Progress)
+   * @see #nest(Lay, List, Request)
    */
-  public static Marker nest(
-      Lay lay, Fold fold, Effort effort, Seed seed, int threads, Stop stop, Progress progress) {
-    Tried tried = nest(lay, List.of(fold), effort, seed, threads, stop, progress).get(0);
+  public static Marker nest(Lay lay, Fold fold, Request request) {
+    Tried tried = nest(lay, List.of(fold), request).get(0);
     return tried.marker().orElseThrow(() -> tried.noRoom().orElseThrow());
   }
 
@@ -63,21 +60,15 @@ public final class Nester {
    * is wanted the best so far are returned, one construction at least if anything fits.
    *
    * @param folds those that the cloth can be laid in
-   * @param progress hears of every marker that takes less cloth than all before
+   * @param request whose progress hears of every marker that takes less cloth than all before
    * @return one for each fold, in their order
    */
-  public static List<Tried> nest(
-      Lay lay,
-      List<Fold> folds,
-      Effort effort,
-      Seed seed,
-      int threads,
-      Stop stop,
-      Progress progress) {
+  public static List<Tried> nest(Lay lay, List<Fold> folds, Request request) {
     Map<Fold, List<LaidCloth>> ways = new LinkedHashMap<>();
     folds.forEach(fold -> ways.put(fold, Borders.of(lay, fold)));
     int number = ways.values().stream().mapToInt(List::size).sum();
-    Clock clock = new Clock(effort, progress);
+    Clock clock = new Clock(request);
+    Stop stop = request.stop();
     NoFit noFit = new KnownNoFits();
     Map<Fold, Attempt> best = new LinkedHashMap<>();
     Map<Fold, NoRoomException> noRoom = new LinkedHashMap<>();
@@ -91,15 +82,7 @@ public final class Nester {
         }
         try {
           Attempt attempt =
-              new Attempt(
-                  lay,
-                  way,
-                  noFit,
-                  clock.part(number < 2 ? 1 : TRIALS / number),
-                  seed,
-                  threads,
-                  stop,
-                  clock.listener());
+              new Attempt(lay, way, noFit, clock.part(number < 2 ? 1 : TRIALS / number));
           best.merge(fold, attempt, Nester::better);
         } catch (NoRoomException e) {
           noRoom.merge(fold, e, (a, b) -> a.widestMm() >= b.widestMm() ? a : b);
@@ -112,14 +95,15 @@ public final class Nester {
         goOn(finalists, clock, stop);
       }
       if (!stop.wanted()) {
-        shortest(best.values()).findFirst().ifPresent(a -> a.goOn(clock.rest()));
+        shortest(best.values()).findFirst().ifPresent(a -> a.goOn(clock.rest().effort()));
       }
     }
     for (Attempt attempt : best.values()) {
-      attempt.turn(effort.part(TURNING / best.size()), seed, threads, stop);
+      attempt.turn(request.part(TURNING / best.size()));
     }
     Marker.Search search =
-        new Marker.Search(seed.value(), threads, effort.toString(), stop.wanted());
+        new Marker.Search(
+            request.seed().value(), request.threads(), request.effort().toString(), stop.wanted());
     Optional<Attempt> pleased =
         lay.cloth().wishes().any() ? shortest(best.values()).findFirst() : Optional.empty();
     List<Tried> tried = new ArrayList<>();
@@ -132,7 +116,7 @@ public final class Nester {
               marker,
               attempt
                   .filter(a -> pleased.filter(p -> p == a).isPresent())
-                  .flatMap(a -> a.pleasing(search, effort.part(PLEASING), seed, stop)),
+                  .flatMap(a -> a.pleasing(search, request.part(PLEASING))),
               marker.isPresent() ? Optional.empty() : Optional.ofNullable(noRoom.get(fold))));
     }
     return tried;
@@ -153,7 +137,7 @@ public final class Nester {
   private static void goOn(List<Attempt> attempts, Clock clock, Stop stop) {
     for (Attempt attempt : attempts) {
       if (!stop.wanted()) {
-        attempt.goOn(clock.part(SECOND_TRIAL));
+        attempt.goOn(clock.part(SECOND_TRIAL).effort());
       }
     }
   }

@@ -167,18 +167,18 @@ final class Phases {
    *
    * @param fromX where the stretch that it lies on begins on the table, mm
    */
-  List<Way> ways(Request request, Pose pose, double fromX, Map<Free, Double> chosen) {
+  List<Way> ways(Placement placement, Pose pose, double fromX, Map<Free, Double> chosen) {
     if (repeat.isEmpty()) {
       return List.of(Way.anywhere(pose));
     }
-    CutPiece cut = request.wanted().cut();
+    CutPiece cut = placement.wanted().cut();
     Optional<Asks.Place> border = cut.piece().asks().place().filter(Asks.Place::onBorder);
     if (border.isPresent() && repeat.get().borderMm().isPresent()) {
-      return onBorder(request, pose, cut.marks().get(border.get().mark()));
+      return onBorder(placement, pose, cut.marks().get(border.get().mark()));
     }
-    Optional<Lattice> x = lattice(Axis.ALONG, request, pose, fromX, chosen);
-    Optional<Lattice> y = lattice(Axis.ACROSS, request, pose, fromX, chosen);
-    if (matched(request) && !alongWarp(pose)) {
+    Optional<Lattice> x = lattice(Axis.ALONG, placement, pose, fromX, chosen);
+    Optional<Lattice> y = lattice(Axis.ACROSS, placement, pose, fromX, chosen);
+    if (matched(placement) && !alongWarp(pose)) {
       return List.of();
     }
     List<Way> ways = new ArrayList<>();
@@ -197,9 +197,9 @@ final class Phases {
     return ways;
   }
 
-  private boolean matched(Request request) {
-    String piece = request.wanted().cut().name();
-    return bySize.get(request.wanted().size()).values().stream()
+  private boolean matched(Placement placement) {
+    String piece = placement.wanted().cut().name();
+    return bySize.get(placement.wanted().size()).values().stream()
         .anyMatch(places -> places.matched(piece));
   }
 
@@ -208,8 +208,8 @@ final class Phases {
   }
 
   private Optional<Lattice> lattice(
-      Axis axis, Request request, Pose pose, double fromX, Map<Free, Double> chosen) {
-    Wanted wanted = request.wanted();
+      Axis axis, Placement placement, Pose pose, double fromX, Map<Free, Double> chosen) {
+    Wanted wanted = placement.wanted();
     MarkPlaces places = bySize.get(wanted.size()).get(axis);
     return places
         .of(wanted, pose.motion().flipped() != seen(pose.band()).mirrored())
@@ -276,10 +276,10 @@ final class Phases {
   }
 
   /** Both of a pair lie on it only where the plies lie alike. */
-  private List<Way> onBorder(Request request, Pose pose, Point mark) {
+  private List<Way> onBorder(Placement placement, Pose pose, Point mark) {
     Band band = pose.band();
     boolean alike = band.layers().stream().distinct().count() == 1;
-    if (!alike && (request.form() == Form.PAIR || request.form() == Form.HALF)) {
+    if (!alike && (placement.form() == Form.PAIR || placement.form() == Form.HALF)) {
       return List.of();
     }
     double line = repeat.orElseThrow().borderMm().orElseThrow() - cloth.selvedgeMm();

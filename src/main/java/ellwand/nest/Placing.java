@@ -11,8 +11,8 @@ import ellwand.nest.kernel.Outcome;
 import ellwand.nest.kernel.Search;
 import ellwand.work.Effort;
 import ellwand.work.Progress;
-import ellwand.work.Seed;
-import ellwand.work.Stop;
+import ellwand.work.Request;
+import ellwand.work.Spending;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -33,43 +33,24 @@ final class Placing {
   private final Lay lay;
   private final LaidCloth cloth;
   private final Phases phases;
-  private Effort effort;
-  private final Seed seed;
-  private final int threads;
-  private final Stop stop;
-  private final Progress progress;
+  private final Request request;
   private final NoFit noFit;
-  private long startNanos = System.nanoTime();
-  private double shareSpent;
+  private Spending spending;
   private int searches;
   private final Deque<Found> betterAndBetter = new ArrayDeque<>();
 
-  Placing(
-      Lay lay,
-      LaidCloth cloth,
-      Phases phases,
-      NoFit noFit,
-      Effort effort,
-      Seed seed,
-      int threads,
-      Stop stop,
-      Progress progress) {
+  Placing(Lay lay, LaidCloth cloth, Phases phases, NoFit noFit, Request request) {
     this.lay = lay;
     this.cloth = cloth;
     this.phases = phases;
     this.noFit = noFit;
-    this.effort = effort;
-    this.seed = seed;
-    this.threads = threads;
-    this.stop = stop;
-    this.progress = progress;
+    this.request = request;
+    this.spending = new Spending(request.effort());
   }
 
   /** Begins to spend another effort, on what was found so far. */
   void allow(Effort more) {
-    effort = more;
-    startNanos = System.nanoTime();
-    shareSpent = 0;
+    spending = new Spending(more);
   }
 
   Found best() {
@@ -82,7 +63,7 @@ final class Placing {
   }
 
   boolean stopWanted() {
-    return stop.wanted();
+    return request.stop().wanted();
   }
 
   /** Whether everything has a place with these choices. */
@@ -166,10 +147,9 @@ final class Placing {
   }
 
   private Optional<Layout> first(Search search) {
-    Outcome outcome = search.run(Optional.empty(), FIRST, seed, 1, new Stop(), Listener.NONE);
-    if (effort.repeats()) {
-      shareSpent += outcome.evaluations() / (double) Search.STEP / effort.steps();
-    }
+    Outcome outcome =
+        search.run(Optional.empty(), Request.of(FIRST, request.seed()), Listener.NONE);
+    spending.use(outcome.evaluations() / (double) Search.STEP);
     return outcome.layout();
   }
 
@@ -181,19 +161,21 @@ final class Placing {
   Found search(Found start, double share) {
     Found now = start;
     int copies = start.stretches().stream().mapToInt(p -> p.task().seats().size()).sum();
-    for (int stretch = 0; stretch < start.stretches().size() && !stop.wanted(); stretch++) {
+    double until = spending.spent();
+    for (int stretch = 0; stretch < start.stretches().size() && !stopWanted(); stretch++) {
       int seats = start.stretches().get(stretch).task().seats().size();
       if (seats > 0) {
         double part = share * seats / copies;
-        if (lay.cloth().flaws().isEmpty()) {
-          now = searchStretch(now, stretch, part, Double.POSITIVE_INFINITY).orElse(now);
-        } else if (cloth.lengths(stretch) == 1) {
-          now = searchStretch(now, stretch, part, Double.POSITIVE_INFINITY).orElse(now);
-          now = drawnUp(now, stretch);
-        } else {
-          now = searchStretch(now, stretch, part / 2, Double.POSITIVE_INFINITY).orElse(now);
+        boolean doubled = cloth.lengths(stretch) > 1 && !lay.cloth().flaws().isEmpty();
+        until = Math.min(1, until + (doubled ? part / 2 : part));
+        now = searchStretch(now, stretch, until, Double.POSITIVE_INFINITY).orElse(now);
+        if (!lay.cloth().flaws().isEmpty()) {
           double most = now.stretches().get(stretch).lengthMm();
-          now = searchStretch(drawnUp(now, stretch), stretch, part / 2, most).orElse(now);
+          now = drawnUp(now, stretch);
+          if (doubled) {
+            until = Math.min(1, until + part / 2);
+            now = searchStretch(now, stretch, until, most).orElse(now);
+          }
         }
       }
     }
@@ -237,10 +219,11 @@ final class Placing {
   /**
    * The best that was found for a stretch; empty if nothing was.
    *
+   * @param until share of the whole effort that may be used up then, 0 to 1
    * @param limitMm how long the stretch may get
    */
-  private Optional<Found> searchStretch(Found start, int stretch, double share, double limitMm) {
-    double until = Math.min(1, shareSpent + share);
+  private Optional<Found> searchStretch(Found start, int stretch, double until, double limitMm) {
+    Request part = request.with(spending.until(until)).with(request.seed().child(searches++));
     Placed placed = start.stretches().get(stretch);
     Optional<Layout> better =
         placed
@@ -249,17 +232,14 @@ final class Placing {
             .orElseThrow()
             .run(
                 placed.layout(),
-                part(until),
-                seed.child(searches++),
-                threads,
-                stop,
+                part,
                 (layout, evaluations) -> {
                   if (layout.length() <= limitMm) {
                     keep(start.with(stretch, layout));
                   }
                 })
             .layout();
-    shareSpent = until;
+    spending.reach(until * spending.effort().steps());
     return better
         .filter(layout -> layout.length() <= limitMm)
         .map(layout -> keep(start.with(stretch, layout)));
@@ -267,27 +247,18 @@ final class Placing {
 
   /** The part of the effort that is used up, 0 to 1 or a little more. */
   double spent() {
-    return effort.repeats() ? shareSpent : seconds() / effort.seconds();
-  }
-
-  /** What of the effort lies between now and a share of it. */
-  private Effort part(double untilShare) {
-    if (effort.repeats()) {
-      return Effort.ofSteps(Math.max(1, Math.round(effort.steps() * (untilShare - shareSpent))));
-    }
-    return Effort.ofSeconds(Math.max(0.01, effort.seconds() * untilShare - seconds()));
-  }
-
-  private double seconds() {
-    return (System.nanoTime() - startNanos) / 1e9;
+    return spending.spent();
   }
 
   /** Keeps a marker if it takes less cloth than all before. */
   synchronized Found keep(Found found) {
     if (betterAndBetter.isEmpty() || found.clothMm() < best().clothMm()) {
       betterAndBetter.addFirst(found);
-      progress.hear(
-          new Progress.News(lay.cloth().name(), seconds(), Math.min(1, spent()), found.clothMm()));
+      request
+          .progress()
+          .hear(
+              new Progress.News(
+                  lay.cloth().name(), spending.seconds(), Math.min(1, spent()), found.clothMm()));
     }
     return found;
   }

@@ -15,7 +15,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 
 /**
- * One way a request may lie in a band.
+ * One way a placement may lie in a band.
  *
  * @param band where
  * @param motion how the drawn piece is turned and turned over, without shift
@@ -40,24 +40,24 @@ record Pose(
   private static final double LEVEL_MM = 0.005;
 
   /**
-   * Every way the request may lie in the band on its grain or, if it is too wide for that
+   * Every way the placement may lie in the band on its grain or, if it is too wide for that
    * everywhere, turned off it as little as will do; empty if it does not fit.
    */
-  static List<Pose> of(Request request, Band band, Set<Heading> headings) {
+  static List<Pose> of(Placement placement, Band band, Set<Heading> headings) {
     List<Pose> poses = new ArrayList<>();
-    for (boolean flipped : flips(request)) {
-      for (double turn : request.wanted().cut().piece().grain().turns(flipped)) {
+    for (boolean flipped : flips(placement)) {
+      for (double turn : placement.wanted().cut().piece().grain().turns(flipped)) {
         Heading heading = Heading.ofTurn(turn, flipped);
         if (headings.contains(heading)) {
           Motion motion = new Motion(flipped, turn, 0, 0);
-          Outline outline = request.drawn().cutting().moved(motion);
-          if (request.form() == Form.HALF) {
-            Stroke fold = request.drawn().fold().orElseThrow().moved(motion);
+          Outline outline = placement.drawn().cutting().moved(motion);
+          if (placement.form() == Form.HALF) {
+            Stroke fold = placement.drawn().fold().orElseThrow().moved(motion);
             addOnFold(poses, band, motion, heading, outline, fold);
           } else if (outline.box().width() <= band.widthMm() + EXACT_MM) {
             addFree(poses, band, motion, heading, outline);
-          } else if (request.tooWide()) {
-            addNarrowed(poses, request, band, motion, heading, outline);
+          } else if (placement.tooWide()) {
+            addNarrowed(poses, placement, band, motion, heading, outline);
           }
         }
       }
@@ -74,27 +74,27 @@ record Pose(
 
   private static void addNarrowed(
       List<Pose> poses,
-      Request request,
+      Placement placement,
       Band band,
       Motion motion,
       Heading heading,
       Outline outline) {
-    double most = request.mostDegrees();
+    double most = placement.mostDegrees();
     Turns.narrowed(outline, -most, most, band.widthMm())
         .ifPresent(
             off -> {
               Motion turned = new Motion(motion.flipped(), motion.turnDegrees() + off, 0, 0);
               if (Heading.ofTurn(turned.turnDegrees(), turned.flipped()) == heading) {
-                Outline at = request.drawn().cutting().moved(turned);
+                Outline at = placement.drawn().cutting().moved(turned);
                 addFree(poses, band, turned, heading, at);
               }
             });
   }
 
-  /** The same request at another turn, wherever it fits in the band; empty if it does not. */
-  Optional<Pose> at(Request request, double turnDegrees) {
+  /** The same placement at another turn, wherever it fits in the band; empty if it does not. */
+  Optional<Pose> at(Placement placement, double turnDegrees) {
     Motion turned = new Motion(motion.flipped(), turnDegrees, 0, 0);
-    Outline at = request.drawn().cutting().moved(turned);
+    Outline at = placement.drawn().cutting().moved(turned);
     return at.box().width() > band.widthMm() + EXACT_MM
         ? Optional.empty()
         : Optional.of(turned(turned, at));
@@ -107,11 +107,11 @@ record Pose(
     return new Pose(band, turned, heading, at, low, Math.max(low, high), fixedX);
   }
 
-  private static List<Boolean> flips(Request request) {
-    if (request.form() == Form.HALF) {
+  private static List<Boolean> flips(Placement placement) {
+    if (placement.form() == Form.HALF) {
       return List.of(false, true);
     }
-    return switch (request.hand()) {
+    return switch (placement.hand()) {
       case AS_DRAWN -> List.of(false);
       case MIRRORED -> List.of(true);
       case FREE -> List.of(false, true);

@@ -9,9 +9,8 @@ import ellwand.nest.kernel.Outcome;
 import ellwand.nest.kernel.Search;
 import ellwand.nest.kernel.Shape;
 import ellwand.nest.kernel.Strip;
-import ellwand.work.Effort;
-import ellwand.work.Seed;
-import ellwand.work.Stop;
+import ellwand.work.Request;
+import ellwand.work.Spending;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
@@ -24,43 +23,30 @@ import java.util.Optional;
  */
 final class SectionLayer {
 
-  private static final double LEAST_SECONDS = 0.01;
-
   private final NoFit noFit;
-  private final Effort effort;
-  private final Seed seed;
-  private final Stop stop;
-  private final long startNanos = System.nanoTime();
-  private long evaluations;
+  private final Request request;
+  private final Spending spending;
   private int searches;
 
   /**
    * Ready to begin; time runs from here.
    *
-   * @param effort for everything that is laid
+   * @param request with the effort for everything that is laid; sections are laid on one thread
    */
-  SectionLayer(NoFit noFit, Effort effort, Seed seed, Stop stop) {
+  SectionLayer(NoFit noFit, Request request) {
     this.noFit = noFit;
-    this.effort = effort;
-    this.seed = seed;
-    this.stop = stop;
-  }
-
-  /** The part of the effort that is used up, 0 to 1 or a little more. */
-  private double spent() {
-    return effort.repeats()
-        ? evaluations / (double) Search.STEP / effort.steps()
-        : (System.nanoTime() - startNanos) / 1e9 / effort.seconds();
+    this.request = request.onThreads(1);
+    this.spending = new Spending(request.effort());
   }
 
   /** Whether less than so much of the effort is used up, 0 to 1, and nobody wants a stop. */
   boolean goesOn(double until) {
-    return !stop.wanted() && spent() < until;
+    return !request.stop().wanted() && spending.spent() < until;
   }
 
   /** Until when the next of several equal parts goes on that end then, 0 to 1. */
   double part(double until, int parts) {
-    double spent = spent();
+    double spent = spending.spent();
     return spent + (until - spent) / parts;
   }
 
@@ -121,8 +107,11 @@ final class SectionLayer {
     Search search =
         asked.spared().isPresent() ? new Search(part, noFit) : new Search(part, asked.whole());
     Outcome outcome =
-        search.run(start, upTo(until), seed.child(searches++), 1, stop, Listener.NONE);
-    evaluations += outcome.evaluations();
+        search.run(
+            start,
+            request.with(spending.until(until)).with(request.seed().child(searches++)),
+            Listener.NONE);
+    spending.use(outcome.evaluations() / (double) Search.STEP);
     return outcome.layout().map(layout -> section(asked, layout));
   }
 
@@ -134,13 +123,6 @@ final class SectionLayer {
       length = Math.max(length, poses.get(i).x() + forms.get(poses.get(i).form()).right());
     }
     return new Section(asked.seats(), poses, length, asked.spared());
-  }
-
-  private Effort upTo(double until) {
-    double share = Math.max(0, until - spent());
-    return effort.repeats()
-        ? Effort.ofSteps(Math.max(1, Math.round(effort.steps() * share)))
-        : Effort.ofSeconds(Math.max(LEAST_SECONDS, effort.seconds() * share));
   }
 
   private static Strip part(Asked asked) {

@@ -16,19 +16,19 @@ import java.util.Set;
  *
  * @param stretch index of the stretch
  * @param bands of the stretch; in which of them each placement lies is for the search to find out
- * @param requests the placements it makes there
+ * @param placements the placements it makes there
  * @param lengths how many lengths of cloth the stretch takes
  * @param longestMm the length of its longest placement, turned as short as it may be
  */
 record Station(
-    int stretch, List<Band> bands, List<Request> requests, int lengths, double longestMm) {
+    int stretch, List<Band> bands, List<Placement> placements, int lengths, double longestMm) {
 
   /** Share of a lay that pieces usually fill: "very good" begins here, Vilumsone-Nemes p. 19. */
   private static final double USUAL_FILL = 0.8;
 
   Station {
     bands = List.copyOf(bands);
-    requests = List.copyOf(requests);
+    placements = List.copyOf(placements);
   }
 
   /**
@@ -58,10 +58,10 @@ record Station(
    */
   double rowMm() {
     double row = 0;
-    for (Request request : requests) {
+    for (Placement placement : placements) {
       row +=
           bands.stream()
-              .flatMap(band -> Pose.of(request, band, EnumSet.allOf(Heading.class)).stream())
+              .flatMap(band -> Pose.of(placement, band, EnumSet.allOf(Heading.class)).stream())
               .filter(pose -> pose.fixedX().isEmpty())
               .mapToDouble(pose -> pose.outline().box().length())
               .min()
@@ -72,7 +72,7 @@ record Station(
 
   /** Of cloth, both plies where they lie end over end. */
   private double areaMm2() {
-    return lengths * requests.stream().mapToDouble(r -> r.drawn().cutting().area()).sum();
+    return lengths * placements.stream().mapToDouble(r -> r.drawn().cutting().area()).sum();
   }
 
   private static double widthMm(Collection<Band> bands) {
@@ -82,7 +82,7 @@ record Station(
   /** Whether both plies are cut and only one of them is wanted. */
   boolean wastesTwin() {
     return liesDouble()
-        && requests.stream().anyMatch(r -> r.form() == Form.WHOLE || r.form() == Form.OPENED);
+        && placements.stream().anyMatch(r -> r.form() == Form.WHOLE || r.form() == Form.OPENED);
   }
 
   /** Whether the cloth lies folded for it and all that is cut is wanted. */
@@ -96,6 +96,6 @@ record Station(
 
   @Override
   public String toString() {
-    return requests.get(0).form() + " in " + bands.stream().map(Band::id).toList();
+    return placements.get(0).form() + " in " + bands.stream().map(Band::id).toList();
   }
 }

@@ -8,7 +8,7 @@ import ellwand.lay.Form;
 import ellwand.lay.Heading;
 import ellwand.lay.Lay;
 import ellwand.lay.Wanted;
-import ellwand.nest.Request.Hand;
+import ellwand.nest.Placement.Hand;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
@@ -56,26 +56,26 @@ final class Stations {
 
   /** Every station at which the wants could be served; empty if they fit nowhere. */
   static List<Station> of(List<Wanted> wants, Cloth of, LaidCloth cloth) {
-    List<Station> onGrain = of(wants, of, cloth, request -> request);
+    List<Station> onGrain = of(wants, of, cloth, placement -> placement);
     // Only so is a tolerance of no account for what fits without.
-    return onGrain.isEmpty() ? of(wants, of, cloth, Request::turnedToFit) : onGrain;
+    return onGrain.isEmpty() ? of(wants, of, cloth, Placement::turnedToFit) : onGrain;
   }
 
   private static List<Station> of(
-      List<Wanted> wants, Cloth of, LaidCloth cloth, UnaryOperator<Request> made) {
+      List<Wanted> wants, Cloth of, LaidCloth cloth, UnaryOperator<Placement> made) {
     List<Station> stations = new ArrayList<>();
     for (int stretch = 0; stretch < cloth.stretches().size(); stretch++) {
       // What may lie alike in several bands is one station, so that it is tried in each of them.
-      Map<List<Request>, List<Band>> bands = new LinkedHashMap<>();
+      Map<List<Placement>, List<Band>> bands = new LinkedHashMap<>();
       for (Band band : cloth.stretches().get(stretch)) {
-        for (List<Request> plain : requests(of, wants, band)) {
-          List<Request> requests = plain.stream().map(made).toList();
-          if (longest(requests, List.of(band)) < Double.POSITIVE_INFINITY) {
-            bands.computeIfAbsent(requests, r -> new ArrayList<>()).add(band);
+        for (List<Placement> plain : placements(of, wants, band)) {
+          List<Placement> placements = plain.stream().map(made).toList();
+          if (longest(placements, List.of(band)) < Double.POSITIVE_INFINITY) {
+            bands.computeIfAbsent(placements, r -> new ArrayList<>()).add(band);
           }
         }
       }
-      for (Map.Entry<List<Request>, List<Band>> e : bands.entrySet()) {
+      for (Map.Entry<List<Placement>, List<Band>> e : bands.entrySet()) {
         stations.add(
             new Station(
                 stretch,
@@ -90,48 +90,51 @@ final class Stations {
     return stations;
   }
 
-  private static double longest(List<Request> requests, List<Band> bands) {
-    return requests.stream().mapToDouble(r -> shortest(r, bands)).max().orElseThrow();
+  private static double longest(List<Placement> placements, List<Band> bands) {
+    return placements.stream().mapToDouble(r -> shortest(r, bands)).max().orElseThrow();
   }
 
-  private static double shortest(Request request, List<Band> bands) {
+  private static double shortest(Placement placement, List<Band> bands) {
     return bands.stream()
-        .flatMap(band -> Pose.of(request, band, EnumSet.allOf(Heading.class)).stream())
+        .flatMap(band -> Pose.of(placement, band, EnumSet.allOf(Heading.class)).stream())
         .mapToDouble(pose -> pose.outline().box().length())
         .min()
         .orElse(Double.POSITIVE_INFINITY);
   }
 
-  private static List<List<Request>> requests(Cloth cloth, List<Wanted> wants, Band band) {
+  private static List<List<Placement>> placements(Cloth cloth, List<Wanted> wants, Band band) {
     Wanted first = wants.get(0);
     boolean single = band.plies() == 1;
     Hand drawn = band.sideUp() == Face.RIGHT ? Hand.AS_DRAWN : Hand.MIRRORED;
     Hand mirrored = drawn == Hand.AS_DRAWN ? Hand.MIRRORED : Hand.AS_DRAWN;
     return switch (first.how()) {
       case FOLD -> {
-        List<List<Request>> ways = new ArrayList<>();
+        List<List<Placement>> ways = new ArrayList<>();
         if (!band.foldEdges().isEmpty()) {
-          ways.add(wants.stream().map(w -> Request.of(cloth, w, Form.HALF, Hand.FREE)).toList());
+          ways.add(wants.stream().map(w -> Placement.of(cloth, w, Form.HALF, Hand.FREE)).toList());
         }
         ways.add(
             single || wants.size() == 1
-                ? wants.stream().map(w -> Request.of(cloth, w, Form.OPENED, Hand.AS_DRAWN)).toList()
-                : List.of(Request.of(cloth, first, Form.PAIR, Hand.AS_DRAWN)));
+                ? wants.stream()
+                    .map(w -> Placement.of(cloth, w, Form.OPENED, Hand.AS_DRAWN))
+                    .toList()
+                : List.of(Placement.of(cloth, first, Form.PAIR, Hand.AS_DRAWN)));
         yield ways;
       }
       case PAIR ->
           single
               ? List.of(
                   List.of(
-                      Request.of(cloth, first, Form.WHOLE, drawn),
-                      Request.of(cloth, first, Form.WHOLE, mirrored)))
-              : List.of(List.of(Request.of(cloth, first, Form.PAIR, Hand.FREE)));
+                      Placement.of(cloth, first, Form.WHOLE, drawn),
+                      Placement.of(cloth, first, Form.WHOLE, mirrored)))
+              : List.of(List.of(Placement.of(cloth, first, Form.PAIR, Hand.FREE)));
       case WHOLE -> {
         if (single) {
-          yield List.of(wants.stream().map(w -> Request.of(cloth, w, Form.WHOLE, drawn)).toList());
+          yield List.of(
+              wants.stream().map(w -> Placement.of(cloth, w, Form.WHOLE, drawn)).toList());
         }
         Form form = wants.size() == 2 ? Form.PAIR : Form.WHOLE;
-        yield List.of(List.of(Request.of(cloth, first, form, Hand.FREE)));
+        yield List.of(List.of(Placement.of(cloth, first, form, Hand.FREE)));
       }
     };
   }

@@ -53,8 +53,8 @@ record StretchTask(
   /** Farther than any table is long, mm. */
   private static final double FAR_MM = 1e6;
 
-  /** A request and the bands of the stretch in which it may lie. */
-  record Seat(Request request, List<Band> bands) {}
+  /** A placement and the bands of the stretch in which it may lie. */
+  record Seat(Placement placement, List<Band> bands) {}
 
   /**
    * What a decision has on a stretch.
@@ -76,7 +76,7 @@ record StretchTask(
     for (Station station : decision.stations()) {
       follows |= station.stretch() < stretch;
       if (station.stretch() == stretch) {
-        station.requests().forEach(r -> seats.add(new Seat(r, station.bands())));
+        station.placements().forEach(r -> seats.add(new Seat(r, station.bands())));
       }
     }
     double beforeMm = follows ? cloth.gapMm() : 0;
@@ -128,8 +128,8 @@ record StretchTask(
     return decision.stations().stream()
         .allMatch(
             station ->
-                station.requests().stream()
-                    .map(request -> new Seat(request, station.bands()))
+                station.placements().stream()
+                    .map(placement -> new Seat(placement, station.bands()))
                     .noneMatch(seat -> ways(cloth, phases, decision, seat, 0).isEmpty()));
   }
 
@@ -141,11 +141,12 @@ record StretchTask(
   /** Heading by heading, since two that look alike may lie differently in a repeat. */
   private static List<Way> ways(
       Cloth cloth, Phases phases, Decision decision, Seat seat, double fromX) {
-    Request request = seat.request();
-    Set<Heading> headings = headings(Lay.direction(cloth, request.wanted().cut()), decision, seat);
+    Placement placement = seat.placement();
+    Set<Heading> headings =
+        headings(Lay.direction(cloth, placement.wanted().cut()), decision, seat);
     if (cloth.repeat().isEmpty()) {
       return seat.bands().stream()
-          .flatMap(band -> Pose.of(request, band, headings).stream())
+          .flatMap(band -> Pose.of(placement, band, headings).stream())
           .map(Way::anywhere)
           .toList();
     }
@@ -153,8 +154,8 @@ record StretchTask(
         .flatMap(
             heading ->
                 seat.bands().stream()
-                    .flatMap(band -> Pose.of(request, band, EnumSet.of(heading)).stream()))
-        .flatMap(pose -> phases.ways(request, pose, fromX, decision.phases()).stream())
+                    .flatMap(band -> Pose.of(placement, band, EnumSet.of(heading)).stream()))
+        .flatMap(pose -> phases.ways(placement, pose, fromX, decision.phases()).stream())
         .toList();
   }
 
@@ -163,12 +164,12 @@ record StretchTask(
       case ANY_WAY -> EnumSet.allOf(Heading.class);
       case ONE_WAY -> EnumSet.of(Heading.UP);
       case ONE_WAY_PER_GARMENT ->
-          EnumSet.of(decision.headings().get(seat.request().wanted().garment()));
+          EnumSet.of(decision.headings().get(seat.placement().wanted().garment()));
     };
   }
 
   /**
-   * Collects shapes and forms; equal outlines become one shape, equal requests share their forms.
+   * Collects shapes and forms; equal outlines become one shape, equal placements share their forms.
    */
   private static final class Builder {
 

@@ -21,7 +21,7 @@ import java.util.stream.Stream;
  * @param mostDegrees how far counter-clockwise, 0 or more
  */
 record Swing(
-    Request request,
+    Placement placement,
     Pose pose,
     double grainDegrees,
     Outline outline,
@@ -31,20 +31,20 @@ record Swing(
   /** Moves a corner a metre from the middle by less than 1e-5 mm. */
   private static final double ROUNDED_DEGREES = 1e-6;
 
-  static Swing of(Request request, Pose pose) {
-    Grain grain = request.wanted().cut().piece().grain();
+  static Swing of(Placement placement, Pose pose) {
+    Grain grain = placement.wanted().cut().piece().grain();
     boolean flipped = pose.motion().flipped();
     double turn = pose.motion().turnDegrees();
     double onGrain = grain.nearest(turn, flipped);
-    double most = request.mostDegrees();
+    double most = placement.mostDegrees();
     // A piece that turns must not come to head the other way by it.
     double least = Heading.ofTurn(onGrain - most, flipped) == pose.heading() ? -most : 0;
     most = Heading.ofTurn(onGrain + most, flipped) == pose.heading() ? most : 0;
     Outline outline =
         turn == onGrain
             ? pose.outline()
-            : request.drawn().cutting().moved(new Motion(flipped, onGrain, 0, 0));
-    return new Swing(request, pose, onGrain, outline, least, most);
+            : placement.drawn().cutting().moved(new Motion(flipped, onGrain, 0, 0));
+    return new Swing(placement, pose, onGrain, outline, least, most);
   }
 
   /** About which it turns, in the frame of the outline. */
@@ -75,7 +75,7 @@ record Swing(
       return Way.anywhere(pose);
     }
     Motion motion = new Motion(pose.motion().flipped(), grainDegrees + off, 0, 0);
-    Outline turned = request.drawn().cutting().moved(motion);
+    Outline turned = placement.drawn().cutting().moved(motion);
     return Way.anywhere(pose.turned(motion, turned));
   }
 

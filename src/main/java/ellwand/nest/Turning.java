@@ -6,7 +6,8 @@ import ellwand.nest.kernel.Listener;
 import ellwand.nest.kernel.NoFit;
 import ellwand.nest.kernel.Search;
 import ellwand.work.Effort;
-import ellwand.work.Seed;
+import ellwand.work.Request;
+import ellwand.work.Spending;
 import ellwand.work.Stop;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -33,26 +34,22 @@ final class Turning {
   private static final long CORNERS = 10;
 
   private final NoFit noFit;
-  private final Effort effort;
-  private final Seed seed;
-  private final int threads;
-  private final Stop stop;
-  private final long startNanos = System.nanoTime();
+  private final Request request;
+  private final Spending spending;
   private final Map<Outline, List<double[]>> parts = new HashMap<>();
 
-  Turning(NoFit noFit, Effort effort, Seed seed, int threads, Stop stop) {
+  /** Ready to begin; time runs from here. */
+  Turning(NoFit noFit, Request request) {
     this.noFit = noFit;
-    this.effort = effort;
-    this.seed = seed;
-    this.threads = threads;
-    this.stop = stop;
+    this.request = request;
+    this.spending = new Spending(request.effort());
   }
 
   /** Whether anything on the stretches may turn. */
   static boolean allowed(Found found) {
     return found.stretches().stream()
         .flatMap(placed -> placed.task().seats().stream())
-        .anyMatch(seat -> seat.request().mostDegrees() > 0);
+        .anyMatch(seat -> seat.placement().mostDegrees() > 0);
   }
 
   /** A shorter one with pieces turned; itself where turning saves nothing. */
@@ -60,7 +57,7 @@ final class Turning {
     Found now = found;
     int copies = found.stretches().stream().mapToInt(p -> p.task().seats().size()).sum();
     double until = 0;
-    for (int i = 0; i < found.stretches().size() && !stop.wanted(); i++) {
+    for (int i = 0; i < found.stretches().size() && !request.stop().wanted(); i++) {
       Placed placed = now.stretches().get(i);
       if (placed.layout().isPresent()) {
         double share = placed.task().seats().size() / (double) copies;
@@ -92,36 +89,40 @@ final class Turning {
     Map<List<Way>, List<Way>> wider = new HashMap<>();
     List<List<Way>> ways = new ArrayList<>();
     for (int i = 0; i < task.seats().size(); i++) {
-      Request request = task.seats().get(i).request();
-      ways.add(wider.computeIfAbsent(task.ways().get(i), w -> wider(request, w, sides)));
+      Placement placement = task.seats().get(i).placement();
+      ways.add(wider.computeIfAbsent(task.ways().get(i), w -> wider(placement, w, sides)));
     }
     StretchTask turning = task.with(ways, noFit);
     return turning
         .search()
         .orElseThrow()
-        .run(placed.layout(), effort.part(share), seed, threads, stop, Listener.NONE)
+        .run(placed.layout(), request.part(share), Listener.NONE)
         .layout()
         .map(layout -> placed.with(turning, layout))
         .orElse(placed);
   }
 
-  private List<Way> wider(Request request, List<Way> ways, Sides sides) {
+  private List<Way> wider(Placement placement, List<Way> ways, Sides sides) {
     List<Way> wider = new ArrayList<>(ways);
     for (Way way : ways) {
-      Swing swing = Swing.of(request, way.pose());
+      Swing swing = Swing.of(placement, way.pose());
       for (double off : swing.trials(sides)) {
-        way.pose().at(request, swing.grainDegrees() + off).map(Way::anywhere).ifPresent(wider::add);
+        way.pose()
+            .at(placement, swing.grainDegrees() + off)
+            .map(Way::anywhere)
+            .ifPresent(wider::add);
       }
     }
     return wider;
   }
 
   private LongPredicate enough(double share, double until) {
+    Stop stop = request.stop();
+    Effort effort = request.effort();
     if (effort.repeats()) {
       double most = effort.steps() * share * (1 - SEARCHED) / 3 * Search.STEP * CORNERS;
       return looked -> stop.wanted() || looked > most;
     }
-    long deadline = startNanos + (long) (effort.seconds() * until * 1e9);
-    return looked -> stop.wanted() || System.nanoTime() > deadline;
+    return looked -> stop.wanted() || spending.spent() > until;
   }
 }

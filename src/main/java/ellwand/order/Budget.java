@@ -2,7 +2,8 @@ package ellwand.order;
 
 import ellwand.work.Effort;
 import ellwand.work.Progress;
-import ellwand.work.Stop;
+import ellwand.work.Request;
+import ellwand.work.Spending;
 
 /**
  * What is left of an effort. A step is {@link #LOOKS} looks of the enumeration, {@link #TRIES}
@@ -19,16 +20,15 @@ final class Budget {
   /** Steps a second, half a second of which count before the first is taken. */
   private static final double USUAL_SPEED = 2000;
 
-  private final Effort effort;
-  private final Stop stop;
-  private final Progress progress;
-  private final long started = System.nanoTime();
-  private long used;
+  private final Request request;
+  private final Spending spending;
+  private final Effort fifth;
 
-  Budget(Effort effort, Stop stop, Progress progress) {
-    this.effort = effort;
-    this.stop = stop;
-    this.progress = progress;
+  /** Time runs from here. */
+  Budget(Request request) {
+    this.request = request;
+    spending = new Spending(request.effort());
+    fifth = request.effort().share(5);
   }
 
   /** Counts one step. */
@@ -37,46 +37,48 @@ final class Budget {
   }
 
   void use(long steps) {
-    used += steps;
+    spending.use(steps);
   }
 
   long used() {
-    return used;
+    return (long) spending.used();
   }
 
   /** Whether to stop, since the user wants it or nothing is left. */
   boolean over() {
-    return stop.wanted() || used >= effort.steps() || seconds() >= effort.seconds();
+    return request.stop().wanted() || spending.over();
   }
 
   /** Whether a fifth is used up, or all is over. */
   boolean fifthUsed() {
-    return over() || used >= effort.steps() / 5 || seconds() >= effort.seconds() / 5;
+    return over() || spending.atLeast(fifth);
   }
 
   /** Steps left; an estimate if time is what limits. */
   long left() {
+    Effort effort = request.effort();
     if (effort.repeats()) {
-      return effort.steps() - used;
+      return effort.steps() - used();
     }
-    double speed = (used + USUAL_SPEED / 2) / (seconds() + 0.5);
-    return (long) (speed * Math.max(0, effort.seconds() - seconds()));
+    double seconds = spending.seconds();
+    double speed = (spending.used() + USUAL_SPEED / 2) / (seconds + 0.5);
+    return (long) (speed * Math.max(0, effort.seconds() - seconds));
   }
 
   /** As many steps again, or this share of the time that is left. */
-  Effort again(double share) {
-    return effort.repeats()
-        ? effort
-        : Effort.ofSeconds(Math.max(1e-3, share * (effort.seconds() - seconds())));
+  Request again(double share) {
+    Effort effort = request.effort();
+    return effort.repeats() ? request : request.with(spending.rest().part(share));
   }
 
   void tell(Value best) {
-    double share = effort.repeats() ? (double) used / effort.steps() : seconds() / effort.seconds();
-    progress.hear(
-        new Progress.News("cut-order plan", seconds(), Math.min(1, share), best.cloth() / 1000.0));
-  }
-
-  private double seconds() {
-    return (System.nanoTime() - started) / 1e9;
+    request
+        .progress()
+        .hear(
+            new Progress.News(
+                "cut-order plan",
+                spending.seconds(),
+                Math.min(1, spending.spent()),
+                best.cloth() / 1000.0));
   }
 }

@@ -1,7 +1,7 @@
 package ellwand.order;
 
 import ellwand.work.Effort;
-import ellwand.work.Progress;
+import ellwand.work.Request;
 import ellwand.work.Seed;
 import ellwand.work.Stop;
 import java.util.List;
@@ -37,14 +37,14 @@ public final class OrderPlanner {
   private List<Spread> best;
   private Value bestValue;
 
-  private OrderPlanner(Numbers numbers, Effort effort, Seed seed, Stop stop, Progress progress) {
+  private OrderPlanner(Numbers numbers, Request request) {
     this.numbers = numbers;
     this.bounds = LowerBounds.of(numbers);
-    this.random = seed.generator();
-    this.stop = stop;
-    this.budget = new Budget(effort, stop, progress);
+    this.random = request.seed().generator();
+    this.stop = request.stop();
+    this.budget = new Budget(request);
     this.mending = new Mending(numbers, new Filling(numbers, random));
-    this.search = new PlanSearch(seed, budget);
+    this.search = new PlanSearch(request.seed(), budget);
     this.drafting =
         (numbers.exact() ? List.of(numbers) : List.of(numbers.withoutSurplus(), numbers))
             .stream().map(n -> new Drafting(n, random, budget)).toList();
@@ -59,22 +59,15 @@ public final class OrderPlanner {
    * @return the best plan found; see its {@link CutOrderPlan#misses}
    * @throws ellwand.problem.InputException if a size has no length or is too long for the table
    */
-  public static CutOrderPlan plan(
-      Order order, MarkerLengths lengths, Effort effort, Seed seed, Stop stop, Progress progress) {
-    OrderPlanner planner =
-        new OrderPlanner(new Numbers(order, lengths), effort, seed, stop, progress);
+  public static CutOrderPlan plan(Order order, MarkerLengths lengths, Request request) {
+    OrderPlanner planner = new OrderPlanner(new Numbers(order, lengths), request);
     if (planner.tryAll()) {
       return planner.plan(true);
     }
     Order exact = order.exactly();
     if (!exact.equals(order)) {
       OrderPlanner without =
-          new OrderPlanner(
-              new Numbers(exact, lengths),
-              planner.budget.again(planner.exactShare()),
-              seed,
-              stop,
-              progress);
+          new OrderPlanner(new Numbers(exact, lengths), planner.budget.again(planner.exactShare()));
       if (!without.tryAll()) {
         without.rounds();
       }
@@ -85,8 +78,7 @@ public final class OrderPlanner {
 
   /** The plain plan, every lay of which has one size only, as well as can be. */
   public static CutOrderPlan oneSizeALay(Order order, MarkerLengths lengths) {
-    return new OrderPlanner(
-            new Numbers(order, lengths), Effort.ofSteps(1), new Seed(1), new Stop(), Progress.NONE)
+    return new OrderPlanner(new Numbers(order, lengths), Request.of(Effort.ofSteps(1), new Seed(1)))
         .plan(false);
   }
 

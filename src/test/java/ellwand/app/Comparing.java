@@ -6,9 +6,8 @@ import ellwand.file.job.JobReader;
 import ellwand.job.Job;
 import ellwand.units.Unit;
 import ellwand.work.Effort;
-import ellwand.work.Progress;
+import ellwand.work.Request;
 import ellwand.work.Seed;
-import ellwand.work.Stop;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -43,9 +42,7 @@ final class Comparing {
         job.cloths().get(0),
         WIDTHS,
         Unit.CM,
-        new SearchOptions(Effort.ofSteps(steps), new Seed(1), 2),
-        new Stop(),
-        Progress.NONE);
+        Request.of(Effort.ofSteps(steps), new Seed(1)).onThreads(2));
   }
 
   /** The sentences that say why a width takes more than its share of cloth. */

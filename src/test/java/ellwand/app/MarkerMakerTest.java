@@ -15,9 +15,8 @@ import ellwand.rule.Check;
 import ellwand.rule.Rules;
 import ellwand.units.Unit;
 import ellwand.work.Effort;
-import ellwand.work.Progress;
+import ellwand.work.Request;
 import ellwand.work.Seed;
-import ellwand.work.Stop;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -32,15 +31,15 @@ class MarkerMakerTest {
 
   @TempDir private Path folder;
 
-  private static SearchOptions steps(long steps) {
-    return new SearchOptions(Effort.ofSteps(steps), new Seed(1), 1);
+  private static Request steps(long steps) {
+    return Request.of(Effort.ofSteps(steps), new Seed(1));
   }
 
   private MarkerMaker maker(Path path, Spreading.Faces faces) {
     Job job = JobReader.read(path);
     Spreading spreading =
         new Spreading(faces, Spreading.Headings.ONE_WAY, Direction.ANY_WAY, false, false);
-    return new MarkerMaker(job, job.cloths().get(0), spreading, Unit.CM, new Stop(), Progress.NONE);
+    return new MarkerMaker(job, job.cloths().get(0), spreading, Unit.CM);
   }
 
   @Test

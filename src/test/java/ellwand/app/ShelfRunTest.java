@@ -13,9 +13,8 @@ import ellwand.lay.Marker;
 import ellwand.rule.Check;
 import ellwand.units.Unit;
 import ellwand.work.Effort;
-import ellwand.work.Progress;
+import ellwand.work.Request;
 import ellwand.work.Seed;
-import ellwand.work.Stop;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -56,13 +55,7 @@ class ShelfRunTest {
             order: {garments: 4}
             """);
     Job job = JobReader.read(path);
-    LayRun.Made made =
-        ShelfRun.make(
-            job,
-            Unit.CM,
-            new SearchOptions(Effort.ofSteps(60), new Seed(1), 1),
-            new Stop(),
-            Progress.NONE);
+    LayRun.Made made = ShelfRun.make(job, Unit.CM, Request.of(Effort.ofSteps(60), new Seed(1)));
     assertEquals(
         List.of(Optional.of("long"), Optional.of("short"), Optional.empty()),
         made.markers().stream().map(m -> m.lay().cloth().stock().map(Stock::name)).toList());
@@ -105,11 +98,7 @@ class ShelfRunTest {
   private LayRun.Made coat(String bolts) throws IOException {
     Path path = Files.writeString(folder.resolve("coat.yaml"), COAT.replace("BOLTS", bolts));
     return ShelfRun.make(
-        JobReader.read(path),
-        Unit.CM,
-        new SearchOptions(Effort.ofSteps(60), new Seed(1), 1),
-        new Stop(),
-        Progress.NONE);
+        JobReader.read(path), Unit.CM, Request.of(Effort.ofSteps(60), new Seed(1)));
   }
 
   @Test
@@ -175,13 +164,7 @@ class ShelfRunTest {
             + "order: {garments: 2}\n";
     Path made = Files.createTempDirectory("shelf");
     Job read = JobReader.read(Files.writeString(made.resolve("job.yaml"), job));
-    LayRun.Made run =
-        ShelfRun.make(
-            read,
-            Unit.CM,
-            new SearchOptions(Effort.ofSteps(40), new Seed(seed), 1),
-            new Stop(),
-            Progress.NONE);
+    LayRun.Made run = ShelfRun.make(read, Unit.CM, Request.of(Effort.ofSteps(40), new Seed(seed)));
     int pieces = 0;
     for (Marker marker : run.markers()) {
       assertEquals(List.of(), Check.of(marker));

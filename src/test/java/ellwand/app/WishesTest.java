@@ -26,9 +26,8 @@ import ellwand.rule.Rules;
 import ellwand.rule.Trial;
 import ellwand.units.Unit;
 import ellwand.work.Effort;
-import ellwand.work.Progress;
+import ellwand.work.Request;
 import ellwand.work.Seed;
-import ellwand.work.Stop;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -52,9 +51,7 @@ class WishesTest {
   @TempDir private Path folder;
 
   private static Tried nest(Lay lay, Effort effort) {
-    return Nester.nest(
-            lay, lay.cloth().possibleFolds(), effort, new Seed(1), 1, new Stop(), Progress.NONE)
-        .stream()
+    return Nester.nest(lay, lay.cloth().possibleFolds(), Request.of(effort, new Seed(1))).stream()
         .filter(t -> t.pleasing().isPresent() || lay.cloth().possibleFolds().size() == 1)
         .findFirst()
         .orElseThrow();
@@ -166,12 +163,7 @@ class WishesTest {
                 + " {width: 80, fold: crosswise fold, wishes: [straight cuts]}}, order: {garments:"
                 + " {M: 6}}}");
     LayRun.Made made =
-        LayRun.make(
-            JobReader.read(path),
-            Unit.CM,
-            new SearchOptions(Effort.ofSteps(100), new Seed(1), 1),
-            new Stop(),
-            Progress.NONE);
+        LayRun.make(JobReader.read(path), Unit.CM, Request.of(Effort.ofSteps(100), new Seed(1)));
     String lines = WishText.lines(made.figures().cloths().get(0), Unit.CM).toString();
     assertTrue(lines.contains("at 30.0, 60.0 cm from the fold"), lines);
   }
@@ -184,9 +176,8 @@ class WishesTest {
             trousers
                 .replace("cloths:\n  corduroy:\n", "cloths:\n  corduroy:\n" + wishes)
                 .replaceAll("shop-step: 10", "shop-step: 1"));
-    SearchOptions options = new SearchOptions(SHORT, new Seed(1), 1);
-    LayRun.Made made =
-        LayRun.make(JobReader.read(path), Unit.CM, options, new Stop(), Progress.NONE);
+    Request request = Request.of(SHORT, new Seed(1));
+    LayRun.Made made = LayRun.make(JobReader.read(path), Unit.CM, request);
     return made.figures().cloths().get(0);
   }
 }

@@ -9,6 +9,7 @@ import ellwand.geometry.Motion;
 import ellwand.geometry.Outline;
 import ellwand.geometry.Point;
 import ellwand.work.Effort;
+import ellwand.work.Request;
 import ellwand.work.Seed;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -28,7 +29,7 @@ class TrialTest {
       new Instance("wedges", 6, List.of(new Instance.Item(WEDGE, 4, List.of(0.0, 180.0))));
 
   private static Result result() {
-    return Trial.run(WEDGES, Effort.ofSteps(500), new Seed(1), 1);
+    return Trial.run(WEDGES, Request.of(Effort.ofSteps(500), new Seed(1)));
   }
 
   @Test

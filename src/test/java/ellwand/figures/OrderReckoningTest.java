@@ -14,9 +14,8 @@ import ellwand.order.OrderPlanner;
 import ellwand.order.Spreading;
 import ellwand.order.Tolerance;
 import ellwand.work.Effort;
-import ellwand.work.Progress;
+import ellwand.work.Request;
 import ellwand.work.Seed;
-import ellwand.work.Stop;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -32,8 +31,7 @@ class OrderReckoningTest {
       new GarmentLengths(Map.of("S", 800.0, "M", 1000.0, "L", 1250.0));
 
   private static CutOrderPlan plan(Order order) {
-    return OrderPlanner.plan(
-        order, LENGTHS, Effort.ofSteps(50), new Seed(1), new Stop(), Progress.NONE);
+    return OrderPlanner.plan(order, LENGTHS, Request.of(Effort.ofSteps(50), new Seed(1)));
   }
 
   private static OrderCloth cloth(Order order, Sum plain) {

@@ -21,9 +21,8 @@ import ellwand.rule.Asking;
 import ellwand.rule.Check;
 import ellwand.rule.Trial;
 import ellwand.work.Effort;
-import ellwand.work.Progress;
+import ellwand.work.Request;
 import ellwand.work.Seed;
-import ellwand.work.Stop;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
@@ -129,8 +128,7 @@ class WidthNeededTest {
                 .mapToObj(i -> piece(random, "piece " + i))
                 .flatMap(piece -> Trial.wanted(piece, "110", 1).stream())
                 .toList());
-    Marker marker =
-        Nester.nest(lay, fold, Effort.ofSteps(5), new Seed(1), 1, new Stop(), Progress.NONE);
+    Marker marker = Nester.nest(lay, fold, Request.of(Effort.ofSteps(5), new Seed(1)));
     // What nothing lies double on is open cloth, whatever it was to be.
     Assume.that(fold == Fold.OPEN || marker.zones().stream().anyMatch(z -> z.plies() == 2));
     double needed = WidthNeeded.mm(marker);

@@ -19,9 +19,8 @@ import ellwand.rule.Check;
 import ellwand.rule.Trial;
 import ellwand.units.Unit;
 import ellwand.work.Effort;
-import ellwand.work.Progress;
+import ellwand.work.Request;
 import ellwand.work.Seed;
-import ellwand.work.Stop;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -52,13 +51,7 @@ class FlawedClothTest {
     Cloth cloth = Trial.cloth(200, 10, Direction.ANY_WAY, Fold.OPEN).flawed(stains);
     Marker marker =
         Nester.nest(
-            Trial.lay(cloth, band),
-            Fold.OPEN,
-            Effort.ofSteps(200),
-            new Seed(1),
-            1,
-            new Stop(),
-            Progress.NONE);
+            Trial.lay(cloth, band), Fold.OPEN, Request.of(Effort.ofSteps(200), new Seed(1)));
     assertEquals(List.of(), Check.of(marker));
     // Beyond the stains the first would end at 1200.
     assertTrue(marker.lengthMm() < 620, () -> "" + marker.lengthMm());
@@ -74,8 +67,7 @@ class FlawedClothTest {
       wanted.addAll(Trial.wanted(piece(random, i), "110", 1));
     }
     Lay lay = new Lay("pinafore", cloth(random, fold), wanted);
-    Marker marker =
-        Nester.nest(lay, fold, Effort.ofSteps(40), new Seed(seed), 1, new Stop(), Progress.NONE);
+    Marker marker = Nester.nest(lay, fold, Request.of(Effort.ofSteps(40), new Seed(seed)));
     assertEquals(List.of(), Check.of(marker).stream().map(f -> f.sentence(Unit.MM)).toList());
     assertTrue(
         marker.clothLengthMm() <= OneAfterAnother.clothMm(lay, fold) + 1e-6,

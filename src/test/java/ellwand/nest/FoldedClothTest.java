@@ -23,9 +23,8 @@ import ellwand.rule.Check;
 import ellwand.rule.Trial;
 import ellwand.units.Unit;
 import ellwand.work.Effort;
-import ellwand.work.Progress;
+import ellwand.work.Request;
 import ellwand.work.Seed;
-import ellwand.work.Stop;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -38,8 +37,7 @@ import org.junit.jupiter.api.Test;
 class FoldedClothTest {
 
   private static Marker nested(Lay lay, Fold fold, int steps) {
-    Marker marker =
-        Nester.nest(lay, fold, Effort.ofSteps(steps), new Seed(1), 1, new Stop(), Progress.NONE);
+    Marker marker = Nester.nest(lay, fold, Request.of(Effort.ofSteps(steps), new Seed(1)));
     assertEquals(List.of(), Check.of(marker).stream().map(f -> f.sentence(Unit.MM)).toList());
     return marker;
   }
@@ -250,14 +248,7 @@ class FoldedClothTest {
   void whereAnyFoldWillDoTheLeastClothIsTaken() {
     Lay lay = betterOpen(Fold.LENGTHWISE, Fold.OPEN);
     List<Tried> tried =
-        Nester.nest(
-            lay,
-            lay.cloth().folds(),
-            Effort.ofSteps(200),
-            new Seed(1),
-            1,
-            new Stop(),
-            Progress.NONE);
+        Nester.nest(lay, lay.cloth().folds(), Request.of(Effort.ofSteps(200), new Seed(1)));
     assertEquals(600, tried.get(0).marker().orElseThrow().lengthMm(), 1e-6);
     assertEquals(300, tried.get(1).marker().orElseThrow().lengthMm(), 1e-6);
   }

@@ -23,9 +23,8 @@ import ellwand.rule.Check;
 import ellwand.rule.Trial;
 import ellwand.units.Unit;
 import ellwand.work.Effort;
-import ellwand.work.Progress;
+import ellwand.work.Request;
 import ellwand.work.Seed;
-import ellwand.work.Stop;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -72,8 +71,7 @@ class GrainToleranceTest {
   }
 
   private static Marker nested(Lay lay, Fold fold, int steps) {
-    Marker marker =
-        Nester.nest(lay, fold, Effort.ofSteps(steps), new Seed(1), 1, new Stop(), Progress.NONE);
+    Marker marker = Nester.nest(lay, fold, Request.of(Effort.ofSteps(steps), new Seed(1)));
     assertEquals(List.of(), Check.of(marker).stream().map(f -> f.sentence(Unit.MM)).toList());
     return marker;
   }

@@ -22,9 +22,8 @@ import ellwand.rule.EveryPlace;
 import ellwand.rule.Trial;
 import ellwand.units.Unit;
 import ellwand.work.Effort;
-import ellwand.work.Progress;
+import ellwand.work.Request;
 import ellwand.work.Seed;
-import ellwand.work.Stop;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -67,10 +66,7 @@ class MatchesFoundTest {
             });
     Optional<Marker> made;
     try {
-      made =
-          Optional.of(
-              Nester.nest(
-                  lay, fold, Effort.ofSteps(2), new Seed(seed), 1, new Stop(), Progress.NONE));
+      made = Optional.of(Nester.nest(lay, fold, Request.of(Effort.ofSteps(2), new Seed(seed))));
     } catch (InputException e) {
       made = Optional.empty();
     }

@@ -26,7 +26,7 @@ import ellwand.pattern.Grain;
 import ellwand.pattern.Piece;
 import ellwand.rule.Check;
 import ellwand.work.Effort;
-import ellwand.work.Progress;
+import ellwand.work.Request;
 import ellwand.work.Seed;
 import ellwand.work.Stop;
 import java.util.ArrayList;
@@ -46,7 +46,7 @@ class NesterTest {
   private static final Effort SHORT = Effort.ofSteps(60);
 
   private static Marker nest(Lay lay, Fold fold, Effort effort) {
-    return Nester.nest(lay, fold, effort, new Seed(1), 1, new Stop(), Progress.NONE);
+    return Nester.nest(lay, fold, Request.of(effort, new Seed(1)));
   }
 
   static Cloth cloth(double width, double gap, Direction direction, Fold fold) {
@@ -206,8 +206,7 @@ class NesterTest {
             wanted(wedge("front", How.PAIR), 1),
             wanted(wedge("tab", How.WHOLE), 1));
     Marker marker =
-        Nester.nest(
-            lay, Fold.LENGTHWISE, Effort.ofSeconds(60), new Seed(1), 1, stop, Progress.NONE);
+        Nester.nest(lay, Fold.LENGTHWISE, Request.of(Effort.ofSeconds(60), new Seed(1)).with(stop));
     assertTrue(marker.stoppedEarly());
     assertEquals(List.of(), Check.of(marker));
   }
@@ -226,11 +225,7 @@ class NesterTest {
         Nester.nest(
             lay,
             Fold.OPEN,
-            Effort.ofSteps(300),
-            new Seed(1),
-            1,
-            new Stop(),
-            news -> heard.add(news.bestMm()));
+            Request.of(Effort.ofSteps(300), new Seed(1)).with(news -> heard.add(news.bestMm())));
     assertFalse(heard.isEmpty());
     for (int i = 1; i < heard.size(); i++) {
       assertTrue(heard.get(i) < heard.get(i - 1));

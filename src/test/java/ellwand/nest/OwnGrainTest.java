@@ -18,9 +18,8 @@ import ellwand.rule.Check;
 import ellwand.rule.Trial;
 import ellwand.units.Unit;
 import ellwand.work.Effort;
-import ellwand.work.Progress;
+import ellwand.work.Request;
 import ellwand.work.Seed;
-import ellwand.work.Stop;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -49,8 +48,7 @@ class OwnGrainTest {
   }
 
   private static Marker nested(Lay lay, Fold fold, int steps) {
-    Marker marker =
-        Nester.nest(lay, fold, Effort.ofSteps(steps), new Seed(1), 1, new Stop(), Progress.NONE);
+    Marker marker = Nester.nest(lay, fold, Request.of(Effort.ofSteps(steps), new Seed(1)));
     assertEquals(List.of(), told(marker));
     return marker;
   }

@@ -25,9 +25,8 @@ import ellwand.rule.Check;
 import ellwand.rule.Trial;
 import ellwand.units.Unit;
 import ellwand.work.Effort;
-import ellwand.work.Progress;
+import ellwand.work.Request;
 import ellwand.work.Seed;
-import ellwand.work.Stop;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -94,8 +93,7 @@ class RepeatedClothTest {
     }
     List<Flaw> flaws = random.nextInt(3) == 0 ? flaws(random) : List.of();
     Lay lay = new Lay("overall", cloth.flawed(flaws), wanted, matches);
-    Marker marker =
-        Nester.nest(lay, fold, Effort.ofSteps(40), new Seed(seed), 1, new Stop(), Progress.NONE);
+    Marker marker = Nester.nest(lay, fold, Request.of(Effort.ofSteps(40), new Seed(seed)));
     assertEquals(List.of(), Check.of(marker).stream().map(f -> f.sentence(Unit.MM)).toList());
     double oneAfterAnother = 0;
     for (Wanted w : wanted) {
@@ -140,8 +138,7 @@ class RepeatedClothTest {
   @EnumSource(names = {"LENGTHWISE", "PART", "DOUBLE", "CROSSWISE", "TURNED"})
   void flawedClothWithBarsLiesFoldedAndThenOpened(Fold fold) {
     Lay lay = holed(fold, fold == Fold.TURNED ? Direction.ONE_WAY : Direction.ANY_WAY);
-    Marker marker =
-        Nester.nest(lay, fold, Effort.ofSteps(100), new Seed(1), 1, new Stop(), Progress.NONE);
+    Marker marker = Nester.nest(lay, fold, Request.of(Effort.ofSteps(100), new Seed(1)));
     assertEquals(List.of(), Check.of(marker).stream().map(f -> f.sentence(Unit.MM)).toList());
     assertTrue(marker.zones().stream().anyMatch(z -> z.plies() == 2));
     if (fold != Fold.PART) {
@@ -226,8 +223,7 @@ class RepeatedClothTest {
   }
 
   private static Marker laid(Lay lay) {
-    return Nester.nest(
-        lay, Fold.OPEN, Effort.ofSteps(10), new Seed(1), 1, new Stop(), Progress.NONE);
+    return Nester.nest(lay, Fold.OPEN, Request.of(Effort.ofSteps(10), new Seed(1)));
   }
 
   private static CutPiece piece(Random random, String name) {

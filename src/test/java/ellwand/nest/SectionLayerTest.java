@@ -8,6 +8,7 @@ import ellwand.nest.kernel.Search;
 import ellwand.nest.kernel.Shape;
 import ellwand.nest.kernel.Strip;
 import ellwand.work.Effort;
+import ellwand.work.Request;
 import ellwand.work.Seed;
 import ellwand.work.Stop;
 import java.util.List;
@@ -27,7 +28,8 @@ class SectionLayerTest {
   }
 
   private static Optional<Section> laid(Stop stop) {
-    SectionLayer layer = new SectionLayer(new KnownNoFits(), Effort.ofSteps(10), new Seed(1), stop);
+    SectionLayer layer =
+        new SectionLayer(new KnownNoFits(), Request.of(Effort.ofSteps(10), new Seed(1)).with(stop));
     return layer.lay(TWO_SQUARES, 1);
   }
 

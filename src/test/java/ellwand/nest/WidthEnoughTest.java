@@ -18,9 +18,8 @@ import ellwand.rule.Check;
 import ellwand.rule.Trial;
 import ellwand.units.Unit;
 import ellwand.work.Effort;
-import ellwand.work.Progress;
+import ellwand.work.Request;
 import ellwand.work.Seed;
-import ellwand.work.Stop;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -45,7 +44,7 @@ class WidthEnoughTest {
   }
 
   private static Marker nested(Lay lay, Fold fold) {
-    return Nester.nest(lay, fold, Effort.ofSteps(5), new Seed(1), 1, new Stop(), Progress.NONE);
+    return Nester.nest(lay, fold, Request.of(Effort.ofSteps(5), new Seed(1)));
   }
 
   private static void assertEnough(double widthMm, Lay lay, Fold fold) {

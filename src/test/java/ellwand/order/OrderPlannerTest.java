@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import ellwand.work.Effort;
 import ellwand.work.Progress;
+import ellwand.work.Request;
 import ellwand.work.Seed;
 import ellwand.work.Stop;
 import java.util.ArrayList;
@@ -101,10 +102,7 @@ class OrderPlannerTest {
         OrderPlanner.plan(
             Orders.large(0),
             Orders.childrensLengths(),
-            Effort.ofSteps(STEPS),
-            new Seed(1),
-            stop,
-            Progress.NONE);
+            Request.of(Effort.ofSteps(STEPS), new Seed(1)).with(stop));
     assertTrue(plan.stoppedEarly());
     assertFalse(plan.proved());
     assertEquals(plan.order().wanted().get("navy"), plan.cut().get("navy"));
@@ -117,10 +115,7 @@ class OrderPlannerTest {
     OrderPlanner.plan(
         new Order(order.wanted(), order.limits(), order.tolerance(), Cost.NONE, order.spreading()),
         Orders.childrensLengths(),
-        Effort.ofSteps(300),
-        new Seed(1),
-        new Stop(),
-        heard::add);
+        Request.of(Effort.ofSteps(300), new Seed(1)).with(heard::add));
     assertTrue(heard.size() > 2);
     for (int i = 1; i < heard.size(); i++) {
       assertTrue(heard.get(i).bestMm() <= heard.get(i - 1).bestMm());

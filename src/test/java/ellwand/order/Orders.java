@@ -1,9 +1,8 @@
 package ellwand.order;
 
 import ellwand.work.Effort;
-import ellwand.work.Progress;
+import ellwand.work.Request;
 import ellwand.work.Seed;
-import ellwand.work.Stop;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.SplittableRandom;
@@ -46,8 +45,7 @@ final class Orders {
   }
 
   static CutOrderPlan plan(Order order, MarkerLengths lengths, long steps) {
-    return OrderPlanner.plan(
-        order, lengths, Effort.ofSteps(steps), new Seed(1), new Stop(), Progress.NONE);
+    return OrderPlanner.plan(order, lengths, Request.of(Effort.ofSteps(steps), new Seed(1)));
   }
 
   static CutOrderPlan plan(Order order) {

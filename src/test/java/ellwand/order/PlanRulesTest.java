@@ -3,9 +3,8 @@ package ellwand.order;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import ellwand.work.Effort;
-import ellwand.work.Progress;
+import ellwand.work.Request;
 import ellwand.work.Seed;
-import ellwand.work.Stop;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -37,7 +36,7 @@ class PlanRulesTest {
 
   /** What each rule takes off, 0 left out. */
   private static Map<String, BendableLongScore> broken(Spread... spreads) {
-    Budget budget = new Budget(Effort.ofSteps(1), new Stop(), Progress.NONE);
+    Budget budget = new Budget(Request.of(Effort.ofSteps(1), new Seed(1)));
     PlanBoard board = new PlanBoard(NUMBERS, List.of(spreads), budget, 1);
     Map<String, BendableLongScore> broken = new TreeMap<>();
     MANAGER

@@ -4,9 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import ellwand.work.Effort;
-import ellwand.work.Progress;
+import ellwand.work.Request;
 import ellwand.work.Seed;
-import ellwand.work.Stop;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
@@ -17,7 +16,7 @@ class PlanSearchTest {
   private static final Numbers LARGE = new Numbers(Orders.large(0), Orders.childrensLengths());
 
   private static Budget budget(long steps) {
-    return new Budget(Effort.ofSteps(steps), new Stop(), Progress.NONE);
+    return new Budget(Request.of(Effort.ofSteps(steps), new Seed(1)));
   }
 
   private static Mending mending() {

@@ -1,6 +1,7 @@
 package ellwand.nest.kernel;
 
 import ellwand.work.Effort;
+import ellwand.work.Spending;
 import ellwand.work.Stop;
 
 /** What one thread may still spend, what it has spent, and the best legal layout it knows of. */
@@ -18,9 +19,7 @@ final class Budget {
   /** How much longer a thread's best may be before it takes over the others'. */
   private static final double BEHIND = 0.005;
 
-  private final long began;
-  private final long deadline;
-  private final long most;
+  private final Spending spending;
   private final Stop stop;
   private final Meeting meeting;
   private final int thread;
@@ -34,12 +33,9 @@ final class Budget {
   /** The best known to this thread; null before the first. */
   Snapshot best;
 
-  Budget(Effort effort, long began, Stop stop, Meeting meeting, int thread) {
-    this.began = began;
-    double nanos = effort.seconds() * 1e9;
-    deadline = nanos < 1e18 ? began + (long) nanos : Long.MAX_VALUE;
-    long share = effort.steps() / meeting.threads();
-    most = share > Long.MAX_VALUE / STEP ? Long.MAX_VALUE : Math.max(1, share) * STEP;
+  /** Time runs from here; steps are shared evenly by the threads that meet. */
+  Budget(Effort effort, Stop stop, Meeting meeting, int thread) {
+    this.spending = new Spending(effort.repeats() ? effort.share(meeting.threads()) : effort);
     this.stop = stop;
     this.meeting = meeting;
     this.thread = thread;
@@ -55,16 +51,14 @@ final class Budget {
       adopt(meeting.exchange(thread, best));
     }
     meeting.count(thread, evaluations);
-    over =
-        evaluations >= most
-            || stop.wanted()
-            || (deadline != Long.MAX_VALUE && System.nanoTime() - deadline >= 0);
+    spending.reach(evaluations / (double) STEP);
+    over = spending.over() || stop.wanted();
     return over;
   }
 
   /** Threads search apart, each from its own best, unless one is far behind; they end together. */
   private void adopt(Snapshot shortest) {
-    if (used() >= TOGETHER || shortest.length < best.length * (1 - BEHIND)) {
+    if (spending.spent() >= TOGETHER || shortest.length < best.length * (1 - BEHIND)) {
       best = shortest;
     }
   }
@@ -76,16 +70,7 @@ final class Budget {
 
   /** Share of the budget that is used, 0 to 1. */
   double share() {
-    if (spent()) {
-      return 1;
-    }
-    return used();
-  }
-
-  private double used() {
-    return deadline == Long.MAX_VALUE
-        ? (double) evaluations / most
-        : (double) (System.nanoTime() - began) / (deadline - began);
+    return spent() ? 1 : spending.spent();
   }
 
   /** Whether the best is as short as any layout can be. */

@@ -1,6 +1,6 @@
 package ellwand.nest.kernel;
 
-import ellwand.work.Effort;
+import ellwand.work.Request;
 import ellwand.work.Seed;
 import ellwand.work.Stop;
 import java.util.ArrayList;
@@ -26,15 +26,14 @@ final class Run {
    * @param plan with outlines that may be thinned
    * @param exact with the true ones; may be the same
    */
-  Run(Plan plan, Plan exact, Effort effort, Seed seed, int threads, Stop stop, Listener listener) {
+  Run(Plan plan, Plan exact, Request request, Listener listener) {
     this.plan = plan;
     this.exact = exact;
-    this.seed = seed;
-    this.stop = stop;
-    meeting = new Meeting(plan, listener, threads);
-    long began = System.nanoTime();
-    for (int t = 0; t < threads; t++) {
-      budgets.add(new Budget(effort, began, stop, meeting, t));
+    seed = request.seed();
+    stop = request.stop();
+    meeting = new Meeting(plan, listener, request.threads());
+    for (int t = 0; t < request.threads(); t++) {
+      budgets.add(new Budget(request.effort(), stop, meeting, t));
     }
   }
 

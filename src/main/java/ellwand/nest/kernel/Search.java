@@ -1,8 +1,6 @@
 package ellwand.nest.kernel;
 
-import ellwand.work.Effort;
-import ellwand.work.Seed;
-import ellwand.work.Stop;
+import ellwand.work.Request;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -75,27 +73,23 @@ public final class Search {
    * same strip, seed, thread count and effort in steps give the same layout.
    *
    * @param start a layout to begin with, if there is one; it need not be legal
+   * @param request whose progress hears nothing; the listener does
    * @param listener hears of every better layout that keeps the strip's longest length
    * @throws IllegalArgumentException if the start doesn't have a pose for each copy
    */
-  public Outcome run(
-      Optional<Layout> start, Effort effort, Seed seed, int threads, Stop stop, Listener listener) {
-    if (threads < 1) {
-      throw new IllegalArgumentException("a search needs a thread");
-    }
+  public Outcome run(Optional<Layout> start, Request request, Listener listener) {
     start.ifPresent(this::requireComplete);
     if (plan.least > strip.maxLength()) {
       return new Outcome(Optional.empty(), 0);
     }
     Listener shorter = new Shorter(listener);
     if (tiling.isEmpty()) {
-      return new Run(plan, exact, effort, seed, threads, stop, shorter)
-          .outcome(start.stream().toList());
+      return new Run(plan, exact, request, shorter).outcome(start.stream().toList());
     }
-    Outcome tiled = tiling.get().run(effort.part(TILED), seed, threads, stop, shorter);
+    Outcome tiled = tiling.get().run(request.part(TILED), shorter);
     Listener after =
         (layout, evaluations) -> shorter.better(layout, tiled.evaluations() + evaluations);
-    return new Run(plan, exact, effort.part(1 - TILED), seed, threads, stop, after)
+    return new Run(plan, exact, request.part(1 - TILED), after)
         .outcome(Stream.concat(start.stream(), tiled.layout().stream()).toList())
         .after(tiled.evaluations());
   }

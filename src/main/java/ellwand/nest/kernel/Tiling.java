@@ -1,8 +1,6 @@
 package ellwand.nest.kernel;
 
-import ellwand.work.Effort;
-import ellwand.work.Seed;
-import ellwand.work.Stop;
+import ellwand.work.Request;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -92,9 +90,9 @@ final class Tiling {
   }
 
   /** Searches the block further; the layout is of the whole strip, however long it may be. */
-  Outcome run(Effort effort, Seed seed, int threads, Stop stop, Listener listener) {
+  Outcome run(Request request, Listener listener) {
     Meeting told = new Meeting(plan, listener, 1);
-    Budget budget = new Budget(effort, System.nanoTime(), stop, told, 0);
+    Budget budget = new Budget(request.effort(), request.stop(), told, 0);
     double[] toldOf = {Double.POSITIVE_INFINITY};
     Listener repeating =
         (layout, evaluations) -> {
@@ -107,9 +105,7 @@ final class Tiling {
             }
           }
         };
-    Outcome outcome =
-        new Run(block, block, effort, seed, threads, stop, repeating)
-            .outcome(best.stream().toList());
+    Outcome outcome = new Run(block, block, request, repeating).outcome(best.stream().toList());
     budget.evaluations = outcome.evaluations();
     best = outcome.layout().or(() -> best);
     best.map(layout -> repeated(layout, budget)).ifPresent(budget::found);

@@ -68,8 +68,7 @@ public class QueryBenchmark {
             Strip.open(shapes, all),
             new Outlines(Strip.open(shapes, all).shapes(), Set.of(), NoFitUnion::rings, 0));
     Meeting alone = new Meeting(plan, Listener.NONE, 1);
-    Budget budget =
-        new Budget(Effort.ofSteps(Long.MAX_VALUE - 1), System.nanoTime(), new Stop(), alone, 0);
+    Budget budget = new Budget(Effort.ofSteps(Long.MAX_VALUE - 1), new Stop(), alone, 0);
     arrangement = new Arrangement(plan, budget);
     Snapshot first = new Opening(arrangement).lay(budget);
     arrangement.resize(first.length * 0.9, first.length / 2);

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import ellwand.geometry.NoFitUnion;
 import ellwand.geometry.RandomOutlines;
 import ellwand.work.Effort;
+import ellwand.work.Request;
 import ellwand.work.Seed;
 import ellwand.work.Stop;
 import java.util.ArrayList;
@@ -22,10 +23,7 @@ class SearchTest {
     return new Search(strip, NoFitUnion::rings)
         .run(
             Optional.empty(),
-            Effort.ofSteps(steps),
-            new Seed(7),
-            threads,
-            new Stop(),
+            Request.of(Effort.ofSteps(steps), new Seed(7)).onThreads(threads),
             Listener.NONE);
   }
 
@@ -54,10 +52,7 @@ class SearchTest {
         new Search(strip, NoFitUnion::rings)
             .run(
                 Optional.empty(),
-                Effort.ofSteps(400),
-                new Seed(1),
-                1,
-                new Stop(),
+                Request.of(Effort.ofSteps(400), new Seed(1)),
                 (layout, evaluations) -> {
                   heard.add(layout);
                   counts.add(evaluations);
@@ -83,10 +78,7 @@ class SearchTest {
     Outcome tiled =
         search.run(
             Optional.empty(),
-            Effort.ofSteps(1500),
-            new Seed(1),
-            2,
-            new Stop(),
+            Request.of(Effort.ofSteps(1500), new Seed(1)).onThreads(2),
             (layout, evaluations) -> heard.add(layout));
     for (Layout layout : heard) {
       assertEquals(List.of(), Shapes.faults(equal, layout));
@@ -96,7 +88,7 @@ class SearchTest {
         tiled.layout().orElseThrow().length()
             < 0.98 * run(apart, 1, 1500).layout().orElseThrow().length());
     Outcome further =
-        search.run(tiled.layout(), Effort.ofSteps(500), new Seed(2), 1, new Stop(), Listener.NONE);
+        search.run(tiled.layout(), Request.of(Effort.ofSteps(500), new Seed(2)), Listener.NONE);
     assertTrue(
         further.layout().orElseThrow().length()
             <= tiled.layout().orElseThrow().length() * (1 + 1e-12));
@@ -214,7 +206,7 @@ class SearchTest {
     Layout start = run(strip, 1, 1500).layout().orElseThrow();
     Outcome outcome =
         new Search(strip, NoFitUnion::rings)
-            .run(Optional.of(start), Effort.ofSteps(1), new Seed(3), 1, new Stop(), Listener.NONE);
+            .run(Optional.of(start), Request.of(Effort.ofSteps(1), new Seed(3)), Listener.NONE);
     assertTrue(outcome.layout().orElseThrow().length() <= start.length() * (1 + 1e-12));
     assertEquals(List.of(), Shapes.faults(strip, outcome.layout().orElseThrow()));
   }
@@ -227,10 +219,7 @@ class SearchTest {
         new Search(strip, NoFitUnion::rings)
             .run(
                 Optional.empty(),
-                Effort.ofSteps(Long.MAX_VALUE - 1),
-                new Seed(1),
-                2,
-                stop,
+                Request.of(Effort.ofSteps(Long.MAX_VALUE - 1), new Seed(1)).onThreads(2).with(stop),
                 (layout, evaluations) -> stop.request());
     assertEquals(List.of(), Shapes.faults(strip, outcome.layout().orElseThrow()));
   }
@@ -241,7 +230,10 @@ class SearchTest {
     stop.request();
     Outcome outcome =
         new Search(stars(2, 2, 7), NoFitUnion::rings)
-            .run(Optional.empty(), Effort.ofSteps(10), new Seed(1), 1, stop, Listener.NONE);
+            .run(
+                Optional.empty(),
+                Request.of(Effort.ofSteps(10), new Seed(1)).with(stop),
+                Listener.NONE);
     assertTrue(outcome.layout().isEmpty());
   }
 }

@@ -15,7 +15,7 @@ import ellwand.pattern.Grain;
  * @param mostDegrees how far it may turn off its grain, either way
  * @param tooWide whether it fits nowhere on its grain, so that it has to turn
  */
-record Request(
+record Placement(
     Wanted wanted, Form form, CutPiece drawn, Hand hand, double mostDegrees, boolean tooWide) {
 
   /** Which hands of a piece may be seen from above. */
@@ -25,14 +25,14 @@ record Request(
     FREE
   }
 
-  static Request of(Cloth cloth, Wanted wanted, Form form, Hand hand) {
-    return new Request(
+  static Placement of(Cloth cloth, Wanted wanted, Form form, Hand hand) {
+    return new Placement(
         wanted, form, form.drawn(wanted.cut()), hand, mostDegrees(cloth, wanted, form), false);
   }
 
   /** The same of a piece that fits nowhere on its grain. */
-  Request turnedToFit() {
-    return new Request(wanted, form, drawn, hand, mostDegrees, true);
+  Placement turnedToFit() {
+    return new Placement(wanted, form, drawn, hand, mostDegrees, true);
   }
 
   /** What stands on a fold stays on grain, and so does what must meet the bars of a repeat. */

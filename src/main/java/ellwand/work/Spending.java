@@ -1,0 +1,115 @@
+package ellwand.work;
+
+import java.util.function.LongSupplier;
+
+/**
+ * How much of an effort is spent: of a number of steps those that were counted, of a time what has
+ * gone by since this was made. An effort is spent in one of two ways.
+ *
+ * <ul>
+ *   <li>As it goes: {@link #use} and {@link #reach} count, {@link #spent}, {@link #over} and {@link
+ *       #until} tell where it stands.
+ *   <li>Dealt out: {@link #take} gives shares of it to searches that follow one another, {@link
+ *       #left} is what nobody has got.
+ * </ul>
+ *
+ * <p>Steps never depend on the clock, so that what is limited by them repeats. Not safe for use by
+ * several threads at once.
+ */
+public final class Spending {
+
+  /** A search needs some time to begin at all, s; ours. */
+  private static final double LEAST_SECONDS = 0.01;
+
+  private final Effort effort;
+  private final LongSupplier nanos;
+  private final long started;
+  private double used;
+  private double left = 1;
+
+  /** Time runs from here. */
+  public Spending(Effort effort) {
+    this(effort, System::nanoTime);
+  }
+
+  /** With a clock of its own, ns. */
+  public Spending(Effort effort, LongSupplier nanos) {
+    this.effort = effort;
+    this.nanos = nanos;
+    this.started = nanos.getAsLong();
+  }
+
+  /** Counts steps, or parts of a step; makes no difference where time is what limits. */
+  public void use(double steps) {
+    used += steps;
+  }
+
+  /** Says how many steps are used by now, instead of counting them. */
+  public void reach(double steps) {
+    used = steps;
+  }
+
+  /** The steps that are used by now. */
+  public double used() {
+    return used;
+  }
+
+  public Effort effort() {
+    return effort;
+  }
+
+  /** Seconds since this was made. */
+  public double seconds() {
+    return (nanos.getAsLong() - started) / 1e9;
+  }
+
+  /** The share that is used up, 0 to 1 or a little more. */
+  public double spent() {
+    return effort.repeats() ? used / effort.steps() : seconds() / effort.seconds();
+  }
+
+  /** Whether nothing is left. */
+  public boolean over() {
+    return atLeast(effort);
+  }
+
+  /** Whether as much as that is used up. */
+  public boolean atLeast(Effort part) {
+    return part.repeats() ? used >= part.steps() : seconds() >= part.seconds();
+  }
+
+  /** What lies between now and a share of the whole, 0 to 1; a little at least. */
+  public Effort until(double share) {
+    return effort.repeats()
+        ? Effort.ofSteps(Math.max(1, Math.round(effort.steps() * (share - spent()))))
+        : ofSeconds(effort.seconds() * share - seconds());
+  }
+
+  /** All that is not used up; a little at least. */
+  public Effort rest() {
+    return until(1);
+  }
+
+  /**
+   * A share of the whole, which is then no longer there. Where time limits, what searches take
+   * beyond their share (to begin with, or on a busy machine) is borne by all that follow, and what
+   * they leave goes to these.
+   */
+  public Effort take(double share) {
+    Effort part =
+        effort.repeats()
+            ? effort.part(share)
+            : ofSeconds((effort.seconds() - seconds()) * Math.min(1, share / left));
+    left = Math.max(0, left - share);
+    return part;
+  }
+
+  /** The share that was not dealt out. */
+  public double left() {
+    return left;
+  }
+
+  private static Effort ofSeconds(double seconds) {
+    return Effort.ofSeconds(Math.max(LEAST_SECONDS, seconds));
+  }
+}

@@ -1,0 +1,81 @@
+package ellwand.work;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.junit.jupiter.api.Test;
+
+class SpendingTest {
+
+  private long nanos;
+
+  private Spending of(Effort effort) {
+    return new Spending(effort, () -> nanos);
+  }
+
+  private void pass(double seconds) {
+    nanos += (long) (seconds * 1e9);
+  }
+
+  @Test
+  void whatOneSearchOverrunsTheNextOnesLack() {
+    Spending effort = of(Effort.ofSeconds(20));
+    assertEquals(10, effort.take(0.5).seconds(), 1e-9);
+    pass(14);
+    // 6 s are left of what should have been 10.
+    assertEquals(3, effort.take(0.25).seconds(), 1e-9);
+    pass(3);
+    assertFalse(effort.over());
+    assertEquals(3, effort.take(0.25).seconds(), 1e-9);
+    pass(3);
+    assertTrue(effort.over());
+    assertTrue(effort.take(0.25).seconds() < 0.1);
+  }
+
+  @Test
+  void timeThatIsNotUsedIsDealtOutAgain() {
+    Spending effort = of(Effort.ofSeconds(20));
+    effort.take(0.5);
+    pass(2);
+    assertEquals(18, effort.take(0.5).seconds(), 1e-9);
+  }
+
+  @Test
+  void stepsAreSharedWhateverTheClockSays() {
+    Spending effort = of(Effort.ofSteps(1000));
+    pass(1e6);
+    assertEquals(Effort.ofSteps(300), effort.take(0.3));
+    assertEquals(0.7, effort.left(), 1e-9);
+    assertFalse(effort.over());
+  }
+
+  @Test
+  void stepsAreUsedUpByCountingThem() {
+    Spending effort = of(Effort.ofSteps(200));
+    effort.use(49.5);
+    effort.use(0.5);
+    assertEquals(0.25, effort.spent(), 1e-12);
+    assertEquals(Effort.ofSteps(50), effort.until(0.5));
+    assertTrue(effort.atLeast(Effort.ofSteps(50)));
+    assertFalse(effort.atLeast(Effort.ofSteps(51)));
+    effort.reach(200);
+    assertTrue(effort.over());
+    assertEquals(Effort.ofSteps(1), effort.rest());
+  }
+
+  @Test
+  void timeIsUsedUpByTheClockAlone() {
+    Spending effort = of(Effort.ofSeconds(8));
+    effort.use(1e9);
+    assertEquals(0, effort.spent(), 1e-12);
+    pass(2);
+    assertEquals(0.25, effort.spent(), 1e-12);
+    assertEquals(2, effort.until(0.5).seconds(), 1e-9);
+    assertEquals(6, effort.rest().seconds(), 1e-9);
+    assertTrue(effort.atLeast(Effort.ofSeconds(2)));
+    pass(7);
+    assertTrue(effort.over());
+    assertTrue(effort.rest().seconds() < 0.1);
+  }
+}
