@@ -53,9 +53,9 @@ public final class CheckRun {
   private static Lay lay(Job job, Cloth cloth, MarkerFile file) {
     if (file.scope() instanceof Scope.Part) {
       // What it has a part of was worked out for the cloth as bought.
-      return file.of(Lays.of(job, Shelf.cloth(job, file.cloth()))).on(cloth);
+      return file.of(JobLays.of(job, Shelf.cloth(job, file.cloth()))).on(cloth);
     }
-    return file.fold() == Fold.FACE_TO_FACE ? Lays.halfSets(job, cloth) : Lays.of(job, cloth);
+    return file.fold() == Fold.FACE_TO_FACE ? JobLays.halfSets(job, cloth) : JobLays.of(job, cloth);
   }
 
   private static Cloth cloth(Job job, MarkerFile file, Path markerPath) {

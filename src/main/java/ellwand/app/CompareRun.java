@@ -3,15 +3,11 @@ package ellwand.app;
 import ellwand.cloth.Cloth;
 import ellwand.cloth.Fold;
 import ellwand.cloth.Wishes;
-import ellwand.draw.marker.ComparisonChart;
 import ellwand.figures.Bottleneck;
 import ellwand.figures.Buying;
 import ellwand.figures.Comparison;
 import ellwand.figures.Comparison.Row;
-import ellwand.figures.ComparisonText;
 import ellwand.figures.FoldTried;
-import ellwand.file.figures.ComparisonWriter;
-import ellwand.file.source.WholeFile;
 import ellwand.job.Job;
 import ellwand.lay.Lay;
 import ellwand.lay.Marker;
@@ -19,12 +15,9 @@ import ellwand.nest.Tried;
 import ellwand.units.Unit;
 import ellwand.work.Progress;
 import ellwand.work.Request;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -35,7 +28,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.function.BiFunction;
 
-/** Lays one cloth of a job in several widths. */
+/** JobLays one cloth of a job in several widths. */
 public final class CompareRun {
 
   /** Widths that dress cloth is sold in, mm; common practice. */
@@ -143,7 +136,7 @@ public final class CompareRun {
   }
 
   private static List<Row> rows(Job job, Cloth cloth, Unit unit, Request request) {
-    Lay lay = Lays.of(job, cloth.wishing(Wishes.NONE));
+    Lay lay = JobLays.of(job, cloth.wishing(Wishes.NONE));
     Folded folded = Folded.make(lay, unit, request);
     List<Row> rows = new ArrayList<>();
     for (FoldTried tried : folded.tried()) {
@@ -168,21 +161,5 @@ public final class CompareRun {
         .filter(t -> t.fold().words().equals(tried.fold()))
         .findFirst()
         .flatMap(Tried::marker);
-  }
-
-  /**
-   * Writes table, chart and figures.
-   *
-   * @return the files written
-   */
-  public static List<Path> write(Comparison comparison, Unit unit, Path folder) {
-    Map<Path, byte[]> files = new LinkedHashMap<>();
-    files.put(
-        folder.resolve("compare.txt"),
-        ComparisonText.of(comparison, unit).getBytes(StandardCharsets.UTF_8));
-    files.put(folder.resolve("compare.svg"), ComparisonChart.svg(comparison, unit));
-    files.put(folder.resolve("compare.json"), ComparisonWriter.bytes(comparison));
-    files.forEach(WholeFile::write);
-    return List.copyOf(files.keySet());
   }
 }

@@ -16,26 +16,25 @@ public final class DrawRun {
 
   private DrawRun() {}
 
-  /** Which words a PDF or PNG cannot show in full, as a sentence. */
-  public static Optional<String> unprinted(Job job) {
-    return LayRun.unprinted(job);
-  }
-
   /**
    * Every piece in every size that the style has, each once, as cut from the first cloth it needs.
    *
    * @param nested all sizes of a piece on one another instead of side by side
+   * @param scale mm of piece for one mm of paper in a PDF; where absent, to fit on A4
    */
-  public static PieceDrawing pieces(Job job, Unit unit, boolean nested) {
+  public static DrawnPieces make(Job job, Unit unit, boolean nested, Optional<Double> scale) {
     Map<String, List<CutPiece>> bySize = new LinkedHashMap<>();
     for (String size : job.style().piecesBySize().keySet()) {
       Map<String, CutPiece> byName = new LinkedHashMap<>();
       for (Cloth cloth : job.cloths()) {
-        Lays.cutPieces(job, size, cloth).forEach(p -> byName.putIfAbsent(p.name(), p));
+        JobLays.cutPieces(job, size, cloth).forEach(p -> byName.putIfAbsent(p.name(), p));
       }
       bySize.put(size, new ArrayList<>(byName.values()));
     }
     String style = job.style().name();
-    return nested ? PieceDrawing.nested(style, bySize, unit) : PieceDrawing.of(style, bySize, unit);
+    return new DrawnPieces(
+        job,
+        nested ? PieceDrawing.nested(style, bySize, unit) : PieceDrawing.of(style, bySize, unit),
+        scale);
   }
 }

@@ -34,35 +34,18 @@ public final class FitRun {
   }
 
   /**
-   * The answer.
-   *
-   * @param marker everything on the remnant, as the cutter wishes; empty if it does not fit
-   * @param shortest the one that takes least of it; empty if it does not fit
-   * @param fitting the same in figures
-   */
-  public record Answer(
-      Remnant remnant, Optional<Marker> marker, Optional<Marker> shortest, Fitting fitting) {}
-
-  /**
    * Seeks a marker on the remnant; if none is found, what can be cut from it all the same.
    *
    * @param on name of a remnant of the job, or width x length
    * @param cloth the cloth that a width x length is a piece of; the job's first if absent
+   * @param unit that lengths are shown in
    * @throws ellwand.problem.InputException if there is no such remnant or cloth
    */
-  public static Answer fit(Job job, String on, Optional<String> cloth, Request request) {
+  public static FitAnswer fit(
+      Job job, String on, Optional<String> cloth, Unit unit, Request request) {
     Remnant remnant = Shelf.remnant(job, on, cloth);
     Cloth laid = remnant.laidAs(Shelf.cloth(job, remnant.cloth()));
-    return new FitRun(request).answer(remnant, Lays.of(job, laid));
-  }
-
-  /** The marker of a yes with its figures, to be written as those of a lay are. */
-  public static LayRun.Made made(Job job, Answer yes, Unit unit) {
-    Marker marker = yes.marker().orElseThrow();
-    Figures figures =
-        Figures.of(
-            marker, Lays.bindings(job, marker.lay().cloth(), unit), List.of(), yes.shortest());
-    return LayRun.made(job, List.of(marker), List.of(figures), unit);
+    return new FitRun(request).answer(job, remnant, JobLays.of(job, laid), unit);
   }
 
   /**
@@ -70,20 +53,21 @@ public final class FitRun {
    *
    * @throws ellwand.problem.InputException if there is no such remnant or cloth
    */
-  public static int most(Job job, String on, Optional<String> cloth, Request request) {
+  public static FitTimes most(Job job, String on, Optional<String> cloth, Request request) {
     Remnant remnant = Shelf.remnant(job, on, cloth);
     Cloth laid = remnant.laidAs(Shelf.cloth(job, remnant.cloth()).wishing(Wishes.NONE));
     FitRun run = new FitRun(request);
-    double once = Lays.of(job, laid).wantedAreaMm2();
+    double once = JobLays.of(job, laid).wantedAreaMm2();
     int bound = once == 0 ? 0 : (int) (room(laid) / once + 1e-9);
     int times = 0;
     while (times < bound
-        && run.shortest(Lays.of(job, laid, times + 1), request.effort().share(Math.min(bound, 4)))
+        && run.shortest(
+                JobLays.of(job, laid, times + 1), request.effort().share(Math.min(bound, 4)))
             .filter(FitRun::fits)
             .isPresent()) {
       times++;
     }
-    return times;
+    return new FitTimes(on, times, job.garmentCount());
   }
 
   /** A marker of all that is wanted on its remnant, if one is found; it has passed the check. */
@@ -93,35 +77,39 @@ public final class FitRun {
         : new FitRun(request)
             .shortest(lay, request.effort())
             .filter(FitRun::fits)
-            .map(LayRun::checked);
+            .map(Inspection::passed);
   }
 
-  private Answer answer(Remnant remnant, Lay lay) {
+  private FitAnswer answer(Job job, Remnant remnant, Lay lay, Unit unit) {
     Effort third = request.effort().share(3);
     // Round the flaws, and longer than the remnant if need be.
     List<Tried> tried = tried(lay, request.effort().part(2.0 / 3));
     Optional<Marker> shortest = shortest(tried);
-    Optional<Marker> fitting = shortest.filter(FitRun::fits).map(LayRun::checked);
+    Optional<Marker> fitting = shortest.filter(FitRun::fits).map(Inspection::passed);
     if (fitting.isPresent()) {
       Marker marker =
           tried.stream()
               .flatMap(t -> t.pleasing().stream())
               .findFirst()
-              .map(LayRun::checked)
+              .map(Inspection::passed)
               .orElse(fitting.get());
-      return new Answer(
-          remnant,
-          Optional.of(marker),
-          fitting,
-          Fitting.all(lay, remnant.name(), marker.clothLengthMm()));
+      return new FitAnswer(
+          Optional.of(laid(job, marker, fitting.get(), unit)),
+          Fitting.all(lay, remnant.name(), marker.clothLengthMm()),
+          unit);
     }
     Optional<Double> needed = shortest.map(Marker::clothLengthMm);
     Optional<Fitting.TooWide> tooWide = shortest.isPresent() ? Optional.empty() : tooWide(tried);
-    return new Answer(
-        remnant,
+    return new FitAnswer(
         Optional.empty(),
-        Optional.empty(),
-        Fitting.some(lay, remnant.name(), needed, tooWide, chosen(lay, third)));
+        Fitting.some(lay, remnant.name(), needed, tooWide, chosen(lay, third)),
+        unit);
+  }
+
+  private static LaidJob laid(Job job, Marker marker, Marker shortest, Unit unit) {
+    List<String> bindings = JobLays.bindings(job, marker.lay().cloth(), unit);
+    Figures figures = Figures.of(marker, bindings, List.of(), Optional.of(shortest));
+    return LaidJob.of(job, List.of(marker), List.of(figures), unit);
   }
 
   /** What is too wide where the cloth lies widest. */

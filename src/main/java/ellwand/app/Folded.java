@@ -55,8 +55,8 @@ record Folded(
     Optional<Marker> pleasing = tried.stream().flatMap(t -> t.pleasing().stream()).findFirst();
     return new Folded(
         lay,
-        pleasing.or(() -> best).map(LayRun::checked),
-        best.map(LayRun::checked),
+        pleasing.or(() -> best).map(Inspection::passed),
+        best.map(Inspection::passed),
         figures,
         tried);
   }

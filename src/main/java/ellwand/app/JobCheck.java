@@ -30,14 +30,14 @@ public final class JobCheck {
     Job job = read.withGarments(everySize);
     List<Problem> unmatched =
         job.cloths().stream()
-            .flatMap(cloth -> Matching.problems(Lays.of(job, cloth)).stream())
+            .flatMap(cloth -> Matching.problems(JobLays.of(job, cloth)).stream())
             .distinct()
             .toList();
     if (!unmatched.isEmpty()) {
       throw new InputException(unmatched);
     }
     return job.cloths().stream()
-        .flatMap(cloth -> Lays.cautions(job, cloth, unit.orElse(job.unit())).stream())
+        .flatMap(cloth -> JobLays.cautions(job, cloth, unit.orElse(job.unit())).stream())
         .distinct()
         .toList();
   }

@@ -161,13 +161,13 @@ final class MarkerMaker {
 
   private Lay lay(SizeMix mix, Cloth of) {
     Job garments = job.withGarments(mix.garments());
-    return (spreading.halfSets() ? Lays.halfSets(garments, of) : Lays.of(garments, of))
+    return (spreading.halfSets() ? JobLays.halfSets(garments, of) : JobLays.of(garments, of))
         .of(new Scope.Garments(mix.garments()));
   }
 
   /** How bindings become strips, one sentence each. */
   List<String> bindings(SizeMix mix) {
-    return Lays.bindings(job.withGarments(mix.garments()), cloth, unit);
+    return JobLays.bindings(job.withGarments(mix.garments()), cloth, unit);
   }
 
   /** The shortest found so far, which plans are made with. */
@@ -231,7 +231,7 @@ final class MarkerMaker {
   private Marker marker(SizeMix mix, Request request) {
     Lay lay = lay(mix);
     Tried tried = nest(lay, mix, request);
-    return LayRun.checked(
+    return Inspection.passed(
         tried
             .marker()
             .orElseThrow(

@@ -1,49 +1,26 @@
 package ellwand.app;
 
-import ellwand.draw.marker.MarkerDrawing;
-import ellwand.draw.order.BundleLabels;
-import ellwand.draw.order.OrderSheet;
 import ellwand.draw.sheet.Unprinted;
 import ellwand.figures.Cautions;
-import ellwand.figures.OrderCloth.OrderMarker;
 import ellwand.figures.OrderFigures;
-import ellwand.file.figures.OrderWriter;
-import ellwand.file.marker.MarkerWriter;
-import ellwand.file.source.WholeFile;
 import ellwand.job.Job;
 import ellwand.job.OrderJob;
 import ellwand.lay.Marker;
-import ellwand.order.CutOrderPlan;
 import ellwand.order.Order;
 import ellwand.problem.InputException;
 import ellwand.units.Unit;
 import ellwand.work.Request;
 import ellwand.work.Spending;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
-/** Plans an order, makes its markers and writes the report. */
+/** Plans an order and makes its markers. */
 public final class OrderRun {
 
   private OrderRun() {}
-
-  /**
-   * A planned order.
-   *
-   * @param plans one for each cloth
-   * @param markers by name, none if lengths were given
-   * @param unit that lengths are shown in
-   */
-  public record Made(
-      OrderJob job,
-      List<CutOrderPlan> plans,
-      Map<String, Marker> markers,
-      OrderFigures figures,
-      Unit unit) {}
 
   /**
    * Plans an order and makes its markers; given marker lengths are planned with as they are. Each
@@ -52,7 +29,7 @@ public final class OrderRun {
    * @param request with the effort for all together
    * @throws InputException if it cannot be planned
    */
-  public static Made make(OrderJob job, Unit unit, Request request) {
+  public static PlannedOrder make(OrderJob job, Unit unit, Request request) {
     try {
       return job.style().isPresent()
           ? withStyle(job, job.style().get(), unit, request)
@@ -65,13 +42,13 @@ public final class OrderRun {
     }
   }
 
-  private static Made withLengths(OrderJob job, Unit unit, Request request) {
+  private static PlannedOrder withLengths(OrderJob job, Unit unit, Request request) {
     ClothPlan plan =
         ClothPlan.withLengths(job.cloths().get(0).order(), job.lengths().orElseThrow(), request);
     return made(job, job.title().orElse("Order"), List.of(plan), Cautions.of(Set.of()), unit);
   }
 
-  private static Made withStyle(OrderJob job, Job style, Unit unit, Request request) {
+  private static PlannedOrder withStyle(OrderJob job, Job style, Unit unit, Request request) {
     Spending effort = new Spending(request.effort());
     List<MarkerMaker> makers = new ArrayList<>();
     for (OrderJob.OfCloth of : job.cloths()) {
@@ -101,57 +78,20 @@ public final class OrderRun {
     return made(job, job.title().orElse(style.style().name()), plans, cautions, unit);
   }
 
-  private static Made made(
+  private static PlannedOrder made(
       OrderJob job, String title, List<ClothPlan> plans, List<String> cautions, Unit unit) {
     Map<String, Marker> markers = new LinkedHashMap<>();
     plans.forEach(plan -> markers.putAll(plan.markers()));
     OrderFigures figures =
         new OrderFigures(
             title, job.currency(), plans.stream().map(ClothPlan::figures).toList(), cautions);
-    return new Made(job, plans.stream().map(ClothPlan::plan).toList(), markers, figures, unit);
+    return new PlannedOrder(
+        job, plans.stream().map(ClothPlan::plan).toList(), markers, figures, unit);
   }
 
   private static List<String> cautions(Job job, List<String> sizes, Unit unit) {
     Map<String, Integer> everySize = new LinkedHashMap<>();
     sizes.forEach(size -> everySize.put(size, 1));
-    return LayRun.cautions(job.withGarments(everySize), unit);
-  }
-
-  /**
-   * Writes order.json, the cut tickets as a table, the report, the bundle labels and the markers.
-   *
-   * @return the files written
-   */
-  public static List<Path> write(Made made, Path folder) {
-    Map<Path, byte[]> files = new LinkedHashMap<>();
-    made.markers()
-        .forEach(
-            (name, marker) -> {
-              OrderMarker laid = laid(made, name);
-              MarkerDrawing drawing =
-                  MarkerDrawing.of(marker, laid.figures().orElseThrow(), made.unit());
-              files.put(folder.resolve(name + ".svg"), drawing.svg());
-              files.put(folder.resolve(name + ".pdf"), drawing.pdf());
-              Job job = made.job().style().orElseThrow();
-              files.put(folder.resolve(name + ".marker.json"), MarkerWriter.bytes(marker, job));
-            });
-    files.put(folder.resolve("order.json"), OrderWriter.json(made.plans(), made.figures()));
-    files.put(folder.resolve("cut-tickets.csv"), OrderWriter.csv(made.figures()));
-    files.put(folder.resolve("order.pdf"), OrderSheet.pdf(made.figures(), made.unit()));
-    files.put(folder.resolve("bundle-labels.pdf"), BundleLabels.pdf(made.figures()));
-    files.forEach(WholeFile::write);
-    return List.copyOf(files.keySet());
-  }
-
-  private static OrderMarker laid(Made made, String marker) {
-    return made.figures().markers().stream()
-        .filter(m -> m.name().equals(marker))
-        .findFirst()
-        .orElseThrow();
-  }
-
-  /** What {@code order.json} holds. */
-  public static byte[] json(Made made) {
-    return OrderWriter.json(made.plans(), made.figures());
+    return JobCautions.of(job.withGarments(everySize), unit);
   }
 }

@@ -49,11 +49,11 @@ public final class ShelfRun {
    *
    * @throws InputException if a piece is wider than its cloth
    */
-  public static LayRun.Made make(Job job, Unit unit, Request request) {
+  public static LaidJob make(Job job, Unit unit, Request request) {
     ShelfRun run = new ShelfRun(job, unit, request);
     Map<Marker, Figures> made = new LinkedHashMap<>();
     job.cloths().forEach(cloth -> made.putAll(run.markers(cloth)));
-    return LayRun.made(job, List.copyOf(made.keySet()), List.copyOf(made.values()), unit);
+    return LaidJob.of(job, List.copyOf(made.keySet()), List.copyOf(made.values()), unit);
   }
 
   private Map<Marker, Figures> markers(Cloth cloth) {
@@ -65,7 +65,7 @@ public final class ShelfRun {
    * each whole garments first, then single pieces, the most valuable first.
    */
   private Map<Marker, Figures> piecewise(Cloth cloth) {
-    Lay all = Lays.of(job, cloth);
+    Lay all = JobLays.of(job, cloth);
     List<Wanted> left = new ArrayList<>(all.wanted());
     List<Remnant> remnants =
         job.remnants().stream()
@@ -102,7 +102,7 @@ public final class ShelfRun {
     if (!left.isEmpty()) {
       Folded folded = Folded.make(on(all, cloth, left), unit, request.with(share));
       Marker best = folded.best(job, unit);
-      made.put(best, folded.figures(best, Lays.bindings(job, cloth, unit)));
+      made.put(best, folded.figures(best, JobLays.bindings(job, cloth, unit)));
     }
     return made;
   }
@@ -121,7 +121,7 @@ public final class ShelfRun {
 
   /** What is to be known of a marker on a remnant. */
   private List<String> cautions(Cloth cloth) {
-    List<String> cautions = new ArrayList<>(Lays.bindings(job, cloth, unit));
+    List<String> cautions = new ArrayList<>(JobLays.bindings(job, cloth, unit));
     if (cloth.wishes().any()) {
       cautions.add("The cutter's wishes are left aside here, so that all of the remnant is used.");
     }
@@ -148,10 +148,10 @@ public final class ShelfRun {
           .ifPresent(m -> made.put(m, Figures.of(m, cautions(cloth))));
     }
     if (left.values().stream().anyMatch(n -> n > 0)) {
-      Lay rest = Lays.of(job, wanted(left), cloth);
+      Lay rest = JobLays.of(job, wanted(left), cloth);
       Folded folded = Folded.make(rest, unit, request.with(share));
       Marker best = folded.best(job, unit);
-      made.put(best, folded.figures(best, Lays.bindings(job, cloth, unit)));
+      made.put(best, folded.figures(best, JobLays.bindings(job, cloth, unit)));
     }
     return made;
   }
@@ -165,7 +165,7 @@ public final class ShelfRun {
       while (fits && left.get(size) > 0) {
         Map<String, Integer> more = new LinkedHashMap<>(taken);
         more.merge(size, 1, Integer::sum);
-        Lay lay = Lays.of(job, more, remnant);
+        Lay lay = JobLays.of(job, more, remnant);
         Optional<Marker> found =
             FitRun.fitting(lay, request.with(effort.share(job.garmentCount())));
         fits = found.isPresent();

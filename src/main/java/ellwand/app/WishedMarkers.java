@@ -59,7 +59,7 @@ final class WishedMarkers {
     // What is shorter by chance is no merit of the wishes.
     tried
         .marker()
-        .map(m -> on(maker.lay(mix), LayRun.checked(m)))
+        .map(m -> on(maker.lay(mix), Inspection.passed(m)))
         .ifPresent(m -> maker.keep(mix, m));
     Marker shortest = maker.made().get(mix);
     // A search that has come less far may begin with a longer one.
@@ -67,7 +67,7 @@ final class WishedMarkers {
         .pleasing()
         .filter(m -> m.clothLengthMm() <= longestMm(shortest, mostMm))
         .filter(m -> m.clothLengthMm() < shortest.clothLengthMm() || nearer(m, on(lay, shortest)))
-        .map(LayRun::checked)
+        .map(Inspection::passed)
         .orElseGet(() -> on(lay, shortest));
   }
 

@@ -1,5 +1,6 @@
 package ellwand.bench;
 
+import ellwand.app.LaidJob;
 import ellwand.app.LayRun;
 import ellwand.cloth.Fold;
 import ellwand.figures.Figures;
@@ -76,7 +77,7 @@ public final class Lays implements Callable<Integer> {
     Job job = JobReader.read(path);
     for (double effort : seconds) {
       Map<String, Progress.News> first = new HashMap<>();
-      LayRun.Made made =
+      LaidJob made =
           LayRun.make(
               job, job.unit(), request(effort, news -> first.putIfAbsent(news.what(), news)));
       for (Figures cloth : made.figures().cloths()) {

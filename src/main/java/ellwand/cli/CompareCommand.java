@@ -1,27 +1,19 @@
 package ellwand.cli;
 
 import ellwand.app.CompareRun;
+import ellwand.app.ComparedWidths;
+import ellwand.app.Outcome;
 import ellwand.cloth.Cloth;
-import ellwand.figures.Comparison;
-import ellwand.figures.ComparisonText;
-import ellwand.file.figures.ComparisonWriter;
 import ellwand.file.job.JobReader;
 import ellwand.job.Job;
 import ellwand.units.Length;
 import ellwand.units.Unit;
 import ellwand.work.Request;
-import java.io.PrintWriter;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.ParentCommand;
-import picocli.CommandLine.Spec;
 
 /** Compares widths and ways of laying. */
 @Command(
@@ -37,7 +29,7 @@ import picocli.CommandLine.Spec;
       "Example: compare sample-markers/weir-jacket/job.yaml --widths 90cm,115cm,140cm",
       "Exit code 1: no width will do."
     })
-final class CompareCommand implements Callable<Integer> {
+final class CompareCommand extends RunCommand<Job> {
 
   @Option(
       names = "--widths",
@@ -51,35 +43,18 @@ final class CompareCommand implements Callable<Integer> {
   @Option(names = "--cloth", paramLabel = "NAME", description = "Default: the job's first cloth.")
   private String clothName;
 
-  @Mixin private JobMixin file;
-  @Mixin private SearchMixin search;
-  @Mixin private ShowMixin show;
-  @ParentCommand private Main main;
-  @Spec private CommandSpec spec;
+  CompareCommand() {
+    super(JobReader::read, Job::unit, "-compare");
+  }
 
   @Override
-  public Integer call() {
-    Job job = JobReader.read(file.path());
-    Unit unit = show.unit().orElse(job.unit());
+  Outcome make(Job job, Unit shown, Request request) {
     Cloth cloth = CompareRun.cloth(job, Optional.ofNullable(clothName));
     List<Double> asked =
         widths.isEmpty()
             ? CompareRun.usualWidths(cloth)
             : widths.stream().map(text -> width(text, job.unit(), cloth)).distinct().toList();
-    Request request = search.request(main.stop());
-    PrintWriter err = spec.commandLine().getErr();
-    Comparison comparison;
-    try (Console console = Console.open(err, request.effort(), unit)) {
-      comparison = CompareRun.make(job, cloth, asked, unit, request.with(console));
-    }
-    Path folder = file.folder("-compare");
-    CompareRun.write(comparison, unit, folder)
-        .forEach(written -> err.println("Written: " + written));
-    show.print(
-        spec.commandLine().getOut(),
-        () -> ComparisonWriter.bytes(comparison),
-        () -> ComparisonText.of(comparison, unit));
-    return comparison.possible() ? Main.DONE : Main.RULE_BROKEN;
+    return new ComparedWidths(CompareRun.make(job, cloth, asked, shown, request), shown);
   }
 
   private double width(String text, Unit bare, Cloth cloth) {
@@ -88,7 +63,7 @@ final class CompareCommand implements Callable<Integer> {
       cloth.wide(mm);
       return mm;
     } catch (IllegalArgumentException e) {
-      throw new ParameterException(spec.commandLine(), "--widths: " + e.getMessage(), e);
+      throw new ParameterException(spec().commandLine(), "--widths: " + e.getMessage(), e);
     }
   }
 }

@@ -1,13 +1,14 @@
 package ellwand.cli;
 
 import ellwand.app.DrawRun;
-import ellwand.draw.piece.PieceDrawing;
+import ellwand.app.DrawnPieces;
 import ellwand.file.job.JobReader;
 import ellwand.file.source.WholeFile;
 import ellwand.job.Job;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -55,33 +56,27 @@ final class DrawCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    String name = out.getFileName().toString().toLowerCase(Locale.ROOT);
-    if (scale != null && !(name.endsWith(".pdf") && scale > 0)) {
-      throw new ParameterException(
-          spec.commandLine(), "--scale takes a number above 0 and goes with a .pdf file");
+    String name = out.getFileName().toString();
+    String lower = name.toLowerCase(Locale.ROOT);
+    if (scale != null && !(lower.endsWith(".pdf") && scale > 0)) {
+      throw refused("--scale takes a number above 0 and goes with a .pdf file");
+    }
+    if (DrawnPieces.endings().stream().noneMatch(lower::endsWith)) {
+      throw refused("'" + out + "' must end with " + String.join(", ", DrawnPieces.endings()));
     }
     Job job = JobReader.read(jobPath);
-    PieceDrawing drawing = DrawRun.pieces(job, show.unit().orElse(job.unit()), nested);
-    WholeFile.write(out, bytes(drawing, name));
+    DrawnPieces drawn =
+        DrawRun.make(job, show.unit().orElse(job.unit()), nested, Optional.ofNullable(scale));
+    WholeFile.write(out, drawn.output(name).bytes());
     PrintWriter err = spec.commandLine().getErr();
     err.println("Written: " + out);
-    if (!name.endsWith(".svg")) {
-      DrawRun.unprinted(job).ifPresent(err::println);
+    if (!lower.endsWith(".svg")) {
+      drawn.unprinted().ifPresent(err::println);
     }
     return Main.DONE;
   }
 
-  private byte[] bytes(PieceDrawing drawing, String name) {
-    if (name.endsWith(".pdf")) {
-      return scale == null ? drawing.pdf() : drawing.pdf(scale);
-    }
-    if (name.endsWith(".png")) {
-      return drawing.png();
-    }
-    if (name.endsWith(".svg")) {
-      return drawing.svg();
-    }
-    throw new ParameterException(
-        spec.commandLine(), "'" + out + "' must end with .svg, .pdf or .png");
+  private ParameterException refused(String what) {
+    return new ParameterException(spec.commandLine(), what);
   }
 }

@@ -1,23 +1,14 @@
 package ellwand.cli;
 
 import ellwand.app.FitRun;
-import ellwand.app.LayRun;
-import ellwand.figures.FiguresText;
-import ellwand.figures.Fitting;
+import ellwand.app.Outcome;
 import ellwand.file.job.JobReader;
-import ellwand.file.source.Json;
 import ellwand.job.Job;
 import ellwand.units.Unit;
 import ellwand.work.Request;
-import java.io.PrintWriter;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParentCommand;
-import picocli.CommandLine.Spec;
 
 /** Says whether a job can be cut from a piece of cloth that is there. */
 @Command(
@@ -31,7 +22,7 @@ import picocli.CommandLine.Spec;
       "Example: fit sample-markers/tarn-waistcoat/job.yaml --on 'tweed offcut'",
       "Example: fit sample-markers/tarn-waistcoat/job.yaml --on '150cm x 1.2m' --most"
     })
-final class FitCommand implements Callable<Integer> {
+final class FitCommand extends RunCommand<Job> {
 
   @Option(
       names = "--on",
@@ -53,38 +44,12 @@ final class FitCommand implements Callable<Integer> {
               + " many times over, as a number.")
   private boolean most;
 
-  @Mixin private JobMixin file;
-  @Mixin private SearchMixin search;
-  @Mixin private ShowMixin show;
-  @ParentCommand private Main main;
-  @Spec private CommandSpec spec;
+  FitCommand() {
+    super(JobReader::read, Job::unit, "-fit");
+  }
 
   @Override
-  public Integer call() {
-    Job job = JobReader.read(file.path());
-    Unit unit = show.unit().orElse(job.unit());
-    Request request = search.request(main.stop());
-    PrintWriter err = spec.commandLine().getErr();
-    PrintWriter results = spec.commandLine().getOut();
-    try (Console console = Console.open(err, request.effort(), unit)) {
-      if (most) {
-        int times = FitRun.most(job, on, cloth, request.with(console));
-        results.println(show.json() ? times : Fitting.most(on, times, job.garmentCount()));
-        return times > 0 ? Main.DONE : Main.RULE_BROKEN;
-      }
-      FitRun.Answer answer = FitRun.fit(job, on, cloth, request.with(console));
-      show.print(
-          results, () -> Json.bytes(answer.fitting()), () -> answer.fitting().sentences(unit));
-      if (answer.marker().isEmpty()) {
-        return Main.RULE_BROKEN;
-      }
-      LayRun.Made made = FitRun.made(job, answer, unit);
-      LayRun.write(made, file.folder("-fit"))
-          .forEach(written -> err.println("Written: " + written));
-      if (!show.json()) {
-        results.println(FiguresText.of(made.figures(), unit));
-      }
-      return Main.DONE;
-    }
+  Outcome make(Job job, Unit shown, Request request) {
+    return most ? FitRun.most(job, on, cloth, request) : FitRun.fit(job, on, cloth, shown, request);
   }
 }

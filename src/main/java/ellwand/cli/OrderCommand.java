@@ -1,19 +1,12 @@
 package ellwand.cli;
 
 import ellwand.app.OrderRun;
-import ellwand.figures.OrderText;
+import ellwand.app.Outcome;
 import ellwand.file.job.OrderJobReader;
 import ellwand.job.OrderJob;
 import ellwand.units.Unit;
 import ellwand.work.Request;
-import java.io.PrintWriter;
-import java.nio.file.Path;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.ParentCommand;
-import picocli.CommandLine.Spec;
 
 /** Plans an order in several sizes and colours. */
 @Command(
@@ -32,31 +25,14 @@ import picocli.CommandLine.Spec;
       "Example: order sample-markers/beck-tunic/order.yaml --effort 60s --out tunic-order",
       "Exit code 1: the order cannot be met within its tolerance; the nearest plan is written."
     })
-final class OrderCommand implements Callable<Integer> {
+final class OrderCommand extends RunCommand<OrderJob> {
 
-  @Mixin private JobMixin file;
-  @Mixin private SearchMixin search;
-  @Mixin private ShowMixin show;
-  @ParentCommand private Main main;
-  @Spec private CommandSpec spec;
+  OrderCommand() {
+    super(OrderJobReader::read, OrderJob::unit, "-out");
+  }
 
   @Override
-  public Integer call() {
-    OrderJob job = OrderJobReader.read(file.path());
-    Unit unit = show.unit().orElse(job.unit());
-    Request request = search.request(main.stop());
-    PrintWriter err = spec.commandLine().getErr();
-    OrderRun.Made made;
-    try (Console console = Console.open(err, request.effort(), unit)) {
-      made = OrderRun.make(job, unit, request.with(console));
-    }
-    Path folder = file.folder("-out");
-    OrderRun.write(made, folder).forEach(written -> err.println("Written: " + written));
-    show.print(
-        spec.commandLine().getOut(),
-        () -> OrderRun.json(made),
-        () -> OrderText.of(made.figures(), unit));
-    made.figures().misses().forEach(miss -> err.println("Not met: " + miss + "."));
-    return made.figures().misses().isEmpty() ? Main.DONE : Main.RULE_BROKEN;
+  Outcome make(OrderJob job, Unit shown, Request request) {
+    return OrderRun.make(job, shown, request);
   }
 }

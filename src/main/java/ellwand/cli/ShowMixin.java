@@ -1,10 +1,10 @@
 package ellwand.cli;
 
+import ellwand.app.Outcome;
 import ellwand.units.Unit;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
-import java.util.function.Supplier;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.TypeConversionException;
@@ -31,12 +31,12 @@ final class ShowMixin {
     return json;
   }
 
-  /** Prints the figures as they are asked for. */
-  void print(PrintWriter results, Supplier<byte[]> json, Supplier<String> text) {
+  /** Prints the result as it is asked for. */
+  void print(PrintWriter results, Outcome outcome) {
     results.println(
-        this.json
-            ? new String(json.get(), StandardCharsets.UTF_8).strip()
-            : text.get().stripTrailing());
+        json
+            ? new String(outcome.json(), StandardCharsets.UTF_8).strip()
+            : outcome.text().stripTrailing());
   }
 
   /** Reads a unit. */

@@ -55,7 +55,7 @@ class ShelfRunTest {
             order: {garments: 4}
             """);
     Job job = JobReader.read(path);
-    LayRun.Made made = ShelfRun.make(job, Unit.CM, Request.of(Effort.ofSteps(60), new Seed(1)));
+    LaidJob made = ShelfRun.make(job, Unit.CM, Request.of(Effort.ofSteps(60), new Seed(1)));
     assertEquals(
         List.of(Optional.of("long"), Optional.of("short"), Optional.empty()),
         made.markers().stream().map(m -> m.lay().cloth().stock().map(Stock::name)).toList());
@@ -95,7 +95,7 @@ class ShelfRunTest {
       order: {garments: 1}
       """;
 
-  private LayRun.Made coat(String bolts) throws IOException {
+  private LaidJob coat(String bolts) throws IOException {
     Path path = Files.writeString(folder.resolve("coat.yaml"), COAT.replace("BOLTS", bolts));
     return ShelfRun.make(
         JobReader.read(path), Unit.CM, Request.of(Effort.ofSteps(60), new Seed(1)));
@@ -103,7 +103,7 @@ class ShelfRunTest {
 
   @Test
   void aGarmentComesFromOneBoltUnlessTheJobAllowsSeveral() throws IOException {
-    LayRun.Made made = coat("false");
+    LaidJob made = coat("false");
     assertEquals(1, made.markers().size());
     assertEquals(3, made.markers().get(0).copies().size());
     assertTrue(made.figures().cautions().stream().noneMatch(c -> c.contains("Shades")));
@@ -112,7 +112,7 @@ class ShelfRunTest {
   /** The pair of sleeves on the larger remnant; the body is larger than either. */
   @Test
   void piecesComeFromRemnantsFirstWhereSeveralBoltsAreAllowed() throws IOException {
-    LayRun.Made made = coat("true");
+    LaidJob made = coat("true");
     assertEquals(
         List.of(Optional.of("large"), Optional.empty()),
         made.markers().stream().map(m -> m.lay().cloth().stock().map(Stock::name)).toList());
@@ -127,7 +127,9 @@ class ShelfRunTest {
         made.figures().cautions().get(0));
     assertTrue(made.figures().cautions().get(1).startsWith("Shades differ from bolt to bolt"));
     // Each file can be held against the job, and still notices what is not there.
-    for (Path file : LayRun.write(made, folder.resolve("out"))) {
+    for (Output output : made.outputs()) {
+      Path file = folder.resolve(output.name());
+      Files.write(file, output.bytes());
       if (file.toString().endsWith("marker.json")) {
         assertEquals(List.of(), CheckRun.marker(file, Optional.empty()).findings());
         Path cut = folder.resolve("cut.marker.json");
@@ -164,7 +166,7 @@ class ShelfRunTest {
             + "order: {garments: 2}\n";
     Path made = Files.createTempDirectory("shelf");
     Job read = JobReader.read(Files.writeString(made.resolve("job.yaml"), job));
-    LayRun.Made run = ShelfRun.make(read, Unit.CM, Request.of(Effort.ofSteps(40), new Seed(seed)));
+    LaidJob run = ShelfRun.make(read, Unit.CM, Request.of(Effort.ofSteps(40), new Seed(seed)));
     int pieces = 0;
     for (Marker marker : run.markers()) {
       assertEquals(List.of(), Check.of(marker));

@@ -80,7 +80,7 @@ class WishesTest {
   void eachIsServedOnTrousersInCorduroy(Wish wish) {
     Job job = JobReader.read(Path.of("sample-markers/mill-trousers/job.yaml"));
     Cloth cloth = job.cloths().get(0).lying(List.of(Fold.OPEN));
-    assertImproves(Lays.of(job, cloth), wish);
+    assertImproves(JobLays.of(job, cloth), wish);
   }
 
   @ParameterizedTest
@@ -162,7 +162,7 @@ class WishesTest {
                 + " {felt: pair}, outline: [[0, 0], [30, 0], [30, 38], [0, 38]]}}}, cloths: {felt:"
                 + " {width: 80, fold: crosswise fold, wishes: [straight cuts]}}, order: {garments:"
                 + " {M: 6}}}");
-    LayRun.Made made =
+    LaidJob made =
         LayRun.make(JobReader.read(path), Unit.CM, Request.of(Effort.ofSteps(100), new Seed(1)));
     String lines = WishText.lines(made.figures().cloths().get(0), Unit.CM).toString();
     assertTrue(lines.contains("at 30.0, 60.0 cm from the fold"), lines);
@@ -177,7 +177,7 @@ class WishesTest {
                 .replace("cloths:\n  corduroy:\n", "cloths:\n  corduroy:\n" + wishes)
                 .replaceAll("shop-step: 10", "shop-step: 1"));
     Request request = Request.of(SHORT, new Seed(1));
-    LayRun.Made made = LayRun.make(JobReader.read(path), Unit.CM, request);
+    LaidJob made = LayRun.make(JobReader.read(path), Unit.CM, request);
     return made.figures().cloths().get(0);
   }
 }

@@ -17,9 +17,9 @@ import java.util.List;
 import java.util.Map;
 
 /** From a job to what is to be cut from each of its cloths. */
-final class Lays {
+final class JobLays {
 
-  private Lays() {}
+  private JobLays() {}
 
   /** The lay of one cloth; garments are numbered from 1, sizes in the order of the job. */
   static Lay of(Job job, Cloth cloth) {

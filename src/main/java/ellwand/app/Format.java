@@ -1,0 +1,73 @@
+package ellwand.app;
+
+import ellwand.draw.marker.ComparisonChart;
+import ellwand.draw.marker.CutSheet;
+import ellwand.draw.order.BundleLabels;
+import ellwand.draw.order.OrderSheet;
+import ellwand.file.figures.OrderWriter;
+import ellwand.file.marker.MarkerWriter;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.function.Function;
+
+/**
+ * One kind of file that can be made of something. All kinds are listed here: a new one is a line
+ * here and its writer.
+ *
+ * @param ending of the file's name, or all of the name where a run gives one such file
+ */
+record Format<T>(String ending, Function<T, byte[]> writer) {
+
+  private static final Format<LaidMarker> PNG = new Format<>(".png", m -> m.drawing().png());
+
+  /** Of each marker of a job. */
+  static final List<Format<LaidMarker>> MARKER =
+      List.of(
+          new Format<>(".svg", m -> m.drawing().svg()),
+          PNG,
+          new Format<>(".pdf", m -> m.drawing().pdf()),
+          new Format<>(".marker.json", m -> MarkerWriter.bytes(m.marker(), m.job())));
+
+  /** Of each marker of an order: they are many, and who wants a picture has two others. */
+  static final List<Format<LaidMarker>> ORDERED_MARKER =
+      MARKER.stream().filter(format -> format != PNG).toList();
+
+  /** Of all markers of a job together. */
+  static final List<Format<LaidJob>> JOB =
+      List.of(
+          new Format<>("figures.json", LaidJob::json),
+          new Format<>("cut-sheet.pdf", j -> CutSheet.pdf(j.figures(), j.markers(), j.unit())));
+
+  /** Of an order. */
+  static final List<Format<PlannedOrder>> ORDER =
+      List.of(
+          new Format<>("order.json", PlannedOrder::json),
+          new Format<>("cut-tickets.csv", o -> OrderWriter.csv(o.figures())),
+          new Format<>("order.pdf", o -> OrderSheet.pdf(o.figures(), o.unit())),
+          new Format<>("bundle-labels.pdf", o -> BundleLabels.pdf(o.figures())));
+
+  /** Of widths compared. */
+  static final List<Format<ComparedWidths>> COMPARISON =
+      List.of(
+          new Format<>("compare.txt", c -> c.text().getBytes(StandardCharsets.UTF_8)),
+          new Format<>("compare.svg", c -> ComparisonChart.svg(c.comparison(), c.unit())),
+          new Format<>("compare.json", ComparedWidths::json));
+
+  /** Of the pieces of a job. */
+  static final List<Format<DrawnPieces>> PIECES =
+      List.of(
+          new Format<>(".svg", p -> p.drawing().svg()),
+          new Format<>(".pdf", DrawnPieces::pdf),
+          new Format<>(".png", p -> p.drawing().png()));
+
+  /**
+   * The file of each format.
+   *
+   * @param name that the endings are put to
+   */
+  static <T> List<Output> outputs(List<Format<T>> formats, String name, T what) {
+    return formats.stream()
+        .map(f -> new Output(name + f.ending, () -> f.writer.apply(what)))
+        .toList();
+  }
+}

@@ -1,0 +1,77 @@
+package ellwand.app;
+
+import ellwand.figures.Figures;
+import ellwand.figures.FiguresText;
+import ellwand.figures.JobFigures;
+import ellwand.file.source.Json;
+import ellwand.job.Job;
+import ellwand.lay.Marker;
+import ellwand.units.Unit;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A job's markers, which have passed the check, with their figures.
+ *
+ * @param markers one for each cloth of the job, in its order, or several where remnants are used
+ * @param unit that lengths are shown in
+ */
+public record LaidJob(Job job, List<Marker> markers, JobFigures figures, Unit unit)
+    implements Outcome {
+
+  public LaidJob {
+    markers = List.copyOf(markers);
+  }
+
+  /**
+   * @param figures of each marker
+   */
+  static LaidJob of(Job job, List<Marker> markers, List<Figures> figures, Unit unit) {
+    List<String> cautions = new ArrayList<>(Shades.cautions(job, markers));
+    cautions.addAll(JobCautions.of(job, unit));
+    return new LaidJob(
+        job,
+        markers,
+        JobFigures.of(job.style().name(), job.garmentCount(), figures, cautions),
+        unit);
+  }
+
+  @Override
+  public boolean achieved() {
+    return true;
+  }
+
+  @Override
+  public String text() {
+    return FiguresText.of(figures, unit);
+  }
+
+  /** What {@code figures.json} holds. */
+  @Override
+  public byte[] json() {
+    return Json.bytes(figures);
+  }
+
+  /** Drawings and marker file of each marker, figures and cut sheet of all. */
+  @Override
+  public List<Output> outputs() {
+    List<Output> outputs = new ArrayList<>();
+    for (int i = 0; i < markers.size(); i++) {
+      Marker marker = markers.get(i);
+      LaidMarker laid = LaidMarker.of(job, marker, figures.cloths().get(i), unit);
+      outputs.addAll(Format.outputs(Format.MARKER, name(marker), laid));
+    }
+    outputs.addAll(Format.outputs(Format.JOB, "", this));
+    return outputs;
+  }
+
+  /** The cloth, with the remnant where there are several pieces of it. */
+  private String name(Marker marker) {
+    String cloth = marker.lay().cloth().name();
+    boolean several =
+        markers.stream().filter(m -> m.lay().cloth().name().equals(cloth)).count() > 1;
+    return several
+        ? cloth + marker.lay().cloth().stock().map(s -> " on " + s.name()).orElse(" to buy")
+        : cloth;
+  }
+}

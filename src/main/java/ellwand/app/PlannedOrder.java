@@ -1,0 +1,75 @@
+package ellwand.app;
+
+import ellwand.figures.Figures;
+import ellwand.figures.OrderCloth.OrderMarker;
+import ellwand.figures.OrderFigures;
+import ellwand.figures.OrderText;
+import ellwand.file.figures.OrderWriter;
+import ellwand.job.Job;
+import ellwand.job.OrderJob;
+import ellwand.lay.Marker;
+import ellwand.order.CutOrderPlan;
+import ellwand.units.Unit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * A planned order with its markers.
+ *
+ * @param plans one for each cloth
+ * @param markers by name, none if lengths were given
+ * @param unit that lengths are shown in
+ */
+public record PlannedOrder(
+    OrderJob job,
+    List<CutOrderPlan> plans,
+    Map<String, Marker> markers,
+    OrderFigures figures,
+    Unit unit)
+    implements Outcome {
+
+  /** Whether every garment wanted is cut, within the order's tolerance. */
+  @Override
+  public boolean achieved() {
+    return figures.misses().isEmpty();
+  }
+
+  @Override
+  public String text() {
+    return OrderText.of(figures, unit);
+  }
+
+  /** What {@code order.json} holds. */
+  @Override
+  public byte[] json() {
+    return OrderWriter.json(plans, figures);
+  }
+
+  @Override
+  public List<String> remarks() {
+    return figures.misses().stream().map(miss -> "Not met: " + miss + ".").toList();
+  }
+
+  /** Drawings and marker file of each marker, plan, cut tickets, report and bundle labels. */
+  @Override
+  public List<Output> outputs() {
+    List<Output> outputs = new ArrayList<>();
+    markers.forEach(
+        (name, marker) -> {
+          Job style = job.style().orElseThrow();
+          LaidMarker laid = LaidMarker.of(style, marker, figures(name), unit);
+          outputs.addAll(Format.outputs(Format.ORDERED_MARKER, name, laid));
+        });
+    outputs.addAll(Format.outputs(Format.ORDER, "", this));
+    return outputs;
+  }
+
+  private Figures figures(String marker) {
+    return figures.markers().stream()
+        .filter(m -> m.name().equals(marker))
+        .findFirst()
+        .flatMap(OrderMarker::figures)
+        .orElseThrow();
+  }
+}

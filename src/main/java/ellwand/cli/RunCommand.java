@@ -1,0 +1,84 @@
+package ellwand.cli;
+
+import ellwand.app.Outcome;
+import ellwand.app.Output;
+import ellwand.file.source.WholeFile;
+import ellwand.units.Unit;
+import ellwand.work.Request;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import java.util.function.Function;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParentCommand;
+import picocli.CommandLine.Spec;
+
+/**
+ * What commands that search have in common: read the job, make, write, print.
+ *
+ * @param <J> what is asked for
+ */
+abstract class RunCommand<J> implements Callable<Integer> {
+
+  private final Function<Path, J> reader;
+  private final Function<J, Unit> unit;
+  private final String folderEnding;
+
+  @Mixin private JobMixin file;
+  @Mixin private SearchMixin search;
+  @Mixin private ShowMixin show;
+  @ParentCommand private Main main;
+  @Spec private CommandSpec spec;
+
+  /**
+   * @param unit of the job, which serves where the user asks for none
+   * @param folderEnding of the folder for results, put to the job's name
+   */
+  RunCommand(Function<Path, J> reader, Function<J, Unit> unit, String folderEnding) {
+    this.reader = reader;
+    this.unit = unit;
+    this.folderEnding = folderEnding;
+  }
+
+  /**
+   * Does what the command is for.
+   *
+   * @param shown unit that lengths are shown in
+   */
+  abstract Outcome make(J job, Unit shown, Request request);
+
+  /** The command, to refuse its options with. */
+  final CommandSpec spec() {
+    return spec;
+  }
+
+  @Override
+  public final Integer call() {
+    J job = reader.apply(file.path());
+    Unit shown = show.unit().orElseGet(() -> unit.apply(job));
+    Request request = search.request(main.stop());
+    PrintWriter err = spec.commandLine().getErr();
+    Outcome outcome;
+    try (Console console = Console.open(err, request.effort(), shown)) {
+      outcome = make(job, shown, request.with(console));
+    }
+    write(outcome, err);
+    show.print(spec.commandLine().getOut(), outcome);
+    outcome.remarks().forEach(err::println);
+    return outcome.achieved() ? Main.DONE : Main.RULE_BROKEN;
+  }
+
+  /** Nothing is written before everything is made. */
+  private void write(Outcome outcome, PrintWriter err) {
+    Path folder = file.folder(folderEnding);
+    Map<Path, byte[]> files = new LinkedHashMap<>();
+    for (Output output : outcome.outputs()) {
+      files.put(folder.resolve(output.name()), output.bytes());
+    }
+    files.forEach(WholeFile::write);
+    files.keySet().forEach(written -> err.println("Written: " + written));
+  }
+}
