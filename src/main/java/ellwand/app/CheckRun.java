@@ -14,6 +14,7 @@ import ellwand.rule.Check;
 import ellwand.rule.Finding;
 import ellwand.units.Unit;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -78,7 +79,12 @@ public final class CheckRun {
 
   /** The job as the marker names it: seen from here, else from the marker's own folder upward. */
   private static Path named(Path markerPath, MarkerFile file) {
-    Path name = Path.of(file.jobPath());
+    Path name;
+    try {
+      name = Path.of(file.jobPath());
+    } catch (InvalidPathException e) {
+      throw notThere(markerPath, file);
+    }
     if (Files.exists(name)) {
       return name;
     }
@@ -90,7 +96,11 @@ public final class CheckRun {
         return beside;
       }
     }
-    throw new InputException(
+    throw notThere(markerPath, file);
+  }
+
+  private static InputException notThere(Path markerPath, MarkerFile file) {
+    return new InputException(
         Problem.of(
                 "the job it was made from, " + file.jobPath() + ", is not there",
                 "Name the job with --job JOB.yaml")

@@ -11,6 +11,7 @@ import ellwand.lay.Marker;
 import ellwand.nest.Nester;
 import ellwand.nest.Tried;
 import ellwand.problem.InputException;
+import ellwand.problem.Problem;
 import ellwand.units.Unit;
 import ellwand.work.Request;
 import java.util.ArrayList;
@@ -90,6 +91,7 @@ record Folded(
     String reason =
         cloth
             .barred(fold)
+            .map(Problem::clause)
             .or(() -> tried.flatMap(Tried::noRoom).map(e -> NoRoom.clause(e, unit)))
             .orElse("the search was stopped before it was tried");
     return new FoldTried(fold.words(), 0, 0, 0, reason);

@@ -32,14 +32,16 @@ final class Shelf {
     }
     Matcher size = SIZE.matcher(on.strip());
     if (size.matches()) {
+      double width;
+      double length;
       try {
-        double width = Length.parse(size.group(1), job.unit()).mm();
-        double length = Length.parse(size.group(2), job.unit()).mm();
-        String of = cloth.orElse(job.cloths().get(0).name());
-        return new Remnant(on, of, length, width, Optional.empty(), List.of());
-      } catch (IllegalArgumentException e) {
+        width = Length.parse(size.group(1), job.unit()).mm();
+        length = Length.parse(size.group(2), job.unit()).mm();
+      } catch (InputException e) {
         throw unknown(job, on);
       }
+      String of = cloth.orElse(job.cloths().get(0).name());
+      return new Remnant(on, of, length, width, Optional.empty(), List.of());
     }
     throw unknown(job, on);
   }

@@ -6,6 +6,7 @@ import ellwand.app.Outcome;
 import ellwand.cloth.Cloth;
 import ellwand.file.job.JobReader;
 import ellwand.job.Job;
+import ellwand.problem.InputException;
 import ellwand.units.Length;
 import ellwand.units.Unit;
 import ellwand.work.Request;
@@ -62,7 +63,7 @@ final class CompareCommand extends RunCommand<Job> {
       double mm = Length.parse(text, bare).mm();
       cloth.wide(mm);
       return mm;
-    } catch (IllegalArgumentException e) {
+    } catch (InputException e) {
       throw new ParameterException(spec().commandLine(), "--widths: " + e.getMessage(), e);
     }
   }

@@ -1,5 +1,6 @@
 package ellwand.cli;
 
+import ellwand.problem.InputException;
 import ellwand.work.Effort;
 import ellwand.work.Progress;
 import ellwand.work.Request;
@@ -52,7 +53,7 @@ final class SearchMixin {
     public Effort convert(String text) {
       try {
         return Effort.parse(text);
-      } catch (IllegalArgumentException e) {
+      } catch (InputException e) {
         throw new TypeConversionException(e.getMessage());
       }
     }

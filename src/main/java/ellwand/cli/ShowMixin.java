@@ -1,6 +1,7 @@
 package ellwand.cli;
 
 import ellwand.app.Outcome;
+import ellwand.problem.InputException;
 import ellwand.units.Unit;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
@@ -45,7 +46,7 @@ final class ShowMixin {
     public Unit convert(String text) {
       try {
         return Unit.parse(text);
-      } catch (IllegalArgumentException e) {
+      } catch (InputException e) {
         throw new TypeConversionException(e.getMessage());
       }
     }

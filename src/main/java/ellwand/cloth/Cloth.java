@@ -2,6 +2,8 @@ package ellwand.cloth;
 
 import ellwand.geometry.Motion;
 import ellwand.geometry.Outline;
+import ellwand.problem.InputException;
+import ellwand.problem.Problem;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -97,32 +99,41 @@ public record Cloth(
     folds = List.copyOf(folds);
     flaws = List.copyOf(flaws);
     widthPrices = Map.copyOf(widthPrices);
-    require(widthMm > 0, name, "its width must be more than 0");
-    require(selvedgeMm >= 0, name, "its selvedge cannot be less than 0");
-    require(gapMm >= 0, name, "the gap between pieces cannot be less than 0");
-    require(bufferMm >= 0, name, "the buffer round pieces cannot be less than 0");
-    require(endsMm >= 0, name, "the ends cannot be less than 0");
-    require(shopStepMm > 0, name, "the shop's step must be more than 0");
-    require(pricePerMetre >= 0, name, "its price cannot be less than 0");
-    require(!tubular || selvedgeMm == 0, name, "a tube has no selvedge");
+    require(widthMm > 0, "the width of cloth " + name + " is 0 or less", "Give it more than 0");
+    require(
+        selvedgeMm >= 0 && gapMm >= 0 && bufferMm >= 0 && endsMm >= 0,
+        "a selvedge, gap, buffer or end of cloth " + name + " is less than 0",
+        "Give them as 0 or more");
+    require(
+        shopStepMm > 0,
+        "the shop's step of cloth " + name + " is 0 or less",
+        "Give it more than 0");
+    require(
+        pricePerMetre >= 0,
+        "the price of cloth " + name + " is less than 0",
+        "Give it as 0 or more");
+    require(!tubular || selvedgeMm == 0, "a tube has no selvedge", "Leave selvedge: out");
     require(
         grainToleranceDegrees >= 0 && grainToleranceDegrees <= MOST_TOLERANCE_DEGREES,
-        name,
-        "the grain tolerance must be 0 to 10 degrees");
-    require(!folds.isEmpty(), name, "it must lie in some way: open or lengthwise fold");
+        "the grain tolerance of cloth " + name + " is not 0 to 10 degrees",
+        "Write 10 deg or less");
+    require(
+        !folds.isEmpty(),
+        "it is not said how cloth " + name + " may lie",
+        "Write for example fold: lengthwise fold, or open");
     require(
         shrinkage.laidWidth(widthMm) - 2 * selvedgeMm > 0,
-        name,
-        "nothing is left of its width between the selvedges");
+        "nothing is left of cloth " + name + " between its selvedges",
+        "See that width: and selvedge: are right");
     require(
         repeat.isEmpty() || !repeat.get().headingShows() || direction != Direction.ANY_WAY,
-        name,
-        "a repeat without mirror line is cut one way");
+        "the repeat of cloth " + name + " has no mirror line, so that its heading shows",
+        "Write direction: one way, or one way per garment");
   }
 
-  private static void require(boolean holds, String name, String otherwise) {
+  private static void require(boolean holds, String otherwise, String remedy) {
     if (!holds) {
-      throw new IllegalArgumentException("cloth " + name + ": " + otherwise);
+      throw InputException.of(otherwise, remedy);
     }
   }
 
@@ -132,32 +143,37 @@ public record Cloth(
   }
 
   /** Why it cannot lie so, and the way out; empty if it can. */
-  public Optional<String> barred(Fold fold) {
+  public Optional<Problem> barred(Fold fold) {
     if (tubular && fold != Fold.TUBULAR && fold != Fold.OPEN) {
-      return Optional.of("a tube is not folded: lay it as tubular knit, or cut it open");
+      return Optional.of(
+          Problem.of("a tube is not folded", "Lay it as tubular knit, or cut it open"));
     }
     if (!tubular && fold == Fold.TUBULAR) {
-      return Optional.of("the cloth is no tube: say tubular: true if it is, else fold it");
+      return Optional.of(
+          Problem.of("the cloth is no tube", "Say tubular: true if it is, else fold it"));
     }
     if (fold != fold.asOnePly() && !flaws.isEmpty()) {
       return Optional.of(
-          "the plies of an order come from all along the cloth, so that a flaw would"
-              + " bar every one of them: cut the flaw out and spread the rest");
+          Problem.of(
+              "the plies of an order come from all along the cloth, so that a flaw would"
+                  + " bar every one of them",
+              "Cut the flaw out and spread the rest"));
     }
     if (fold == Fold.CROSSWISE && direction != Direction.ANY_WAY) {
       return Optional.of(
-          "the cloth is cut "
-              + direction.words()
-              + " and one ply would head the other way: cut it across and turn the upper length"
-              + " round (crosswise turned)");
+          Problem.of(
+              "the cloth is cut " + direction.words() + " and one ply would head the other way",
+              "Cut it across and turn the upper length round (crosswise turned)"));
     }
-    Optional<String> uneven = repeat.flatMap(r -> r.barred(fold));
+    Optional<Problem> uneven = repeat.flatMap(r -> r.barred(fold));
     if (uneven.isEmpty()
         && fold == Fold.TUBULAR
         && !(mirrorsAt(0) && mirrorsAt(usableWidthMm() / 2))) {
       return Optional.of(
-          "its folds are not both on mirror lines of its repeat: lay the tube so that the middle of"
-              + " a bar is on a fold (start: {across: 0}), or cut it open");
+          Problem.of(
+              "its folds are not both on mirror lines of its repeat",
+              "Lay the tube so that the middle of a bar is on a fold (start: {across: 0}), or cut it"
+                  + " open"));
     }
     return uneven;
   }

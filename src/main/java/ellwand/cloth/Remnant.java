@@ -4,6 +4,7 @@ import ellwand.geometry.Box;
 import ellwand.geometry.Motion;
 import ellwand.geometry.Outline;
 import ellwand.geometry.Region;
+import ellwand.problem.InputException;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -31,7 +32,8 @@ public record Remnant(
   public Remnant {
     missing = List.copyOf(missing);
     if (!(lengthMm > 0 && widthMm > 0)) {
-      throw new IllegalArgumentException("remnant " + name + " must be longer and wider than 0");
+      throw InputException.of(
+          "remnant " + name + " has no length or no width", "Give both, more than 0");
     }
   }
 

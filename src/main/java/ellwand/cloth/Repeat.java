@@ -1,5 +1,7 @@
 package ellwand.cloth;
 
+import ellwand.problem.InputException;
+import ellwand.problem.Problem;
 import java.util.Optional;
 
 /**
@@ -26,14 +28,14 @@ public record Repeat(
 
   public Repeat {
     if (!(alongMm >= 0 && acrossMm >= 0)) {
-      throw new IllegalArgumentException("a repeat cannot be less than 0: write its length");
+      throw InputException.of("a repeat cannot be less than 0", "Write its length");
     }
     if (alongMm == 0 && acrossMm == 0 && borderMm.isEmpty()) {
-      throw new IllegalArgumentException("nothing repeats: give along, across or border");
+      throw InputException.of("it is not said what repeats", "Give along:, across: or border:");
     }
     if (halfDrop && !(alongMm > 0 && acrossMm > 0)) {
-      throw new IllegalArgumentException(
-          "a half drop repeats both ways: give along and across, or leave half-drop out");
+      throw InputException.of(
+          "a half drop repeats both ways", "Give along: and across:, or leave half-drop: out");
     }
   }
 
@@ -88,22 +90,24 @@ public record Repeat(
   }
 
   /** Why the cloth cannot lie so, and the way out; empty if it can. */
-  Optional<String> barred(Fold fold) {
+  Optional<Problem> barred(Fold fold) {
     return switch (fold) {
       case OPEN -> Optional.empty();
       case LENGTHWISE, STACKED, PART, DOUBLE, TURNED, TUBULAR ->
           mirrored(acrossMm == 0 || evenAcross);
       case CROSSWISE -> mirrored(alongMm == 0 || evenAlong);
       case FACE_TO_FACE ->
-          Optional.of("bars of many plies hardly lie on bars: spread it with all faces up");
+          Optional.of(
+              Problem.of("bars of many plies hardly lie on bars", "Spread it with all faces up"));
     };
   }
 
-  private static Optional<String> mirrored(boolean even) {
+  private static Optional<Problem> mirrored(boolean even) {
     return even
         ? Optional.empty()
         : Optional.of(
-            "its repeat has no mirror line to fold at, so that the plies would not match: lay it"
-                + " open");
+            Problem.of(
+                "its repeat has no mirror line to fold at, so that the plies would not match",
+                "Lay it open"));
   }
 }

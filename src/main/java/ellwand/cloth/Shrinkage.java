@@ -1,5 +1,7 @@
 package ellwand.cloth;
 
+import ellwand.problem.InputException;
+
 /**
  * How much the cloth shrinks.
  *
@@ -21,7 +23,8 @@ public record Shrinkage(double along, double across, When when) {
 
   public Shrinkage {
     if (!(along >= 0 && along < 1 && across >= 0 && across < 1)) {
-      throw new IllegalArgumentException("shrinkage is a share from 0 up to, but not, 1 (100 %)");
+      throw InputException.of(
+          "cloth cannot shrink by less than 0 % or by 100 %", "Write for example 3 %");
     }
   }
 

@@ -1,5 +1,6 @@
 package ellwand.cloth;
 
+import ellwand.problem.InputException;
 import java.util.List;
 
 /**
@@ -20,7 +21,8 @@ public record Wishes(List<Wish> asked, Price price) {
 
     public Price {
       if (!(share >= 0 && mm >= 0)) {
-        throw new IllegalArgumentException("wishes cannot cost less than no cloth");
+        throw InputException.of(
+            "wishes cannot cost less than no cloth", "Write wish-price: as 0 or more");
       }
     }
   }
@@ -34,7 +36,7 @@ public record Wishes(List<Wish> asked, Price price) {
   public Wishes {
     asked = List.copyOf(asked);
     if (asked.stream().distinct().count() < asked.size()) {
-      throw new IllegalArgumentException("the same wish stands twice");
+      throw InputException.of("the same wish is named twice", "Name it once");
     }
   }
 

@@ -1,6 +1,7 @@
 package ellwand.cloth;
 
 import ellwand.geometry.Box;
+import ellwand.problem.InputException;
 import java.util.Set;
 
 /**
@@ -31,7 +32,9 @@ public record Zone(String id, Box box, int plies, Set<Side> foldEdges, Face side
   public Zone {
     foldEdges = Set.copyOf(foldEdges);
     if (plies < 1 || plies > 2 || (plies == 1 && !foldEdges.isEmpty())) {
-      throw new IllegalArgumentException("zone " + id + " has one ply, or two and perhaps folds");
+      throw InputException.of(
+          "zone " + id + (plies == 1 ? " has a fold, but one ply" : " has " + plies + " plies"),
+          "Give it 2 where the cloth lies double, else 1 and no fold");
     }
   }
 }

@@ -3,6 +3,7 @@ package ellwand.geometry;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A closed line of straight stretches, counter-clockwise, the first point not repeated at the end.
@@ -24,6 +25,18 @@ public record Outline(List<Point> points) {
 
   /** From points in either direction; repeats of a point after itself are dropped. */
   public static Outline of(List<Point> points) {
+    return new Outline(ring(points));
+  }
+
+  /** The same of points that somebody wrote; empty if they enclose nothing. */
+  public static Optional<Outline> around(List<Point> points) {
+    List<Point> ring = ring(points);
+    return ring.size() >= 3 && signedArea(ring) > 0
+        ? Optional.of(new Outline(ring))
+        : Optional.empty();
+  }
+
+  private static List<Point> ring(List<Point> points) {
     List<Point> ring = new ArrayList<>(points.size());
     for (Point p : points) {
       if (ring.isEmpty() || !ring.get(ring.size() - 1).equals(p)) {
@@ -36,7 +49,7 @@ public record Outline(List<Point> points) {
     if (signedArea(ring) < 0) {
       Collections.reverse(ring);
     }
-    return new Outline(ring);
+    return ring;
   }
 
   public static Outline of(Box box) {

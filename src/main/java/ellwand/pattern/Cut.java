@@ -1,5 +1,6 @@
 package ellwand.pattern;
 
+import ellwand.problem.InputException;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -27,35 +28,47 @@ public record Cut(String cloth, int count, How how, Optional<Grain> grain) {
     PAIR
   }
 
+  /** Far above what any garment needs of a piece. */
+  private static final int MOST = 10_000;
+
   private static final Pattern TEXT =
       Pattern.compile("(?:(-?\\d+)\\s*)?(on fold|pairs?)?", Pattern.CASE_INSENSITIVE);
 
   public Cut {
     if (count < 1) {
-      throw new IllegalArgumentException(
-          "a piece is cut once or more, not " + count + " times: leave the cloth out instead");
+      throw InputException.of(
+          "a piece is cut once or more, not " + count + " times", "Leave the cloth out instead");
     }
   }
 
   /**
    * Reads {@code 2}, {@code 1 on fold}, {@code pair}, {@code 2 pairs}.
    *
-   * @throws IllegalArgumentException saying what is accepted
+   * @throws InputException saying what is accepted
    */
   public static Cut parse(String cloth, String text) {
     Matcher matcher = TEXT.matcher(text.strip());
     if (text.isBlank() || !matcher.matches()) {
-      throw new IllegalArgumentException(
-          "'" + text + "' is no way to cut: write 2, 1 on fold, pair or 2 pairs");
+      throw InputException.of(
+          "'" + text + "' does not say how to cut the piece",
+          "Write for example 2, 1 on fold, pair or 2 pairs");
     }
     String how = matcher.group(2) == null ? "" : matcher.group(2).toLowerCase();
     try {
       int count = matcher.group(1) == null ? 1 : Integer.parseInt(matcher.group(1));
+      if (count > MOST) {
+        throw tooMany(text);
+      }
       return new Cut(
           cloth, count, how.isEmpty() ? How.WHOLE : how.equals("on fold") ? How.FOLD : How.PAIR);
     } catch (NumberFormatException e) {
-      throw new IllegalArgumentException("'" + text + "' is more than anyone can cut", e);
+      throw tooMany(text);
     }
+  }
+
+  private static InputException tooMany(String text) {
+    return InputException.of(
+        "'" + text + "' is more than any garment needs", "Write how many one garment needs");
   }
 
   /** The same on another grain. */

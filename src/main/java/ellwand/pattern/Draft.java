@@ -42,12 +42,12 @@ public record Draft(
     /**
      * The line that leads here.
      *
-     * @throws IllegalArgumentException if it starts where it ends
+     * @throws InputException if it starts where it ends
      */
     public Segment from(Point start) {
       if (start.distance(at) < SAME_MM) {
-        throw new IllegalArgumentException(
-            "two points after one another are in the same place: leave one out");
+        throw InputException.of(
+            "two points after one another are in the same place", "Leave one out");
       }
       return arriving
           .<Segment>map(c -> new Segment.Cubic(start, c.control1(), c.control2(), at))

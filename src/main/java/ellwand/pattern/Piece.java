@@ -104,8 +104,9 @@ public record Piece(
                             at.x() / 10,
                             at.y() / 10),
                         "Put the points in order round the piece, and see that none stands twice")));
-    if (problems.isEmpty()) {
-      Outline.of(ring);
+    if (problems.isEmpty() && Outline.around(ring).isEmpty()) {
+      problems.add(
+          Problem.inPiece(name, "the outline encloses nothing", "Give it three points or more"));
     }
   }
 

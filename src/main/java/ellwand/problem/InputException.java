@@ -6,6 +6,7 @@ import java.util.stream.Collectors;
 /** What was read cannot be used; carries every problem found. */
 public final class InputException extends RuntimeException {
 
+  /** Not written out with the exception, which nobody does: problems are for people. */
   private final transient List<Problem> problems;
 
   public InputException(List<Problem> problems) {
@@ -15,6 +16,11 @@ public final class InputException extends RuntimeException {
 
   public InputException(Problem problem) {
     this(List.of(problem));
+  }
+
+  /** One problem, whose place is not known yet; see {@link Problem#of}. */
+  public static InputException of(String what, String remedy) {
+    return new InputException(Problem.of(what, remedy));
   }
 
   public List<Problem> problems() {

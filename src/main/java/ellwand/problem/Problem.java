@@ -42,6 +42,11 @@ public record Problem(
     return new Problem(Optional.of(inFile), onLine, piece, edge, what, remedy);
   }
 
+  /** As part of a sentence, without its place: {@code what: remedy}. */
+  public String clause() {
+    return what + ": " + Character.toLowerCase(remedy.charAt(0)) + remedy.substring(1);
+  }
+
   /** {@code job.yaml:12: front, edge hem: what. Remedy.} */
   @Override
   public String toString() {

@@ -49,7 +49,8 @@ final class ZonesOfCloth {
                 findings.add(
                     finding(
                         rule,
-                        unit -> "Cloth " + cloth.name() + " cannot lie so: " + reason + ".")));
+                        unit ->
+                            "Cloth " + cloth.name() + " cannot lie so: " + reason.clause() + ".")));
     List<Zone> zones = of.marker().zones();
     Optional<LaidCloth> like = LaidCloth.like(cloth, of.marker().fold(), zones);
     if (like.isEmpty()) {

@@ -1,5 +1,6 @@
 package ellwand.units;
 
+import ellwand.problem.InputException;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -29,13 +30,14 @@ public record Length(double mm) {
    * Reads {@code 2 cm}, {@code 5/8 in}, {@code 1 1/2 yd}, {@code 12.5}.
    *
    * @param bare the unit of a number that has none
-   * @throws IllegalArgumentException saying what is wrong and what is accepted
+   * @throws InputException saying what is wrong and what is accepted
    */
   public static Length parse(String text, Unit bare) {
     Matcher matcher = TEXT.matcher(text.strip());
     if (!matcher.matches()) {
-      throw new IllegalArgumentException(
-          "'" + text.strip() + "' is no length: write for example 2 cm, 12 mm, 5/8 in, 1 1/2 yd");
+      throw InputException.of(
+          "'" + text.strip() + "' cannot be read as a length",
+          "Write for example 2 cm, 12 mm, 5/8 in, 1 1/2 yd");
     }
     double amount;
     if (matcher.group(2) != null) {
@@ -47,13 +49,18 @@ public record Length(double mm) {
       amount = Double.parseDouble(matcher.group(7).replace(',', '.'));
     }
     Unit unit = matcher.group(8).isBlank() ? bare : Unit.parse(matcher.group(8));
+    if (Double.isInfinite(amount * unit.mm())) {
+      throw InputException.of(
+          "'" + text.strip() + "' is longer than anything", "See that the number is right");
+    }
     return of(matcher.group(1).equals("-") ? -amount : amount, unit);
   }
 
   private static double fraction(String over, String under, String text) {
     double divisor = Double.parseDouble(under);
     if (divisor == 0) {
-      throw new IllegalArgumentException("'" + text.strip() + "' divides by zero");
+      throw InputException.of(
+          "'" + text.strip() + "' divides by 0", "Write for example 5/8 in or 1 1/2 yd");
     }
     return Double.parseDouble(over) / divisor;
   }

@@ -1,5 +1,6 @@
 package ellwand.units;
 
+import ellwand.problem.InputException;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.stream.Collectors;
@@ -44,7 +45,7 @@ public enum Unit {
   }
 
   /**
-   * @throws IllegalArgumentException naming the units that are known
+   * @throws InputException naming the units that are known
    */
   public static Unit parse(String text) {
     return switch (text.strip().toLowerCase(Locale.ROOT)) {
@@ -54,8 +55,8 @@ public enum Unit {
       case "in", "inch", "inches", "\"", "″" -> INCH;
       case "yd", "yard", "yards" -> YARD;
       default ->
-          throw new IllegalArgumentException(
-              "'" + text.strip() + "' is no unit of length: use " + symbols());
+          throw InputException.of(
+              "'" + text.strip() + "' is not a unit of length", "Use " + symbols());
     };
   }
 

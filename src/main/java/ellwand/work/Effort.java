@@ -1,5 +1,6 @@
 package ellwand.work;
 
+import ellwand.problem.InputException;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -34,15 +35,20 @@ public record Effort(double seconds, long steps) {
   /**
    * Reads {@code 30s}, {@code 2min}, {@code 1h} or {@code 5000steps}.
    *
-   * @throws IllegalArgumentException if the text is none of these
+   * @throws InputException if the text is none of these
    */
   public static Effort parse(String text) {
     Matcher matcher = TEXT.matcher(text.strip().toLowerCase(Locale.ROOT));
     if (!matcher.matches()) {
-      throw new IllegalArgumentException(
-          "'" + text + "' is no effort: write for example 30s, 2min or 5000steps");
+      throw InputException.of(
+          "'" + text + "' is neither a time nor a number of steps",
+          "Write for example 30s, 2min or 5000steps");
     }
     double amount = Double.parseDouble(matcher.group(1));
+    if (!(matcher.group(2).startsWith("step") ? amount >= 1 : amount > 0)) {
+      throw InputException.of(
+          "'" + text + "' leaves no time to search", "Write for example 30s, 2min or 5000steps");
+    }
     return switch (matcher.group(2)) {
       case "min" -> ofSeconds(amount * 60);
       case "h" -> ofSeconds(amount * 3600);

@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import ellwand.problem.InputException;
+import ellwand.problem.Problem;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -92,8 +94,12 @@ class RepeatTest {
   void aTubeFoldsOnMirrorLinesOrIsCutOpen() {
     assertEquals(Optional.empty(), tube(Repeat.even(60, 0, 0, 0)).barred(Fold.TUBULAR));
     assertEquals(Optional.empty(), tube(Repeat.even(0, 50, 0, 25)).barred(Fold.TUBULAR));
-    assertTrue(
-        tube(Repeat.even(0, 50, 0, 10)).barred(Fold.TUBULAR).orElseThrow().contains("cut it open"));
+    assertEquals(
+        Problem.of(
+            "its folds are not both on mirror lines of its repeat",
+            "Lay the tube so that the middle of a bar is on a fold (start: {across: 0}), or cut it"
+                + " open"),
+        tube(Repeat.even(0, 50, 0, 10)).barred(Fold.TUBULAR).orElseThrow());
     assertEquals(Optional.empty(), tube(Repeat.even(0, 50, 0, 10)).barred(Fold.OPEN));
   }
 
@@ -124,7 +130,11 @@ class RepeatTest {
   void anUnevenRepeatDoesNotFoldAndIsCutOneWay() {
     Repeat uneven = new Repeat(0, 60, false, true, false, 0, 0, Optional.empty());
     assertTrue(uneven.headingShows());
-    assertTrue(PLAIN.repeating(uneven).barred(Fold.LENGTHWISE).orElseThrow().contains("open"));
+    assertEquals(
+        Problem.of(
+            "its repeat has no mirror line to fold at, so that the plies would not match",
+            "Lay it open"),
+        PLAIN.repeating(uneven).barred(Fold.LENGTHWISE).orElseThrow());
     assertEquals(Optional.empty(), PLAIN.repeating(uneven).barred(Fold.OPEN));
     // Stripes across may be uneven along: the fold does not mind.
     Repeat across = new Repeat(60, 0, false, false, true, 0, 0, Optional.empty());
@@ -133,9 +143,8 @@ class RepeatTest {
 
   @Test
   void refusesWhatRepeatsNothing() {
-    assertThrows(IllegalArgumentException.class, () -> Repeat.even(0, 0, 0, 0));
+    assertThrows(InputException.class, () -> Repeat.even(0, 0, 0, 0));
     assertThrows(
-        IllegalArgumentException.class,
-        () -> new Repeat(60, 0, true, true, true, 0, 0, Optional.empty()));
+        InputException.class, () -> new Repeat(60, 0, true, true, true, 0, 0, Optional.empty()));
   }
 }

@@ -15,6 +15,7 @@ import ellwand.lay.Copy;
 import ellwand.lay.Form;
 import ellwand.lay.Lay;
 import ellwand.lay.Marker;
+import ellwand.problem.Problem;
 import ellwand.units.Unit;
 import java.util.ArrayList;
 import java.util.List;
@@ -140,7 +141,7 @@ class FoldRulesTest {
   void onlyATubeLiesAsOne() {
     Cloth cloth = Trial.cloth(1000, 0, Direction.ANY_WAY, Fold.TUBULAR);
     assertEquals(
-        "the cloth is no tube: say tubular: true if it is, else fold it",
+        Problem.of("the cloth is no tube", "Say tubular: true if it is, else fold it"),
         cloth.barred(Fold.TUBULAR).orElseThrow());
   }
 }

@@ -20,7 +20,7 @@ final class AsksReader {
    * What the piece asks.
    *
    * @param matches of the style, which speak of its marks
-   * @throws IllegalArgumentException if a mark is not there
+   * @throws ellwand.problem.InputException if a mark is not there
    */
   static Asks read(Spot spot, Draft draft, Piece piece, List<Match> matches) {
     Unit bare = spot.sheet().units().get("style");

@@ -2,6 +2,7 @@ package ellwand.file.job;
 
 import ellwand.file.source.Names;
 import ellwand.file.source.Spot;
+import ellwand.problem.InputException;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -56,22 +57,27 @@ final class BodyReader {
   private Map<String, Double> grow(Map<String, Double> growth, String text) {
     Matcher matcher = SHARE.matcher(text.strip());
     if (!matcher.matches()) {
-      throw new IllegalArgumentException(
-          "'" + Names.shown(text) + "' is no share of a body measure: write for example 1/4 chest");
+      throw InputException.of(
+          "'" + Names.shown(text) + "' is not a share of a body measure",
+          "Write for example 1/4 chest");
     }
     double share =
         matcher.group(2) != null
             ? Double.parseDouble(matcher.group(2).replace(',', '.'))
             : Double.parseDouble(matcher.group(3)) / Double.parseDouble(matcher.group(4));
+    if (!Double.isFinite(share)) {
+      throw InputException.of(
+          "'" + Names.shown(text) + "' divides by 0", "Write for example 1/4 chest");
+    }
     Map<String, Double> measure = measures.getOrDefault(matcher.group(5), Map.of());
     List<String> missing = sizes.stream().filter(s -> !measure.containsKey(s)).toList();
     if (!missing.isEmpty()) {
-      throw new IllegalArgumentException(
+      throw InputException.of(
           "no "
               + Names.shown(matcher.group(5))
               + " is given for size "
-              + String.join(", ", missing)
-              + ": add it to body"
+              + String.join(", ", missing),
+          "Add it to body:"
               + (measures.isEmpty()
                   ? ""
                   : ", or use one of " + String.join(", ", new TreeSet<>(measures.keySet()))));

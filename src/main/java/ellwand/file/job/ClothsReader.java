@@ -11,6 +11,8 @@ import ellwand.file.source.Names;
 import ellwand.file.source.Shape;
 import ellwand.file.source.Spelling;
 import ellwand.file.source.Spot;
+import ellwand.problem.InputException;
+import ellwand.problem.Problem;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -79,35 +81,29 @@ final class ClothsReader {
     if (spot.problems().size() > before || wishes.isEmpty()) {
       return Optional.empty();
     }
-    double usable = shrinkage.laidWidth(width) - 2 * selvedge;
-    if (!spot.holds(
-        usable > 0,
-        "nothing is left of cloth " + name + " between its selvedges",
-        "See that width: and selvedge: are right")) {
-      return Optional.empty();
-    }
-    Cloth cloth =
-        new Cloth(
-            name,
-            width,
-            selvedge,
-            gap,
-            direction,
-            folds,
-            shrinkage,
-            ends,
-            step.orElse(Cloth.USUAL_SHOP_STEP_MM),
-            price.perMetre(),
-            price.currency(),
-            flaws,
-            repeat,
-            Optional.empty(),
-            tubular,
-            degrees,
-            widthPrices(spot.get("prices")),
-            wishes.get(),
-            buffer);
-    return lying(cloth, spot.get("fold"));
+    return spot.attempt(
+            () ->
+                new Cloth(
+                    name,
+                    width,
+                    selvedge,
+                    gap,
+                    direction,
+                    folds,
+                    shrinkage,
+                    ends,
+                    step.orElse(Cloth.USUAL_SHOP_STEP_MM),
+                    price.perMetre(),
+                    price.currency(),
+                    flaws,
+                    repeat,
+                    Optional.empty(),
+                    tubular,
+                    degrees,
+                    widthPrices(spot.get("prices")),
+                    wishes.get(),
+                    buffer))
+        .flatMap(cloth -> lying(cloth, spot.get("fold")));
   }
 
   /** Prices a metre by width, mm. */
@@ -128,13 +124,14 @@ final class ClothsReader {
   private static Optional<Cloth> lying(Cloth cloth, Spot fold) {
     boolean any = !fold.present() || fold.node().asText().equals("any");
     for (Fold f : cloth.folds()) {
-      Optional<String> why = cloth.barred(f);
-      if (why.isPresent() && !any) {
-        fold.attempt(
-            () -> {
-              throw new IllegalArgumentException(
-                  "cloth " + cloth.name() + " cannot lie in a " + f.words() + ", " + why.get());
-            });
+      Optional<Problem> why = cloth.barred(f);
+      if (!any) {
+        why.ifPresent(
+            p ->
+                fold.report(
+                    Problem.of(
+                        "cloth " + cloth.name() + " cannot lie in a " + f.words() + ", " + p.what(),
+                        p.remedy())));
       }
     }
     return cloth.possibleFolds().isEmpty() ? Optional.empty() : Optional.of(cloth);
@@ -162,7 +159,7 @@ final class ClothsReader {
     List<Fold> folds = new ArrayList<>();
     for (Spot one : named) {
       one.attempt(() -> fold(one.node().asText()))
-          .filter(f -> one.holds(!folds.contains(f), "this fold stands here twice", "Name it once"))
+          .filter(f -> one.holds(!folds.contains(f), "this fold is named twice", "Name it once"))
           .ifPresent(folds::add);
     }
     return folds;
@@ -176,13 +173,11 @@ final class ClothsReader {
         .findFirst()
         .orElseThrow(
             () ->
-                new IllegalArgumentException(
-                    "cloth cannot lie '"
-                        + words
-                        + "': "
-                        + Spelling.nearest(words, known)
-                            .map(near -> "perhaps " + near + " is meant")
-                            .orElse("use " + String.join(", ", known) + ", any")));
+                InputException.of(
+                    "cloth cannot lie '" + Names.shown(words) + "'",
+                    Spelling.nearest(words, known)
+                        .map(near -> "Perhaps " + near + " is meant")
+                        .orElse("Use " + String.join(", ", known) + ", any")));
   }
 
   private static Shrinkage shrinkage(Spot spot) {

@@ -1,6 +1,8 @@
 package ellwand.file.job;
 
 import ellwand.cloth.Cloth;
+import ellwand.file.source.Names;
+import ellwand.problem.InputException;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -16,7 +18,7 @@ final class Degrees {
   /**
    * Reads {@code 2 deg}, {@code 1.5 degrees}, {@code 2°} or {@code 2}.
    *
-   * @throws IllegalArgumentException if it is none of these, or too much
+   * @throws InputException if it is none of these, or too much
    */
   static double parse(String text) {
     double degrees =
@@ -24,11 +26,12 @@ final class Degrees {
             .filter(d -> d >= 0)
             .orElseThrow(
                 () ->
-                    new IllegalArgumentException(
-                        "'" + text + "' is no angle: write for example 2 deg"));
+                    InputException.of(
+                        "'" + Names.shown(text) + "' is not an angle of 0 or more",
+                        "Write for example 2 deg"));
     if (degrees > Cloth.MOST_TOLERANCE_DEGREES) {
-      throw new IllegalArgumentException(
-          "'" + text + "' is another grain, not a tolerance: write 10 deg or less");
+      throw InputException.of(
+          "'" + Names.shown(text) + "' is another grain, not a tolerance", "Write 10 deg or less");
     }
     return degrees;
   }

@@ -17,8 +17,14 @@ final class FlawsReader {
   static List<Flaw> read(Spot cloth) {
     List<Flaw> flaws = new ArrayList<>();
     List<Point> end = points(cloth.get("cut-end"));
-    if (end.size() > 1) {
-      cloth.get("cut-end").attempt(() -> Flaw.cutEnd(end)).ifPresent(flaws::add);
+    if (end.size() > 1
+        && cloth
+            .get("cut-end")
+            .holds(
+                end.get(0).y() != end.get(end.size() - 1).y(),
+                "the cut end does not reach across the cloth",
+                "Give its places in order from edge to edge, each as [along, across]")) {
+      flaws.add(Flaw.cutEnd(end));
     }
     for (Spot spot : cloth.get("flaws").items()) {
       flaw(spot, "flaw " + (flaws.size() + 1)).ifPresent(flaws::add);
@@ -72,7 +78,9 @@ final class FlawsReader {
             "Put its corners in order round it")) {
       return Optional.empty();
     }
-    return spot.attempt(() -> Outline.of(corners));
+    Optional<Outline> outline = Outline.around(corners);
+    spot.holds(outline.isPresent(), "the line encloses nothing", "Give it three corners or more");
+    return outline;
   }
 
   private static List<Point> points(Spot list) {

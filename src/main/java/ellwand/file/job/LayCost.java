@@ -1,6 +1,7 @@
 package ellwand.file.job;
 
 import ellwand.file.source.Names;
+import ellwand.problem.InputException;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -16,13 +17,14 @@ record LayCost(double amount, boolean minutes) {
   /**
    * Reads {@code 15} or {@code 25 min}.
    *
-   * @throws IllegalArgumentException saying what is accepted
+   * @throws InputException saying what is accepted
    */
   static LayCost parse(String text) {
     Matcher matcher = TEXT.matcher(text.strip());
     if (!matcher.matches()) {
-      throw new IllegalArgumentException(
-          "'" + Names.shown(text) + "' is no cost of a lay: write for example 15 or 25 min");
+      throw InputException.of(
+          "'" + Names.shown(text) + "' cannot be read as the cost of a lay",
+          "Write money or minutes, for example 15 or 25 min");
     }
     return new LayCost(
         Double.parseDouble(matcher.group(1).replace(',', '.')), matcher.group(2) != null);
@@ -31,12 +33,12 @@ record LayCost(double amount, boolean minutes) {
   /**
    * In money.
    *
-   * @throws IllegalArgumentException if minutes cost nothing
+   * @throws InputException if minutes cost nothing
    */
   double money(double perMinute) {
     if (minutes && !(perMinute > 0)) {
-      throw new IllegalArgumentException(
-          "it is not said what a minute costs: add minute: beside lay:");
+      throw InputException.of(
+          "it is not said what a minute costs", "Add minute: under cost: of the order");
     }
     return minutes ? amount * perMinute : amount;
   }

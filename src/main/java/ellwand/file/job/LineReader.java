@@ -40,7 +40,7 @@ final class LineReader {
   /**
    * The line through the points, back to the first if it is closed.
    *
-   * @throws IllegalArgumentException if two points after one another are in the same place
+   * @throws ellwand.problem.InputException if two points after one another are in the same place
    */
   static Path path(Spot line, boolean closed) {
     List<Draft.Node> nodes = nodes(line);

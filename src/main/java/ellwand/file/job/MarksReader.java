@@ -6,6 +6,7 @@ import ellwand.pattern.Draft;
 import ellwand.pattern.Edge;
 import ellwand.pattern.Mark;
 import ellwand.pattern.Piece;
+import ellwand.problem.InputException;
 import ellwand.units.Length;
 import ellwand.units.Unit;
 import java.util.Optional;
@@ -24,7 +25,7 @@ final class MarksReader {
    * @param words edge @ distance, or an edge alone for its first point
    * @param bare unit of a distance that has none
    * @param draft as the piece was drawn
-   * @throws IllegalArgumentException if there is no such place, saying what to write
+   * @throws InputException if there is no such place, saying what to write
    */
   static Mark mark(String words, Unit bare, Draft draft, Piece piece) {
     String[] parts = words.split("@", 2);
@@ -35,24 +36,22 @@ final class MarksReader {
             .findFirst()
             .orElseThrow(
                 () ->
-                    new IllegalArgumentException(
-                        "piece "
-                            + piece.name()
-                            + " has no edge "
-                            + Names.shown(name)
-                            + ": use one of "
+                    InputException.of(
+                        "piece " + piece.name() + " has no edge " + Names.shown(name),
+                        "Use one of "
                             + piece.edges().stream()
                                 .map(Edge::name)
                                 .collect(Collectors.joining(", "))));
     double at = parts.length == 1 ? 0 : Length.parse(parts[1], bare).mm();
     double length = edge.line().length();
     if (!(at >= 0 && at <= length + 1e-6)) {
-      throw new IllegalArgumentException(
+      throw InputException.of(
           "'"
               + Names.shown(words)
               + "' lies beyond the edge, which is "
               + new Length(length).show(bare)
-              + " long: measure from its first point");
+              + " long",
+          "Measure from its first point");
     }
     return new Mark(words, name, againstDrawn(draft, edge) ? Math.max(0, length - at) : at);
   }

@@ -6,6 +6,7 @@ import ellwand.file.source.Spelling;
 import ellwand.file.source.Spot;
 import ellwand.pattern.Cut;
 import ellwand.pattern.Grain;
+import ellwand.problem.InputException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -91,11 +92,9 @@ record PieceHead(List<Cut> cuts, Optional<Double> allowanceMm, Grain grain) {
                 .map(Grain::at)
                 .orElseThrow(
                     () ->
-                        new IllegalArgumentException(
-                            "grain: cannot be '"
-                                + Names.shown(text)
-                                + "': use along, across, either, bias, any or an angle like 30"
-                                + " deg")));
+                        InputException.of(
+                            "grain: cannot be '" + Names.shown(text) + "'",
+                            "Use along, across, either, bias, any or an angle like 30 deg")));
   }
 
   /** What the piece says of its grain and heading instead of its cloth. */

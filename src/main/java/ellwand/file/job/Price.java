@@ -1,5 +1,7 @@
 package ellwand.file.job;
 
+import ellwand.file.source.Names;
+import ellwand.problem.InputException;
 import ellwand.units.Unit;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -21,13 +23,14 @@ record Price(double perMetre, String currency) {
   /**
    * Reads {@code 8.50 per m}, {@code GBP 12 per yd}, {@code 9,90 EUR per m}.
    *
-   * @throws IllegalArgumentException saying what is accepted
+   * @throws InputException saying what is accepted
    */
   static Price parse(String text) {
     Matcher matcher = TEXT.matcher(text.strip());
     if (!matcher.matches()) {
-      throw new IllegalArgumentException(
-          "'" + text + "' is no price: write for example 8.50 per m, GBP 12 per yd");
+      throw InputException.of(
+          "'" + Names.shown(text) + "' cannot be read as a price of cloth",
+          "Write for example 8.50 per m or GBP 12 per yd");
     }
     double amount = Double.parseDouble(matcher.group(2).replace(',', '.'));
     double mm = Unit.parse(matcher.group(4)).mm();

@@ -1,5 +1,7 @@
 package ellwand.file.job;
 
+import ellwand.file.source.Names;
+import ellwand.problem.InputException;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -14,18 +16,20 @@ final class Share {
    * Reads {@code 3 %} or {@code 0.03}.
    *
    * @return 0 up to, but not, 1
-   * @throws IllegalArgumentException if it is no share or the whole is gone
+   * @throws InputException if it is not a share, or the whole is gone
    */
   static double parse(String text) {
     Matcher matcher = TEXT.matcher(text.strip());
     if (!matcher.matches()) {
-      throw new IllegalArgumentException("'" + text + "' is no share: write for example 3 %");
+      throw InputException.of(
+          "'" + Names.shown(text) + "' is not a percentage of 0 or more", "Write for example 3 %");
     }
     double number = Double.parseDouble(matcher.group(1).replace(',', '.'));
     double share = matcher.group(2).isEmpty() ? number : number / 100;
     if (share >= 1) {
-      throw new IllegalArgumentException(
-          "'" + text + "' leaves nothing of the cloth: write for example 3 %");
+      throw InputException.of(
+          "'" + Names.shown(text) + "' would be all of the cloth or more",
+          "Write a percentage below 100, for example 3 %");
     }
     return share;
   }

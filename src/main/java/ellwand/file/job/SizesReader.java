@@ -46,7 +46,7 @@ final class SizesReader {
     for (Spot name : sizes.get("names").items()) {
       String text = name.text().orElse("");
       Names.check(name, text);
-      name.holds(names.add(text), "size " + text + " stands here twice", "Name it once");
+      name.holds(names.add(text), "size " + text + " is named twice", "Name it once");
     }
     sizes.holds(
         drawnIn.present(),

@@ -11,6 +11,7 @@ import ellwand.order.Spreading.Faces;
 import ellwand.order.Spreading.Headings;
 import ellwand.pattern.Cut;
 import ellwand.pattern.Piece;
+import ellwand.problem.Problem;
 import java.util.List;
 import java.util.Optional;
 
@@ -43,11 +44,14 @@ final class SpreadReader {
     Spot halfSets = spread.get("half-sets");
     Fold fold = faces == Faces.FOLDED ? Fold.LENGTHWISE : Fold.OPEN;
     if (halfSets.isTrue() && faces == Faces.FACE_TO_FACE) {
-      Optional<String> barred = cloth.flatMap(c -> c.barred(Fold.FACE_TO_FACE));
-      halfSets.holds(
-          barred.isEmpty(),
-          "half sets cannot be cut from this cloth: " + barred.orElse(""),
-          "Put whole garments into the marker");
+      cloth
+          .flatMap(c -> c.barred(Fold.FACE_TO_FACE))
+          .ifPresent(
+              why ->
+                  halfSets.report(
+                      Problem.of(
+                          "half sets cannot be cut from this cloth, since " + why.what(),
+                          "Put whole garments into the marker")));
     }
     spread
         .get("faces")

@@ -19,7 +19,7 @@ final class WishesReader {
     boolean sound = true;
     for (Spot one : cloth.get("wishes").items()) {
       Wish wish = wish(one.node().asText());
-      sound &= one.holds(!asked.contains(wish), "this wish stands here twice", "Name it once");
+      sound &= one.holds(!asked.contains(wish), "this wish is named twice", "Name it once");
       asked.add(wish);
     }
     Spot spot = cloth.get("wish-price");

@@ -14,7 +14,6 @@ import ellwand.file.source.Spot;
 import ellwand.file.source.Tree;
 import ellwand.geometry.Box;
 import ellwand.geometry.Motion;
-import ellwand.geometry.Outline;
 import ellwand.lay.Copy;
 import ellwand.lay.Form;
 import ellwand.lay.Heading;
@@ -49,7 +48,7 @@ public final class MarkerReader {
     Tree tree = Tree.ofJson(source);
     if (!(tree.root() instanceof ObjectNode root) || !root.path("ellwand").asText().equals("1")) {
       throw new InputException(
-          Problem.of("this is no marker file", "It must begin with {\"ellwand\": 1, ...")
+          Problem.of("this is no marker of Ellwand", "Name a file that ends with .marker.json")
               .at(path.toString(), 1));
     }
     List<Problem> problems = new ArrayList<>();
@@ -111,14 +110,22 @@ public final class MarkerReader {
   private static Zone zone(Fields in) {
     return new Zone(
         in.text("id"),
-        new Box(in.number("x0"), in.number("y0"), in.number("x1"), in.number("y1")),
+        box(in.number("x0"), in.number("y0"), in.number("x1"), in.number("y1")),
         (int) in.whole("plies", 100_000),
         Set.copyOf(in.words("foldEdges", Zone.Side.values(), Json::word)),
         in.word("sideUp", Zone.Face.values(), Json::word));
   }
 
+  private static Box box(double x0, double y0, double x1, double y1) {
+    if (x0 > x1 || y0 > y1) {
+      throw InputException.of(
+          "the zone ends before it begins", "Write x1 of at least x0, and y1 of at least y0");
+    }
+    return new Box(x0, y0, x1, y1);
+  }
+
   private static KeepOut keepOut(Fields in) {
-    return new KeepOut(in.text("zone"), in.text("flaw"), Outline.of(in.points("outline")));
+    return new KeepOut(in.text("zone"), in.text("flaw"), in.outline("outline"));
   }
 
   private static MarkerFile.Demand demand(Fields in) {
@@ -140,6 +147,6 @@ public final class MarkerReader {
         in.text("zone"),
         in.word("heading", Heading.values(), Json::word),
         motion,
-        Outline.of(in.points("outline")));
+        in.outline("outline"));
   }
 }

@@ -1,7 +1,10 @@
 package ellwand.file.source;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import ellwand.geometry.Outline;
 import ellwand.geometry.Point;
+import ellwand.problem.InputException;
+import ellwand.problem.Problem;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -9,17 +12,21 @@ import java.util.function.Function;
 
 /**
  * The fields of a JSON object that must all be there. The first that is not ends the object: an
- * {@link IllegalArgumentException} says which, and {@link #list} reports it.
+ * {@link InputException} says which, and {@link #list} reports it.
  */
 public record Fields(Spot spot) {
 
   /** Coordinates beyond this are no marker's, mm: 10 km. */
   private static final double MAX = 1e7;
 
+  private InputException refused(String key, String what, String remedy) {
+    return new InputException(spot.get(key).named(Problem.of(what, remedy)));
+  }
+
   private JsonNode field(String key) {
     Spot field = spot.get(key);
     if (!field.present()) {
-      throw new IllegalArgumentException("there is no " + key + ": add it");
+      throw refused(key, "there is no " + key, "Add it");
     }
     return field.node();
   }
@@ -33,7 +40,7 @@ public record Fields(Spot spot) {
   public String text(String key) {
     JsonNode node = field(key);
     if (!node.isTextual()) {
-      throw new IllegalArgumentException(key + " is not a text: put it in quotes");
+      throw refused(key, key + " is not a text", "Put it in quotes");
     }
     return node.asText();
   }
@@ -43,9 +50,10 @@ public record Fields(Spot spot) {
     return number(field(key), key);
   }
 
-  private static double number(JsonNode node, String key) {
+  private double number(JsonNode node, String key) {
     if (!node.isNumber() || !(Math.abs(node.asDouble()) <= MAX)) {
-      throw new IllegalArgumentException(key + " is not a number in mm or degrees: correct it");
+      throw refused(
+          key, key + " is not a number of mm or degrees", "Write it without unit and quotes");
     }
     return node.asDouble();
   }
@@ -54,7 +62,7 @@ public record Fields(Spot spot) {
   public long whole(String key, long max) {
     JsonNode node = field(key);
     if (!node.isIntegralNumber() || !node.canConvertToLong() || Math.abs(node.asLong()) > max) {
-      throw new IllegalArgumentException(key + " is not a whole number: correct it");
+      throw refused(key, key + " is not a whole number", "Write one of at most " + max);
     }
     return node.asLong();
   }
@@ -63,7 +71,7 @@ public record Fields(Spot spot) {
   public boolean flag(String key) {
     JsonNode node = field(key);
     if (!node.isBoolean()) {
-      throw new IllegalArgumentException(key + " must be true or false: write one of the two");
+      throw refused(key, key + " is neither true nor false", "Write one of the two");
     }
     return node.asBoolean();
   }
@@ -73,18 +81,16 @@ public record Fields(Spot spot) {
     return word(field(key), key, known, words);
   }
 
-  private static <T> T word(JsonNode node, String key, T[] known, Function<T, String> words) {
+  private <T> T word(JsonNode node, String key, T[] known, Function<T, String> words) {
     return Arrays.stream(known)
         .filter(k -> words.apply(k).equals(node.asText()))
         .findFirst()
         .orElseThrow(
             () ->
-                new IllegalArgumentException(
-                    key
-                        + " cannot be '"
-                        + node.asText()
-                        + "': use "
-                        + String.join(", ", Arrays.stream(known).map(words).toList())));
+                refused(
+                    key,
+                    key + " cannot be '" + Names.shown(node.asText()) + "'",
+                    "Use " + String.join(", ", Arrays.stream(known).map(words).toList())));
   }
 
   /** A field that is a list of such words. */
@@ -99,17 +105,27 @@ public record Fields(Spot spot) {
     List<Point> points = new ArrayList<>();
     for (JsonNode node : array(key)) {
       if (node.size() != 2) {
-        throw new IllegalArgumentException("a point in " + key + " is not [x, y]: correct it");
+        throw refused(key, "a point in " + key + " is not [x, y]", "Write two numbers");
       }
       points.add(new Point(number(node.get(0), key), number(node.get(1), key)));
     }
     return points;
   }
 
+  public Outline outline(String key) {
+    return Outline.around(points(key))
+        .orElseThrow(
+            () ->
+                refused(
+                    key,
+                    key + " encloses nothing",
+                    "Give it three points or more, each as [x, y]"));
+  }
+
   private JsonNode array(String key) {
     JsonNode node = field(key);
     if (!node.isArray()) {
-      throw new IllegalArgumentException(key + " must be a list: put it in brackets");
+      throw refused(key, key + " is not a list", "Put it in brackets");
     }
     return node;
   }

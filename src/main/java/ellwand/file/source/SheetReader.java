@@ -160,8 +160,8 @@ public final class SheetReader {
     }
     try {
       return Unit.parse(unit.asText());
-    } catch (IllegalArgumentException e) {
-      throw refused(place, "'" + unit.asText() + "' is no unit of length", REMEDY_UNIT);
+    } catch (InputException e) {
+      throw refused(place, "'" + unit.asText() + "' is not a unit of length", REMEDY_UNIT);
     }
   }
 

@@ -86,12 +86,12 @@ public record Spot(Sheet sheet, JsonPointer at, JsonNode node, List<Problem> pro
   private double mm() {
     Unit bare = sheet.units().get(at.getMatchingProperty());
     double mm =
-        node.isNumber()
-            ? Length.of(node.asDouble(), bare).mm()
-            : Length.parse(node.asText(), bare).mm();
-    if (Math.abs(mm) > MAX_MM) {
-      throw new IllegalArgumentException(
-          "'" + node.asText() + "' is more than 100 m: see that the unit is right");
+        node.isNumber() ? node.asDouble() * bare.mm() : Length.parse(node.asText(), bare).mm();
+    if (!(Math.abs(mm) <= MAX_MM)) {
+      throw InputException.of(
+          (Double.isFinite(mm) ? "'" + node.asText() + "'" : "a number as large as this")
+              + " is more than 100 m",
+          "See that the unit is right");
     }
     return mm;
   }
@@ -115,23 +115,17 @@ public record Spot(Sheet sheet, JsonPointer at, JsonNode node, List<Problem> pro
       return Optional.of(maker.get());
     } catch (InputException e) {
       e.problems().forEach(this::report);
-    } catch (IllegalArgumentException e) {
-      String message = e.getMessage();
-      int colon = message.lastIndexOf(": ");
-      report(
-          colon < 0
-              ? Problem.of(message, "Correct it")
-              : Problem.of(message.substring(0, colon), capital(message.substring(colon + 2))));
     }
     return Optional.empty();
   }
 
-  private static String capital(String text) {
-    return text.isEmpty() ? text : Character.toUpperCase(text.charAt(0)) + text.substring(1);
+  /** Adds a problem of this entry, or of one inside it that has told its place. */
+  public void report(Problem problem) {
+    problems.add(problem.file().isPresent() ? problem : named(problem));
   }
 
-  /** Adds a problem of this entry. */
-  public void report(Problem problem) {
-    problems.add(JobWords.named(problem, sheet, at));
+  /** The problem with the place of this entry. */
+  Problem named(Problem problem) {
+    return JobWords.named(problem, sheet, at);
   }
 }

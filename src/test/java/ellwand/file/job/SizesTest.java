@@ -86,13 +86,13 @@ class SizesTest {
       delimiter = '|',
       value = {
         "size: \"104\"           # | size: \"105\"  # |the pieces are drawn in size 105",
-        "\"92\", \"98\"| \"92\", \"92\"|size 92 stands here twice. Name it once.",
+        "\"92\", \"98\"| \"92\", \"92\"|size 92 is named twice. Name it once.",
         "      neck centre: {x: 0.49 height}|      nick: {x: 0.49 height}|"
             + "piece front: no point or line of it is called nick. Use one of hem centre, hem side",
         "sleeve:\\n      underarm|slave:\\n      underarm|"
             + "piece slave: no piece called slave is drawn. Perhaps sleeve is meant.",
         "x: 0.49 height|x: 0.49 girth|no girth is given for size 92",
-        "x: 0.49 height|x: half the height|'half the height' is no share of a body measure."
+        "x: 0.49 height|x: half the height|'half the height' is not a share of a body measure."
             + " Write for example 1/4 chest.",
         "{x: 0.49 height}|{\"92\": [1, 2], \"97\": [1, 2]}|there is no size 97",
         "{x: 0.49 height}|{\"92\": [1, 2]}|no shift is given for size 98",
