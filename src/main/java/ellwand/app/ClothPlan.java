@@ -48,7 +48,7 @@ record ClothPlan(CutOrderPlan plan, Map<String, Marker> markers, OrderCloth figu
             firstLay,
             OrderReckoning.sum(OrderPlanner.oneSizeALay(order, lengths.measured())),
             Optional.of(
-                new OrderCloth.Improved(
+                new OrderCloth.Revision(
                     improved.rounds(),
                     OrderReckoning.sum(improved.first()),
                     OrderReckoning.sum(improved.firstTrue()),

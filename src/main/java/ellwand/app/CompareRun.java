@@ -6,7 +6,7 @@ import ellwand.cloth.Wishes;
 import ellwand.figures.Bottleneck;
 import ellwand.figures.Buying;
 import ellwand.figures.Comparison;
-import ellwand.figures.Comparison.Row;
+import ellwand.figures.Comparison.WidthTried;
 import ellwand.figures.FoldTried;
 import ellwand.job.Job;
 import ellwand.lay.Lay;
@@ -78,7 +78,7 @@ public final class CompareRun {
             .filter(fold -> !cloth.folds().contains(fold))
             .toList();
     double first = unasked.isEmpty() ? 1 : 1 - FOR_OTHER_FOLDS;
-    List<Row> rows =
+    List<WidthTried> rows =
         sideBySide(
                 widthsMm, request, first, (width, part) -> rows(job, cloth.wide(width), unit, part))
             .stream()
@@ -86,23 +86,23 @@ public final class CompareRun {
             .toList();
     int garments = job.garmentCount();
     Comparison comparison = new Comparison(job.style().name(), cloth.name(), garments, rows);
-    List<Row> lavish = request.stop().wanted() ? List.of() : comparison.lavish();
+    List<WidthTried> lavish = request.stop().wanted() ? List.of() : comparison.lavish();
     if (unasked.isEmpty() || lavish.isEmpty()) {
       return comparison;
     }
-    List<Row> explained =
+    List<WidthTried> explained =
         sideBySide(
             lavish,
             request,
             FOR_OTHER_FOLDS,
             (row, part) ->
                 rows(job, row.cloth().lying(unasked), unit, part.with(Progress.NONE)).stream()
-                    .map(Row::tried)
+                    .map(WidthTried::tried)
                     .filter(FoldTried::possible)
                     .min(Comparator.comparingDouble(FoldTried::clothLengthMm))
                     .map(row::withUnasked)
                     .orElse(row));
-    Map<Row, Row> instead = new HashMap<>();
+    Map<WidthTried, WidthTried> instead = new HashMap<>();
     for (int i = 0; i < lavish.size(); i++) {
       instead.put(lavish.get(i), explained.get(i));
     }
@@ -135,17 +135,17 @@ public final class CompareRun {
     }
   }
 
-  private static List<Row> rows(Job job, Cloth cloth, Unit unit, Request request) {
+  private static List<WidthTried> rows(Job job, Cloth cloth, Unit unit, Request request) {
     Lay lay = JobLays.of(job, cloth.wishing(Wishes.NONE));
     Folded folded = Folded.make(lay, unit, request);
-    List<Row> rows = new ArrayList<>();
+    List<WidthTried> rows = new ArrayList<>();
     for (FoldTried tried : folded.tried()) {
       double utilisation =
           tried.possible()
               ? lay.wantedAreaMm2() / (cloth.usableWidthMm() * tried.clothLengthMm())
               : 0;
       rows.add(
-          new Row(
+          new WidthTried(
               cloth,
               tried,
               utilisation,

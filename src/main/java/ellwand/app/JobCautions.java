@@ -2,7 +2,7 @@ package ellwand.app;
 
 import ellwand.cloth.Flaw;
 import ellwand.draw.sheet.Unprinted;
-import ellwand.figures.Cautions;
+import ellwand.figures.Safety;
 import ellwand.job.Job;
 import ellwand.pattern.Piece;
 import ellwand.units.Unit;
@@ -22,7 +22,7 @@ final class JobCautions {
    * @param unit that lengths are shown in
    */
   static List<String> of(Job job, Unit unit) {
-    List<String> cautions = new ArrayList<>(Cautions.of(job.wear()));
+    List<String> cautions = new ArrayList<>(Safety.of(job.wear()));
     job.cloths().forEach(cloth -> cautions.addAll(JobLays.cautions(job, cloth, unit)));
     cautions.addAll(job.notes());
     unprinted(job).ifPresent(cautions::add);

@@ -1,7 +1,7 @@
 package ellwand.app;
 
 import ellwand.draw.sheet.Unprinted;
-import ellwand.figures.Cautions;
+import ellwand.figures.Safety;
 import ellwand.figures.OrderFigures;
 import ellwand.job.Job;
 import ellwand.job.OrderJob;
@@ -45,7 +45,7 @@ public final class OrderRun {
   private static PlannedOrder withLengths(OrderJob job, Unit unit, Request request) {
     ClothPlan plan =
         ClothPlan.withLengths(job.cloths().get(0).order(), job.lengths().orElseThrow(), request);
-    return made(job, job.title().orElse("Order"), List.of(plan), Cautions.of(Set.of()), unit);
+    return made(job, job.title().orElse("Order"), List.of(plan), Safety.of(Set.of()), unit);
   }
 
   private static PlannedOrder withStyle(OrderJob job, Job style, Unit unit, Request request) {

@@ -28,12 +28,12 @@ public record Bottleneck(List<String> pieces, int copies, int rows, double lengt
   private static final double SAME_MM = 0.01;
 
   /** Copies with the least length of cloth that they take as rectangles. */
-  private record Row(List<Copy> copies, int rows, double lengthMm) {
+  private record Bound(List<Copy> copies, int rows, double lengthMm) {
 
-    static final Row NONE = new Row(List.of(), 0, 0);
+    static final Bound NONE = new Bound(List.of(), 0, 0);
 
-    Row behind(Row other) {
-      return new Row(
+    Bound behind(Bound other) {
+      return new Bound(
           Stream.of(copies, other.copies).flatMap(List::stream).toList(),
           rows + other.rows,
           lengthMm + other.lengthMm);
@@ -47,7 +47,7 @@ public record Bottleneck(List<String> pieces, int copies, int rows, double lengt
   /** What binds the marker, if its length is nearly that of the pieces in question. */
   public static Optional<Bottleneck> of(Marker marker) {
     // Zones beside one another share their length, those behind one another add theirs.
-    Map<Double, Row> stretches = new TreeMap<>();
+    Map<Double, Bound> stretches = new TreeMap<>();
     marker
         .zones()
         .forEach(
@@ -58,7 +58,7 @@ public record Bottleneck(List<String> pieces, int copies, int rows, double lengt
                         marker.copies().stream().filter(c -> c.zone().equals(zone.id())).toList(),
                         zone.box().width()),
                     (a, b) -> b.lengthMm() > a.lengthMm() ? b : a));
-    Row all = stretches.values().stream().reduce(Row.NONE, Row::behind);
+    Bound all = stretches.values().stream().reduce(Bound.NONE, Bound::behind);
     if (all.lengthMm() < marker.lengthMm() * (1 - SLACK)) {
       return Optional.empty();
     }
@@ -72,24 +72,24 @@ public record Bottleneck(List<String> pieces, int copies, int rows, double lengt
   }
 
   /** That which is longest but no longer than the copies lie, since slanted ones may interlock. */
-  private static Row longest(List<Copy> copies, double zoneMm) {
+  private static Bound longest(List<Copy> copies, double zoneMm) {
     if (copies.isEmpty()) {
-      return Row.NONE;
+      return Bound.NONE;
     }
     double from = copies.stream().mapToDouble(c -> box(c).minX()).min().orElseThrow();
     double to = copies.stream().mapToDouble(c -> box(c).maxX()).max().orElseThrow();
     return Stream.concat(oneByOne(copies, zoneMm).stream(), inRows(copies, zoneMm).stream())
         .filter(r -> r.lengthMm() <= to - from + SAME_MM)
-        .max(Comparator.comparingDouble(Row::lengthMm))
-        .orElse(Row.NONE);
+        .max(Comparator.comparingDouble(Bound::lengthMm))
+        .orElse(Bound.NONE);
   }
 
   /**
    * Copies of which every two are together wider than the zone. All but one of them are wider than
    * half of it; for each that might be that one, those too wide to lie beside it are known at once.
    */
-  private static List<Row> oneByOne(List<Copy> copies, double zoneMm) {
-    List<Row> rows = new ArrayList<>();
+  private static List<Bound> oneByOne(List<Copy> copies, double zoneMm) {
+    List<Bound> rows = new ArrayList<>();
     rows.add(oneByOne(wider(copies, zoneMm / 2)));
     for (Copy narrow : copies) {
       if (2 * box(narrow).width() <= zoneMm) {
@@ -101,15 +101,16 @@ public record Bottleneck(List<String> pieces, int copies, int rows, double lengt
     return rows;
   }
 
-  private static Row oneByOne(List<Copy> copies) {
-    return new Row(copies, copies.size(), copies.stream().mapToDouble(c -> box(c).length()).sum());
+  private static Bound oneByOne(List<Copy> copies) {
+    return new Bound(
+        copies, copies.size(), copies.stream().mapToDouble(c -> box(c).length()).sum());
   }
 
   /**
    * Copies so long that on cloth of n - 1 such lengths every one of them would cross one of n - 1
    * lines across it; where that is more than such lines can hold, n lengths are needed.
    */
-  private static List<Row> inRows(List<Copy> copies, double zoneMm) {
+  private static List<Bound> inRows(List<Copy> copies, double zoneMm) {
     return copies.stream()
         .mapToDouble(c -> box(c).length())
         .distinct()
@@ -119,7 +120,7 @@ public record Bottleneck(List<String> pieces, int copies, int rows, double lengt
                   copies.stream().filter(c -> box(c).length() >= length - SAME_MM).toList();
               double lines = atLeast.stream().mapToDouble(c -> box(c).width()).sum() / zoneMm;
               int rows = (int) Math.ceil(lines - 1e-6);
-              return new Row(atLeast, rows, rows * length);
+              return new Bound(atLeast, rows, rows * length);
             })
         .toList();
   }

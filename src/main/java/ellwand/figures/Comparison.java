@@ -10,7 +10,7 @@ import java.util.Optional;
  *
  * @param rows width by width as asked for, fold by fold as tried
  */
-public record Comparison(String style, String cloth, int garments, List<Row> rows) {
+public record Comparison(String style, String cloth, int garments, List<WidthTried> rows) {
 
   /**
    * The greatest share of the least area that another width takes in the published tables of cloth
@@ -30,7 +30,7 @@ public record Comparison(String style, String cloth, int garments, List<Row> row
    * @param unasked the best of the ways of laying that were not asked for; tried only to find out
    *     whether the fold is why a width takes more than its share
    */
-  public record Row(
+  public record WidthTried(
       Cloth cloth,
       FoldTried tried,
       double utilisation,
@@ -47,8 +47,8 @@ public record Comparison(String style, String cloth, int garments, List<Row> row
       return tried.toBuyMm() * widthMm();
     }
 
-    public Row withUnasked(FoldTried way) {
-      return new Row(cloth, tried, utilisation, cost, longest, Optional.of(way));
+    public WidthTried withUnasked(FoldTried way) {
+      return new WidthTried(cloth, tried, utilisation, cost, longest, Optional.of(way));
     }
   }
 
@@ -69,9 +69,9 @@ public record Comparison(String style, String cloth, int garments, List<Row> row
    * The best way of laying of each width that works, widths as asked for: the one that takes least
    * cloth, the first of those that differ by less than 1 mm.
    */
-  public List<Row> bestOfEach() {
+  public List<WidthTried> bestOfEach() {
     return rows.stream()
-        .map(Row::widthMm)
+        .map(WidthTried::widthMm)
         .distinct()
         .flatMap(
             width ->
@@ -83,7 +83,7 @@ public record Comparison(String style, String cloth, int garments, List<Row> row
   }
 
   /** The ways of laying a width for which no more is bought than for the best of them. */
-  public List<Row> asGood(Row best) {
+  public List<WidthTried> asGood(WidthTried best) {
     return rows.stream()
         .filter(r -> r.widthMm() == best.widthMm() && r.tried().possible())
         .filter(r -> r.tried().toBuyMm() <= best.tried().toBuyMm())
@@ -94,16 +94,16 @@ public record Comparison(String style, String cloth, int garments, List<Row> row
    * The best of each width, cheapest first and those without a price left out; where no price is
    * known, least area first.
    */
-  public List<Row> ranked() {
+  public List<WidthTried> ranked() {
     return bestOfEach().stream()
         .filter(r -> r.cost() > 0 || !priced())
-        .sorted(Comparator.comparingDouble(priced() ? Row::cost : Row::areaMm2))
+        .sorted(Comparator.comparingDouble(priced() ? WidthTried::cost : WidthTried::areaMm2))
         .toList();
   }
 
   /** The best of each width that takes more of the cloth's area than its share. */
-  public List<Row> lavish() {
-    double least = bestOfEach().stream().mapToDouble(Row::areaMm2).min().orElse(0);
+  public List<WidthTried> lavish() {
+    double least = bestOfEach().stream().mapToDouble(WidthTried::areaMm2).min().orElse(0);
     return bestOfEach().stream().filter(r -> r.areaMm2() > MOST_AREA * least).toList();
   }
 }

@@ -1,7 +1,7 @@
 package ellwand.figures;
 
 import ellwand.cloth.Cloth;
-import ellwand.figures.Comparison.Row;
+import ellwand.figures.Comparison.WidthTried;
 import ellwand.units.Length;
 import ellwand.units.Unit;
 import java.util.ArrayList;
@@ -45,7 +45,7 @@ public final class ComparisonText {
         new String[] {
           "width", "lies", "cloth length", "to buy", "used", "cost", several ? "a garment" : ""
         });
-    for (Row row : comparison.rows()) {
+    for (WidthTried row : comparison.rows()) {
       FoldTried t = row.tried();
       cells.add(
           t.possible()
@@ -79,7 +79,7 @@ public final class ComparisonText {
   }
 
   private List<String> sentences() {
-    List<Row> ranked = comparison.ranked();
+    List<WidthTried> ranked = comparison.ranked();
     if (ranked.isEmpty()) {
       return List.of("No width will do.");
     }
@@ -96,7 +96,7 @@ public final class ComparisonText {
     return sentences;
   }
 
-  private String buy(Row best, Optional<Row> next) {
+  private String buy(WidthTried best, Optional<WidthTried> next) {
     String sentence =
         "Buy " + Buying.shown(best.tried().toBuyMm(), unit) + " of the " + show(best.widthMm());
     long ways = comparison.rows().stream().filter(r -> r.widthMm() == best.widthMm()).count();
@@ -112,7 +112,7 @@ public final class ComparisonText {
     return sentence + next.map(other -> "; " + beside(best, other)).orElse("") + ".";
   }
 
-  private String beside(Row best, Row other) {
+  private String beside(WidthTried best, WidthTried other) {
     if (!comparison.priced()) {
       return "of the "
           + show(other.widthMm())

@@ -19,7 +19,7 @@ import java.util.Optional;
  * @param laysAtLeast what no plan can undercut
  * @param proved no plan is better
  * @param plain the plain way: one size a lay
- * @param improved how the plan came about; empty if lengths were given
+ * @param revision how the plan came about; empty if lengths were given
  * @param misses what could not be met, one sentence each
  */
 public record OrderCloth(
@@ -34,7 +34,7 @@ public record OrderCloth(
     int laysAtLeast,
     boolean proved,
     Sum plain,
-    Optional<Improved> improved,
+    Optional<Revision> revision,
     List<String> misses) {
 
   /** What a plan takes; cost is 0 if nothing has a price. */
@@ -85,7 +85,7 @@ public record OrderCloth(
    * @param offBy estimated over true length of all markers that were made, less 1
    * @param markersMade how many markers were made for it
    */
-  public record Improved(
+  public record Revision(
       int plans,
       Sum estimated,
       Sum estimatedTrue,

@@ -28,7 +28,7 @@ public record OrderFigures(
    * @param clothMm of each cloth
    * @param cost with its part of each lay; what is cut too many of a cloth is borne by all
    */
-  public record Garment(
+  public record SizeTotal(
       String size, int wanted, int cut, Map<String, Double> clothMm, double cost) {}
 
   /** Garments that are cut. */
@@ -80,11 +80,11 @@ public record OrderFigures(
   }
 
   /** Each size. */
-  public List<Garment> sizes() {
+  public List<SizeTotal> sizes() {
     return cloths.get(0).sizes().stream().map(this::garment).toList();
   }
 
-  private Garment garment(SizeCost size) {
+  private SizeTotal garment(SizeCost size) {
     Map<String, Double> clothMm = new LinkedHashMap<>();
     double cost = 0;
     for (OrderCloth cloth : cloths) {
@@ -96,6 +96,6 @@ public record OrderFigures(
         }
       }
     }
-    return new Garment(size.size(), size.wanted(), size.cut(), clothMm, cost);
+    return new SizeTotal(size.size(), size.wanted(), size.cut(), clothMm, cost);
   }
 }

@@ -51,7 +51,7 @@ public final class OrderReckoning {
    *
    * @param firstLay number of the first lay
    */
-  public OrderCloth figures(int firstLay, Sum plain, Optional<OrderCloth.Improved> improved) {
+  public OrderCloth figures(int firstLay, Sum plain, Optional<OrderCloth.Revision> revision) {
     List<LayTicket> lays = new ArrayList<>();
     plan.lays().forEach(lay -> lays.add(ticket(firstLay + lays.size(), lay)));
     Map<String, Integer> garments = new LinkedHashMap<>();
@@ -73,7 +73,7 @@ public final class OrderReckoning {
         plan.atLeast().lays(),
         plan.proved(),
         plain,
-        improved,
+        revision,
         plan.misses().stream().map(Object::toString).toList());
   }
 

@@ -1,7 +1,7 @@
 package ellwand.figures;
 
-import ellwand.figures.OrderCloth.Improved;
 import ellwand.figures.OrderCloth.OrderMarker;
+import ellwand.figures.OrderCloth.Revision;
 import ellwand.figures.OrderCloth.Sum;
 import ellwand.units.Length;
 import ellwand.units.Unit;
@@ -38,7 +38,7 @@ public final class OrderText {
     List<String> sentences = new ArrayList<>(cloth.misses().stream().map(m -> m + ".").toList());
     sentences.add(bound(cloth));
     sentences.add(text.saving(cloth));
-    cloth.improved().ifPresent(i -> sentences.addAll(text.improved(i)));
+    cloth.revision().ifPresent(i -> sentences.addAll(text.improved(i)));
     sentences.addAll(text.wishes(cloth));
     return sentences;
   }
@@ -127,7 +127,7 @@ public final class OrderText {
             cloth(plain.clothMm()),
             money(plain.cost(), ", "),
             differences.isEmpty() ? "the same" : inWords(differences),
-            of.improved().isPresent() ? " (for markers that were only estimated)" : "");
+            of.revision().isPresent() ? " (for markers that were only estimated)" : "");
   }
 
   private static String inWords(List<String> parts) {
@@ -137,7 +137,7 @@ public final class OrderText {
         : String.join(", ", parts.subList(0, last)) + " and " + parts.get(last);
   }
 
-  private List<String> improved(Improved i) {
+  private List<String> improved(Revision i) {
     List<String> sentences = new ArrayList<>();
     double off = 100 * Math.abs(i.offBy());
     sentences.add(

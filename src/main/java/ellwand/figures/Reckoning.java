@@ -87,9 +87,8 @@ final class Reckoning {
     return all;
   }
 
-  private record Garment(String size, int number) {}
-
   private int garments() {
+    record Garment(String size, int number) {}
     return (int)
         marker.lay().wanted().stream()
             .map(w -> new Garment(w.size(), w.garment()))
@@ -98,12 +97,12 @@ final class Reckoning {
   }
 
   private List<PieceFigures> pieces() {
-    record Key(String piece, String size) {}
-    Map<Key, PieceFigures> pieces = new LinkedHashMap<>();
+    record InSize(String piece, String size) {}
+    Map<InSize, PieceFigures> pieces = new LinkedHashMap<>();
     for (Wanted w : marker.lay().wanted()) {
       double area = w.cut().cutting().area() * (w.how() == Cut.How.FOLD ? 2 : 1);
       pieces.merge(
-          new Key(w.cut().name(), w.size()),
+          new InSize(w.cut().name(), w.size()),
           new PieceFigures(w.cut().name(), w.size(), w.how() == Cut.How.PAIR ? 2 : 1, area),
           (a, b) -> new PieceFigures(a.piece(), a.size(), a.count() + b.count(), a.areaMm2()));
     }

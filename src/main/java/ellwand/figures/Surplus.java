@@ -1,6 +1,6 @@
 package ellwand.figures;
 
-import ellwand.figures.Comparison.Row;
+import ellwand.figures.Comparison.WidthTried;
 import ellwand.units.Length;
 import ellwand.units.Unit;
 import java.util.List;
@@ -24,7 +24,7 @@ record Surplus(Comparison comparison, Unit unit) {
         .toList();
   }
 
-  private String why(Row row) {
+  private String why(WidthTried row) {
     if (keepsShare(row, Surplus::exactMm)) {
       return "it is sold in steps of "
           + Buying.shown(row.cloth().shopStepMm(), unit)
@@ -53,28 +53,28 @@ record Surplus(Comparison comparison, Unit unit) {
   }
 
   /** Whether another fold brings it back to its share. */
-  private boolean foldIsWhy(Row row) {
-    double least = least(Row::areaMm2);
+  private boolean foldIsWhy(WidthTried row) {
+    double least = least(WidthTried::areaMm2);
     return row.unasked()
         .filter(other -> other.toBuyMm() * row.widthMm() <= Comparison.MOST_AREA * least)
         .isPresent();
   }
 
-  private boolean keepsShare(Row row, ToDoubleFunction<Row> lengthMm) {
+  private boolean keepsShare(WidthTried row, ToDoubleFunction<WidthTried> lengthMm) {
     return lengthMm.applyAsDouble(row) * row.widthMm()
         <= Comparison.MOST_AREA * least(r -> lengthMm.applyAsDouble(r) * r.widthMm());
   }
 
-  private double least(ToDoubleFunction<Row> area) {
+  private double least(ToDoubleFunction<WidthTried> area) {
     return comparison.bestOfEach().stream().mapToDouble(area).min().orElseThrow();
   }
 
   /** What would be bought if the shop cut any length. */
-  private static double exactMm(Row row) {
+  private static double exactMm(WidthTried row) {
     return Buying.exactMm(row.cloth(), row.tried().clothLengthMm());
   }
 
-  private String pieces(Row row) {
+  private String pieces(WidthTried row) {
     if (row.longest().isEmpty()) {
       return "the pieces lie less closely, "
           + String.format(Locale.ROOT, "%.0f %%", 100 * row.utilisation())

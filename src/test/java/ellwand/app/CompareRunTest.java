@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import ellwand.figures.Comparison;
-import ellwand.figures.Comparison.Row;
+import ellwand.figures.Comparison.WidthTried;
 import ellwand.figures.ComparisonText;
 import ellwand.units.Unit;
 import java.io.IOException;
@@ -55,12 +55,12 @@ class CompareRunTest {
     return String.join("", pieces);
   }
 
-  private static double area(Row row) {
+  private static double area(WidthTried row) {
     return row.tried().clothLengthMm() * row.widthMm();
   }
 
   private static List<Double> shares(Comparison comparison) {
-    List<Row> each = comparison.bestOfEach();
+    List<WidthTried> each = comparison.bestOfEach();
     return each.stream().map(row -> area(row) / area(each.get(0))).toList();
   }
 

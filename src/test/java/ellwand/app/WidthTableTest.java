@@ -3,7 +3,7 @@ package ellwand.app;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import ellwand.figures.Comparison;
-import ellwand.figures.Comparison.Row;
+import ellwand.figures.Comparison.WidthTried;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -185,7 +185,7 @@ class WidthTableTest {
   }
 
   private static List<Double> shares(Comparison comparison) {
-    List<Row> each = comparison.bestOfEach();
+    List<WidthTried> each = comparison.bestOfEach();
     return each.stream().map(row -> row.areaMm2() / each.get(0).areaMm2()).toList();
   }
 

@@ -155,14 +155,14 @@ class FiguresTest {
 
   @Test
   void cautionsDependOnWhatTheGarmentIsFor() {
-    assertEquals(1, Cautions.of(Set.of()).size());
-    assertTrue(Cautions.of(Set.of()).get(0).contains("rotary cutter"));
-    List<String> children = Cautions.of(Set.of(Wear.CHILDREN));
+    assertEquals(1, Safety.of(Set.of()).size());
+    assertTrue(Safety.of(Set.of()).get(0).contains("rotary cutter"));
+    List<String> children = Safety.of(Set.of(Wear.CHILDREN));
     assertTrue(children.stream().anyMatch(c -> c.contains("EN 14682")));
     assertTrue(children.stream().anyMatch(c -> c.contains("16 CFR 1501")));
     assertTrue(children.stream().noneMatch(c -> c.contains("EN 14878")));
     assertTrue(
-        Cautions.of(Set.of(Wear.NIGHTWEAR)).stream()
+        Safety.of(Set.of(Wear.NIGHTWEAR)).stream()
             .anyMatch(c -> c.contains("EN 14878") && c.contains("licensed practice")));
   }
 }

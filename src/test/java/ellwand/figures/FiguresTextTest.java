@@ -19,7 +19,7 @@ class FiguresTextTest {
               Figures.of(
                   LegalMarkers.folded(Direction.ANY_WAY),
                   List.of("The neckline does not meet the fold square."))),
-          Cautions.of(Set.of()));
+          Safety.of(Set.of()));
 
   @Test
   void readsAtAGlance() {

@@ -9,7 +9,7 @@ import ellwand.draw.sheet.Shown;
 import ellwand.draw.sheet.SvgWriter;
 import ellwand.figures.Buying;
 import ellwand.figures.Comparison;
-import ellwand.figures.Comparison.Row;
+import ellwand.figures.Comparison.WidthTried;
 import ellwand.figures.ComparisonText;
 import ellwand.geometry.Box;
 import ellwand.geometry.Outline;
@@ -55,7 +55,7 @@ public final class ComparisonChart {
     double most = comparison.rows().stream().mapToDouble(r -> r.tried().toBuyMm()).max().orElse(0);
     double perMm = most == 0 ? 0 : (WIDTH - LABELS - WORDS) / most;
     double width = Double.NaN;
-    for (Row row : comparison.rows()) {
+    for (WidthTried row : comparison.rows()) {
       if (row.widthMm() != width) {
         width = row.widthMm();
         y -= BETWEEN_WIDTHS;
@@ -84,7 +84,7 @@ public final class ComparisonChart {
     return y;
   }
 
-  private void row(Row row, double y, double perMm) {
+  private void row(WidthTried row, double y, double perMm) {
     double size = Reading.TEXT;
     items.add(text(row.tried().fold(), LABELS - 33, y + 1.6, size));
     if (!row.tried().possible()) {
@@ -121,7 +121,7 @@ public final class ComparisonChart {
             size));
   }
 
-  private String each(Row row) {
+  private String each(WidthTried row) {
     return row.cost() == 0
         ? ""
         : " ("

@@ -5,7 +5,7 @@ import ellwand.draw.sheet.Fit;
 import ellwand.draw.sheet.Pages;
 import ellwand.draw.sheet.Paper;
 import ellwand.draw.sheet.PdfWriter;
-import ellwand.draw.sheet.PdfWriter.Placed;
+import ellwand.draw.sheet.PdfWriter.OnPaper;
 import ellwand.draw.sheet.Reading;
 import ellwand.draw.sheet.Shown;
 import ellwand.draw.sheet.TitleBlock;
@@ -22,10 +22,10 @@ import java.util.List;
 public final class CutSheet {
 
   private final JobFigures figures;
-  private final List<Page> pages = new ArrayList<>();
+  private final List<Unnumbered> pages = new ArrayList<>();
 
   /** One page before it has its number. */
-  private record Page(Paper paper, Placed placed) {}
+  private record Unnumbered(Paper paper, OnPaper placed) {}
 
   private CutSheet(JobFigures figures) {
     this.figures = figures;
@@ -48,7 +48,7 @@ public final class CutSheet {
     for (int i = 0; i < markers.size(); i++) {
       sheet.picture(markers.get(i), figures.cloths().get(i), unit);
       Pages flow = new Pages(figures.style());
-      Tables.add(
+      ClothPages.add(
           flow, new PlacementTable(markers.get(i), Laid.of(markers.get(i)), shown.atTable()));
       if (i == markers.size() - 1) {
         sheet.job(flow, shown);
@@ -64,13 +64,13 @@ public final class CutSheet {
     Drawing drawing = MarkerDrawing.drawing(sheet, fit, fit.scale());
     double height = drawing.frame().width() / fit.scale();
     Point at = new Point(Paper.MARGIN_MM, fit.paper().heightMm() - Paper.MARGIN_MM - height);
-    pages.add(new Page(fit.paper(), new Placed(drawing, fit.scale(), at)));
+    pages.add(new Unnumbered(fit.paper(), new OnPaper(drawing, fit.scale(), at)));
   }
 
   private void add(Pages flow) {
     for (Drawing drawing : flow.drawings()) {
       Point low = new Point(Paper.MARGIN_MM, Paper.MARGIN_MM + Pages.FOOT);
-      pages.add(new Page(Paper.A4, new Placed(drawing, 1, low)));
+      pages.add(new Unnumbered(Paper.A4, new OnPaper(drawing, 1, low)));
     }
   }
 
@@ -95,10 +95,10 @@ public final class CutSheet {
   private byte[] bytes() {
     try (PdfWriter writer = new PdfWriter(figures.style() + ", cut sheet")) {
       for (int i = 0; i < pages.size(); i++) {
-        Page page = pages.get(i);
+        Unnumbered page = pages.get(i);
         Drawing foot = Pages.foot(figures.style(), i + 1, pages.size(), page.paper());
         Point low = new Point(Paper.MARGIN_MM, Paper.MARGIN_MM);
-        writer.page(page.paper(), List.of(page.placed(), new Placed(foot, 1, low)));
+        writer.page(page.paper(), List.of(page.placed(), new OnPaper(foot, 1, low)));
       }
       return writer.bytes();
     }

@@ -123,7 +123,7 @@ final class MarkerPicture {
     List<List<Point>> avoid = copy.cut().innerLines().stream().map(CutPiece.Drawn::points).toList();
     List<Wording> choices = wordings(copy);
     List<Wording> shortest = choices.subList(choices.size() - 2, choices.size());
-    Labelling.Found found =
+    Labelling.Lettered found =
         new Labelling(reading, copy.cut().sewing(), copy.grain(), avoid).place(choices);
     if (found.label().isEmpty()) {
       found = new Labelling(reading, cutting, copy.grain(), avoid).place(shortest);

@@ -158,7 +158,7 @@ final class MarkerSheet {
     boolean beside = widthMm >= reading.mm(TWO_COLUMNS) && !figures.cautions().isEmpty();
     double keyWidth = beside ? widthMm * 0.5 : widthMm;
     double cautionsWidth = beside ? widthMm * 0.5 - reading.mm(5) : widthMm;
-    Block key = new Key(laid, palette, keyWidth, reading);
+    Block key = new PieceKey(laid, palette, keyWidth, reading);
     Block cautions =
         new Paragraphs(
             "caution",

@@ -30,7 +30,7 @@ public final class BundleLabels {
 
   /** A4 pages, three labels across. */
   public static byte[] pdf(OrderFigures figures) {
-    List<Label> labels = new ArrayList<>();
+    List<Bundle> labels = new ArrayList<>();
     for (LayTicket lay : figures.lays()) {
       int ply = 1;
       for (Map.Entry<String, Integer> colour : lay.plies().entrySet()) {
@@ -42,7 +42,7 @@ public final class BundleLabels {
           for (int n = 0; n < size.getValue(); n += together) {
             garment++;
             labels.add(
-                new Label(
+                new Bundle(
                     figures.title(),
                     lay.number(),
                     size.getKey(),
@@ -57,7 +57,7 @@ public final class BundleLabels {
     }
     Pages pages = new Pages(figures.title());
     for (int i = 0; i < labels.size(); i += ACROSS) {
-      pages.add(new Row(labels.subList(i, Math.min(labels.size(), i + ACROSS))));
+      pages.add(new Abreast(labels.subList(i, Math.min(labels.size(), i + ACROSS))));
     }
     return OrderSheet.bytes(figures.title() + ", bundle labels", pages);
   }
@@ -69,10 +69,10 @@ public final class BundleLabels {
    * @param garment which of the marker, from 1
    * @param garments in the bundle
    */
-  private record Label(
+  private record Bundle(
       String title, int lay, String size, String colour, int garment, int garments, String plies) {}
 
-  private record Row(List<Label> labels) implements Block {
+  private record Abreast(List<Bundle> labels) implements Block {
 
     @Override
     public double heightMm() {
@@ -94,7 +94,7 @@ public final class BundleLabels {
       return items;
     }
 
-    private static List<Item> words(Label label, Box box) {
+    private static List<Item> words(Bundle label, Box box) {
       Reading reading = new Reading(1);
       List<Item> items = new ArrayList<>();
       double room = box.length() - 2 * PAD;

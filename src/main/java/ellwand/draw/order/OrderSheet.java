@@ -5,7 +5,7 @@ import ellwand.draw.sheet.Drawing;
 import ellwand.draw.sheet.Pages;
 import ellwand.draw.sheet.Paper;
 import ellwand.draw.sheet.PdfWriter;
-import ellwand.draw.sheet.PdfWriter.Placed;
+import ellwand.draw.sheet.PdfWriter.OnPaper;
 import ellwand.draw.sheet.Reading;
 import ellwand.draw.sheet.Shown;
 import ellwand.draw.sheet.Table;
@@ -67,7 +67,7 @@ public final class OrderSheet {
         Point low = new Point(Paper.MARGIN_MM, Paper.MARGIN_MM);
         Point over = new Point(Paper.MARGIN_MM, Paper.MARGIN_MM + Pages.FOOT);
         writer.page(
-            Paper.A4, List.of(new Placed(drawings.get(i), 1, over), new Placed(foot, 1, low)));
+            Paper.A4, List.of(new OnPaper(drawings.get(i), 1, over), new OnPaper(foot, 1, low)));
       }
       return writer.bytes();
     }
@@ -143,7 +143,7 @@ public final class OrderSheet {
     }
     Table table = table(columns.toArray(Column[]::new));
     List<Block> rows = new ArrayList<>();
-    for (OrderFigures.Garment size : figures.sizes()) {
+    for (OrderFigures.SizeTotal size : figures.sizes()) {
       List<String> cells =
           new ArrayList<>(
               List.of(size.size(), Integer.toString(size.wanted()), Integer.toString(size.cut())));

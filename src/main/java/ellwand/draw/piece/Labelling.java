@@ -57,7 +57,7 @@ public final class Labelling {
    * @param label words, if there was room for any
    * @param arrow from tail to head, if there was room
    */
-  public record Found(Optional<Label> label, Optional<Arrow> arrow) {}
+  public record Lettered(Optional<Label> label, Optional<Arrow> arrow) {}
 
   /** The stretch of the grain line that is drawn. */
   record Arrow(Point tail, Point head) {}
@@ -66,13 +66,13 @@ public final class Labelling {
    * The first of the wordings for which there is room, and the longest arrow beside it. Fewer words
    * are better than words across an inner line, and that is better than no arrow.
    */
-  public Found place(List<Wording> choices) {
+  public Lettered place(List<Wording> choices) {
     List<Wording> named = choices.stream().filter(Wording::named).toList();
     return first(named, SHORTEST_ARROW, true)
         .or(() -> first(choices, SHORTEST_ARROW, false))
         .or(() -> first(choices, 0, false))
-        .map(label -> new Found(Optional.of(label), arrow(Optional.of(label))))
-        .orElseGet(() -> new Found(Optional.empty(), arrow(Optional.empty())));
+        .map(label -> new Lettered(Optional.of(label), arrow(Optional.of(label))))
+        .orElseGet(() -> new Lettered(Optional.empty(), arrow(Optional.empty())));
   }
 
   private Optional<Label> first(

@@ -32,7 +32,7 @@ final class PieceCell {
   private final String size;
   private final Reading reading;
   private final EdgeNames names;
-  private final Labelling.Found lettering;
+  private final Labelling.Lettered lettering;
 
   PieceCell(CutPiece drawn, String style, String size, Reading reading, Shown shown) {
     this.drawn = drawn;

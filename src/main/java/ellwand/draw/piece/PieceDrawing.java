@@ -185,7 +185,7 @@ public final class PieceDrawing {
   }
 
   /** Fills rows from the left; each size begins a row. */
-  private static List<Row> rows(List<Standing> standing, double width, double gap) {
+  private static List<SideBySide> rows(List<Standing> standing, double width, double gap) {
     List<List<Standing>> rows = new ArrayList<>();
     double used = 0;
     String row = "";
@@ -199,7 +199,7 @@ public final class PieceDrawing {
       used += gap + length;
       row = one.row();
     }
-    return rows.stream().map(r -> new Row(List.copyOf(r), gap)).toList();
+    return rows.stream().map(r -> new SideBySide(List.copyOf(r), gap)).toList();
   }
 
   private Block head(double width, Reading reading, double stated) {
@@ -224,7 +224,7 @@ public final class PieceDrawing {
       String id, String row, String title, Box box, Supplier<List<Item>> items) {}
 
   /** Pieces standing side by side. */
-  private record Row(List<Standing> standing, double gapMm) implements Block {
+  private record SideBySide(List<Standing> standing, double gapMm) implements Block {
 
     @Override
     public double heightMm() {

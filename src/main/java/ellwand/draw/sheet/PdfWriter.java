@@ -59,7 +59,7 @@ public final class PdfWriter implements AutoCloseable {
     try (PdfWriter writer = new PdfWriter(drawing.title())) {
       double height = drawing.frame().width() / scale;
       Point at = new Point(Paper.MARGIN_MM, paper.heightMm() - Paper.MARGIN_MM - height);
-      writer.page(paper, List.of(new Placed(drawing, scale, at)));
+      writer.page(paper, List.of(new OnPaper(drawing, scale, at)));
       return writer.bytes();
     }
   }
@@ -70,10 +70,10 @@ public final class PdfWriter implements AutoCloseable {
    * @param scale mm drawn for one mm of paper
    * @param at where the frame's corner of least x and y lies on the paper, mm from lower left
    */
-  public record Placed(Drawing drawing, double scale, Point at) {}
+  public record OnPaper(Drawing drawing, double scale, Point at) {}
 
   /** One page with one drawing or several. */
-  public void page(Paper paper, List<Placed> drawings) {
+  public void page(Paper paper, List<OnPaper> drawings) {
     double units =
         Math.ceil(Math.max(paper.widthMm(), paper.heightMm()) * POINTS_PER_MM / LONGEST_POINTS);
     double perMm = POINTS_PER_MM / units;
@@ -87,8 +87,8 @@ public final class PdfWriter implements AutoCloseable {
     try (PDPageContentStream content = new PDPageContentStream(document, page)) {
       content.setLineCapStyle(1);
       content.setLineJoinStyle(1);
-      for (Placed placed : drawings) {
-        Page to = new Page(content, placed, perMm);
+      for (OnPaper placed : drawings) {
+        Pen to = new Pen(content, placed, perMm);
         for (Item item : placed.drawing().items()) {
           to.write(item);
         }
@@ -131,13 +131,13 @@ public final class PdfWriter implements AutoCloseable {
   }
 
   /** One drawing on the way to its page. */
-  private final class Page {
+  private final class Pen {
 
     private final PDPageContentStream content;
-    private final Placed placed;
+    private final OnPaper placed;
     private final double perMm;
 
-    Page(PDPageContentStream content, Placed placed, double perMm) {
+    Pen(PDPageContentStream content, OnPaper placed, double perMm) {
       this.content = content;
       this.placed = placed;
       this.perMm = perMm;

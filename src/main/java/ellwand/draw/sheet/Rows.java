@@ -64,8 +64,8 @@ public record Rows(int number, Box whole, double lengthMm, Reading reading) {
     for (int i = 0; i < number; i++) {
       double from = i == 0 ? Double.NEGATIVE_INFINITY : i * part();
       double to = i == number - 1 ? Double.POSITIVE_INFINITY : (i + 1) * part();
-      Stretch stretch = new Stretch(from, to, "-row-" + (i + 1), reading);
-      List<Item> row = new ArrayList<>(stretch.of(items));
+      Slice slice = new Slice(from, to, "-row-" + (i + 1), reading);
+      List<Item> row = new ArrayList<>(slice.of(items));
       if (i > 0) {
         row.addAll(mark(from, "goes on from row " + i, cloth, -BESIDE / 4));
       }

@@ -13,7 +13,7 @@ public final class ComparisonWriter {
   /** One entry for each width and fold, lengths in mm. */
   public static byte[] bytes(Comparison comparison) {
     ArrayNode rows = Json.object().putArray("rows");
-    for (Comparison.Row row : comparison.rows()) {
+    for (Comparison.WidthTried row : comparison.rows()) {
       ObjectNode node = rows.addObject();
       node.set("width", Json.number(row.widthMm()));
       node.put("fold", row.tried().fold());

@@ -10,7 +10,7 @@ import ellwand.draw.sheet.Ink;
 import ellwand.draw.sheet.Item;
 import ellwand.draw.sheet.Paper;
 import ellwand.draw.sheet.PdfWriter;
-import ellwand.draw.sheet.PdfWriter.Placed;
+import ellwand.draw.sheet.PdfWriter.OnPaper;
 import ellwand.draw.sheet.Unprinted;
 import ellwand.geometry.Box;
 import ellwand.geometry.Point;
@@ -151,7 +151,7 @@ class PdfWriterTest {
                 Item.Lines.open(
                     "line", Ink.line(Colour.INK, 1), new Point(-40, -20), new Point(60, 30))));
     try (PdfWriter writer = new PdfWriter("mark")) {
-      writer.page(Paper.A4, List.of(new Placed(drawing, 2, new Point(30, 50))));
+      writer.page(Paper.A4, List.of(new OnPaper(drawing, 2, new Point(30, 50))));
       try (PDDocument document = Loader.loadPDF(writer.bytes())) {
         double[] line = lines(document.getPage(0)).get(0);
         assertEquals(30, line[0] * MM, 0.001);

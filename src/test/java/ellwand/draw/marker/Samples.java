@@ -11,9 +11,9 @@ import ellwand.cloth.Zone;
 import ellwand.cutting.CutPiece;
 import ellwand.draw.piece.Drafting;
 import ellwand.draw.piece.Pieces;
-import ellwand.figures.Cautions;
 import ellwand.figures.Figures;
 import ellwand.figures.JobFigures;
+import ellwand.figures.Safety;
 import ellwand.geometry.Box;
 import ellwand.geometry.Motion;
 import ellwand.geometry.Outline;
@@ -232,6 +232,6 @@ final class Samples {
     return JobFigures.of(
         markers[0].lay().style(),
         Arrays.stream(markers).map(Samples::figures).toList(),
-        Cautions.of(Set.of(Wear.CHILDREN)));
+        Safety.of(Set.of(Wear.CHILDREN)));
   }
 }

@@ -25,7 +25,7 @@ class LabellingTest {
       @ForAll @Size(9) List<@DoubleRange(min = 30, max = 300) Double> radii) {
     Outline star = star(radii);
     GrainLine grain = new GrainLine(Region.of(star).middle(), new Point(1, 0));
-    Labelling.Found found = new Labelling(READING, star, grain, List.of()).place(wordings());
+    Labelling.Lettered found = new Labelling(READING, star, grain, List.of()).place(wordings());
     Region inside = Region.of(star);
     found
         .label()
@@ -44,7 +44,7 @@ class LabellingTest {
 
   @Test
   void allWordsAreShownWhereThereIsRoom() {
-    Labelling.Found found = place(400, 300);
+    Labelling.Lettered found = place(400, 300);
     assertEquals(wordings().get(0), found.label().orElseThrow().wording());
     assertTrue(found.arrow().isPresent());
   }
@@ -77,7 +77,7 @@ class LabellingTest {
     assertTrue(label.box().maxX() < 200 || label.box().minX() > 200, label.toString());
   }
 
-  private static Labelling.Found place(double length, double width) {
+  private static Labelling.Lettered place(double length, double width) {
     Outline piece = Outline.of(new Box(0, 0, length, width));
     GrainLine grain = new GrainLine(new Point(length / 2, width * 0.3), new Point(1, 0));
     return new Labelling(READING, piece, grain, List.of()).place(wordings());

@@ -6,13 +6,13 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * A stretch of a picture: what lies between two lines across it. Lines and areas are cut there;
- * words go to where they begin, and a copy whose words would be cut has its number instead.
+ * A slice of a picture: what lies between two lines across it. Lines and areas are cut there; words
+ * go to where they begin, and a copy whose words would be cut has its number instead.
  *
  * @param from x, mm; may be infinite
- * @param ending of the ids, to keep them apart from those of other stretches
+ * @param ending of the ids, to keep them apart from those of other slices
  */
-record Stretch(double from, double to, String ending, Reading reading) {
+record Slice(double from, double to, String ending, Reading reading) {
 
   private static final String COPY = "copy-";
 

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Set;
 
 /** Sentences on safety for whoever cuts and sews. They name rules; they do not replace them. */
-public final class Cautions {
+public final class Safety {
 
   private static final String BLADES =
       "Close a rotary cutter whenever it is down and cut away from your body; a powered knife needs"
@@ -26,7 +26,7 @@ public final class Cautions {
 
   private static final String LOCAL = "Local rules and licensed practice decide.";
 
-  private Cautions() {}
+  private Safety() {}
 
   /** Those on blades always; the others for what the garment is for. */
   public static List<String> of(Set<Wear> wear) {

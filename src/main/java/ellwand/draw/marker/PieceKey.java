@@ -17,7 +17,8 @@ import java.util.Map;
 import java.util.stream.Collectors;
 
 /** Which colour and which numbers are which piece, in columns. */
-record Key(List<Laid> laid, Palette palette, double widthMm, Reading reading) implements Block {
+record PieceKey(List<Laid> laid, Palette palette, double widthMm, Reading reading)
+    implements Block {
 
   private static final double ROW = 4.8;
   private static final double SWATCH = 3.6;

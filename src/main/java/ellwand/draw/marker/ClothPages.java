@@ -5,7 +5,7 @@ import ellwand.draw.sheet.Pages;
 import ellwand.draw.sheet.Reading;
 
 /** The pages of one cloth after its picture: how it lies, what to cut, where each piece lies. */
-final class Tables {
+final class ClothPages {
 
   private static final double HEADING = 12;
   private static final double SMALL_HEADING = 9.5;
@@ -13,7 +13,7 @@ final class Tables {
   /** Room that a heading keeps under it: a table's head and a row or two, mm. */
   private static final double KEPT = 25;
 
-  private Tables() {}
+  private ClothPages() {}
 
   static void add(Pages flow, PlacementTable table) {
     flow.add(Pages.heading("How the cloth lies: " + table.cloth(), HEADING), KEPT);
