@@ -1,8 +1,8 @@
 package ellwand.app;
 
 import ellwand.draw.sheet.Unprinted;
-import ellwand.figures.Safety;
 import ellwand.figures.OrderFigures;
+import ellwand.figures.Safety;
 import ellwand.job.Job;
 import ellwand.job.OrderJob;
 import ellwand.lay.Marker;
