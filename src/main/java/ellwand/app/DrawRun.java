@@ -24,7 +24,7 @@ public final class DrawRun {
    */
   public static DrawnPieces make(Job job, Unit unit, boolean nested, Optional<Double> scale) {
     Map<String, List<CutPiece>> bySize = new LinkedHashMap<>();
-    for (String size : job.style().piecesBySize().keySet()) {
+    for (String size : job.style().sizes()) {
       Map<String, CutPiece> byName = new LinkedHashMap<>();
       for (Cloth cloth : job.cloths()) {
         JobLays.cutPieces(job, size, cloth).forEach(p -> byName.putIfAbsent(p.name(), p));

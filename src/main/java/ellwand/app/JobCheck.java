@@ -26,7 +26,7 @@ public final class JobCheck {
   public static List<String> cautions(Path jobPath, Optional<Unit> unit) {
     Job read = JobReader.read(jobPath);
     Map<String, Integer> everySize = new LinkedHashMap<>();
-    read.style().piecesBySize().keySet().forEach(size -> everySize.put(size, 1));
+    read.style().sizes().forEach(size -> everySize.put(size, 1));
     Job job = read.withGarments(everySize);
     List<Problem> unmatched =
         job.cloths().stream()

@@ -1,6 +1,11 @@
 package ellwand.order;
 
+import ellwand.cloth.Cloth;
 import ellwand.cloth.Direction;
+import ellwand.cloth.Fold;
+import ellwand.cutting.Cutter;
+import ellwand.pattern.Cut;
+import ellwand.pattern.Style;
 import ellwand.problem.InputException;
 import ellwand.problem.Problem;
 import java.util.ArrayList;
@@ -24,7 +29,17 @@ public record Spreading(
     /** Every second ply turned over. */
     FACE_TO_FACE,
     /** Each ply folded lengthwise, right sides together: two layers at a time. */
-    FOLDED
+    FOLDED;
+
+    /** Unless said: all up, or folded where the cloth may not lie open. */
+    public static Faces usual(Cloth cloth) {
+      return cloth.folds().contains(Fold.OPEN) ? ALL_UP : FOLDED;
+    }
+
+    /** How each ply lies. */
+    public Fold fold() {
+      return this == FOLDED ? Fold.LENGTHWISE : Fold.OPEN;
+    }
   }
 
   /** Which way along the warp the plies run. */
@@ -63,6 +78,13 @@ public record Spreading(
     if (!problems.isEmpty()) {
       throw new InputException(problems);
     }
+  }
+
+  /** Whether a drawn piece of the style is cut in one hand only from a cloth. */
+  public static boolean oneHanded(Style style, String cloth) {
+    return style.bySize().get(style.sizes().get(0)).drawn().stream()
+        .filter(p -> p.cutFrom(cloth).filter(c -> c.how() == Cut.How.WHOLE).isPresent())
+        .anyMatch(p -> !Cutter.cut(p, 1, 1).symmetric());
   }
 
   /** Plies of one colour that must be spread together; a lay has whole multiples of it. */

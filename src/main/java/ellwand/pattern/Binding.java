@@ -36,10 +36,16 @@ public record Binding(
    * A strip folded once to each side of the edge is cut four times its finished width
    * (sewaquilt.com, bias tape).
    */
-  public static final double SINGLE = 4;
+  private static final double SINGLE = 4;
 
   /** One that is folded in half first is cut six times its finished width; common practice. */
-  public static final double DOUBLED = 6;
+  private static final double DOUBLED = 6;
+
+  /** Longest single strip unless said, mm: our own choice. */
+  public static final double USUAL_LONGEST_MM = 600;
+
+  /** Allowance of a join unless said, mm: our own choice. */
+  public static final double USUAL_JOIN_MM = 6;
 
   /** How a binding is cut. */
   public enum Way {
@@ -70,6 +76,21 @@ public record Binding(
               "a binding has no hand and no fold",
               "Write how many under cut:, for example 1"));
     }
+  }
+
+  /**
+   * Cut width of a binding.
+   *
+   * @param finishedMm as it shows on one side
+   * @param doubled whether it is folded in half first
+   */
+  public static double cutWidthMm(double finishedMm, boolean doubled) {
+    return finishedMm * (doubled ? DOUBLED : SINGLE);
+  }
+
+  /** What squares are rounded up to where people reckon in a unit: 1 in or 1 cm. */
+  public static double wholeMm(Unit unit) {
+    return unit == Unit.INCH || unit == Unit.YARD ? Unit.INCH.mm() : Unit.CM.mm();
   }
 
   /**

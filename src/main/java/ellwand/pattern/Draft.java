@@ -86,6 +86,11 @@ public record Draft(
     return new DraftOutline(this).piece();
   }
 
+  /** Whether its points stand the other way round than the edges of the piece run. */
+  boolean clockwise() {
+    return new DraftOutline(this).clockwise();
+  }
+
   /**
    * What is wrong with an edge that starts or ends nowhere.
    *

@@ -35,7 +35,7 @@ final class DraftOutline {
     List<Segment> segments = segments();
     List<Edge> edges = edges(segments, owners);
     List<Notch> notches = draft.notches();
-    if (clockwise(segments)) {
+    if (clockwise()) {
       notches = notches.stream().map(n -> fromOtherEnd(n, edges)).toList();
       edges.replaceAll(
           e -> new Edge(e.name(), e.line().reversed(), e.allowanceMm(), e.turnedBack()));
@@ -174,8 +174,8 @@ final class DraftOutline {
         : new Edge(name, line, owner.allowanceMm().orElse(usual), owner.turnedBack());
   }
 
-  private static boolean clockwise(List<Segment> segments) {
-    List<Point> ring = new Path(segments).flattened(0.05);
+  boolean clockwise() {
+    List<Point> ring = new Path(segments()).flattened(0.05);
     double twiceArea = 0;
     for (int i = 1; i < ring.size(); i++) {
       twiceArea += ring.get(i - 1).cross(ring.get(i));

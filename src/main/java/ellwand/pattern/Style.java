@@ -10,46 +10,47 @@ import java.util.Map;
 import java.util.stream.Stream;
 
 /**
- * A garment design.
+ * A design drawn in its sizes.
  *
- * @param piecesBySize every size's drawn pieces, sizes in the user's order, the same pieces in each
- * @param bindingsBySize every size's bindings; sizes without any may be left out
- * @param gatheredBySize every size's gathered rectangles; sizes without any may be left out
- * @param seams which edges are sewn together, where that is to be checked
- * @param matches places that are to lie alike in a cloth's repeat
+ * @param bySize every size's pieces, sizes in the user's order, the same pieces in each
  */
-public record Style(
-    String name,
-    Map<String, List<Piece>> piecesBySize,
-    Map<String, List<Binding>> bindingsBySize,
-    Map<String, List<Gathered>> gatheredBySize,
-    List<Seam> seams,
-    List<Match> matches) {
+public record Style(Design design, Map<String, PieceSet> bySize) {
 
   public Style {
-    piecesBySize = copy(piecesBySize);
-    bindingsBySize = copy(bindingsBySize);
-    gatheredBySize = copy(gatheredBySize);
-    seams = List.copyOf(seams);
-    matches = List.copyOf(matches);
-    if (piecesBySize.isEmpty()) {
-      throw new InputException(
-          Problem.of("style " + name + " has no size", "Give it at least one"));
-    }
+    bySize = Collections.unmodifiableMap(new LinkedHashMap<>(bySize));
   }
 
-  private static <T> Map<String, List<T>> copy(Map<String, List<T>> bySize) {
-    Map<String, List<T>> copy = new LinkedHashMap<>();
-    bySize.forEach((size, of) -> copy.put(size, List.copyOf(of)));
-    return Collections.unmodifiableMap(copy);
+  /**
+   * Draws a design in all of its sizes.
+   *
+   * @throws InputException if that cannot be
+   */
+  public static Style of(Design design) {
+    Map<String, PieceSet> bySize = new LinkedHashMap<>();
+    design.sizes().names().forEach(size -> bySize.put(size, design.in(size)));
+    return new Style(design, bySize);
+  }
+
+  public String name() {
+    return design.name();
+  }
+
+  /** In the user's order. */
+  public List<String> sizes() {
+    return List.copyOf(bySize.keySet());
+  }
+
+  public List<Seam> seams() {
+    return design.seams();
+  }
+
+  public List<Match> matches() {
+    return design.matches();
   }
 
   /** All pieces of a size, gathered rectangles whole, however wide. */
   public List<Piece> pieces(String size) {
-    List<Piece> pieces = new ArrayList<>(drawn(size));
-    bindings(size).forEach(b -> pieces.add(b.piece()));
-    gathered(size).forEach(g -> pieces.add(g.piece()));
-    return pieces;
+    return in(size).all();
   }
 
   /**
@@ -60,7 +61,8 @@ public record Style(
    */
   public List<Piece> pieces(String size, String cloth, double usableMm) {
     List<Piece> pieces = new ArrayList<>();
-    Stream.concat(drawn(size).stream(), bindings(size).stream().map(Binding::piece))
+    PieceSet ofSize = in(size);
+    Stream.concat(ofSize.drawn().stream(), ofSize.bindings().stream().map(Binding::piece))
         .filter(p -> p.cutFrom(cloth).isPresent())
         .forEach(p -> pieces.add(p.inCloth(cloth)));
     panels(size, cloth, usableMm).forEach(p -> pieces.add(p.piece()));
@@ -70,7 +72,7 @@ public record Style(
   /** The gathered rectangles of a size as they are cut from one cloth. */
   public List<Panels> panels(String size, String cloth, double usableMm) {
     List<Panels> panels = new ArrayList<>();
-    for (Gathered g : gathered(size)) {
+    for (Gathered g : in(size).gathered()) {
       g.cuts().stream()
           .filter(c -> c.cloth().equals(cloth))
           .forEach(c -> panels.add(g.panels(c, usableMm)));
@@ -80,26 +82,18 @@ public record Style(
 
   /** The bindings of a size that are cut from one cloth. */
   public List<Binding> bindings(String size, String cloth) {
-    return bindings(size).stream()
+    return in(size).bindings().stream()
         .filter(b -> b.cuts().stream().anyMatch(c -> c.cloth().equals(cloth)))
         .toList();
   }
 
-  private List<Binding> bindings(String size) {
-    return bindingsBySize.getOrDefault(size, List.of());
-  }
-
-  private List<Gathered> gathered(String size) {
-    return gatheredBySize.getOrDefault(size, List.of());
-  }
-
-  private List<Piece> drawn(String size) {
-    List<Piece> pieces = piecesBySize.get(size);
+  private PieceSet in(String size) {
+    PieceSet pieces = bySize.get(size);
     if (pieces == null) {
       throw new InputException(
           Problem.of(
-              "style " + name + " has no size " + size,
-              "Use one of " + String.join(", ", piecesBySize.keySet())));
+              "style " + name() + " has no size " + size,
+              "Use one of " + String.join(", ", bySize.keySet())));
     }
     return pieces;
   }

@@ -168,12 +168,14 @@ class GatheredTest {
     Cut lining = new Cut("lining", 1, Cut.How.WHOLE);
     Style style =
         new Style(
-            "smock",
-            Map.of("104", List.of(bodice("front", 140, Cut.How.FOLD))),
-            Map.of(),
-            Map.of("104", List.of(skirt(1020, 2, main, lining))),
-            List.of(),
-            List.of());
+            new Design(
+                "smock", Unit.CM, Sizes.only("104"), List.of(), List.of(), List.of(), List.of()),
+            Map.of(
+                "104",
+                new PieceSet(
+                    List.of(bodice("front", 140, Cut.How.FOLD)),
+                    List.of(),
+                    List.of(skirt(1020, 2, main, lining)))));
     assertEquals(
         List.of("front 1 on fold", "skirt 2"),
         style.pieces("104", "main", 1460).stream()

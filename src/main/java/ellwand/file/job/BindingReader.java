@@ -2,9 +2,8 @@ package ellwand.file.job;
 
 import ellwand.file.source.Spot;
 import ellwand.pattern.Binding;
-import ellwand.pattern.Joined;
-import ellwand.pattern.Piece;
-import ellwand.units.Unit;
+import ellwand.pattern.BindingPlan;
+import ellwand.pattern.Extent;
 import java.util.List;
 import java.util.Optional;
 
@@ -14,20 +13,14 @@ final class BindingReader {
   private static final List<String> ONLY_DRAWN =
       List.of("outline", "gathered", "edges", "fold", "grain", "notches", "lines", "place");
 
-  /** Longest single strip and allowance of its joins unless said, mm: our own choice. */
-  private static final double USUAL_LONGEST_MM = 600;
-
-  private static final double USUAL_JOIN_MM = 6;
-
   private BindingReader() {}
 
   /**
-   * The binding, or nothing if it is wrong or binds pieces that are.
+   * The binding, or nothing if it is wrong.
    *
-   * @param pieces every drawn piece of the size, if all could be read
+   * @param sizes that there are
    */
-  static Optional<Binding> read(
-      String name, Spot spot, PieceHead head, Optional<List<Piece>> pieces) {
+  static Optional<BindingPlan> read(String name, Spot spot, PieceHead head, List<String> sizes) {
     int before = spot.problems().size();
     for (String key : ONLY_DRAWN) {
       spot.get(key)
@@ -37,10 +30,10 @@ final class BindingReader {
               "Take it out, or draw the piece without binding:");
     }
     Spot binding = spot.get("binding");
-    Optional<Double> length = length(binding.get("from"), pieces);
+    Optional<Extent> length = ExtentReader.read(binding.get("from"), sizes);
     Optional<Double> width = width(binding);
-    double longest = binding.get("longest").lengthAbove0().orElse(USUAL_LONGEST_MM);
-    double join = binding.get("join").lengthFrom0().orElse(USUAL_JOIN_MM);
+    double longest = binding.get("longest").lengthAbove0().orElse(Binding.USUAL_LONGEST_MM);
+    double join = binding.get("join").lengthFrom0().orElse(Binding.USUAL_JOIN_MM);
     Binding.Way way =
         binding.get("cut-as").text().filter("square"::equals).isPresent()
             ? Binding.Way.SQUARE
@@ -48,17 +41,11 @@ final class BindingReader {
     if (spot.problems().size() > before || length.isEmpty() || width.isEmpty()) {
       return Optional.empty();
     }
-    double whole = whole(spot.sheet().units().get("style"));
+    double whole = Binding.wholeMm(spot.sheet().units().get("style"));
     return spot.attempt(
-        () -> new Binding(name, length.get(), width.get(), way, longest, join, whole, head.cuts()));
-  }
-
-  private static Optional<Double> length(Spot from, Optional<List<Piece>> pieces) {
-    if (!from.node().isArray()) {
-      return from.lengthAbove0();
-    }
-    List<String> edges = from.items().stream().flatMap(i -> i.text().stream()).toList();
-    return pieces.flatMap(p -> from.attempt(() -> Joined.lengthMm(edges, p)));
+        () ->
+            new BindingPlan(
+                name, length.get(), width.get(), way, longest, join, whole, head.cuts()));
   }
 
   private static Optional<Double> width(Spot binding) {
@@ -70,11 +57,9 @@ final class BindingReader {
         "Give width: as it is cut, or finished: as it shows")) {
       return Optional.empty();
     }
-    double times = binding.get("doubled").isTrue() ? Binding.DOUBLED : Binding.SINGLE;
-    return cut.present() ? cut.lengthAbove0() : finished.lengthAbove0().map(mm -> mm * times);
-  }
-
-  private static double whole(Unit unit) {
-    return unit == Unit.INCH || unit == Unit.YARD ? Unit.INCH.mm() : Unit.CM.mm();
+    boolean doubled = binding.get("doubled").isTrue();
+    return cut.present()
+        ? cut.lengthAbove0()
+        : finished.lengthAbove0().map(mm -> Binding.cutWidthMm(mm, doubled));
   }
 }

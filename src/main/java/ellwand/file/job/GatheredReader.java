@@ -1,9 +1,9 @@
 package ellwand.file.job;
 
 import ellwand.file.source.Spot;
+import ellwand.pattern.Extent;
 import ellwand.pattern.Gathered;
-import ellwand.pattern.Joined;
-import ellwand.pattern.Piece;
+import ellwand.pattern.GatheredPlan;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -18,13 +18,11 @@ final class GatheredReader {
   private GatheredReader() {}
 
   /**
-   * The rectangle, or nothing if it is wrong or nothing can be gathered onto pieces that are.
+   * The rectangle, or nothing if it is wrong.
    *
-   * @param size that the pieces are in
-   * @param pieces every other piece, if all could be read
+   * @param sizes that there are
    */
-  static Optional<Gathered> read(
-      String name, Spot spot, PieceHead head, String size, Optional<List<Piece>> pieces) {
+  static Optional<GatheredPlan> read(String name, Spot spot, PieceHead head, List<String> sizes) {
     int before = spot.problems().size();
     for (String key : ONLY_DRAWN) {
       spot.get(key)
@@ -35,39 +33,24 @@ final class GatheredReader {
     }
     Optional<Gathered.Seams> seams = seams(spot.get("edges"), head);
     Spot gathered = spot.get("gathered");
-    Optional<Double> joined = joined(gathered.get("from"), size, pieces);
-    Optional<Double> length = lengthAbove0(gathered.get("length"), size);
-    if (spot.problems().size() > before || joined.isEmpty() || length.isEmpty()) {
+    Optional<Extent> joined = ExtentReader.read(gathered.get("from"), sizes);
+    Optional<Extent> length = ExtentReader.read(gathered.get("length"), sizes);
+    if (spot.problems().size() > before
+        || seams.isEmpty()
+        || joined.isEmpty()
+        || length.isEmpty()) {
       return Optional.empty();
     }
     return spot.attempt(
         () ->
-            new Gathered(
+            new GatheredPlan(
                 name,
                 joined.get(),
                 gathered.get("fullness").node().asDouble(),
                 length.get(),
-                seams.orElseThrow(),
+                seams.get(),
                 head.grain(),
                 head.cuts()));
-  }
-
-  /** A length for all sizes, or by size. */
-  private static Optional<Double> lengthAbove0(Spot spot, String size) {
-    if (!spot.node().isObject()) {
-      return spot.lengthAbove0();
-    }
-    Spot own = spot.get(size);
-    spot.holds(own.present(), "no length is given for size " + size, "Give one for each size");
-    return own.lengthAbove0();
-  }
-
-  private static Optional<Double> joined(Spot from, String size, Optional<List<Piece>> pieces) {
-    if (!from.node().isArray()) {
-      return lengthAbove0(from, size);
-    }
-    List<String> edges = from.items().stream().flatMap(i -> i.text().stream()).toList();
-    return pieces.flatMap(p -> from.attempt(() -> Joined.lengthMm(edges, p)));
   }
 
   private static Optional<Gathered.Seams> seams(Spot edges, PieceHead head) {

@@ -83,7 +83,7 @@ public final class OrderJobReader {
     }
     Optional<GarmentLengths> lengths = lengths(job);
     Set<String> sizes =
-        job.map(j -> j.style().piecesBySize().keySet())
+        job.<Set<String>>map(j -> new LinkedHashSet<>(j.style().sizes()))
             .orElseGet(() -> order.get("lengths").entries().keySet());
     Map<String, Map<String, Integer>> wanted = wanted(sizes);
     List<OrderJob.OfCloth> read = new ArrayList<>();
@@ -181,7 +181,7 @@ public final class OrderJobReader {
   }
 
   private static boolean cutFrom(Style style, String size, String cloth) {
-    return style.piecesBySize().containsKey(size)
+    return style.sizes().contains(size)
         && style.pieces(size).stream().anyMatch(p -> p.cutFrom(cloth).isPresent());
   }
 

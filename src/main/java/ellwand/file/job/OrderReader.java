@@ -38,7 +38,7 @@ final class OrderReader {
       wanted.holds(
           !wanted.entries().isEmpty(), "no garment is wanted", "Write for example garments: 1");
     } else {
-      String size = style.map(s -> s.piecesBySize().keySet().iterator().next()).orElse("");
+      String size = style.map(s -> s.sizes().get(0)).orElse("");
       if (wanted.present()) {
         add(garments, size, wanted, style);
       } else {
@@ -54,9 +54,9 @@ final class OrderReader {
     boolean known =
         style.isEmpty()
             || count.holds(
-                style.get().piecesBySize().containsKey(size) || size.isEmpty(),
+                style.get().sizes().contains(size) || size.isEmpty(),
                 "the style has no size " + size,
-                "Use one of " + String.join(", ", style.get().piecesBySize().keySet()));
+                "Use one of " + String.join(", ", style.get().sizes()));
     double number = count.node().asDouble();
     if (known
         && count.holds(

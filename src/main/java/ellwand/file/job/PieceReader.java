@@ -2,9 +2,11 @@ package ellwand.file.job;
 
 import ellwand.file.source.Names;
 import ellwand.file.source.Spot;
+import ellwand.pattern.Asks;
 import ellwand.pattern.Draft;
 import ellwand.pattern.InnerLine;
 import ellwand.pattern.Notch;
+import ellwand.pattern.Outlined;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -17,7 +19,7 @@ final class PieceReader {
   private PieceReader() {}
 
   /** The piece as described, or nothing if it cannot be read. */
-  static Optional<Draft> read(String name, Spot spot, PieceHead head) {
+  static Optional<Outlined> read(String name, Spot spot, PieceHead head) {
     int before = spot.problems().size();
     List<Draft.Stretch> stretches = stretches(spot.get("edges"));
     List<Notch> notches = notches(spot.get("notches"));
@@ -27,7 +29,7 @@ final class PieceReader {
       checkEnds(name, spot);
       return Optional.empty();
     }
-    return Optional.of(
+    Draft draft =
         new Draft(
             name,
             nodes,
@@ -37,7 +39,25 @@ final class PieceReader {
             head.grain(),
             notches,
             innerLines,
-            head.cuts()));
+            head.cuts());
+    Spot value = spot.get("value");
+    return Optional.of(
+        new Outlined(
+            draft,
+            value.present() ? Optional.of(value.node().asDouble()) : Optional.empty(),
+            place(spot.get("place"))));
+  }
+
+  private static Optional<Asks.Place> place(Spot spot) {
+    return spot.get("at")
+        .text()
+        .map(
+            at ->
+                new Asks.Place(
+                    at,
+                    spot.get("along").length(),
+                    spot.get("across").length(),
+                    spot.get("on-border").isTrue()));
   }
 
   /** Tells of edges that name no point of the outline; for a piece that has other mistakes. */

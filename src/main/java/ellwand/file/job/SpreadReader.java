@@ -3,14 +3,11 @@ package ellwand.file.job;
 import ellwand.cloth.Cloth;
 import ellwand.cloth.Direction;
 import ellwand.cloth.Fold;
-import ellwand.cutting.Cutter;
 import ellwand.file.source.Spot;
 import ellwand.job.Job;
 import ellwand.order.Spreading;
 import ellwand.order.Spreading.Faces;
 import ellwand.order.Spreading.Headings;
-import ellwand.pattern.Cut;
-import ellwand.pattern.Piece;
 import ellwand.problem.Problem;
 import java.util.List;
 import java.util.Optional;
@@ -34,7 +31,7 @@ final class SpreadReader {
             .get("faces")
             .text()
             .map(w -> Faces.values()[FACES.indexOf(w)])
-            .orElseGet(() -> usual(cloth));
+            .orElseGet(() -> cloth.map(Faces::usual).orElse(Faces.ALL_UP));
     Headings headings =
         spread
             .get("headings")
@@ -42,7 +39,7 @@ final class SpreadReader {
             .map(w -> Headings.values()[HEADINGS.indexOf(w)])
             .orElse(Headings.ONE_WAY);
     Spot halfSets = spread.get("half-sets");
-    Fold fold = faces == Faces.FOLDED ? Fold.LENGTHWISE : Fold.OPEN;
+    Fold fold = faces.fold();
     if (halfSets.isTrue() && faces == Faces.FACE_TO_FACE) {
       cloth
           .flatMap(c -> c.barred(Fold.FACE_TO_FACE))
@@ -61,7 +58,9 @@ final class SpreadReader {
             "Add " + fold.words() + " to fold: of the cloth, or spread it otherwise");
     boolean oneHanded =
         spread.get("one-handed").isTrue()
-            || job.isPresent() && cloth.isPresent() && oneHanded(job.get(), cloth.get());
+            || job.isPresent()
+                && cloth.isPresent()
+                && Spreading.oneHanded(job.get().style(), cloth.get().name());
     return spread.attempt(
         () ->
             new Spreading(
@@ -70,21 +69,5 @@ final class SpreadReader {
                 cloth.map(Cloth::direction).orElse(Direction.ANY_WAY),
                 halfSets.isTrue(),
                 oneHanded));
-  }
-
-  /** All faces up, or folded where the cloth may not lie open. */
-  private static Faces usual(Optional<Cloth> cloth) {
-    return cloth.isEmpty() || cloth.get().folds().contains(Fold.OPEN) ? Faces.ALL_UP : Faces.FOLDED;
-  }
-
-  /** Whether a piece is cut in one hand only. */
-  private static boolean oneHanded(Job job, Cloth cloth) {
-    return job.style().piecesBySize().values().iterator().next().stream()
-        .filter(p -> p.cutFrom(cloth.name()).filter(c -> c.how() == Cut.How.WHOLE).isPresent())
-        .anyMatch(SpreadReader::handed);
-  }
-
-  private static boolean handed(Piece piece) {
-    return !Cutter.cut(piece, 1, 1).symmetric();
   }
 }

@@ -46,7 +46,7 @@ class SizesTest {
     Style style = JobReader.read(TUNIC).style();
     assertEquals(
         List.of("92", "98", "104", "110", "116", "122", "128", "134", "140"),
-        List.copyOf(style.piecesBySize().keySet()));
+        List.copyOf(style.sizes()));
     // Drawn at (375, 175) in 104; height 104 to 140 is 360 mm, chest 58 to 72 is 140 mm.
     Point underarm = piece(style, "140", "front").edge("side seam").line().start();
     assertEquals(375 + 0.42 * 360, underarm.x(), 1e-6);
@@ -56,7 +56,7 @@ class SizesTest {
   @Test
   void gatheredRectanglesAreComputedAnewInEachSize() throws IOException {
     Style style = JobReader.read(TUNIC).style();
-    for (String size : style.piecesBySize().keySet()) {
+    for (String size : style.sizes()) {
       double neck =
           piece(style, size, "front").edge("neckline").line().length()
               + piece(style, size, "back").edge("neckline").line().length();

@@ -1,0 +1,105 @@
+package ellwand.file.job;
+
+import ellwand.cutting.Cutter;
+import ellwand.file.source.Spot;
+import ellwand.pattern.Design;
+import ellwand.pattern.Outlined;
+import ellwand.pattern.Piece;
+import ellwand.pattern.PieceSet;
+import ellwand.pattern.Style;
+import ellwand.problem.InputException;
+import ellwand.problem.Problem;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Draws a design in every size and cuts it once. What cannot be is told where it is written: a
+ * drawn piece's mistake at its entry, that of another size at its grading, and a computed piece's
+ * at what it measures, since the rest of it was tried when it was planned.
+ */
+final class DesignTrial {
+
+  private final Design design;
+  private final Spot style;
+  private final Spot grade;
+
+  /**
+   * @param style the entry that the design was read from
+   * @param grade the entry of its grading
+   */
+  DesignTrial(Design design, Spot style, Spot grade) {
+    this.design = design;
+    this.style = style;
+    this.grade = grade;
+  }
+
+  /**
+   * The style, or nothing if a piece cannot be drawn.
+   *
+   * @param whole whether every piece could be read; if not, none is computed
+   */
+  Optional<Style> style(boolean whole) {
+    Map<String, PieceSet> bySize = new LinkedHashMap<>();
+    for (String size : design.sizes().names()) {
+      List<Piece> drawn = drawn(size);
+      if (whole && drawn.size() == design.outlined().size()) {
+        completed(drawn, size).ifPresent(pieces -> bySize.put(size, pieces));
+      }
+    }
+    return bySize.size() == design.sizes().names().size()
+        ? Optional.of(new Style(design, bySize))
+        : Optional.empty();
+  }
+
+  private List<Piece> drawn(String size) {
+    List<Piece> pieces = new ArrayList<>();
+    for (Outlined outlined : design.outlined()) {
+      try {
+        Piece piece = design.draw(outlined, size);
+        Cutter.cut(piece, 1, 1);
+        pieces.add(piece);
+      } catch (InputException e) {
+        e.problems().forEach(p -> tell(p, outlined.name(), size));
+      }
+    }
+    return pieces;
+  }
+
+  private void tell(Problem problem, String piece, String size) {
+    if (size.equals(design.sizes().base())) {
+      entry(piece).report(problem);
+    } else {
+      grade
+          .get(piece)
+          .report(
+              new Problem(
+                  problem.file(),
+                  problem.line(),
+                  problem.piece(),
+                  problem.edge(),
+                  "in size " + size + ", " + problem.what(),
+                  "See how its points move between sizes"));
+    }
+  }
+
+  private Optional<PieceSet> completed(List<Piece> drawn, String size) {
+    try {
+      return Optional.of(design.completed(drawn, size));
+    } catch (InputException e) {
+      e.problems().forEach(p -> measured(p.piece().orElseThrow()).report(p));
+      return Optional.empty();
+    }
+  }
+
+  private Spot entry(String piece) {
+    return style.get("pieces").get(piece);
+  }
+
+  private Spot measured(String piece) {
+    Spot gathered = entry(piece).get("gathered");
+    return (gathered.present() ? gathered : entry(piece).get("binding")).get("from");
+  }
+}

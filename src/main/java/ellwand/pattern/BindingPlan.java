@@ -1,0 +1,41 @@
+package ellwand.pattern;
+
+import ellwand.problem.InputException;
+import java.util.List;
+
+/**
+ * A binding before the edges that it binds are measured.
+ *
+ * @param length of all the strip
+ * @see Binding
+ */
+public record BindingPlan(
+    String name,
+    Extent length,
+    double widthMm,
+    Binding.Way way,
+    double longestMm,
+    double joinMm,
+    double wholeMm,
+    List<Cut> cuts)
+    implements Computed {
+
+  /** To try the rest with. */
+  private static final double ANY_MM = 1_000;
+
+  /**
+   * Plans a binding.
+   *
+   * @throws InputException if it could not be cut, however long the edges are
+   */
+  public BindingPlan {
+    cuts = List.copyOf(cuts);
+    new Binding(name, ANY_MM, widthMm, way, longestMm, joinMm, wholeMm, cuts);
+  }
+
+  @Override
+  public PieceSet addedTo(PieceSet pieces, String size) {
+    return pieces.with(
+        new Binding(name, length.mm(size, pieces), widthMm, way, longestMm, joinMm, wholeMm, cuts));
+  }
+}

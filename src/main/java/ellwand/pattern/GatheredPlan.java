@@ -1,0 +1,42 @@
+package ellwand.pattern;
+
+import ellwand.problem.InputException;
+import java.util.List;
+
+/**
+ * A rectangle that is gathered onto edges, before they are measured.
+ *
+ * @param joined what it is gathered onto
+ * @param length finished, from the gathered edge to the hem
+ * @see Gathered
+ */
+public record GatheredPlan(
+    String name,
+    Extent joined,
+    double fullness,
+    Extent length,
+    Gathered.Seams seams,
+    Grain grain,
+    List<Cut> cuts)
+    implements Computed {
+
+  /** To try the rest with. */
+  private static final double ANY_MM = 1_000;
+
+  /**
+   * Plans a rectangle.
+   *
+   * @throws InputException if it could not be cut, however long the edges are
+   */
+  public GatheredPlan {
+    cuts = List.copyOf(cuts);
+    new Gathered(name, ANY_MM, fullness, ANY_MM, seams, grain, cuts).piece();
+  }
+
+  @Override
+  public PieceSet addedTo(PieceSet pieces, String size) {
+    return pieces.with(
+        new Gathered(
+            name, joined.mm(size, pieces), fullness, length.mm(size, pieces), seams, grain, cuts));
+  }
+}
