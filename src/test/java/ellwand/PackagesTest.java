@@ -36,6 +36,7 @@ class PackagesTest {
     TABLE.put("cloth", List.of("geometry", "units", "problem"));
     TABLE.put("lay", List.of("cutting", "cloth", "pattern", "geometry", "units", "problem"));
     TABLE.put("rule", with("lay", "lay"));
+    TABLE.put("edit", with("rule", "rule"));
     TABLE.put("nest.kernel", List.of("work"));
     TABLE.put("nest.turning", List.of());
     TABLE.put("nest", with("rule", "nest.kernel", "nest.turning", "rule", "work"));

@@ -34,6 +34,16 @@ public record Copy(
     return new Copy(piece, size, garment, form, zone, heading, newMotion, newOutline);
   }
 
+  /** In another zone. */
+  public Copy in(String newZone) {
+    return new Copy(piece, size, garment, form, newZone, heading, motion, outline);
+  }
+
+  /** Said to head so. */
+  public Copy heading(Heading newHeading) {
+    return new Copy(piece, size, garment, form, zone, newHeading, motion, outline);
+  }
+
   /** Cut for another garment. */
   public Copy forGarment(int other) {
     return new Copy(piece, size, other, form, zone, heading, motion, outline);

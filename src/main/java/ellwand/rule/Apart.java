@@ -26,24 +26,20 @@ final class Apart {
     return of.meetings().stream()
         .filter(Meeting::overlaps)
         .map(
-            m -> {
-              double wide = Math.max(m.overlap().thickness(), Double.MIN_NORMAL);
-              return new Finding(
-                  rule,
-                  m.pieces(),
-                  m.copies(),
-                  Optional.of(m.place()),
-                  wide,
-                  unit ->
-                      Say.capital(m.one().name())
-                          + " overlaps "
-                          + m.otherName()
-                          + " by "
-                          + Say.small(wide, unit)
-                          + " "
-                          + Say.near(m.place(), unit)
-                          + ".");
-            })
+            m ->
+                finding(
+                    rule,
+                    m,
+                    m.mm(),
+                    unit ->
+                        Say.capital(m.one().name())
+                            + " overlaps "
+                            + m.otherName()
+                            + " by "
+                            + Say.small(m.mm(), unit)
+                            + " "
+                            + Say.near(m.place(), unit)
+                            + "."))
         .toList();
   }
 
@@ -53,23 +49,25 @@ final class Apart {
         .filter(m -> !m.overlaps())
         .map(
             m ->
-                new Finding(
+                finding(
                     rule,
-                    m.pieces(),
-                    m.copies(),
-                    Optional.of(m.place()),
-                    gap - m.distanceMm(),
+                    m,
+                    gap - m.mm(),
                     unit ->
                         Say.capital(m.one().name())
                             + " and "
                             + m.otherName()
                             + " are "
-                            + Say.small(m.distanceMm(), unit)
+                            + Say.small(m.mm(), unit)
                             + " apart "
                             + Say.near(m.place(), unit)
                             + "; this cloth asks for "
                             + Say.small(gap, unit)
                             + "."))
         .toList();
+  }
+
+  private static Finding finding(Rule rule, Meeting m, double amount, Finding.Words words) {
+    return new Finding(rule, m.pieces(), m.copies(), Optional.of(m.place()), amount, words);
   }
 }

@@ -16,7 +16,7 @@ public final class Check {
 
   /** What the marker breaks of the hard rules; empty for a legal marker. */
   public static List<Finding> of(Marker marker) {
-    return of(new Inspection(marker, Optional.empty()));
+    return of(Inspection.of(marker));
   }
 
   /** As {@link #of(Marker)}, and what a file states about the marker that is not so. */
@@ -24,7 +24,8 @@ public final class Check {
     return of(new Inspection(marker, Optional.of(stated)));
   }
 
-  private static List<Finding> of(Inspection inspection) {
+  /** As {@link #of(Marker)}, of a marker that is being looked at. */
+  public static List<Finding> of(Inspection inspection) {
     return Rules.HARD.stream().flatMap(rule -> rule.findings(inspection).stream()).toList();
   }
 }

@@ -10,18 +10,50 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
-/** A marker to be looked at: each copy beside what it claims to be, worked out when asked for. */
+/**
+ * A marker to be looked at: each copy beside what it claims to be, worked out when asked for. For
+ * one thread.
+ */
 public final class Inspection {
 
   private final Marker marker;
   private final Optional<Stated> stated;
+  private final Optional<Inspection> before;
+  private final Set<Integer> changed;
   private List<Placed> placed;
   private List<Meeting> meetings;
 
-  Inspection(Marker marker, Optional<Stated> stated) {
+  private Inspection(
+      Marker marker, Optional<Stated> stated, Optional<Inspection> before, Set<Integer> changed) {
     this.marker = marker;
     this.stated = stated;
+    this.before = before;
+    this.changed = Set.copyOf(changed);
+  }
+
+  /** With what its file says of it. */
+  Inspection(Marker marker, Optional<Stated> stated) {
+    this(marker, stated, Optional.empty(), Set.of());
+  }
+
+  public static Inspection of(Marker marker) {
+    return new Inspection(marker, Optional.empty());
+  }
+
+  /**
+   * A look at the marker after some of its copies have been laid elsewhere. What is known of the
+   * others and of pairs of them is kept.
+   *
+   * @param next of the same lay and fold, with as many copies
+   * @param moved all copies in which it differs, by index
+   */
+  public Inspection after(Marker next, Set<Integer> moved) {
+    Inspection kept = new Inspection(marker, stated);
+    kept.placed = placed();
+    kept.meetings = meetings();
+    return new Inspection(next, stated, Optional.of(kept), moved);
   }
 
   private record PieceAndForm(String piece, String size, Form form) {}
@@ -55,24 +87,28 @@ public final class Inspection {
     Map<PieceAndForm, Optional<CutPiece>> cuts = new HashMap<>();
     for (int i = 0; i < marker.copies().size(); i++) {
       Copy copy = marker.copies().get(i);
+      Optional<Zone> zone = Optional.ofNullable(zones.get(copy.zone()));
+      if (before.isPresent() && !changed.contains(i)) {
+        found.add(before.get().placed().get(i).in(zone));
+        continue;
+      }
       Optional<CutPiece> cut =
           cuts.computeIfAbsent(
               new PieceAndForm(copy.piece(), copy.size(), copy.form()),
               key -> marker.lay().wantedBy(copy).map(w -> key.form.drawn(w.cut())));
-      found.add(
-          Placed.of(
-              i,
-              copy,
-              name(copy.piece(), copy.size(), copy.garment()),
-              cut,
-              Optional.ofNullable(zones.get(copy.zone()))));
+      found.add(Placed.of(i, copy, name(copy.piece(), copy.size(), copy.garment()), cut, zone));
     }
     return found;
   }
 
   /** Copies that overlap or are nearer each other than the cloth's gap. */
   List<Meeting> meetings() {
-    meetings = meetings == null ? Meeting.within(marker.lay().cloth().gapMm(), placed()) : meetings;
+    meetings = meetings == null ? meet() : meetings;
     return meetings;
+  }
+
+  private List<Meeting> meet() {
+    return Meeting.within(
+        marker.lay().cloth().gapMm(), placed(), before.map(Inspection::meetings), changed);
   }
 }

@@ -5,21 +5,39 @@ import ellwand.geometry.Point;
 import ellwand.geometry.Region;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 
 /**
  * Two copies too close to each other.
  *
- * @param overlap the cloth that both take; empty where they do not overlap
- * @param distanceMm between them, 0 where they touch or overlap
+ * @param overlaps whether both take the same cloth
+ * @param mm how wide that is at its widest; if they do not overlap, how far they are apart
+ * @param place where to look
  */
-record Meeting(Placed one, Placed other, Region overlap, double distanceMm) {
+record Meeting(Placed one, Placed other, boolean overlaps, double mm, Point place) {
 
   /** An overlap up to this share of the smaller copy's area is none. */
   static final double OVERLAP_SHARE = 1e-6;
 
   /** All pairs that overlap, or that keep less than the gap between them. */
   static List<Meeting> within(double gapMm, List<Placed> placed) {
+    return within(gapMm, placed, Optional.empty(), Set.of());
+  }
+
+  /**
+   * The same where only some copies are no more as they were: pairs of others meet as before.
+   *
+   * @param before all meetings of the copies as they were; absent if nothing is known of them
+   * @param changed copies that differ, by index
+   */
+  static List<Meeting> within(
+      double gapMm, List<Placed> placed, Optional<List<Meeting>> before, Set<Integer> changed) {
+    Map<List<Integer>, Meeting> known = new HashMap<>();
+    before.ifPresent(all -> all.forEach(m -> known.put(m.copies(), m)));
     List<Placed> byX =
         placed.stream()
             .filter(p -> p.region().isPresent())
@@ -27,37 +45,42 @@ record Meeting(Placed one, Placed other, Region overlap, double distanceMm) {
             .toList();
     List<Meeting> meetings = new ArrayList<>();
     for (int i = 0; i < byX.size(); i++) {
-      Box reach = byX.get(i).box().grown(gapMm);
+      Placed one = byX.get(i);
+      Box reach = one.box().grown(gapMm);
       for (int j = i + 1; j < byX.size() && byX.get(j).box().minX() <= reach.maxX(); j++) {
-        if (reach.touches(byX.get(j).box())) {
-          Meeting meeting = between(byX.get(i), byX.get(j), gapMm);
-          if (meeting.overlaps() || meeting.distanceMm < gapMm - Rule.ROUNDING_MM) {
-            meetings.add(meeting);
-          }
+        Placed other = byX.get(j);
+        if (!reach.touches(other.box())) {
+          continue;
+        }
+        boolean asBefore =
+            before.isPresent()
+                && !changed.contains(one.index())
+                && !changed.contains(other.index());
+        if (asBefore) {
+          Optional.ofNullable(known.get(List.of(one.index(), other.index())))
+              .ifPresent(m -> meetings.add(new Meeting(one, other, m.overlaps, m.mm, m.place)));
+        } else {
+          between(one, other, gapMm).ifPresent(meetings::add);
         }
       }
     }
     return meetings;
   }
 
-  private static Meeting between(Placed a, Placed b, double gapMm) {
+  /** How they meet; empty if they keep the gap. */
+  private static Optional<Meeting> between(Placed a, Placed b, double gapMm) {
     Region one = a.region().orElseThrow();
     Region other = b.region().orElseThrow();
     double distance = gapMm > 0 ? one.distance(other) : 0;
-    return new Meeting(a, b, distance > 0 ? Region.EMPTY : one.intersect(other), distance);
-  }
-
-  boolean overlaps() {
-    double smaller = Math.min(one.copy().outline().area(), other.copy().outline().area());
-    return overlap.area() > OVERLAP_SHARE * smaller;
-  }
-
-  /** Where to look. */
-  Point place() {
-    if (overlaps()) {
-      return overlap.box().centre();
+    Region overlap = distance > 0 ? Region.EMPTY : one.intersect(other);
+    double smaller = Math.min(a.copy().outline().area(), b.copy().outline().area());
+    if (overlap.area() > OVERLAP_SHARE * smaller) {
+      double wide = Math.max(overlap.thickness(), Double.MIN_NORMAL);
+      return Optional.of(new Meeting(a, b, true, wide, overlap.box().centre()));
     }
-    return one.region().orElseThrow().narrowest(other.region().orElseThrow());
+    return distance < gapMm - Rule.ROUNDING_MM
+        ? Optional.of(new Meeting(a, b, false, distance, one.narrowest(other)))
+        : Optional.empty();
   }
 
   String otherName() {

@@ -46,6 +46,11 @@ record Placed(
         copy.outline().box());
   }
 
+  /** The same in a zone that has become longer or shorter. */
+  Placed in(Optional<Zone> other) {
+    return new Placed(index, copy, name, cut, other, region, box);
+  }
+
   static boolean onAnyTable(Point p) {
     return Math.abs(p.x()) <= FARTHEST_MM && Math.abs(p.y()) <= FARTHEST_MM;
   }

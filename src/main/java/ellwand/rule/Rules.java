@@ -4,7 +4,6 @@ import ellwand.cloth.Wish;
 import ellwand.lay.Marker;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 
 /** All rules, declared once. */
 public final class Rules {
@@ -40,7 +39,7 @@ public final class Rules {
 
   /** How far a marker is from a wish, in the unit of its rule; less is better, 0 is best. */
   public static double amount(Wish wish, Marker marker) {
-    return SOFT.get(wish).findings(new Inspection(marker, Optional.empty())).stream()
+    return SOFT.get(wish).findings(Inspection.of(marker)).stream()
         .mapToDouble(Finding::amount)
         .sum();
   }

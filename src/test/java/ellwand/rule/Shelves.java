@@ -15,7 +15,7 @@ import java.util.List;
 import java.util.Random;
 
 /** Legal markers of random pieces, laid in rows across the cloth, box beside box. */
-final class Shelves {
+public final class Shelves {
 
   private final Random random;
   private final Fold fold;
@@ -40,7 +40,7 @@ final class Shelves {
     rowWidth = fold == Fold.OPEN ? cloth.width : cloth.width / 2;
   }
 
-  static Marker random(long seed) {
+  public static Marker random(long seed) {
     Shelves shelves = new Shelves(seed);
     int garments = 1 + shelves.random.nextInt(3);
     List<CutPiece> pieces = shelves.pieces();

@@ -1,0 +1,161 @@
+package ellwand.edit;
+
+import ellwand.cloth.KeepOut;
+import ellwand.cloth.Zone;
+import ellwand.geometry.Box;
+import ellwand.geometry.Motion;
+import ellwand.geometry.Outline;
+import ellwand.geometry.Point;
+import ellwand.geometry.Region;
+import ellwand.lay.Copy;
+import ellwand.lay.Form;
+import ellwand.lay.Marker;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A straight drag of one copy over a marker.
+ *
+ * <p>Edge against edge the two are too near each other over one stretch of the drag; what no such
+ * stretch bars is cut up at their ends, so that in each part the copy either overlaps nothing or
+ * overlaps something all the way. The parts are tried from the far end with JTS, in their middle.
+ */
+final class Drag {
+
+  /** A slot with less play along the drag is none, mm. */
+  private static final double LEAST_PLAY_MM = 0.01;
+
+  private final Marker marker;
+  private final Copy copy;
+  private final Point direction;
+  private final double lengthMm;
+  private final double gapMm;
+  private final Outline moving;
+  private final List<Outline> others = new ArrayList<>();
+  private final List<Outline> keepOuts;
+
+  Drag(Marker marker, int index, double alongMm, double acrossMm) {
+    this.marker = marker;
+    copy = marker.copies().get(index);
+    Point way = onFold(new Point(alongMm, acrossMm));
+    lengthMm = way.norm();
+    direction = lengthMm == 0 ? new Point(1, 0) : way.unit();
+    gapMm = marker.lay().cloth().gapMm();
+    moving = copy.outline();
+    for (int i = 0; i < marker.copies().size(); i++) {
+      if (i != index) {
+        others.add(marker.copies().get(i).outline());
+      }
+    }
+    keepOuts = marker.keepOuts().stream().map(KeepOut::outline).toList();
+  }
+
+  /** The zones that end with the marker, on cloth bought by length that is not doubled over. */
+  static List<Zone> last(Marker marker) {
+    boolean fixed = marker.lay().cloth().stock().isPresent() || marker.fold().doublesLength();
+    double end = marker.zones().stream().mapToDouble(z -> z.box().maxX()).max().orElse(0);
+    return fixed ? List.of() : marker.zones().stream().filter(z -> z.box().maxX() == end).toList();
+  }
+
+  /** The zones as far as pieces may be laid on them: the last of bought cloth without end. */
+  static List<Zone> reaching(Marker marker) {
+    List<Zone> last = last(marker);
+    return marker.zones().stream()
+        .map(z -> last.contains(z) ? upTo(z, Double.POSITIVE_INFINITY) : z)
+        .toList();
+  }
+
+  static Zone upTo(Zone zone, double endMm) {
+    Box box = zone.box();
+    return new Zone(
+        zone.id(),
+        new Box(box.minX(), box.minY(), Math.max(box.minX(), endMm), box.maxY()),
+        zone.plies(),
+        zone.foldEdges(),
+        zone.sideUp());
+  }
+
+  /** A half on the fold stays on it. */
+  private Point onFold(Point way) {
+    Optional<Zone> own = zone(copy.zone());
+    if (copy.form() != Form.HALF || own.isEmpty()) {
+      return way;
+    }
+    return own.get().foldEdges().contains(Zone.Side.LOW_X)
+        ? new Point(0, way.y())
+        : new Point(way.x(), 0);
+  }
+
+  private Optional<Zone> zone(String id) {
+    return marker.zones().stream().filter(z -> z.id().equals(id)).findFirst();
+  }
+
+  /** How far to go to the last place where the copy may lie; nowhere if there is none. */
+  Point lastLegal() {
+    Passage passage = new Passage(lengthMm);
+    room().forEach(passage::open);
+    Contact along = new Contact(moving, direction);
+    others.forEach(other -> along.against(other, gapMm, passage));
+    keepOuts.forEach(other -> along.against(other, 0, passage));
+    return passage.parts().stream()
+        .filter(part -> part.playMm() >= LEAST_PLAY_MM)
+        .sorted(Comparator.comparingDouble((Passage.Part p) -> p.toMm()).reversed())
+        .filter(part -> clear((part.fromMm() + part.toMm()) / 2))
+        .findFirst()
+        .map(part -> direction.times(part.toMm()))
+        .orElse(new Point(0, 0));
+  }
+
+  /** Where along the drag the copy lies inside a zone like its own. */
+  private List<Passage.Part> room() {
+    Optional<Zone> own = zone(copy.zone());
+    if (own.isEmpty()) {
+      return List.of();
+    }
+    return reaching(marker).stream()
+        .filter(z -> like(z, own.get()))
+        .map(z -> inside(z.box()))
+        .flatMap(Optional::stream)
+        .toList();
+  }
+
+  /** A half stays on the fold edge that it has. */
+  private boolean like(Zone zone, Zone own) {
+    return copy.form() == Form.HALF
+        ? zone.id().equals(own.id())
+        : zone.plies() == own.plies() && zone.sideUp() == own.sideUp();
+  }
+
+  private Optional<Passage.Part> inside(Box zone) {
+    Box box = moving.box();
+    double from = 0;
+    double to = lengthMm;
+    double[][] sides = {
+      {zone.minX() - box.minX(), zone.maxX() - box.maxX(), direction.x()},
+      {zone.minY() - box.minY(), zone.maxY() - box.maxY(), direction.y()}
+    };
+    for (double[] side : sides) {
+      double low = side[0] - Contact.TOUCH_MM;
+      double high = side[1] + Contact.TOUCH_MM;
+      double pace = side[2];
+      if (pace == 0) {
+        to = low <= 0 && high >= 0 ? to : -1;
+      } else {
+        from = Math.max(from, (pace > 0 ? low : high) / pace);
+        to = Math.min(to, (pace > 0 ? high : low) / pace);
+      }
+    }
+    return from <= to ? Optional.of(new Passage.Part(from, to)) : Optional.empty();
+  }
+
+  /** Whether the copy lies clear of everything at a place of the drag. */
+  private boolean clear(double mm) {
+    Point by = direction.times(mm);
+    Box box = moving.box().shifted(by.x(), by.y());
+    Region there = Region.of(moving.moved(new Motion(false, 0, by.x(), by.y())));
+    return others.stream().allMatch(other -> Contact.keeps(there, box, other, gapMm))
+        && keepOuts.stream().allMatch(other -> Contact.keeps(there, box, other, 0));
+  }
+}

@@ -1,0 +1,2 @@
+/** Markers moved by hand: move, turn, exchange, slide; each step tells what it breaks. */
+package ellwand.edit;

@@ -1,0 +1,137 @@
+package ellwand.edit;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import ellwand.geometry.Box;
+import ellwand.geometry.Point;
+import ellwand.geometry.Region;
+import ellwand.lay.Copy;
+import ellwand.lay.Form;
+import ellwand.lay.Marker;
+import ellwand.rule.Check;
+import ellwand.rule.Finding;
+import ellwand.rule.Shelves;
+import ellwand.units.Unit;
+import java.util.List;
+import java.util.Random;
+import java.util.Set;
+import java.util.stream.IntStream;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+
+/** Near pairs against the whole check, contact against slow steps. */
+class HandLaidRandomTest {
+
+  private static final Set<String> CONTACT = Set.of("overlap", "gap", "zone", "keep-outs", "fold");
+
+  private static final double EXACT_MM = 5e-6;
+
+  private static HandLaid step(HandLaid laid, Random random) {
+    int copies = laid.marker().copies().size();
+    int copy = random.nextInt(copies);
+    double along = 400 * (random.nextDouble() - 0.4);
+    double across = 400 * (random.nextDouble() - 0.5);
+    return switch (random.nextInt(5)) {
+      case 0 -> laid.turn(copy, random.nextBoolean() ? 180 : random.nextDouble() * 360);
+      case 1 -> copies > 1 ? laid.exchange(copy, (copy + 1) % copies) : laid;
+      case 2 -> laid.slide(copy, along, across);
+      case 3 -> laid.move(copy, along / 100, across / 100);
+      default -> laid.move(copy, along, across);
+    };
+  }
+
+  @Property(tries = 60)
+  void everyStepTellsWhatTheWholeCheckTells(@ForAll long seed) {
+    Random random = new Random(seed);
+    HandLaid laid = HandLaid.of(Shelves.random(seed));
+    for (int i = 0; i < 6; i++) {
+      laid = step(laid, random);
+      assertEquals(words(Check.of(laid.marker())), words(laid.findings()));
+    }
+  }
+
+  private static List<String> words(List<Finding> findings) {
+    return findings.stream()
+        .map(
+            f ->
+                f.rule().id()
+                    + f.copies()
+                    + f.place()
+                    + f.amount()
+                    + f.pieces()
+                    + f.sentence(Unit.MM))
+        .toList();
+  }
+
+  /** The slow way: step by step from the end of the drag, each place asked of JTS. */
+  @Property(tries = 100)
+  void aSlideEndsWhereSlowStepsFindTheLastLegalPlace(@ForAll long seed) {
+    Random random = new Random(seed);
+    Marker marker = Shelves.random(seed);
+    int copy = random.nextInt(marker.copies().size());
+    boolean level = random.nextInt(3) == 0;
+    Point way =
+        new Point(600 * (random.nextDouble() - 0.4), level ? 0 : 600 * (random.nextDouble() - 0.5));
+    HandLaid laid = HandLaid.of(marker);
+    HandLaid dropped = laid.slide(copy, way.x(), way.y());
+    assertTrue(passes(dropped, copy), () -> words(dropped.findings()).toString());
+    Point slid = by(marker, dropped.marker(), copy);
+    if (marker.copies().get(copy).form() == Form.HALF) {
+      way = new Point(way.x(), 0);
+    }
+    double length = way.norm();
+    Point unit = way.unit();
+    double reached = slid.dot(unit);
+    assertEquals(0, slid.minus(unit.times(reached)).norm(), 1e-9);
+    assertTrue(legal(marker, copy, slid), () -> "not legal " + slid);
+    // Exact to 0.01 mm, and no step farther on is legal.
+    for (double mm = length; mm > reached + 0.01; mm -= 2.5) {
+      Point there = unit.times(mm);
+      assertTrue(!legal(marker, copy, there), () -> slid + " but " + there + " is legal");
+    }
+    if (reached + 0.01 < length) {
+      assertTrue(!legal(marker, copy, unit.times(reached + 0.01)), () -> "short: " + slid);
+    }
+  }
+
+  private static Point by(Marker before, Marker after, int copy) {
+    Copy was = before.copies().get(copy);
+    Copy is = after.copies().get(copy);
+    return new Point(is.motion().x() - was.motion().x(), is.motion().y() - was.motion().y());
+  }
+
+  /** Whether the copy may lie there, in a zone like its own, to a few millionths of a mm. */
+  private static boolean legal(Marker marker, int copy, Point by) {
+    Copy moved = marker.copies().get(copy).shifted(by.x(), by.y());
+    int plies = marker.zone(moved.zone()).plies();
+    Box box = moved.outline().box();
+    boolean inside =
+        Drag.reaching(marker).stream()
+            .filter(z -> z.plies() == plies)
+            .map(z -> z.box().grown(EXACT_MM))
+            .anyMatch(
+                z ->
+                    z.minX() <= box.minX()
+                        && z.maxX() >= box.maxX()
+                        && z.minY() <= box.minY()
+                        && z.maxY() >= box.maxY());
+    Region region = Region.of(moved.outline());
+    Region inner = region.grown(-EXACT_MM);
+    double gap = marker.lay().cloth().gapMm();
+    return inside
+        && IntStream.range(0, marker.copies().size())
+            .filter(i -> i != copy)
+            .mapToObj(i -> Region.of(marker.copies().get(i).outline()))
+            .allMatch(
+                other ->
+                    gap == 0
+                        ? inner.intersect(other).isEmpty()
+                        : region.distance(other) >= gap - EXACT_MM);
+  }
+
+  private static boolean passes(HandLaid laid, int copy) {
+    return Check.of(laid.marker()).stream()
+        .noneMatch(f -> CONTACT.contains(f.rule().id()) && f.copies().contains(copy));
+  }
+}
