@@ -1,9 +1,7 @@
 package ellwand.edit;
 
-import ellwand.geometry.Box;
 import ellwand.geometry.Outline;
 import ellwand.geometry.Point;
-import ellwand.geometry.Region;
 import java.util.List;
 
 /** Where an outline that is dragged straight along comes too near to others, edge by edge. */
@@ -14,9 +12,6 @@ final class Contact {
    * touch shall slide along each other.
    */
   static final double TOUCH_MM = 2e-6;
-
-  /** As the check has it: an overlap up to this share of the smaller is none. */
-  private static final double OVERLAP_SHARE = 1e-6;
 
   private final Edges moving;
   private final Point direction;
@@ -86,11 +81,15 @@ final class Contact {
     }
   }
 
-  /** Bars what of the passage brings the two nearer than the gap; marks where that may change. */
-  void against(Outline other, double gapMm, Passage passage) {
+  /**
+   * Bars what of the passage brings the two nearer than the gap; marks where that may change.
+   *
+   * @return whether they may come near each other at all
+   */
+  boolean against(Outline other, double gapMm, Passage passage) {
     Edges fixed = new Edges(other, direction);
     if (!meet(moving.around, fixed.around, gapMm, passage)) {
-      return;
+      return false;
     }
     for (int j = 0; j < fixed.count(); j++) {
       Edge there = fixed.edge(j);
@@ -107,6 +106,7 @@ final class Contact {
         }
       }
     }
+    return true;
   }
 
   private static boolean meet(Edge here, Edge there, double gapMm, Passage passage) {
@@ -186,19 +186,5 @@ final class Contact {
     if (from < to) {
       passage.bar(from, to);
     }
-  }
-
-  /** Whether an outline in place keeps its distance from another, as the check has it. */
-  static boolean keeps(Region there, Box box, Outline other, double gapMm) {
-    if (!box.grown(gapMm).touches(other.box())) {
-      return true;
-    }
-    Region fixed = Region.of(other);
-    double distance = gapMm > 0 ? there.distance(fixed) : 0;
-    if (distance > 0) {
-      return distance >= gapMm - 2 * TOUCH_MM;
-    }
-    double smaller = Math.min(there.area(), other.area());
-    return gapMm <= 2 * TOUCH_MM && there.intersect(fixed).area() <= OVERLAP_SHARE * smaller;
   }
 }

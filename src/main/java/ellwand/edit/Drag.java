@@ -97,12 +97,24 @@ final class Drag {
     Passage passage = new Passage(lengthMm);
     room().forEach(passage::open);
     Contact along = new Contact(moving, direction);
-    others.forEach(other -> along.against(other, gapMm, passage));
-    keepOuts.forEach(other -> along.against(other, 0, passage));
+    Box box = moving.box();
+    Point way = direction.times(lengthMm);
+    Box swept = box.union(box.shifted(way.x(), way.y())).grown(gapMm);
+    List<Obstacle> near = new ArrayList<>();
+    for (Outline other : others) {
+      if (swept.touches(other.box()) && along.against(other, gapMm, passage)) {
+        near.add(Obstacle.of(other, gapMm));
+      }
+    }
+    for (Outline keepOut : keepOuts) {
+      if (along.against(keepOut, 0, passage)) {
+        near.add(Obstacle.of(keepOut, 0));
+      }
+    }
     return passage.parts().stream()
         .filter(part -> part.playMm() >= LEAST_PLAY_MM)
         .sorted(Comparator.comparingDouble((Passage.Part p) -> p.toMm()).reversed())
-        .filter(part -> clear((part.fromMm() + part.toMm()) / 2))
+        .filter(part -> clear((part.fromMm() + part.toMm()) / 2, near))
         .findFirst()
         .map(part -> direction.times(part.toMm()))
         .orElse(new Point(0, 0));
@@ -151,11 +163,11 @@ final class Drag {
   }
 
   /** Whether the copy lies clear of everything at a place of the drag. */
-  private boolean clear(double mm) {
+  private boolean clear(double mm, List<Obstacle> near) {
     Point by = direction.times(mm);
-    Box box = moving.box().shifted(by.x(), by.y());
-    Region there = Region.of(moving.moved(new Motion(false, 0, by.x(), by.y())));
-    return others.stream().allMatch(other -> Contact.keeps(there, box, other, gapMm))
-        && keepOuts.stream().allMatch(other -> Contact.keeps(there, box, other, 0));
+    Outline there = moving.moved(new Motion(false, 0, by.x(), by.y()));
+    Region region = Region.of(there);
+    Box box = there.box();
+    return near.stream().allMatch(obstacle -> obstacle.clearOf(region, box));
   }
 }

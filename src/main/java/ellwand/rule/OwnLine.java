@@ -1,9 +1,5 @@
 package ellwand.rule;
 
-import ellwand.geometry.Motion;
-import ellwand.geometry.Outline;
-import ellwand.geometry.Point;
-import ellwand.lay.Copy;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -32,14 +28,14 @@ final class OwnLine {
                 Double.POSITIVE_INFINITY,
                 unit -> "The outline of " + p.name() + " crosses itself or leads nowhere."));
       } else {
-        p.cut().ifPresent(cut -> compare(findings, rule, p, cut.cutting()));
+        p.cut().ifPresent(cut -> compare(findings, rule, p));
       }
     }
     return findings;
   }
 
-  private static void compare(List<Finding> findings, Rule rule, Placed p, Outline own) {
-    Optional<SameLine> strays = strays(p.copy(), own);
+  private static void compare(List<Finding> findings, Rule rule, Placed p) {
+    Optional<SameLine> strays = p.strays();
     if (strays.isEmpty()) {
       findings.add(
           p.finding(
@@ -62,13 +58,5 @@ final class OwnLine {
                       + Say.near(by.place(), unit)
                       + "."));
     }
-  }
-
-  private static Optional<SameLine> strays(Copy copy, Outline own) {
-    Motion motion = copy.motion();
-    boolean somewhere = Placed.onAnyTable(new Point(motion.x(), motion.y()));
-    return somewhere && Double.isFinite(motion.turnDegrees())
-        ? Optional.of(SameLine.between(copy.outline(), own.moved(motion)))
-        : Optional.empty();
   }
 }

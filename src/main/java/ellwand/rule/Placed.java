@@ -3,6 +3,8 @@ package ellwand.rule;
 import ellwand.cloth.Zone;
 import ellwand.cutting.CutPiece;
 import ellwand.geometry.Box;
+import ellwand.geometry.Motion;
+import ellwand.geometry.Outline;
 import ellwand.geometry.Point;
 import ellwand.geometry.Region;
 import ellwand.lay.Copy;
@@ -18,6 +20,8 @@ import java.util.Optional;
  * @param cut the piece of its name and size, opened if it lies so; empty if there is none
  * @param zone the zone it names; empty if there is none
  * @param region the cloth it takes; empty if its outline is not a sound one
+ * @param strays how far its outline is from the piece's own cutting line in the stated place; empty
+ *     if that is no place, or if there is no piece or region
  * @param box round its outline
  */
 record Placed(
@@ -27,6 +31,7 @@ record Placed(
     Optional<CutPiece> cut,
     Optional<Zone> zone,
     Optional<Region> region,
+    Optional<SameLine> strays,
     Box box) {
 
   /** No table is longer, mm; what lies farther out is not a place. */
@@ -43,12 +48,21 @@ record Placed(
         cut,
         zone,
         sound ? Optional.of(Region.of(copy.outline())) : Optional.empty(),
+        sound ? cut.flatMap(c -> strays(copy, c.cutting())) : Optional.empty(),
         copy.outline().box());
+  }
+
+  private static Optional<SameLine> strays(Copy copy, Outline own) {
+    Motion motion = copy.motion();
+    boolean somewhere = onAnyTable(new Point(motion.x(), motion.y()));
+    return somewhere && Double.isFinite(motion.turnDegrees())
+        ? Optional.of(SameLine.between(copy.outline(), own.moved(motion)))
+        : Optional.empty();
   }
 
   /** The same in a zone that has become longer or shorter. */
   Placed in(Optional<Zone> other) {
-    return new Placed(index, copy, name, cut, other, region, box);
+    return new Placed(index, copy, name, cut, other, region, strays, box);
   }
 
   static boolean onAnyTable(Point p) {
