@@ -31,6 +31,9 @@ final class KeptOut {
 
   private static List<Finding> findings(Rule rule, Inspection of) {
     Cloth cloth = of.marker().lay().cloth();
+    if (cloth.flaws().isEmpty()) {
+      return List.of();
+    }
     Optional<LaidCloth> laid = LaidCloth.like(cloth, of.marker().fold(), of.marker().zones());
     double across = of.marker().acrossMm();
     List<Finding> findings = new ArrayList<>();
