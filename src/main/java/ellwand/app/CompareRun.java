@@ -158,7 +158,7 @@ public final class CompareRun {
 
   private static Optional<Marker> marker(Folded folded, FoldTried tried) {
     return folded.all().stream()
-        .filter(t -> t.fold().words().equals(tried.fold()))
+        .filter(t -> t.fold() == tried.fold())
         .findFirst()
         .flatMap(Tried::marker);
   }

@@ -86,7 +86,7 @@ record Folded(
     if (marker.isPresent()) {
       double length = marker.get().clothLengthMm();
       return new FoldTried(
-          fold.words(), marker.get().lengthMm(), length, Buying.lengthMm(cloth, length), "");
+          fold, marker.get().lengthMm(), length, Buying.lengthMm(cloth, length), "");
     }
     String reason =
         cloth
@@ -94,6 +94,6 @@ record Folded(
             .map(Problem::clause)
             .or(() -> tried.flatMap(Tried::noRoom).map(e -> NoRoom.clause(e, unit)))
             .orElse("the search was stopped before it was tried");
-    return new FoldTried(fold.words(), 0, 0, 0, reason);
+    return new FoldTried(fold, 0, 0, 0, reason);
   }
 }

@@ -3,7 +3,7 @@ package ellwand.app;
 import ellwand.figures.Figures;
 import ellwand.figures.FiguresText;
 import ellwand.figures.JobFigures;
-import ellwand.file.source.Json;
+import ellwand.file.figures.FiguresWriter;
 import ellwand.job.Job;
 import ellwand.lay.Marker;
 import ellwand.units.Unit;
@@ -49,7 +49,7 @@ public record LaidJob(Job job, List<Marker> markers, JobFigures figures, Unit un
   /** What {@code figures.json} holds. */
   @Override
   public byte[] json() {
-    return Json.bytes(figures);
+    return FiguresWriter.bytes(figures);
   }
 
   /** Drawings and marker file of each marker, figures and cut sheet of all. */

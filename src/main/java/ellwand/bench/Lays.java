@@ -82,12 +82,12 @@ public final class Lays implements Callable<Integer> {
               job, job.unit(), request(effort, news -> first.putIfAbsent(news.what(), news)));
       for (Figures cloth : made.figures().cloths()) {
         row(
-            job.style().name() + ", " + cloth.cloth(),
+            job.style().name() + ", " + cloth.lies().cloth(),
             seed,
             effort,
-            first.get(cloth.cloth()),
-            cloth.markerLengthMm(),
-            cloth.utilisation());
+            first.get(cloth.lies().cloth()),
+            cloth.lengths().markerMm(),
+            cloth.areas().utilisation());
       }
     }
   }

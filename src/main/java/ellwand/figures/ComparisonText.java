@@ -51,14 +51,14 @@ public final class ComparisonText {
           t.possible()
               ? new String[] {
                 show(row.widthMm()),
-                t.fold(),
+                t.fold().words(),
                 show(t.clothLengthMm()),
                 Buying.shown(t.toBuyMm(), unit),
                 String.format(Locale.ROOT, "%.1f %%", 100 * row.utilisation()),
                 money(row.cost()),
                 several ? money(row.cost() / comparison.garments()) : ""
               }
-              : new String[] {show(row.widthMm()), t.fold(), "no, " + t.reason()});
+              : new String[] {show(row.widthMm()), t.fold().words(), "no, " + t.reason()});
     }
     StringBuilder table = new StringBuilder();
     for (String[] row : cells) {
@@ -102,10 +102,10 @@ public final class ComparisonText {
     long ways = comparison.rows().stream().filter(r -> r.widthMm() == best.widthMm()).count();
     if (ways > 1) {
       List<String> folds = new ArrayList<>();
-      folds.add(best.tried().fold());
+      folds.add(best.tried().fold().words());
       comparison.asGood(best).stream()
           .filter(row -> row != best)
-          .forEach(row -> folds.add(row.tried().fold()));
+          .forEach(row -> folds.add(row.tried().fold().words()));
       sentence +=
           folds.size() == ways ? ", however it is laid" : ", laid " + Surplus.lyingIn(folds);
     }

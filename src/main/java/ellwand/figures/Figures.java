@@ -1,37 +1,21 @@
 package ellwand.figures;
 
+import ellwand.cloth.Direction;
+import ellwand.cloth.Fold;
 import ellwand.lay.Marker;
 import ellwand.rule.Handling;
 import java.util.List;
 import java.util.Optional;
 
 /**
- * What one marker comes to. Field names are those of {@code figures.json}; lengths in mm, areas in
- * square mm.
+ * What one marker comes to; lengths in mm, areas in square mm.
  *
- * @param cloth name of the cloth
- * @param remnant which piece of it the marker lies on; empty for cloth to be bought
- * @param fold as in a job file
- * @param direction as in a job file
- * @param garments how many the marker cuts
- * @param clothWidthMm edge to edge, as bought
- * @param usableWidthMm of the open cloth on the table, between the selvedges
- * @param widthNeededMm the narrowest cloth, as bought, that this marker can be cut from
- * @param markerLengthMm cut end to farthest cutting line
- * @param clothLengthMm the same in cloth
- * @param endsMm lost at both cut ends together
- * @param shopStepMm cloth is sold in multiples of this
- * @param lengthToBuyMm with ends and shrinkage, rounded up to the shop's step
- * @param utilisation wanted area over usable width times cloth length, 0 to 1
- * @param wantedAreaMm2 what is wanted as cut: halves opened, both of a pair, no wasted twin
- * @param wasteAreaMm2 the rest of usable width times cloth length
- * @param pricePerMetre 0 if unknown
- * @param cost of the length to buy; 0 if the price is unknown
- * @param currency may be empty
- * @param pieces each piece in each size
- * @param wastedTwins copies in a double zone whose twin nobody wants
- * @param onOpenedStretch copies of a folded lay that lie where the cloth is opened
- * @param leftOvers the largest rectangle in each zone that has one
+ * @param lies which cloth, and how it lies
+ * @param widths across the cloth
+ * @param lengths along the cloth
+ * @param areas how much of the cloth is used
+ * @param money what it costs
+ * @param onCloth what lies on the cloth, and what is left over
  * @param cautions sentences for the cutter
  * @param foldsTried what each way of laying the cloth takes, if there was more than one to try
  * @param handling how handy the marker is at the cutting table
@@ -39,40 +23,90 @@ import java.util.Optional;
  * @param stoppedEarly the user stopped the search before its effort was spent
  */
 public record Figures(
-    String cloth,
-    String remnant,
-    String fold,
-    String direction,
-    int garments,
-    double clothWidthMm,
-    double usableWidthMm,
-    double widthNeededMm,
-    double markerLengthMm,
-    double clothLengthMm,
-    double endsMm,
-    double shopStepMm,
-    double lengthToBuyMm,
-    double utilisation,
-    double wantedAreaMm2,
-    double wasteAreaMm2,
-    double pricePerMetre,
-    double cost,
-    String currency,
-    List<PieceFigures> pieces,
-    List<CopyName> wastedTwins,
-    List<CopyName> onOpenedStretch,
-    List<LeftOver> leftOvers,
+    Lying lies,
+    Widths widths,
+    Lengths lengths,
+    Areas areas,
+    Money money,
+    OnCloth onCloth,
     List<String> cautions,
     List<FoldTried> foldsTried,
     Handling handling,
     Served wishes,
     boolean stoppedEarly) {
 
+  /**
+   * Which cloth, and how it lies.
+   *
+   * @param cloth its name
+   * @param remnant which piece of it the marker lies on; empty for cloth to be bought
+   * @param garments how many the marker cuts
+   */
+  public record Lying(
+      String cloth, Optional<String> remnant, Fold fold, Direction direction, int garments) {}
+
+  /**
+   * Across the cloth.
+   *
+   * @param clothMm edge to edge, as bought
+   * @param usableMm of the open cloth on the table, between the selvedges
+   * @param neededMm the narrowest cloth, as bought, that this marker can be cut from
+   */
+  public record Widths(double clothMm, double usableMm, double neededMm) {}
+
+  /**
+   * Along the cloth.
+   *
+   * @param markerMm cut end to farthest cutting line
+   * @param clothMm the same in cloth
+   * @param endsMm lost at both cut ends together
+   * @param shopStepMm cloth is sold in multiples of this
+   * @param toBuyMm with ends and shrinkage, rounded up to the shop's step
+   */
+  public record Lengths(
+      double markerMm, double clothMm, double endsMm, double shopStepMm, double toBuyMm) {}
+
+  /**
+   * How much of the cloth is used.
+   *
+   * @param utilisation wanted area over usable width times cloth length, 0 to 1
+   * @param wantedMm2 what is wanted as cut: halves opened, both of a pair, no wasted twin
+   * @param wasteMm2 the rest of usable width times cloth length
+   */
+  public record Areas(double utilisation, double wantedMm2, double wasteMm2) {}
+
+  /**
+   * What it costs.
+   *
+   * @param pricePerMetre 0 if unknown
+   * @param cost of the length to buy; 0 if the price is unknown
+   * @param currency may be empty
+   */
+  public record Money(double pricePerMetre, double cost, String currency) {}
+
+  /**
+   * What lies on the cloth, and what is left over.
+   *
+   * @param pieces each piece in each size
+   * @param wastedTwins copies in a double zone whose twin nobody wants
+   * @param single copies of a folded lay that lie where the cloth is opened
+   * @param leftOvers the largest rectangle in each zone that has one
+   */
+  public record OnCloth(
+      List<PieceFigures> pieces,
+      List<CopyName> wastedTwins,
+      List<CopyName> single,
+      List<LeftOver> leftOvers) {
+
+    public OnCloth {
+      pieces = List.copyOf(pieces);
+      wastedTwins = List.copyOf(wastedTwins);
+      single = List.copyOf(single);
+      leftOvers = List.copyOf(leftOvers);
+    }
+  }
+
   public Figures {
-    pieces = List.copyOf(pieces);
-    wastedTwins = List.copyOf(wastedTwins);
-    onOpenedStretch = List.copyOf(onOpenedStretch);
-    leftOvers = List.copyOf(leftOvers);
     cautions = List.copyOf(cautions);
     foldsTried = List.copyOf(foldsTried);
   }
@@ -96,10 +130,5 @@ public record Figures(
   public static Figures of(
       Marker marker, List<String> cautions, List<FoldTried> foldsTried, Optional<Marker> shortest) {
     return new Reckoning(marker).figures(cautions, foldsTried, shortest);
-  }
-
-  /** 0 if the price is unknown. */
-  public double costPerGarment() {
-    return garments == 0 ? 0 : cost / garments;
   }
 }

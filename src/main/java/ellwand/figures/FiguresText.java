@@ -59,43 +59,43 @@ public final class FiguresText {
 
   private void cloth(Figures f) {
     text.append('\n')
-        .append(f.cloth())
-        .append(f.remnant().isEmpty() ? "" : " on " + f.remnant())
+        .append(f.lies().cloth())
+        .append(f.lies().remnant().map(r -> " on " + r).orElse(""))
         .append(": ")
-        .append(f.fold())
+        .append(f.lies().fold().words())
         .append(", ")
-        .append(f.direction())
+        .append(f.lies().direction().words())
         .append(f.stoppedEarly() ? ", stopped early" : "")
         .append('\n');
     Map<String, List<String>> rows = new LinkedHashMap<>();
     rows.put(
         "Length to buy",
-        f.lengthToBuyMm() == 0
+        f.lengths().toBuyMm() == 0
             ? List.of("nothing")
-            : List.of(Buying.shown(f.lengthToBuyMm(), unit) + price(f)));
-    rows.put("Marker length", List.of(length(f.markerLengthMm())));
-    if (f.clothLengthMm() != f.markerLengthMm()) {
-      rows.put("Cloth length", List.of(length(f.clothLengthMm())));
+            : List.of(Buying.shown(f.lengths().toBuyMm(), unit) + price(f)));
+    rows.put("Marker length", List.of(length(f.lengths().markerMm())));
+    if (f.lengths().clothMm() != f.lengths().markerMm()) {
+      rows.put("Cloth length", List.of(length(f.lengths().clothMm())));
     }
     rows.put(
         "Cloth width",
         List.of(
-            length(f.clothWidthMm())
+            length(f.widths().clothMm())
                 + "; usable "
-                + length(f.usableWidthMm())
+                + length(f.widths().usableMm())
                 + ", needed "
-                + length(f.widthNeededMm())));
+                + length(f.widths().neededMm())));
     rows.put(
         "Utilisation",
         List.of(
-            String.format(Locale.ROOT, "%.1f %%", 100 * f.utilisation())
-                + praise(f.utilisation())));
-    rows.put("Wasted", List.of(new Area(f.wasteAreaMm2()).show(unit)));
-    rows.put("Largest left-over", f.leftOvers().stream().map(this::leftOver).toList());
+            String.format(Locale.ROOT, "%.1f %%", 100 * f.areas().utilisation())
+                + praise(f.areas().utilisation())));
+    rows.put("Wasted", List.of(new Area(f.areas().wasteMm2()).show(unit)));
+    rows.put("Largest left-over", f.onCloth().leftOvers().stream().map(this::leftOver).toList());
     rows.put("Wishes", WishText.lines(f, unit));
-    rows.put("Pieces", pieces(f.pieces()));
-    rows.put("Twin wasted", names(f.wastedTwins()));
-    rows.put("Lying single", names(f.onOpenedStretch()));
+    rows.put("Pieces", pieces(f.onCloth().pieces()));
+    rows.put("Twin wasted", names(f.onCloth().wastedTwins()));
+    rows.put("Lying single", names(f.onCloth().single()));
     rows.put("Ways to lay it", f.foldsTried().stream().map(this::fold).toList());
     int width = rows.keySet().stream().mapToInt(String::length).max().orElseThrow();
     rows.forEach((label, values) -> row(label, width, values));
@@ -113,7 +113,7 @@ public final class FiguresText {
   }
 
   private String fold(FoldTried tried) {
-    return tried.fold()
+    return tried.fold().words()
         + ": "
         + (tried.possible()
             ? length(tried.clothLengthMm()) + ", to buy " + length(tried.toBuyMm())
@@ -121,15 +121,15 @@ public final class FiguresText {
   }
 
   private String price(Figures f) {
-    if (f.pricePerMetre() == 0) {
+    if (f.money().pricePerMetre() == 0) {
       return "";
     }
     boolean yards = unit == Unit.INCH || unit == Unit.YARD;
-    double each = f.pricePerMetre() * (yards ? Unit.YARD.mm() / Unit.M.mm() : 1);
+    double each = f.money().pricePerMetre() * (yards ? Unit.YARD.mm() / Unit.M.mm() : 1);
     return ": "
-        + money(f.cost(), f.currency())
+        + money(f.money().cost(), f.money().currency())
         + " at "
-        + money(each, f.currency())
+        + money(each, f.money().currency())
         + (yards ? " a yard" : " a metre");
   }
 

@@ -14,7 +14,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
- * Whether all that is wanted fits on a remnant. Field names are those of the JSON; lengths in mm.
+ * Whether all that is wanted fits on a remnant; lengths in mm.
  *
  * @param remnant as the user named it
  * @param cloth what it is a piece of

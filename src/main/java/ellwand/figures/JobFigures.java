@@ -3,7 +3,7 @@ package ellwand.figures;
 import java.util.List;
 
 /**
- * All cloths of a job: the whole of {@code figures.json}.
+ * All cloths of a job; money in the user's.
  *
  * @param style name of the style
  * @param garments how many garments the job cuts
@@ -34,7 +34,7 @@ public record JobFigures(
    * @param cautions sentences that concern the whole job
    */
   public static JobFigures of(String style, List<Figures> cloths, List<String> cautions) {
-    int garments = cloths.stream().mapToInt(Figures::garments).max().orElseThrow();
+    int garments = cloths.stream().mapToInt(c -> c.lies().garments()).max().orElseThrow();
     return of(style, garments, cloths, cautions);
   }
 
@@ -48,16 +48,16 @@ public record JobFigures(
   public static JobFigures of(
       String style, int garments, List<Figures> cloths, List<String> cautions) {
     boolean known =
-        cloths.stream().allMatch(c -> c.pricePerMetre() > 0 || c.lengthToBuyMm() == 0)
-            && cloths.stream().map(Figures::currency).distinct().count() == 1;
-    double total = known ? cloths.stream().mapToDouble(Figures::cost).sum() : 0;
+        cloths.stream().allMatch(c -> c.money().pricePerMetre() > 0 || c.lengths().toBuyMm() == 0)
+            && cloths.stream().map(c -> c.money().currency()).distinct().count() == 1;
+    double total = known ? cloths.stream().mapToDouble(c -> c.money().cost()).sum() : 0;
     return new JobFigures(
         style,
         garments,
         cloths,
         total,
         garments == 0 ? 0 : total / garments,
-        known ? cloths.get(0).currency() : "",
+        known ? cloths.get(0).money().currency() : "",
         cautions);
   }
 }

@@ -62,7 +62,7 @@ public record OrderCloth(
 
     /** 0 to 1; empty if it was not made. */
     public Optional<Double> utilisation() {
-      return figures.map(Figures::utilisation);
+      return figures.map(f -> f.areas().utilisation());
     }
 
     /** How far the estimate was off, as a share of the true length; positive if it was too long. */

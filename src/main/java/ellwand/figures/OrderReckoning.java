@@ -169,9 +169,9 @@ public final class OrderReckoning {
     double width = 0;
     for (PlannedLay lay : plan.lays()) {
       Figures marker = markers.get(lay.mix());
-      width = marker.usableWidthMm();
+      width = marker.widths().usableMm();
       int times = lay.plies().keySet().stream().mapToInt(c -> times(lay, c)).sum();
-      area += times * marker.wantedAreaMm2();
+      area += times * marker.areas().wantedMm2();
     }
     return Optional.of(area / (width * plan.clothMm()));
   }

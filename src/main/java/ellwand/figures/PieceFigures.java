@@ -6,9 +6,4 @@ package ellwand.figures;
  * @param count pieces of cloth wanted: a pair is two, a half on the fold one
  * @param areaMm2 of one piece as cut, halves opened
  */
-public record PieceFigures(String piece, String size, int count, double areaMm2) {
-
-  public double totalAreaMm2() {
-    return count * areaMm2;
-  }
-}
+public record PieceFigures(String piece, String size, int count, double areaMm2) {}

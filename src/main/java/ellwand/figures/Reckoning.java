@@ -39,34 +39,34 @@ final class Reckoning {
     double toBuy = Buying.lengthMm(cloth, clothLength);
     double wanted = marker.lay().wantedAreaMm2();
     return new Figures(
-        cloth.name(),
-        cloth.stock().map(Stock::name).orElse(""),
-        whollyOpened() ? Fold.OPEN.words() : marker.fold().words(),
-        cloth.direction().words(),
-        garments(),
-        cloth.widthMm(),
-        cloth.usableWidthMm(),
-        WidthNeeded.mm(marker),
-        marker.lengthMm(),
-        clothLength,
-        cloth.endsMm(),
-        cloth.shopStepMm(),
-        toBuy,
-        clothLength == 0 ? 0 : marker.utilisation(),
-        wanted,
-        cloth.usableWidthMm() * clothLength - wanted,
-        cloth.pricePerMetre(),
-        Buying.cost(cloth, toBuy),
-        cloth.currency(),
-        pieces(),
-        names(c -> doubled(c) && (c.form() == Form.WHOLE || c.form() == Form.OPENED)),
-        names(c -> foldedElsewhere() && !doubled(c)),
-        leftOvers(),
+        lying(),
+        new Figures.Widths(cloth.widthMm(), cloth.usableWidthMm(), WidthNeeded.mm(marker)),
+        new Figures.Lengths(
+            marker.lengthMm(), clothLength, cloth.endsMm(), cloth.shopStepMm(), toBuy),
+        new Figures.Areas(
+            clothLength == 0 ? 0 : marker.utilisation(),
+            wanted,
+            cloth.usableWidthMm() * clothLength - wanted),
+        new Figures.Money(cloth.pricePerMetre(), Buying.cost(cloth, toBuy), cloth.currency()),
+        new Figures.OnCloth(
+            pieces(),
+            names(c -> doubled(c) && (c.form() == Form.WHOLE || c.form() == Form.OPENED)),
+            names(c -> foldedElsewhere() && !doubled(c)),
+            leftOvers()),
         whollyOpened() ? withReason(cautions) : cautions,
         foldsTried,
         handling,
         Served.of(marker, handling, shortest),
         marker.stoppedEarly());
+  }
+
+  private Figures.Lying lying() {
+    return new Figures.Lying(
+        cloth.name(),
+        cloth.stock().map(Stock::name),
+        whollyOpened() ? Fold.OPEN : marker.fold(),
+        cloth.direction(),
+        garments());
   }
 
   /** Whether a fold was wanted and yet nothing lies double. */

@@ -9,9 +9,9 @@ import java.util.Optional;
 
 /**
  * The cutter's wishes and what it costs to serve them, against the shortest marker that was found
- * without them. Field names are those of {@code figures.json}; lengths in mm.
+ * without them; lengths in mm.
  *
- * @param asked as in a job file; none if the shortest marker is the one to cut
+ * @param asked none if the shortest marker is the one to cut
  * @param priceMm cloth length that the wishes take; below 0 where the search for them came upon a
  *     shorter marker
  * @param priceToBuyMm length to buy that they take: often none, since shops sell in steps
@@ -20,7 +20,7 @@ import java.util.Optional;
  * @param without how handy the shortest marker would be
  */
 public record Served(
-    List<String> asked,
+    List<Wish> asked,
     double priceMm,
     double priceToBuyMm,
     double price,
@@ -39,9 +39,7 @@ public record Served(
         Buying.lengthMm(cloth, marker.clothLengthMm())
             - Buying.lengthMm(cloth, other.clothLengthMm());
     return new Served(
-        shortest.isPresent()
-            ? cloth.wishes().asked().stream().map(Wish::words).toList()
-            : List.of(),
+        shortest.isPresent() ? cloth.wishes().asked() : List.of(),
         more,
         toBuy,
         Buying.cost(cloth, toBuy),

@@ -40,11 +40,11 @@ record Surplus(Comparison comparison, Unit unit) {
     if (foldIsWhy(row)) {
       FoldTried other = row.unasked().orElseThrow();
       return "it is "
-          + laid(row.tried().fold())
+          + laid(row.tried().fold().words())
           + ", where "
           + pieces(row)
           + "; "
-          + laid(other.fold())
+          + laid(other.fold().words())
           + " "
           + Buying.shown(other.toBuyMm(), unit)
           + " would do";

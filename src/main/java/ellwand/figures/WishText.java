@@ -39,7 +39,7 @@ public final class WishText {
     Served served = figures.wishes();
     List<String> lines = new ArrayList<>();
     for (Wish wish : Wish.values()) {
-      if (served.asked().contains(wish.words())) {
+      if (served.asked().contains(wish)) {
         String with = text.figure(wish, figures.handling());
         String without = text.figure(wish, served.without());
         lines.add(
@@ -89,7 +89,7 @@ public final class WishText {
 
   private String places(Figures f) {
     // A marker on cloth that is folded across begins at the fold.
-    String start = f.fold().equals(Fold.CROSSWISE.words()) ? "fold" : "cut end";
+    String start = f.lies().fold() == Fold.CROSSWISE ? "fold" : "cut end";
     return f.handling().straightCuts() == 0
         ? ""
         : f.handling().straightCutsAtMm().stream()
@@ -117,7 +117,9 @@ public final class WishText {
         + " more to buy"
         + (served.price() == 0
             ? ""
-            : ": " + String.format(Locale.ROOT, "%.2f %s", served.price(), f.currency()).strip());
+            : ": "
+                + String.format(Locale.ROOT, "%.2f %s", served.price(), f.money().currency())
+                    .strip());
   }
 
   private String length(double mm) {

@@ -5,8 +5,7 @@ import ellwand.lay.Marker;
 import java.util.List;
 
 /**
- * How handy a marker is for whoever cuts it. Field names are those of {@code figures.json}; lengths
- * in mm, areas in square mm.
+ * How handy a marker is for whoever cuts it; lengths in mm, areas in square mm.
  *
  * @param garmentSpreadMm how far pieces lie from the middle of their garment, on average
  * @param largestLeftOverMm2 the largest free rectangle in any zone, all its plies

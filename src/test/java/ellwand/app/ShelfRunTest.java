@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import ellwand.cloth.Stock;
+import ellwand.cloth.Wish;
 import ellwand.figures.Figures;
 import ellwand.file.job.JobReader;
 import ellwand.job.Job;
@@ -65,8 +66,8 @@ class ShelfRunTest {
     }
     assertEquals(4, made.figures().garments());
     for (Figures figures : made.figures().cloths()) {
-      boolean bought = figures.remnant().isEmpty();
-      assertEquals(bought ? List.of("straight cuts") : List.of(), figures.wishes().asked());
+      boolean bought = figures.lies().remnant().isEmpty();
+      assertEquals(bought ? List.of(Wish.STRAIGHT_CUTS) : List.of(), figures.wishes().asked());
       assertEquals(bought ? 0 : 1, figures.cautions().size());
     }
     // 20 cm of cloth at GBP 5 per m.

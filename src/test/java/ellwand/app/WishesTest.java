@@ -142,12 +142,13 @@ class WishesTest {
     Figures with = figures("    wishes: [straight cuts]\n    wish-price: 10 cm\n");
     Served served = with.wishes();
     assertEquals(List.of("straight cuts"), served.asked());
-    assertEquals(without.clothLengthMm(), served.clothLengthWithoutMm());
+    assertEquals(without.lengths().clothMm(), served.clothLengthWithoutMm());
     assertEquals(without.handling(), served.without());
     assertTrue(served.priceMm() > 0 && served.priceMm() <= 100, "" + served.priceMm());
-    assertEquals(with.clothLengthMm() - without.clothLengthMm(), served.priceMm(), 1e-9);
-    assertEquals(with.lengthToBuyMm() - without.lengthToBuyMm(), served.priceToBuyMm(), 1e-9);
-    assertEquals(with.cost() - without.cost(), served.price(), 1e-9);
+    assertEquals(with.lengths().clothMm() - without.lengths().clothMm(), served.priceMm(), 1e-9);
+    assertEquals(
+        with.lengths().toBuyMm() - without.lengths().toBuyMm(), served.priceToBuyMm(), 1e-9);
+    assertEquals(with.money().cost() - without.money().cost(), served.price(), 1e-9);
     assertTrue(with.handling().straightCuts() > without.handling().straightCuts());
     assertEquals(List.of(), without.wishes().asked());
     assertEquals(0, without.wishes().priceMm());

@@ -31,31 +31,30 @@ class FiguresTest {
    */
   @Test
   void utilisationIsThatOfTheAreaMethod() {
-    assertEquals(90_000 + 54_000 + 54_000 + 16_000, open.wantedAreaMm2(), 1e-6);
-    assertEquals(214_000.0 / 700_000, open.utilisation(), 1e-12);
-    assertEquals(700_000 - 214_000, open.wasteAreaMm2(), 1e-6);
+    assertEquals(90_000 + 54_000 + 54_000 + 16_000, open.areas().wantedMm2(), 1e-6);
+    assertEquals(214_000.0 / 700_000, open.areas().utilisation(), 1e-12);
+    assertEquals(700_000 - 214_000, open.areas().wasteMm2(), 1e-6);
   }
 
   @Test
   void aWastedTwinIsNoUse() {
-    assertEquals(214_000, folded.wantedAreaMm2(), 1e-6);
-    assertEquals(214_000.0 / 800_000, folded.utilisation(), 1e-12);
+    assertEquals(214_000, folded.areas().wantedMm2(), 1e-6);
+    assertEquals(214_000.0 / 800_000, folded.areas().utilisation(), 1e-12);
   }
 
   @Test
   void lengthsWidthsAndCost() {
-    assertEquals(700, open.markerLengthMm());
-    assertEquals(700, open.clothLengthMm());
-    assertEquals(40, open.endsMm());
-    assertEquals(750, open.lengthToBuyMm());
-    assertEquals(1020, open.clothWidthMm());
-    assertEquals(1000, open.usableWidthMm());
+    assertEquals(700, open.lengths().markerMm());
+    assertEquals(700, open.lengths().clothMm());
+    assertEquals(40, open.lengths().endsMm());
+    assertEquals(750, open.lengths().toBuyMm());
+    assertEquals(1020, open.widths().clothMm());
+    assertEquals(1000, open.widths().usableMm());
     // From 0 to the second sleeve's far side at 600, and two selvedges of 10.
-    assertEquals(620, open.widthNeededMm(), 1e-9);
-    assertEquals(6, open.cost(), 1e-12);
-    assertEquals(6, open.costPerGarment(), 1e-12);
-    assertEquals("open", open.fold());
-    assertEquals("one way", open.direction());
+    assertEquals(620, open.widths().neededMm(), 1e-9);
+    assertEquals(6, open.money().cost(), 1e-12);
+    assertEquals(Fold.OPEN, open.lies().fold());
+    assertEquals(Direction.ONE_WAY, open.lies().direction());
     assertEquals(List.of("Mind the nap."), open.cautions());
   }
 
@@ -71,20 +70,20 @@ class FiguresTest {
                 List.of(LegalMarkers.folded(Direction.ANY_WAY).zone("opened")),
                 Trial.copy(LegalMarkers.FRONT, Form.WHOLE, "opened", false, 0, 700, 0)),
             List.of());
-    assertEquals("open", wholly.fold());
+    assertEquals(Fold.OPEN, wholly.lies().fold());
     assertEquals(
         List.of(
             "Cloth main lies open: none of its pieces can be cut from both plies of its lengthwise"
                 + " fold at once."),
         wholly.cautions());
-    assertEquals("lengthwise fold", folded.fold());
+    assertEquals(Fold.LENGTHWISE, folded.lies().fold());
     assertEquals(List.of(), folded.cautions());
   }
 
   @Test
   void widthNeededOfAFoldedLayCountsBothSidesOfTheFold() {
     // The pair of sleeves reaches 350 from the fold; the yoke on the opened stretch is narrower.
-    assertEquals(2 * 350 + 20, folded.widthNeededMm(), 1e-9);
+    assertEquals(2 * 350 + 20, folded.widths().neededMm(), 1e-9);
   }
 
   @Test
@@ -95,10 +94,10 @@ class FiguresTest {
             new PieceFigures("sleeve", "110", 2, 27_000),
             new PieceFigures("front", "110", 1, 54_000),
             new PieceFigures("yoke", "110", 2, 8_000)),
-        folded.pieces());
+        folded.onCloth().pieces());
     assertEquals(
-        folded.wantedAreaMm2(),
-        folded.pieces().stream().mapToDouble(PieceFigures::totalAreaMm2).sum(),
+        folded.areas().wantedMm2(),
+        folded.onCloth().pieces().stream().mapToDouble(p -> p.count() * p.areaMm2()).sum(),
         1e-6);
   }
 
@@ -106,18 +105,18 @@ class FiguresTest {
   void wastedTwinsAndTheOpenedStretchAreNamed() {
     assertEquals(
         List.of(new CopyName("front", "110", 1), new CopyName("yoke", "110", 1)),
-        folded.wastedTwins());
-    assertEquals(List.of(new CopyName("yoke", "110", 1)), folded.onOpenedStretch());
-    assertEquals(List.of(), open.wastedTwins());
-    assertEquals(List.of(), open.onOpenedStretch());
+        folded.onCloth().wastedTwins());
+    assertEquals(List.of(new CopyName("yoke", "110", 1)), folded.onCloth().single());
+    assertEquals(List.of(), open.onCloth().wastedTwins());
+    assertEquals(List.of(), open.onCloth().single());
   }
 
   @Test
   void leftOverEndsWithTheMarker() {
     // Beside the sleeves and above the back, up to the marker's end at 700, though the zone goes on
     // to 800; 500 x 700 is more than the 700 x 400 above the sleeves.
-    assertEquals(List.of(new LeftOver("open", 1, 200, 300, 500, 700)), open.leftOvers());
-    LeftOver opened = folded.leftOvers().get(1);
+    assertEquals(List.of(new LeftOver("open", 1, 200, 300, 500, 700)), open.onCloth().leftOvers());
+    LeftOver opened = folded.onCloth().leftOvers().get(1);
     assertEquals("opened", opened.zone());
     assertEquals(100 * 900, opened.areaMm2(), 1e-6);
   }
@@ -138,17 +137,16 @@ class FiguresTest {
             Trial.copy(yoke, "116", 2, Form.WHOLE, "open", false, 0, 0, 200),
             Trial.copy(yoke, "116", 2, Form.WHOLE, "open", false, 0, 0, 300));
     Figures figures = Figures.of(marker, List.of());
-    assertEquals(2, figures.garments());
-    assertEquals(0.8, figures.utilisation(), 1e-12);
-    assertEquals(figures.cost() / 2, figures.costPerGarment(), 1e-12);
-    assertEquals(2, figures.pieces().size());
+    assertEquals(2, figures.lies().garments());
+    assertEquals(0.8, figures.areas().utilisation(), 1e-12);
+    assertEquals(2, figures.onCloth().pieces().size());
   }
 
   @Test
   void jobAddsUpItsCloths() {
     JobFigures job = JobFigures.of("pinafore", List.of(open, folded), List.of());
     assertEquals(1, job.garments());
-    assertEquals(open.cost() + folded.cost(), job.totalCost(), 1e-12);
+    assertEquals(open.money().cost() + folded.money().cost(), job.totalCost(), 1e-12);
     assertEquals(job.totalCost(), job.costPerGarment(), 1e-12);
     assertEquals("EUR", job.currency());
   }

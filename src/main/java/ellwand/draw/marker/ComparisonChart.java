@@ -86,7 +86,7 @@ public final class ComparisonChart {
 
   private void row(WidthTried row, double y, double perMm) {
     double size = Reading.TEXT;
-    items.add(text(row.tried().fold(), LABELS - 33, y + 1.6, size));
+    items.add(text(row.tried().fold().words(), LABELS - 33, y + 1.6, size));
     if (!row.tried().possible()) {
       items.add(text("no: " + row.tried().reason(), LABELS + 1, y + 1.6, Reading.SMALL));
       return;

@@ -78,7 +78,8 @@ public final class CutSheet {
     List<Cell> cells = new ArrayList<>();
     cells.add(new Cell("garments", Integer.toString(figures.garments())));
     for (Figures cloth : figures.cloths()) {
-      cells.add(new Cell("buy of " + cloth.cloth(), shown.bought(cloth.lengthToBuyMm())));
+      cells.add(
+          new Cell("buy of " + cloth.lies().cloth(), shown.bought(cloth.lengths().toBuyMm())));
     }
     if (figures.totalCost() > 0) {
       cells.add(new Cell("cost", Shown.money(figures.totalCost(), figures.currency())));

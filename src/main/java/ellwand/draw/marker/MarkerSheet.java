@@ -124,7 +124,7 @@ final class MarkerSheet {
         marker.lay().style()
             + " · "
             + marker.lay().cloth().name()
-            + (figures.remnant().isEmpty() ? "" : " on " + figures.remnant()),
+            + figures.lies().remnant().map(r -> " on " + r).orElse(""),
         TitleBlock.drawnAt(scale) + ", lengths in " + shown.unitWords(),
         cells(figures, shown),
         widthMm,
@@ -137,18 +137,20 @@ final class MarkerSheet {
     cells.add(
         new Cell(
             "length to buy",
-            figures.lengthToBuyMm() == 0 ? "nothing" : shown.bought(figures.lengthToBuyMm())));
-    cells.add(new Cell("cloth width", shown.length(figures.clothWidthMm())));
-    cells.add(new Cell("marker length", shown.length(figures.markerLengthMm())));
-    if (Math.abs(figures.clothLengthMm() - figures.markerLengthMm()) > 0.5) {
-      cells.add(new Cell("cloth length", shown.length(figures.clothLengthMm())));
+            figures.lengths().toBuyMm() == 0
+                ? "nothing"
+                : shown.bought(figures.lengths().toBuyMm())));
+    cells.add(new Cell("cloth width", shown.length(figures.widths().clothMm())));
+    cells.add(new Cell("marker length", shown.length(figures.lengths().markerMm())));
+    if (Math.abs(figures.lengths().clothMm() - figures.lengths().markerMm()) > 0.5) {
+      cells.add(new Cell("cloth length", shown.length(figures.lengths().clothMm())));
     }
-    cells.add(new Cell("lies", figures.fold()));
-    cells.add(new Cell("direction", figures.direction()));
-    cells.add(new Cell("garments", Integer.toString(figures.garments())));
-    cells.add(new Cell("utilisation", Shown.share(figures.utilisation())));
-    if (figures.cost() > 0) {
-      cells.add(new Cell("cost", Shown.money(figures.cost(), figures.currency())));
+    cells.add(new Cell("lies", figures.lies().fold().words()));
+    cells.add(new Cell("direction", figures.lies().direction().words()));
+    cells.add(new Cell("garments", Integer.toString(figures.lies().garments())));
+    cells.add(new Cell("utilisation", Shown.share(figures.areas().utilisation())));
+    if (figures.money().cost() > 0) {
+      cells.add(new Cell("cost", Shown.money(figures.money().cost(), figures.money().currency())));
     }
     return cells;
   }

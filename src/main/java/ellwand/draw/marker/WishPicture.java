@@ -32,12 +32,12 @@ record WishPicture(ShownCloth cloth, Figures figures, Reading reading, Shown sho
   private static final double LETTERS = 7.5;
 
   private boolean asked(Wish wish) {
-    return figures.wishes().asked().contains(wish.words());
+    return figures.wishes().asked().contains(wish);
   }
 
   private Optional<LeftOver> leftOver() {
-    return asked(Wish.ONE_LEFT_OVER) || !figures.remnant().isEmpty()
-        ? figures.leftOvers().stream()
+    return asked(Wish.ONE_LEFT_OVER) || figures.lies().remnant().isPresent()
+        ? figures.onCloth().leftOvers().stream()
             .max(Comparator.comparingDouble(left -> left.plies() * left.areaMm2()))
         : Optional.empty();
   }

@@ -16,7 +16,7 @@ public final class ComparisonWriter {
     for (Comparison.WidthTried row : comparison.rows()) {
       ObjectNode node = rows.addObject();
       node.set("width", Json.number(row.widthMm()));
-      node.put("fold", row.tried().fold());
+      node.put("fold", row.tried().fold().words());
       node.set("length", Json.number(row.tried().lengthMm()));
       node.set("clothLength", Json.number(row.tried().clothLengthMm()));
       node.set("toBuy", Json.number(row.tried().toBuyMm()));

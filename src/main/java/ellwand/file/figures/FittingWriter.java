@@ -1,11 +1,8 @@
 package ellwand.file.figures;
 
-import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import ellwand.figures.CopyName;
 import ellwand.figures.Fitting;
 import ellwand.file.source.Json;
-import java.util.List;
 
 /** Writes the answer of a fit as JSON. */
 public final class FittingWriter {
@@ -21,8 +18,8 @@ public final class FittingWriter {
     root.set("lengthMm", Json.number(fitting.lengthMm()));
     root.set("neededMm", fitting.neededMm().map(Json::number).orElse(null));
     root.set("tooWide", fitting.tooWide().map(FittingWriter::tooWide).orElse(null));
-    copies(root.putArray("fitting"), fitting.fitting());
-    copies(root.putArray("leftOut"), fitting.leftOut());
+    CopyNames.write(root.putArray("fitting"), fitting.fitting());
+    CopyNames.write(root.putArray("leftOut"), fitting.leftOut());
     return Json.bytes(root);
   }
 
@@ -32,14 +29,5 @@ public final class FittingWriter {
     node.set("acrossMm", Json.number(piece.acrossMm()));
     node.set("widestMm", Json.number(piece.widestMm()));
     return node;
-  }
-
-  private static void copies(ArrayNode into, List<CopyName> copies) {
-    for (CopyName copy : copies) {
-      into.addObject()
-          .put("piece", copy.piece())
-          .put("size", copy.size())
-          .put("garment", copy.garment());
-    }
   }
 }

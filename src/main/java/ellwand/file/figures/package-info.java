@@ -1,2 +1,2 @@
-/** Writing what was reckoned: order.json, compare.json and the cut tickets. */
+/** Writing what was reckoned: figures.json, order.json, compare.json and the cut tickets. */
 package ellwand.file.figures;

@@ -1,21 +1,16 @@
 package ellwand.file.source;
 
-import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.StreamWriteFeature;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import com.fasterxml.jackson.core.util.Separators;
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.SerializerProvider;
 import com.fasterxml.jackson.databind.cfg.JsonNodeFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
-import com.fasterxml.jackson.databind.module.SimpleModule;
-import com.fasterxml.jackson.databind.node.DecimalNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import com.fasterxml.jackson.databind.ser.std.StdSerializer;
-import java.io.IOException;
+import com.fasterxml.jackson.databind.node.ValueNode;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.nio.charset.StandardCharsets;
@@ -32,10 +27,6 @@ public final class Json {
       JsonMapper.builder()
           .enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN)
           .disable(JsonNodeFeature.STRIP_TRAILING_BIGDECIMAL_ZEROES)
-          .addModule(
-              new SimpleModule()
-                  .addSerializer(double.class, new Rounded())
-                  .addSerializer(Double.class, new Rounded()))
           .defaultPrettyPrinter(
               new DefaultPrettyPrinter()
                   .withObjectIndenter(new DefaultIndenter("  ", "\n"))
@@ -46,22 +37,13 @@ public final class Json {
 
   private Json() {}
 
-  /** The bytes of a JSON file of the record's fields, in their order. */
-  public static byte[] bytes(Record value) {
-    return bytes((Object) value);
-  }
-
   /** The bytes of a JSON file. */
   public static byte[] bytes(JsonNode value) {
-    return bytes((Object) value);
-  }
-
-  private static byte[] bytes(Object value) {
     try {
       String text = MAPPER.writerWithDefaultPrettyPrinter().writeValueAsString(value) + "\n";
       return text.getBytes(StandardCharsets.UTF_8);
     } catch (JsonProcessingException e) {
-      throw new IllegalStateException("records and nodes can always be written", e);
+      throw new IllegalStateException("nodes can always be written", e);
     }
   }
 
@@ -70,9 +52,9 @@ public final class Json {
     return NODES.objectNode();
   }
 
-  /** A number to six decimals. */
-  public static DecimalNode number(double value) {
-    return DecimalNode.valueOf(rounded(value));
+  /** A number to six decimals; null if it is not finite. */
+  public static ValueNode number(double value) {
+    return Double.isFinite(value) ? NODES.numberNode(rounded(value)) : NODES.nullNode();
   }
 
   private static BigDecimal rounded(double value) {
@@ -84,23 +66,5 @@ public final class Json {
   /** The word for a constant: {@code LOW_Y} is {@code low-y}. */
   public static String word(Enum<?> constant) {
     return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
-  }
-
-  private static final class Rounded extends StdSerializer<Double> {
-    private static final long serialVersionUID = 1;
-
-    Rounded() {
-      super(Double.class);
-    }
-
-    @Override
-    public void serialize(Double value, JsonGenerator out, SerializerProvider provider)
-        throws IOException {
-      if (Double.isFinite(value)) {
-        out.writeNumber(rounded(value));
-      } else {
-        out.writeNull();
-      }
-    }
   }
 }

@@ -32,7 +32,7 @@ import java.util.Optional;
 import java.util.Set;
 
 /** Markers laid by hand, for the drawings to show. */
-final class Samples {
+public final class Samples {
 
   private Samples() {}
 
@@ -42,7 +42,7 @@ final class Samples {
   }
 
   /** A child's jacket on a lengthwise fold, one way, its pockets where the cloth is opened. */
-  static Marker jacket() {
+  public static Marker jacket() {
     Lay lay =
         new Lay(
             "Weir jacket",
@@ -76,7 +76,7 @@ final class Samples {
   }
 
   /** Six overalls on open cloth, either way up, laid in rows as they come. */
-  static Marker overalls() {
+  public static Marker overalls() {
     List<CutPiece> cuts =
         List.of(
             Pieces.back().opened(),
@@ -122,7 +122,7 @@ final class Samples {
   static final String LONG = "Undercollar interfacing panel ".repeat(12).strip();
 
   /** Names that try to break out of the file or the page. */
-  static Marker hostile() {
+  public static Marker hostile() {
     List<CutPiece> cuts =
         List.of(
             Drafting.rectangle(TAGS, 300, 200, 10).cut("main", "1"),
@@ -149,7 +149,7 @@ final class Samples {
    * A half on the fold and a patch whose twin is spare: small enough to read as a file, and without
    * curves, so that only the drawing decides how the file looks.
    */
-  static Marker bib() {
+  public static Marker bib() {
     CutPiece bib =
         Drafting.of("Bib", 0, 0)
             .fold("centre", 180, 0)
@@ -214,13 +214,13 @@ final class Samples {
         drawn.moved(motion));
   }
 
-  static Figures figures(Marker marker) {
+  public static Figures figures(Marker marker) {
     return Figures.of(
         marker, List.of("Front facing is cut in one piece: fold it along its middle."));
   }
 
   /** The same with what the cutter wishes for. */
-  static Figures wished(Marker marker) {
+  public static Figures wished(Marker marker) {
     Cloth cloth =
         marker.lay().cloth().wishing(new Wishes(List.of(Wish.values()), Wishes.USUAL_PRICE));
     Lay lay = marker.lay().on(cloth);
@@ -228,7 +228,7 @@ final class Samples {
     return Figures.of(wished, List.of(), List.of(), Optional.of(marker));
   }
 
-  static JobFigures job(Marker... markers) {
+  public static JobFigures job(Marker... markers) {
     return JobFigures.of(
         markers[0].lay().style(),
         Arrays.stream(markers).map(Samples::figures).toList(),

@@ -138,19 +138,6 @@ class MarkerFileTest {
     assertEquals("0.333333", Json.number(1 / 3.0).asText());
   }
 
-  @Test
-  void writesRecordsFieldByField() {
-    record Inner(List<String> words) {}
-    record Outer(double share, int count, Inner inner) {}
-    String text =
-        new String(
-            Json.bytes(new Outer(2 / 3.0, 7, new Inner(List.of("a", "b")))),
-            java.nio.charset.StandardCharsets.UTF_8);
-    assertEquals(
-        "{\n  \"share\":0.666667,\n  \"count\":7,\n  \"inner\":{\n    \"words\":[ \"a\", \"b\" ]\n  }\n}\n",
-        text);
-  }
-
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',
