@@ -11,7 +11,6 @@ import ellwand.lay.Scope;
 import ellwand.problem.InputException;
 import ellwand.problem.Problem;
 import ellwand.rule.Check;
-import ellwand.rule.Finding;
 import ellwand.units.Unit;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
@@ -25,30 +24,22 @@ public final class CheckRun {
   private CheckRun() {}
 
   /**
-   * What came out.
-   *
-   * @param findings every hard rule that is broken; empty for a legal marker
-   * @param jobChanged the job file is not the one that the marker was made from
-   * @param unit that the job's results are shown in
-   */
-  public record Checked(List<Finding> findings, boolean jobChanged, Unit unit) {}
-
-  /**
    * Checks a marker file.
    *
    * @param job the job to hold it against; if absent, the one that the marker names
+   * @param unit that lengths are shown in; if absent, that of the job
    * @throws InputException if either cannot be read
    */
-  public static Checked marker(Path markerPath, Optional<Path> job) {
+  public static CheckedMarker marker(Path markerPath, Optional<Path> job, Optional<Unit> unit) {
     MarkerFile file = MarkerReader.read(markerPath);
     Job whole = JobReader.read(job.orElseGet(() -> named(markerPath, file)));
     Job read =
         file.scope() instanceof Scope.Garments some ? whole.withGarments(some.garments()) : whole;
     Cloth cloth = cloth(read, file, markerPath);
-    return new Checked(
+    return new CheckedMarker(
         Check.of(file.on(lay(read, cloth, file)), file.stated()),
         !read.origin().sha256().equals(file.jobSha256()),
-        read.unit());
+        unit.orElse(read.unit()));
   }
 
   private static Lay lay(Job job, Cloth cloth, MarkerFile file) {

@@ -12,6 +12,8 @@ import ellwand.job.Job;
 import ellwand.lay.Lay;
 import ellwand.lay.Marker;
 import ellwand.nest.Tried;
+import ellwand.problem.InputException;
+import ellwand.units.Length;
 import ellwand.units.Unit;
 import ellwand.work.Progress;
 import ellwand.work.Request;
@@ -28,13 +30,11 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.function.BiFunction;
 
-/** JobLays one cloth of a job in several widths. */
+/** Lays one cloth of a job in several widths. */
 public final class CompareRun {
 
   /** Widths that dress cloth is sold in, mm; common practice. */
   private static final List<Double> USUAL_MM = List.of(900.0, 1150.0, 1400.0, 1500.0);
-
-  private CompareRun() {}
 
   /**
    * Which part of the effort is kept to lay widths that take more than their share in the folds
@@ -42,25 +42,46 @@ public final class CompareRun {
    */
   private static final double FOR_OTHER_FOLDS = 0.2;
 
+  private final Job job;
+  private final Cloth cloth;
+
+  private CompareRun(Job job, Cloth cloth) {
+    this.job = job;
+    this.cloth = cloth;
+  }
+
+  /**
+   * Of one cloth of a job.
+   *
+   * @param cloth its name; the job's first if absent
+   * @throws InputException if there is none of that name
+   */
+  public static CompareRun of(Job job, Optional<String> cloth) {
+    return new CompareRun(
+        job, cloth.map(name -> Shelf.cloth(job, name)).orElseGet(() -> job.cloths().get(0)));
+  }
+
+  /**
+   * A width that the cloth can have, mm.
+   *
+   * @param text as the user wrote it
+   * @throws InputException if it is no width, or none that the cloth can have
+   */
+  public double widthMm(String text) {
+    double mm = Length.parse(text, job.unit()).mm();
+    cloth.wide(mm);
+    return mm;
+  }
+
   /**
    * The cloth's own width with those that it has prices for, or with the usual ones if it has none,
    * narrowest first.
    */
-  public static List<Double> usualWidths(Cloth cloth) {
+  private List<Double> usualWidths() {
     TreeSet<Double> widths =
         new TreeSet<>(cloth.widthPrices().isEmpty() ? USUAL_MM : cloth.widthPrices().keySet());
     widths.add(cloth.widthMm());
     return List.copyOf(widths);
-  }
-
-  /**
-   * The cloth of a job to compare.
-   *
-   * @param name the job's first cloth if absent
-   * @throws ellwand.problem.InputException if there is none of that name
-   */
-  public static Cloth cloth(Job job, Optional<String> name) {
-    return name.map(n -> Shelf.cloth(job, n)).orElseGet(() -> job.cloths().get(0));
   }
 
   /**
@@ -69,18 +90,23 @@ public final class CompareRun {
    * other folds on widths that take more than their share, so as to know whether the fold is why.
    * Wishes are left aside: what they cost would blur what the widths do.
    *
-   * @param widthsMm as bought, each once and more than the selvedges take
+   * @param asked widths as bought, mm, each once and more than the selvedges take; if none, those
+   *     that are usual
+   * @param unit that lengths are shown in
    */
-  public static Comparison make(
-      Job job, Cloth cloth, List<Double> widthsMm, Unit unit, Request request) {
+  public ComparedWidths make(List<Double> asked, Unit unit, Request request) {
+    return new ComparedWidths(
+        compared(asked.isEmpty() ? usualWidths() : asked, unit, request), unit);
+  }
+
+  private Comparison compared(List<Double> widthsMm, Unit unit, Request request) {
     List<Fold> unasked =
         Cloth.anyFold(cloth.tubular(), cloth.direction()).stream()
             .filter(fold -> !cloth.folds().contains(fold))
             .toList();
     double first = unasked.isEmpty() ? 1 : 1 - FOR_OTHER_FOLDS;
     List<WidthTried> rows =
-        sideBySide(
-                widthsMm, request, first, (width, part) -> rows(job, cloth.wide(width), unit, part))
+        sideBySide(widthsMm, request, first, (width, part) -> rows(cloth.wide(width), unit, part))
             .stream()
             .flatMap(List::stream)
             .toList();
@@ -96,7 +122,7 @@ public final class CompareRun {
             request,
             FOR_OTHER_FOLDS,
             (row, part) ->
-                rows(job, row.cloth().lying(unasked), unit, part.with(Progress.NONE)).stream()
+                rows(row.cloth().lying(unasked), unit, part.with(Progress.NONE)).stream()
                     .map(WidthTried::tried)
                     .filter(FoldTried::possible)
                     .min(Comparator.comparingDouble(FoldTried::clothLengthMm))
@@ -135,21 +161,21 @@ public final class CompareRun {
     }
   }
 
-  private static List<WidthTried> rows(Job job, Cloth cloth, Unit unit, Request request) {
-    Lay lay = JobLays.of(job, cloth.wishing(Wishes.NONE));
+  private List<WidthTried> rows(Cloth laid, Unit unit, Request request) {
+    Lay lay = JobLays.of(job, laid.wishing(Wishes.NONE));
     Folded folded = Folded.make(lay, unit, request);
     List<WidthTried> rows = new ArrayList<>();
     for (FoldTried tried : folded.tried()) {
       double utilisation =
           tried.possible()
-              ? lay.wantedAreaMm2() / (cloth.usableWidthMm() * tried.clothLengthMm())
+              ? lay.wantedAreaMm2() / (laid.usableWidthMm() * tried.clothLengthMm())
               : 0;
       rows.add(
           new WidthTried(
-              cloth,
+              laid,
               tried,
               utilisation,
-              Buying.cost(cloth, tried.toBuyMm()),
+              Buying.cost(laid, tried.toBuyMm()),
               marker(folded, tried).flatMap(Bottleneck::of),
               Optional.empty()));
     }

@@ -77,7 +77,7 @@ public final class FitRun {
         : new FitRun(request)
             .shortest(lay, request.effort())
             .filter(FitRun::fits)
-            .map(Inspection::passed);
+            .map(Check::passed);
   }
 
   private FitAnswer answer(Job job, Remnant remnant, Lay lay, Unit unit) {
@@ -85,13 +85,13 @@ public final class FitRun {
     // Round the flaws, and longer than the remnant if need be.
     List<Tried> tried = tried(lay, request.effort().part(2.0 / 3));
     Optional<Marker> shortest = shortest(tried);
-    Optional<Marker> fitting = shortest.filter(FitRun::fits).map(Inspection::passed);
+    Optional<Marker> fitting = shortest.filter(FitRun::fits).map(Check::passed);
     if (fitting.isPresent()) {
       Marker marker =
           tried.stream()
               .flatMap(t -> t.pleasing().stream())
               .findFirst()
-              .map(Inspection::passed)
+              .map(Check::passed)
               .orElse(fitting.get());
       return new FitAnswer(
           Optional.of(laid(job, marker, fitting.get(), unit)),

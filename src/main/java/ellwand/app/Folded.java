@@ -12,6 +12,7 @@ import ellwand.nest.Nester;
 import ellwand.nest.Tried;
 import ellwand.problem.InputException;
 import ellwand.problem.Problem;
+import ellwand.rule.Check;
 import ellwand.units.Unit;
 import ellwand.work.Request;
 import java.util.ArrayList;
@@ -55,11 +56,7 @@ record Folded(
     }
     Optional<Marker> pleasing = tried.stream().flatMap(t -> t.pleasing().stream()).findFirst();
     return new Folded(
-        lay,
-        pleasing.or(() -> best).map(Inspection::passed),
-        best.map(Inspection::passed),
-        figures,
-        tried);
+        lay, pleasing.or(() -> best).map(Check::passed), best.map(Check::passed), figures, tried);
   }
 
   /**

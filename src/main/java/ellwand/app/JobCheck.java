@@ -18,12 +18,12 @@ public final class JobCheck {
   private JobCheck() {}
 
   /**
-   * What a cutter should know about the pieces, one sentence each.
+   * Reads a job and cuts all its pieces in every size.
    *
    * @param unit that lengths are shown in; if absent, that of the job
    * @throws InputException with every problem of the job
    */
-  public static List<String> cautions(Path jobPath, Optional<Unit> unit) {
+  public static CheckedJob of(Path jobPath, Optional<Unit> unit) {
     Job read = JobReader.read(jobPath);
     Map<String, Integer> everySize = new LinkedHashMap<>();
     read.style().sizes().forEach(size -> everySize.put(size, 1));
@@ -36,9 +36,11 @@ public final class JobCheck {
     if (!unmatched.isEmpty()) {
       throw new InputException(unmatched);
     }
-    return job.cloths().stream()
-        .flatMap(cloth -> JobLays.cautions(job, cloth, unit.orElse(job.unit())).stream())
-        .distinct()
-        .toList();
+    return new CheckedJob(
+        job.origin(),
+        job.cloths().stream()
+            .flatMap(cloth -> JobLays.cautions(job, cloth, unit.orElse(job.unit())).stream())
+            .distinct()
+            .toList());
   }
 }

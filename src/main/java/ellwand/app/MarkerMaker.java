@@ -17,6 +17,7 @@ import ellwand.order.Spreading;
 import ellwand.pattern.Cut;
 import ellwand.problem.InputException;
 import ellwand.problem.Problem;
+import ellwand.rule.Check;
 import ellwand.units.Length;
 import ellwand.units.Unit;
 import ellwand.work.Progress;
@@ -231,7 +232,7 @@ final class MarkerMaker {
   private Marker marker(SizeMix mix, Request request) {
     Lay lay = lay(mix);
     Tried tried = nest(lay, mix, request);
-    return Inspection.passed(
+    return Check.passed(
         tried
             .marker()
             .orElseThrow(

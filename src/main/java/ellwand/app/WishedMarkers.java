@@ -10,6 +10,7 @@ import ellwand.nest.Tried;
 import ellwand.order.CutOrderPlan;
 import ellwand.order.PlannedLay;
 import ellwand.order.SizeMix;
+import ellwand.rule.Check;
 import ellwand.rule.Rules;
 import ellwand.work.Request;
 import ellwand.work.Spending;
@@ -57,17 +58,14 @@ final class WishedMarkers {
     Lay lay = maker.lay(mix, new Wishes(maker.wishes().asked(), price));
     Tried tried = maker.nest(lay, mix, request);
     // What is shorter by chance is no merit of the wishes.
-    tried
-        .marker()
-        .map(m -> on(maker.lay(mix), Inspection.passed(m)))
-        .ifPresent(m -> maker.keep(mix, m));
+    tried.marker().map(m -> on(maker.lay(mix), Check.passed(m))).ifPresent(m -> maker.keep(mix, m));
     Marker shortest = maker.made().get(mix);
     // A search that has come less far may begin with a longer one.
     return tried
         .pleasing()
         .filter(m -> m.clothLengthMm() <= longestMm(shortest, mostMm))
         .filter(m -> m.clothLengthMm() < shortest.clothLengthMm() || nearer(m, on(lay, shortest)))
-        .map(Inspection::passed)
+        .map(Check::passed)
         .orElseGet(() -> on(lay, shortest));
   }
 

@@ -2,6 +2,9 @@ package ellwand.cli;
 
 import ellwand.app.CheckRun;
 import ellwand.app.JobCheck;
+import ellwand.app.Outcome;
+import ellwand.app.Refusal;
+import ellwand.problem.InputException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -42,20 +45,21 @@ final class CheckCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     PrintWriter out = spec.commandLine().getOut();
-    if (!path.toString().endsWith(".json")) {
-      JobCheck.cautions(path, show.unit()).forEach(out::println);
-      out.println("Nothing wrong with " + path + ".");
-      return Main.DONE;
+    Outcome checked;
+    try {
+      checked =
+          path.toString().endsWith(".json")
+              ? CheckRun.marker(path, Optional.ofNullable(job), show.unit())
+              : JobCheck.of(path, show.unit());
+    } catch (InputException e) {
+      if (show.json()) {
+        // Here, what is wrong is the result.
+        show.print(out, new Refusal(e.problems()));
+      }
+      throw e;
     }
-    CheckRun.Checked checked = CheckRun.marker(path, Optional.ofNullable(job));
-    checked.findings().forEach(f -> out.println(f.sentence(show.unit().orElse(checked.unit()))));
-    if (checked.jobChanged()) {
-      spec.commandLine().getErr().println("The job has been changed since the marker was made.");
-    }
-    if (!checked.findings().isEmpty()) {
-      return Main.RULE_BROKEN;
-    }
-    out.println("Every hard rule is kept.");
-    return Main.DONE;
+    show.print(out, checked);
+    checked.remarks().forEach(spec.commandLine().getErr()::println);
+    return checked.achieved() ? Main.DONE : Main.RULE_BROKEN;
   }
 }

@@ -1,13 +1,10 @@
 package ellwand.cli;
 
 import ellwand.app.CompareRun;
-import ellwand.app.ComparedWidths;
 import ellwand.app.Outcome;
-import ellwand.cloth.Cloth;
 import ellwand.file.job.JobReader;
 import ellwand.job.Job;
 import ellwand.problem.InputException;
-import ellwand.units.Length;
 import ellwand.units.Unit;
 import ellwand.work.Request;
 import java.util.List;
@@ -42,7 +39,7 @@ final class CompareCommand extends RunCommand<Job> {
   private List<String> widths = List.of();
 
   @Option(names = "--cloth", paramLabel = "NAME", description = "Default: the job's first cloth.")
-  private String clothName;
+  private Optional<String> clothName;
 
   CompareCommand() {
     super(JobReader::read, Job::unit, "-compare");
@@ -50,19 +47,14 @@ final class CompareCommand extends RunCommand<Job> {
 
   @Override
   Outcome make(Job job, Unit shown, Request request) {
-    Cloth cloth = CompareRun.cloth(job, Optional.ofNullable(clothName));
-    List<Double> asked =
-        widths.isEmpty()
-            ? CompareRun.usualWidths(cloth)
-            : widths.stream().map(text -> width(text, job.unit(), cloth)).distinct().toList();
-    return new ComparedWidths(CompareRun.make(job, cloth, asked, shown, request), shown);
+    CompareRun run = CompareRun.of(job, clothName);
+    List<Double> asked = widths.stream().map(text -> widthMm(run, text)).distinct().toList();
+    return run.make(asked, shown, request);
   }
 
-  private double width(String text, Unit bare, Cloth cloth) {
+  private double widthMm(CompareRun run, String text) {
     try {
-      double mm = Length.parse(text, bare).mm();
-      cloth.wide(mm);
-      return mm;
+      return run.widthMm(text);
     } catch (InputException e) {
       throw new ParameterException(spec().commandLine(), "--widths: " + e.getMessage(), e);
     }

@@ -51,7 +51,7 @@ final class DrawCommand implements Callable<Integer> {
   @Option(names = "--nested", description = "Draw all sizes of each piece on one another.")
   private boolean nested;
 
-  @Mixin private ShowMixin show;
+  @Mixin private UnitMixin units;
   @Spec private CommandSpec spec;
 
   @Override
@@ -66,7 +66,7 @@ final class DrawCommand implements Callable<Integer> {
     }
     Job job = JobReader.read(jobPath);
     DrawnPieces drawn =
-        DrawRun.make(job, show.unit().orElse(job.unit()), nested, Optional.ofNullable(scale));
+        DrawRun.make(job, units.unit().orElse(job.unit()), nested, Optional.ofNullable(scale));
     WholeFile.write(out, drawn.output(name).bytes());
     PrintWriter err = spec.commandLine().getErr();
     err.println("Written: " + out);

@@ -1,6 +1,7 @@
 package ellwand.rule;
 
 import ellwand.lay.Marker;
+import ellwand.units.Unit;
 import java.util.List;
 import java.util.Optional;
 
@@ -22,6 +23,23 @@ public final class Check {
   /** As {@link #of(Marker)}, and what a file states about the marker that is not so. */
   public static List<Finding> of(Marker marker, Stated stated) {
     return of(new Inspection(marker, Optional.of(stated)));
+  }
+
+  /**
+   * The marker itself, which keeps every hard rule.
+   *
+   * @throws IllegalStateException if it breaks one: a search gave it out, which is a bug of ours
+   */
+  public static Marker passed(Marker marker) {
+    List<Finding> findings = of(marker);
+    if (!findings.isEmpty()) {
+      throw new IllegalStateException(
+          "the marker for "
+              + marker.lay().cloth().name()
+              + " breaks a rule: "
+              + findings.get(0).sentence(Unit.MM));
+    }
+    return marker;
   }
 
   /** As {@link #of(Marker)}, of a marker that is being looked at. */

@@ -12,6 +12,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 
 /** One garment compared in the widths of the table of cloth needed at another width. */
 final class Comparing {
@@ -37,12 +38,8 @@ final class Comparing {
             + cloth
             + "}\norder:\n  garments: 1\n");
     Job job = JobReader.read(path);
-    return CompareRun.make(
-        job,
-        job.cloths().get(0),
-        WIDTHS,
-        Unit.CM,
-        Request.of(Effort.ofSteps(steps), new Seed(1)).onThreads(2));
+    Request request = Request.of(Effort.ofSteps(steps), new Seed(1)).onThreads(2);
+    return CompareRun.of(job, Optional.empty()).make(WIDTHS, Unit.CM, request).comparison();
   }
 
   /** The sentences that say why a width takes more than its share of cloth. */

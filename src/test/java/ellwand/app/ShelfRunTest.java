@@ -132,12 +132,14 @@ class ShelfRunTest {
       Path file = folder.resolve(output.name());
       Files.write(file, output.bytes());
       if (file.toString().endsWith("marker.json")) {
-        assertEquals(List.of(), CheckRun.marker(file, Optional.empty()).findings());
+        assertEquals(
+            List.of(), CheckRun.marker(file, Optional.empty(), Optional.empty()).findings());
         Path cut = folder.resolve("cut.marker.json");
         Files.writeString(
             cut,
             Files.readString(file).replaceFirst("\"form\" ?: ?\"whole\"", "\"form\": \"half\""));
-        assertNotEquals(List.of(), CheckRun.marker(cut, Optional.empty()).findings());
+        assertNotEquals(
+            List.of(), CheckRun.marker(cut, Optional.empty(), Optional.empty()).findings());
       }
     }
   }

@@ -1,0 +1,45 @@
+package ellwand.app;
+
+import ellwand.file.figures.CheckWriter;
+import ellwand.rule.Finding;
+import ellwand.units.Unit;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/**
+ * A marker file held against its job.
+ *
+ * @param findings every hard rule that is broken; none for a legal marker
+ * @param jobChanged the job file is not the one that the marker was made from
+ * @param unit that lengths are shown in
+ */
+public record CheckedMarker(List<Finding> findings, boolean jobChanged, Unit unit)
+    implements Outcome {
+
+  public CheckedMarker {
+    findings = List.copyOf(findings);
+  }
+
+  /** Whether every hard rule is kept. */
+  @Override
+  public boolean achieved() {
+    return findings.isEmpty();
+  }
+
+  @Override
+  public String text() {
+    return findings.isEmpty()
+        ? "Every hard rule is kept."
+        : findings.stream().map(f -> f.sentence(unit)).collect(Collectors.joining("\n"));
+  }
+
+  @Override
+  public byte[] json() {
+    return CheckWriter.findings(findings, jobChanged, unit);
+  }
+
+  @Override
+  public List<String> remarks() {
+    return jobChanged ? List.of("The job has been changed since the marker was made.") : List.of();
+  }
+}
