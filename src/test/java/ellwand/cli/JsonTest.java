@@ -155,7 +155,7 @@ class JsonTest {
     assertTrue(no.get("sentence").asText().contains("Bib near"), no.toString());
     Files.writeString(marker, "{}");
     JsonNode refused = printed(2, json("check", marker)).get("problems").get(0);
-    assertEquals("this is no marker file", refused.get("what").asText());
+    assertEquals("this is no marker of Ellwand", refused.get("what").asText());
   }
 
   @Test
