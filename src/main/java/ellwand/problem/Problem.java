@@ -58,6 +58,8 @@ public record Problem(
     if (!where.isEmpty()) {
       text.append(String.join(", ", where)).append(": ");
     }
-    return text.append(what).append(". ").append(remedy).append('.').toString();
+    text.append(what).append(". ").append(remedy).append('.');
+    // What stands in a file may hold a line's end or signs that a terminal obeys.
+    return text.toString().replaceAll("\\p{Cc}", "?");
   }
 }

@@ -54,18 +54,15 @@ public record Shape(List<JsonPointer> wrong, List<Problem> problems) {
               ? at.appendProperty(message.getProperty())
               : at;
       problems.add(
-          JobWords.named(ShapeWords.problem(message, at, knownKeys(message)), sheet, line));
+          JobWords.named(ShapeWords.problem(message, at, rule(message)), sheet, line));
     }
     problems.sort(Comparator.comparingInt(Problem::line));
     return new Shape(wrong, problems);
   }
 
-  /** The keys that stand beside the keyword of the schema by which a message complains. */
-  private static List<String> knownKeys(ValidationMessage message) {
-    JsonPointer object = pointer(message.getSchemaLocation().getFragment().getParent());
-    List<String> keys = new ArrayList<>();
-    SCHEMA_TEXT.at(object.appendProperty("properties")).fieldNames().forEachRemaining(keys::add);
-    return keys;
+  /** The part of the schema with the keyword by which a message complains. */
+  private static JsonNode rule(ValidationMessage message) {
+    return SCHEMA_TEXT.at(pointer(message.getSchemaLocation().getFragment().getParent()));
   }
 
   /** Whether the entry and all in it are as they should be. */

@@ -4,8 +4,10 @@ import com.fasterxml.jackson.core.JsonPointer;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.networknt.schema.ValidationMessage;
 import ellwand.problem.Problem;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.StreamSupport;
 
@@ -14,12 +16,12 @@ final class ShapeWords {
 
   private static final Map<String, String> KINDS =
       Map.of(
-          "string", "a text",
+          "string", "text",
           "number", "a number",
           "integer", "a whole number",
           "boolean", "true or false",
-          "array", "a list",
-          "object", "a group of entries");
+          "array", "a list, each of its lines beginning with a hyphen",
+          "object", "entries below it, set in, each with a name and a colon");
 
   private ShapeWords() {}
 
@@ -27,25 +29,25 @@ final class ShapeWords {
    * The problem that a message of the schema stands for.
    *
    * @param at the entry concerned
-   * @param known the keys that it may have, if it is a group of entries
+   * @param rule the part of the schema that the entry does not keep to
    */
-  static Problem problem(ValidationMessage message, JsonPointer at, List<String> known) {
+  static Problem problem(ValidationMessage message, JsonPointer at, JsonNode rule) {
     JsonNode schema = message.getSchemaNode();
     String entry = entry(at);
     return switch (message.getType()) {
-      case "additionalProperties" -> unknown(Names.shown(message.getProperty()), entry, known);
-      case "required" -> Problem.of(entry + " has no " + message.getProperty() + ":", "Add it");
+      case "additionalProperties" -> unknown(Names.shown(message.getProperty()), entry, keys(rule));
+      case "required" -> missing(entry, message.getProperty(), rule);
       case "type" ->
           Problem.of(
-              entry + " should be " + kinds(schema) + ", not " + found(message.getInstanceNode()),
-              "Compare it with one of the sample jobs");
+              entry + " cannot be " + found(message.getInstanceNode()),
+              example(rule).orElseGet(() -> "Write " + kinds(schema)));
       case "enum" -> notAmong(message, entry, texts(schema));
       case "const" ->
           Problem.of(
               entry + " must be " + schema.asText() + ", the only version of the job format",
               "Write ellwand: 1");
-      case "minItems", "maxItems", "minProperties", "maxProperties" -> count(message, entry);
-      case "uniqueItems" -> Problem.of(entry + " says the same twice", "Say it once");
+      case "minItems", "maxItems", "minProperties", "maxProperties" -> count(message, entry, rule);
+      case "uniqueItems" -> Problem.of(entry + " names the same twice", "Name it once");
       case "minLength" -> Problem.of(entry + " is empty", "Write something, or leave it out");
       case "minimum", "maximum" ->
           Problem.of(
@@ -53,7 +55,7 @@ final class ShapeWords {
               "Write a number that is at "
                   + (message.getType().equals("minimum") ? "least " : "most ")
                   + schema.asText());
-      default -> Problem.of(entry + " is not right: " + message.getMessage(), "Correct it");
+      default -> throw new IllegalStateException("the schema has no " + message.getType());
     };
   }
 
@@ -67,16 +69,56 @@ final class ShapeWords {
                 .orElse("Use " + String.join(", ", known)));
   }
 
-  private static Problem count(ValidationMessage message, String entry) {
-    String limit = message.getType().startsWith("min") ? "at least " : "at most ";
+  private static List<String> keys(JsonNode rule) {
+    List<String> keys = new ArrayList<>();
+    rule.path("properties").fieldNames().forEachRemaining(keys::add);
+    return keys;
+  }
+
+  private static Problem missing(String entry, String key, JsonNode rule) {
     return Problem.of(
-        entry
-            + " has "
-            + message.getInstanceNode().size()
-            + " entries, not "
-            + limit
-            + message.getSchemaNode().asText(),
-        "A place is [x, y], a curve has two control points, what is empty may be left out");
+        entry + " has no " + key + ":",
+        texts(rule.path("properties").path(key).path("examples")).stream()
+            .findFirst()
+            .map(one -> "Add it, for example " + key + ": " + one)
+            .orElse("Add it"));
+  }
+
+  private static Problem count(ValidationMessage message, String entry, JsonNode rule) {
+    int found = message.getInstanceNode().size();
+    Optional<String> example = example(rule);
+    if (found == 0) {
+      return Problem.of(
+          entry + " is empty", example.orElse("Write what belongs to it, or leave it out"));
+    }
+    boolean few = message.getType().startsWith("min");
+    boolean exactly =
+        rule.has("minItems") && rule.path("minItems").equals(rule.path("maxItems"));
+    return Problem.of(
+        "%s has %d %s, but %s %s"
+            .formatted(
+                entry,
+                found,
+                found == 1 ? "entry" : "entries",
+                exactly ? "needs" : few ? "needs at least" : "takes at most",
+                message.getSchemaNode().asText()),
+        example.orElse(few ? "Add what is missing" : "Leave some out"));
+  }
+
+  /** What the schema has as examples. */
+  private static Optional<String> example(JsonNode rule) {
+    List<String> examples = texts(rule.path("examples"));
+    int last = examples.size() - 1;
+    return switch (examples.size()) {
+      case 0 -> Optional.empty();
+      case 1 -> Optional.of("Write for example " + examples.get(0));
+      default ->
+          Optional.of(
+              "Write for example "
+                  + String.join(", ", examples.subList(0, last))
+                  + " or "
+                  + examples.get(last));
+    };
   }
 
   private static Problem notAmong(ValidationMessage message, String entry, List<String> known) {
