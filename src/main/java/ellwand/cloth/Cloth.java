@@ -150,7 +150,7 @@ public record Cloth(
     }
     if (!tubular && fold == Fold.TUBULAR) {
       return Optional.of(
-          Problem.of("the cloth is no tube", "Say tubular: true if it is, else fold it"));
+          Problem.of("the cloth is no tube", "Write tubular: true if it is one, else fold it"));
     }
     if (fold != fold.asOnePly() && !flaws.isEmpty()) {
       return Optional.of(

@@ -67,13 +67,13 @@ public record Binding(
           Problem.inPiece(
               name,
               "its strips have no length, or their joins less than no allowance",
-              "Correct longest: and join:"));
+              "Write longest: above 0 and join: as 0 or more"));
     }
     if (cuts.stream().anyMatch(c -> c.how() != Cut.How.WHOLE)) {
       throw new InputException(
           Problem.inPiece(
               name,
-              "a binding has no hand and no fold",
+              "a binding is cut neither in pairs nor on the fold",
               "Write how many under cut:, for example 1"));
     }
   }

@@ -52,7 +52,7 @@ public record Mark(String words, String edge, double atMm) {
     return new InputException(
         Problem.inPiece(
             piece.name(),
-            "piece " + piece.name() + " has no edge " + printable(name),
+            "it has no edge called " + printable(name),
             "Use one of "
                 + piece.edges().stream().map(Edge::name).collect(Collectors.joining(", "))));
   }

@@ -145,7 +145,7 @@ public record Piece(
               name,
               fold.get(),
               "the fold edge is not straight",
-              "Cloth folds along a straight line"));
+              "Draw it straight, since cloth folds along a straight line"));
     } else if (Math.abs(line.end().y() - line.start().y()) > STRAIGHT_MM
         && (grain.lengthwise()
             || cuts.stream().anyMatch(c -> c.grain().filter(Grain::lengthwise).isPresent()))) {

@@ -27,7 +27,7 @@ public record Sizes(List<String> names, String base, Map<String, Map<String, Gra
       throw new InputException(
           Problem.of(
               "the pieces are drawn in size " + base + ", which is not among the sizes",
-              "Add it to the sizes, or correct it: " + String.join(", ", names)));
+              "Add it to names: of sizes:, or draw in one of " + String.join(", ", names)));
     }
   }
 

@@ -47,6 +47,11 @@ public record Problem(
     return what + ": " + Character.toLowerCase(remedy.charAt(0)) + remedy.substring(1);
   }
 
+  /** With its full stop, which takes the place of the colon of an entry: no {@code width:.} */
+  private static String sentence(String text) {
+    return (text.endsWith(":") ? text.substring(0, text.length() - 1) : text) + ".";
+  }
+
   /** {@code job.yaml:12: front, edge hem: what. Remedy.} */
   @Override
   public String toString() {
@@ -58,7 +63,7 @@ public record Problem(
     if (!where.isEmpty()) {
       text.append(String.join(", ", where)).append(": ");
     }
-    text.append(what).append(". ").append(remedy).append('.');
+    text.append(sentence(what)).append(' ').append(sentence(remedy));
     // What stands in a file may hold a line's end or signs that a terminal obeys.
     return text.toString().replaceAll("\\p{Cc}", "?");
   }

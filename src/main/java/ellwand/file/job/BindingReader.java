@@ -53,7 +53,7 @@ final class BindingReader {
     Spot finished = binding.get("finished");
     if (!binding.holds(
         cut.present() != finished.present(),
-        "its width is not said, or said twice",
+        cut.present() ? "its width is said twice" : "it is not said how wide the binding is",
         "Give width: as it is cut, or finished: as it shows")) {
       return Optional.empty();
     }

@@ -80,7 +80,7 @@ final class BodyReader {
           "Add it to body:"
               + (measures.isEmpty()
                   ? ""
-                  : ", or use one of " + String.join(", ", new TreeSet<>(measures.keySet()))));
+                  : ", or use " + String.join(", ", new TreeSet<>(measures.keySet()))));
     }
     double sign = matcher.group(1).isEmpty() ? 1 : -1;
     growth.replaceAll((size, none) -> sign * share * (measure.get(size) - measure.get(base)));

@@ -130,7 +130,8 @@ final class ClothsReader {
             p ->
                 fold.report(
                     Problem.of(
-                        "cloth " + cloth.name() + " cannot lie in a " + f.words() + ", " + p.what(),
+                        "'%s' is not possible with cloth %s: %s"
+                            .formatted(f.words(), cloth.name(), p.what()),
                         p.remedy())));
       }
     }
@@ -158,6 +159,12 @@ final class ClothsReader {
     List<Spot> named = spot.node().isArray() ? spot.items() : List.of(spot);
     List<Fold> folds = new ArrayList<>();
     for (Spot one : named) {
+      if (!one.holds(
+          !one.node().asText().equals("any"),
+          "any stands among other ways to lie",
+          "Write fold: any alone, or name the ways without it")) {
+        continue;
+      }
       one.attempt(() -> fold(one.node().asText()))
           .filter(f -> one.holds(!folds.contains(f), "this fold is named twice", "Name it once"))
           .ifPresent(folds::add);
@@ -174,7 +181,7 @@ final class ClothsReader {
         .orElseThrow(
             () ->
                 InputException.of(
-                    "cloth cannot lie '" + Names.shown(words) + "'",
+                    "'" + Names.shown(words) + "' is not a way to lay cloth",
                     Spelling.nearest(words, known)
                         .map(near -> "Perhaps " + near + " is meant")
                         .orElse("Use " + String.join(", ", known) + ", any")));

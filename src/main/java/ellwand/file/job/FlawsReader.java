@@ -50,10 +50,11 @@ final class FlawsReader {
     }
     Optional<Double> length = spot.get("length").lengthAbove0();
     Optional<Double> width = spot.get("width").lengthAbove0();
-    if (!spot.holds(
-        length.isPresent() && width.isPresent(),
+    spot.holds(
+        spot.get("length").present() && spot.get("width").present(),
         "it is not said how large the flaw is",
-        "Give radius:, or length: along the cloth and width: across it")) {
+        "Give radius:, or length: along the cloth and width: across it");
+    if (length.isEmpty() || width.isEmpty()) {
       return Optional.empty();
     }
     Point a = at.get();

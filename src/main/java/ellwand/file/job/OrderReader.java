@@ -61,8 +61,8 @@ final class OrderReader {
     if (known
         && count.holds(
             number >= 1 && number <= MAX_PLACEMENTS,
-            "there must be 1 to " + MAX_PLACEMENTS + " garments, not " + count.node().asText(),
-            "Leave out sizes that are not wanted")) {
+            count.node().asText() + " garments cannot be laid together",
+            "Write 1 to " + MAX_PLACEMENTS + ", and leave out sizes that are not wanted")) {
       garments.put(size, count.node().asInt());
     }
   }

@@ -62,7 +62,7 @@ final class RemnantsReader {
     Optional<Double> width = spot.get("width").lengthAbove0();
     Optional<Double> selvedge = spot.get("selvedge").lengthFrom0();
     if (!spot.holds(
-            length.isPresent() && width.isPresent(),
+            spot.get("length").present() && spot.get("width").present(),
             "it is not said how large the remnant is",
             "Give length: and width:, or outline: with its corners")
         || spot.problems().size() > before) {

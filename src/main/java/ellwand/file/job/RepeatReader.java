@@ -14,6 +14,7 @@ final class RepeatReader {
     if (!spot.present()) {
       return Optional.empty();
     }
+    int before = spot.problems().size();
     List<String> uneven =
         spot.get("uneven").items().stream().map(item -> item.node().asText()).toList();
     double along = spot.get("along").lengthAbove0().orElse(0.0);
@@ -21,6 +22,9 @@ final class RepeatReader {
     double startAlong = spot.get("start").get("along").length().orElse(0.0);
     double startAcross = spot.get("start").get("across").length().orElse(0.0);
     Optional<Double> border = spot.get("border").lengthAbove0();
+    if (spot.problems().size() > before) {
+      return Optional.empty();
+    }
     return spot.attempt(
         () ->
             new Repeat(

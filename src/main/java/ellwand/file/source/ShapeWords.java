@@ -30,10 +30,12 @@ final class ShapeWords {
    *
    * @param at the entry concerned
    * @param rule the part of the schema that the entry does not keep to
+   * @param root of the job
    */
-  static Problem problem(ValidationMessage message, JsonPointer at, JsonNode rule) {
+  static Problem problem(
+      ValidationMessage message, JsonPointer at, JsonNode rule, JsonNode root) {
     JsonNode schema = message.getSchemaNode();
-    String entry = entry(at);
+    String entry = entry(at, root);
     return switch (message.getType()) {
       case "additionalProperties" -> unknown(Names.shown(message.getProperty()), entry, keys(rule));
       case "required" -> missing(entry, message.getProperty(), rule);
@@ -48,7 +50,9 @@ final class ShapeWords {
               "Write ellwand: 1");
       case "minItems", "maxItems", "minProperties", "maxProperties" -> count(message, entry, rule);
       case "uniqueItems" -> Problem.of(entry + " names the same twice", "Name it once");
-      case "minLength" -> Problem.of(entry + " is empty", "Write something, or leave it out");
+      case "minLength" -> 
+          Problem.of(
+              entry + " is empty", example(rule).orElse("Write something, or leave it out"));
       case "minimum", "maximum" ->
           Problem.of(
               entry + " cannot be " + found(message.getInstanceNode()),
@@ -151,7 +155,7 @@ final class ShapeWords {
   }
 
   /** The entry's key, or its number in a list: {@code width:}, {@code number 3 of outline:}. */
-  private static String entry(JsonPointer at) {
+  private static String entry(JsonPointer at, JsonNode root) {
     if (at.matches()) {
       return "the job";
     }
@@ -164,8 +168,8 @@ final class ShapeWords {
       return "it";
     }
     JsonPointer last = at.last();
-    return last.mayMatchElement() && at.head() != null && !at.head().matches()
-        ? "number " + (last.getMatchingIndex() + 1) + " of " + entry(at.head())
+    return root.at(at.head()).isArray()
+        ? "number " + (last.getMatchingIndex() + 1) + " of " + entry(at.head(), root)
         : last.getMatchingProperty() + ":";
   }
 }

@@ -20,6 +20,9 @@ import java.util.function.Supplier;
  */
 public record Spot(Sheet sheet, JsonPointer at, JsonNode node, List<Problem> problems) {
 
+  /** Lengths above 0 but below this are slips of the pen, mm: cloth is not cut so finely. */
+  private static final double MIN_MM = 0.1;
+
   /** Lengths beyond this are slips of the pen, mm: 100 m. */
   private static final double MAX_MM = 100_000;
 
@@ -80,7 +83,11 @@ public record Spot(Sheet sheet, JsonPointer at, JsonNode node, List<Problem> pro
   /** A length in mm that must be more than 0. */
   public Optional<Double> lengthAbove0() {
     return length()
-        .filter(mm -> holds(mm > 0, key() + " must be more than 0", "Write a length above 0"));
+        .filter(mm -> holds(mm > 0, key() + " must be more than 0", "Write a length above 0"))
+        .filter(
+            mm ->
+                holds(
+                    mm >= MIN_MM, key() + " is less than 0.1 mm", "See that the unit is right"));
   }
 
   private double mm() {
