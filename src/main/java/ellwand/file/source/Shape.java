@@ -54,7 +54,8 @@ public record Shape(List<JsonPointer> wrong, List<Problem> problems) {
               ? at.appendProperty(message.getProperty())
               : at;
       problems.add(
-          JobWords.named(ShapeWords.problem(message, at, rule(message), sheet.root()), sheet, line));
+          JobWords.named(
+              ShapeWords.problem(message, at, rule(message), sheet.root()), sheet, line));
     }
     problems.sort(Comparator.comparingInt(Problem::line));
     return new Shape(wrong, problems);

@@ -32,8 +32,7 @@ final class ShapeWords {
    * @param rule the part of the schema that the entry does not keep to
    * @param root of the job
    */
-  static Problem problem(
-      ValidationMessage message, JsonPointer at, JsonNode rule, JsonNode root) {
+  static Problem problem(ValidationMessage message, JsonPointer at, JsonNode rule, JsonNode root) {
     JsonNode schema = message.getSchemaNode();
     String entry = entry(at, root);
     return switch (message.getType()) {
@@ -50,9 +49,8 @@ final class ShapeWords {
               "Write ellwand: 1");
       case "minItems", "maxItems", "minProperties", "maxProperties" -> count(message, entry, rule);
       case "uniqueItems" -> Problem.of(entry + " names the same twice", "Name it once");
-      case "minLength" -> 
-          Problem.of(
-              entry + " is empty", example(rule).orElse("Write something, or leave it out"));
+      case "minLength" ->
+          Problem.of(entry + " is empty", example(rule).orElse("Write something, or leave it out"));
       case "minimum", "maximum" ->
           Problem.of(
               entry + " cannot be " + found(message.getInstanceNode()),
@@ -96,8 +94,7 @@ final class ShapeWords {
           entry + " is empty", example.orElse("Write what belongs to it, or leave it out"));
     }
     boolean few = message.getType().startsWith("min");
-    boolean exactly =
-        rule.has("minItems") && rule.path("minItems").equals(rule.path("maxItems"));
+    boolean exactly = rule.has("minItems") && rule.path("minItems").equals(rule.path("maxItems"));
     return Problem.of(
         "%s has %d %s, but %s %s"
             .formatted(

@@ -86,8 +86,7 @@ public record Spot(Sheet sheet, JsonPointer at, JsonNode node, List<Problem> pro
         .filter(mm -> holds(mm > 0, key() + " must be more than 0", "Write a length above 0"))
         .filter(
             mm ->
-                holds(
-                    mm >= MIN_MM, key() + " is less than 0.1 mm", "See that the unit is right"));
+                holds(mm >= MIN_MM, key() + " is less than 0.1 mm", "See that the unit is right"));
   }
 
   private double mm() {
