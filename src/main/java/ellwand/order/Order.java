@@ -58,7 +58,7 @@ public record Order(
       problems.add(
           Problem.of(
               "this spreading takes plies two by two, but a lay may have only one",
-              "Set the ply limit to 2 or more, or spread otherwise"));
+              "Set max-plies: to 2 or more, or spread otherwise"));
     }
     if (!problems.isEmpty()) {
       throw new InputException(problems);

@@ -71,37 +71,6 @@ class OrderSpreadTest {
     assertTrue(ran.out().contains("on the other side: flap."), ran.out());
   }
 
-  @ParameterizedTest
-  @CsvSource(
-      delimiter = '|',
-      value = {
-        "max-plies: 8|max-plies: 1|spread: {faces: face to face, half-sets: true}"
-            + "|takes plies two by two",
-        "fold: open, price|fold: open, direction: one way per garment, price"
-            + "|spread: {faces: face to face, half-sets: true, headings: alternating}"
-            + "|turn the nap within a garment",
-        "fold: open, price|fold: open, direction: one way, price|spread: {headings: alternating}"
-            + "|can't be cut from one-way cloth",
-        "fold: open, price|fold: open, repeat: {along: 5}, price"
-            + "|spread: {faces: face to face, half-sets: true}|half sets cannot be cut",
-        "fold: open, price|fold: two plies face to face, price||cloth cannot lie 'two plies",
-        "x|x|cloths: {lining: {colour: white}}|no cloth is called lining. Use one of felt, lawn",
-        "x|x|cloths: {lawn: {colours: {green: white}}}|no garment is ordered in colour green",
-        "x|x|cloths: {lawn: {max-plies: 0}}|a lay of no plies cuts nothing",
-        "4 per m|4 EUR per m|cloths: {lawn: {cost: {cloth: GBP 3 per yd}}}"
-            + "|the cloths' prices are in EUR and GBP",
-      })
-  void badSpreadsAndClothsAreRefused(String old, String now, String more, String message)
-      throws IOException {
-    Path job = folder.resolve("bad.yaml");
-    Files.writeString(job, Bibs.YAML.replace(old, now) + (more == null ? "" : "  " + more + "\n"));
-    Path out = folder.resolve("none");
-    Ran ran = Ran.of("order", job, "--effort", "10steps", "--out", out);
-    assertEquals(2, ran.code(), ran.err());
-    assertTrue(ran.err().contains(message), ran.err());
-    assertFalse(Files.exists(out));
-  }
-
   @Test
   void clothThatMayNotLieOpenIsSpreadFolded() throws IOException {
     Path folded = folder.resolve("folded.yaml");

@@ -141,7 +141,7 @@ class FoldRulesTest {
   void onlyATubeLiesAsOne() {
     Cloth cloth = Trial.cloth(1000, 0, Direction.ANY_WAY, Fold.TUBULAR);
     assertEquals(
-        Problem.of("the cloth is no tube", "Say tubular: true if it is, else fold it"),
+        Problem.of("the cloth is no tube", "Write tubular: true if it is one, else fold it"),
         cloth.barred(Fold.TUBULAR).orElseThrow());
   }
 }

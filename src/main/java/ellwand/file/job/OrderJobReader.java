@@ -28,10 +28,16 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 
 /** Reads the order of a job: with a style, or with a marker length for each size. */
 public final class OrderJobReader {
+
+  /** What every order says, with an example of each. */
+  private static final Map<String, String> NEEDED =
+      new TreeMap<>(
+          Map.of("colours", "{red: {S: 4, M: 6}}", "max-plies", "40", "max-garments", "4"));
 
   private final Spot root;
   private final Spot order;
@@ -74,13 +80,15 @@ public final class OrderJobReader {
   }
 
   private Optional<OrderJob> read(Optional<Job> job) {
-    if (!root.holds(order.present(), "the job has no order:", "Say what is wanted, and of which")) {
+    if (!root.holds(order.present(), "the job has no order:", "Add it, with colours:, max-plies: and max-garments:")) {
       return Optional.empty();
     }
-    for (String key : List.of("colours", "max-plies", "max-garments")) {
-      order.holds(
-          order.get(key).present(), "the order has no " + key + ":", "Add it; see the samples");
-    }
+    NEEDED.forEach(
+        (key, example) ->
+            order.holds(
+                order.get(key).present(),
+                "the order has no " + key + ":",
+                "Add it, for example " + key + ": " + example));
     Optional<GarmentLengths> lengths = lengths(job);
     Set<String> sizes =
         job.<Set<String>>map(j -> new LinkedHashSet<>(j.style().sizes()))
@@ -224,7 +232,7 @@ public final class OrderJobReader {
 
   private static int garments(String colour, String size, Spot count, Set<String> sizes) {
     count.holds(
-        sizes.contains(size),
+        sizes.isEmpty() || sizes.contains(size),
         "size " + Names.shown(size) + " is ordered, but nothing is known of it",
         "Use one of " + String.join(", ", sizes));
     return TermsReader.whole(

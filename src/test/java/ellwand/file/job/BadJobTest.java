@@ -12,6 +12,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
@@ -27,19 +28,41 @@ class BadJobTest {
   @TempDir Path folder;
 
   @TestFactory
-  Stream<DynamicTest> everyMistakeHasItsMessage() throws IOException {
-    String apron = Files.readString(RESOURCES.resolve("apron.yaml"));
-    return Arrays.stream(Files.readString(RESOURCES.resolve("mistakes.txt")).split("\n\n"))
+  Stream<DynamicTest> everyMistakeOfAJobHasItsMessage() throws IOException {
+    return mistakes("apron.yaml", "mistakes.txt", JobReader::read);
+  }
+
+  @TestFactory
+  Stream<DynamicTest> everyMistakeOfAnOrderHasItsMessage() throws IOException {
+    return Stream.concat(
+        mistakes("order.yaml", "order-mistakes.txt", OrderJobReader::read),
+        mistakes("order-of-bibs.yaml", "order-of-bibs-mistakes.txt", OrderJobReader::read));
+  }
+
+  private Stream<DynamicTest> mistakes(String good, String list, Consumer<Path> reader)
+      throws IOException {
+    String text = Files.readString(RESOURCES.resolve(good));
+    reader.accept(Files.writeString(folder.resolve("good.yaml"), text));
+    return Arrays.stream(Files.readString(RESOURCES.resolve(list)).split("\n\n"))
         .skip(1)
         .map(
             group ->
-                DynamicTest.dynamicTest(lines(group, "= "), () -> assertMistake(apron, group)));
+                DynamicTest.dynamicTest(
+                    lines(group, "= "), () -> assertMistake(text, group, reader)));
   }
 
-  private void assertMistake(String apron, String group) throws IOException {
-    String old = unescaped(lines(group, "- "));
-    assertTrue(apron.contains(old), old);
-    assertEquals(lines(group, "= "), refusal(apron.replace(old, unescaped(lines(group, "+ ")))));
+  private void assertMistake(String good, String group, Consumer<Path> reader) throws IOException {
+    List<String> out = lines(group, "- ").lines().toList();
+    List<String> in = lines(group, "+ ").lines().toList();
+    String bad = good;
+    for (int i = 0; i < out.size(); i++) {
+      String old = unescaped(out.get(i));
+      assertTrue(bad.contains(old), old);
+      bad = bad.replace(old, i < in.size() ? unescaped(in.get(i)) : "");
+    }
+    assertEquals(
+        lines(group, "= "),
+        refusal(Files.writeString(folder.resolve("job.yaml"), bad), reader));
   }
 
   private static String lines(String group, String mark) {
@@ -64,8 +87,12 @@ class BadJobTest {
   }
 
   private String refusal(Path path) {
+    return refusal(path, JobReader::read);
+  }
+
+  private String refusal(Path path, Consumer<Path> reader) {
     List<Problem> problems =
-        assertThrows(InputException.class, () -> JobReader.read(path)).problems();
+        assertThrows(InputException.class, () -> reader.accept(path)).problems();
     return problems.stream()
         .map(p -> p.toString().replace(folder + "/", ""))
         .collect(Collectors.joining("\n"));

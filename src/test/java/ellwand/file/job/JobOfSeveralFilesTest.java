@@ -89,7 +89,7 @@ class JobOfSeveralFilesTest {
     put("styles/scarf.yaml", "ellwand: 1\nunit: cm\ncloths: {}\n");
     assertEquals(
         "styles/scarf.yaml:1: job.yaml looks for style: in this file, it has none."
-            + " Put the style under the key style:, beside unit:.",
+            + " Put the style under the key style:, beside unit.",
         refusal(job));
     for (int i = 0; i < 20; i++) {
       put("f" + i + ".yaml", "ellwand: 1\nunit: cm\nstyle: {file: f" + (i + 1) + ".yaml}\n");
