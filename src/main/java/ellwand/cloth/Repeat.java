@@ -98,7 +98,9 @@ public record Repeat(
       case CROSSWISE -> mirrored(alongMm == 0 || evenAlong);
       case FACE_TO_FACE ->
           Optional.of(
-              Problem.of("the stripes of many plies hardly come to lie on one another", "Spread it with all faces up"));
+              Problem.of(
+                  "the stripes of many plies hardly come to lie on one another",
+                  "Spread it with all faces up"));
     };
   }
 

@@ -80,7 +80,10 @@ public final class OrderJobReader {
   }
 
   private Optional<OrderJob> read(Optional<Job> job) {
-    if (!root.holds(order.present(), "the job has no order:", "Add it, with colours:, max-plies: and max-garments:")) {
+    if (!root.holds(
+        order.present(),
+        "the job has no order:",
+        "Add it, with colours:, max-plies: and max-garments:")) {
       return Optional.empty();
     }
     NEEDED.forEach(

@@ -61,8 +61,7 @@ class BadJobTest {
       bad = bad.replace(old, i < in.size() ? unescaped(in.get(i)) : "");
     }
     assertEquals(
-        lines(group, "= "),
-        refusal(Files.writeString(folder.resolve("job.yaml"), bad), reader));
+        lines(group, "= "), refusal(Files.writeString(folder.resolve("job.yaml"), bad), reader));
   }
 
   private static String lines(String group, String mark) {
