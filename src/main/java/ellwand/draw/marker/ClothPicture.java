@@ -11,7 +11,6 @@ import ellwand.geometry.Outline;
 import ellwand.geometry.Point;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /** The cloth under the pieces, its selvedges hatched. */
 record ClothPicture(ShownCloth cloth, Reading reading, Shown shown) {
@@ -36,11 +35,8 @@ record ClothPicture(ShownCloth cloth, Reading reading, Shown shown) {
         }
       }
       items.add(
-          new Item.Group(
-              "zone-" + (items.size() + 1),
-              "zone",
-              Optional.of(ClothWords.of(zone, shown)),
-              parts));
+          Item.Group.titled(
+              "zone-" + (items.size() + 1), "zone", ClothWords.of(zone, shown), parts));
     }
     return Item.Group.of("cloth", items);
   }

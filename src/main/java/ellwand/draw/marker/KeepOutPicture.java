@@ -64,7 +64,7 @@ final class KeepOutPicture {
               size,
               Item.Anchor.MIDDLE));
     }
-    return new Item.Group(id, "keep-out", Optional.of("not to be used: " + name), items);
+    return Item.Group.titled(id, "keep-out", "not to be used: " + name, items);
   }
 
   /** Lines up and down the slope, cut where they cross the outline. */

@@ -106,6 +106,7 @@ final class MarkerPicture {
         "copy-" + copy.number(),
         "copy piece-" + (palette.index(copy.piece()) + 1),
         Optional.of(copy.title(marker.lay().style(), manyGarments())),
+        Optional.of(copy.number()),
         items);
   }
 

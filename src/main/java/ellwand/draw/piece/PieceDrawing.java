@@ -24,7 +24,6 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.Supplier;
 
 /** The pieces of a style with all their lines, side by side, tops up. */
@@ -240,7 +239,7 @@ public final class PieceDrawing {
         Box box = one.box();
         Point way = new Point(x - box.minX(), y - box.minY());
         List<Item> shifted = Shift.by(way, one.items().get());
-        items.add(new Item.Group(one.id(), "piece", Optional.of(one.title()), shifted));
+        items.add(Item.Group.titled(one.id(), "piece", one.title(), shifted));
         x += box.length() + gapMm;
       }
       return items;

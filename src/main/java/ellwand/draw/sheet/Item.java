@@ -13,8 +13,11 @@ public sealed interface Item permits Item.Group, Item.Lines, Item.Text {
    * @param id unique in the drawing, letters, digits and hyphens
    * @param kind what it is, one word or words with hyphens
    * @param title said to those who point at it, if anything
+   * @param number of a copy, which stands on every part of it; nothing else has one
    */
-  record Group(String id, String kind, Optional<String> title, List<Item> items) implements Item {
+  record Group(
+      String id, String kind, Optional<String> title, Optional<Integer> number, List<Item> items)
+      implements Item {
 
     public Group {
       title = title.map(Lettering::clean);
@@ -22,7 +25,21 @@ public sealed interface Item permits Item.Group, Item.Lines, Item.Text {
     }
 
     public static Group of(String id, List<Item> items) {
-      return new Group(id, id, Optional.empty(), items);
+      return new Group(id, id, Optional.empty(), Optional.empty(), items);
+    }
+
+    public static Group titled(String id, String kind, String title, List<Item> items) {
+      return new Group(id, kind, Optional.of(title), Optional.empty(), items);
+    }
+
+    /** The same with other things in it. */
+    Group with(List<Item> others) {
+      return new Group(id, kind, title, number, others);
+    }
+
+    /** The same under another id. */
+    Group called(String other) {
+      return new Group(other, kind, title, number, items);
     }
   }
 

@@ -51,7 +51,7 @@ public record Ruler(String id, Point zero, Point along, Point away, double fromM
       }
     }
     items.add(0, new Item.Lines("ticks", lines, false, Ink.line(Colour.INK, reading.mm(0.18))));
-    return new Item.Group(id, "ruler", java.util.Optional.of("in " + numbered.symbol()), items);
+    return Item.Group.titled(id, "ruler", "in " + numbered.symbol(), items);
   }
 
   /** Whether a number keeps within the ruler, so that it runs into nothing beside it. */

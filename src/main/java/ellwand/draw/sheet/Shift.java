@@ -14,7 +14,7 @@ public final class Shift {
 
   private static Item by(Point way, Item item) {
     if (item instanceof Item.Group group) {
-      return new Item.Group(group.id(), group.kind(), group.title(), by(way, group.items()));
+      return group.with(by(way, group.items()));
     }
     if (item instanceof Item.Lines lines) {
       List<List<Point>> moved =

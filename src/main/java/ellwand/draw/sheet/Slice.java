@@ -14,8 +14,6 @@ import java.util.List;
  */
 record Slice(double from, double to, String ending, Reading reading) {
 
-  private static final String COPY = "copy-";
-
   List<Item> of(List<Item> items) {
     List<Item> kept = new ArrayList<>();
     for (Item item : items) {
@@ -44,19 +42,19 @@ record Slice(double from, double to, String ending, Reading reading) {
 
   private List<Item> group(Item.Group group) {
     List<Item> inner = new ArrayList<>(of(group.items()));
-    if (group.id().startsWith(COPY)) {
+    if (group.number().isPresent()) {
       inner.removeIf(item -> item instanceof Item.Text text && !holdsAll(text));
     }
     if (inner.isEmpty()) {
       return List.of();
     }
-    if (group.id().startsWith(COPY) && inner.stream().noneMatch(Item.Text.class::isInstance)) {
-      inner.add(number(group.id().substring(COPY.length()), inner));
+    if (inner.stream().noneMatch(Item.Text.class::isInstance)) {
+      group.number().ifPresent(number -> inner.add(number(number, inner)));
     }
-    return List.of(new Item.Group(group.id() + ending, group.kind(), group.title(), inner));
+    return List.of(group.with(inner).called(group.id() + ending));
   }
 
-  private Item number(String number, List<Item> parts) {
+  private Item number(int number, List<Item> parts) {
     Box box =
         Box.around(
             parts.stream()
@@ -64,7 +62,11 @@ record Slice(double from, double to, String ending, Reading reading) {
                 .flatMap(l -> ((Item.Lines) l).lines().stream().flatMap(List::stream))
                 .toList());
     return Item.Text.of(
-        "number-again", number, box.centre(), reading.points(Reading.TEXT), Item.Anchor.MIDDLE);
+        "number-again",
+        Integer.toString(number),
+        box.centre(),
+        reading.points(Reading.TEXT),
+        Item.Anchor.MIDDLE);
   }
 
   private List<Item> lines(Item.Lines lines) {

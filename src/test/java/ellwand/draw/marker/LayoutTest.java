@@ -71,7 +71,7 @@ class LayoutTest {
   @EnumSource
   void labelsAndArrowsStandInsideTheirPieces(Sheet sheet) {
     for (Item.Group copy : Drawn.groups(sheet.drawing().items())) {
-      if (copy.kind().startsWith("copy ")) {
+      if (copy.number().isPresent()) {
         Region piece = Region.of(outline(copy));
         boolean pointed = copy.items().stream().anyMatch(i -> isLines(i, "pointer"));
         List<Region> labels =
@@ -89,9 +89,7 @@ class LayoutTest {
   @EnumSource
   void numbersOutsideTheirPieceStandOnNoOther(Sheet sheet) {
     List<Item.Group> copies =
-        Drawn.groups(sheet.drawing().items()).stream()
-            .filter(g -> g.kind().startsWith("copy "))
-            .toList();
+        Drawn.groups(sheet.drawing().items()).stream().filter(g -> g.number().isPresent()).toList();
     for (Item.Group copy : copies) {
       if (copy.items().stream().anyMatch(i -> isLines(i, "pointer"))) {
         Region number = Region.of(Drawn.area(Drawn.texts(copy.items()).get(0)));

@@ -8,6 +8,7 @@ import ellwand.geometry.Outline;
 import ellwand.geometry.Point;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -90,7 +91,10 @@ class RowsTest {
             Item.Lines.closed("cutting", INK, Outline.of(new Box(500, 10, 700, 90)).points()),
             Item.Text.of("label", "7 front", new Point(600, 50), 20, Item.Anchor.MIDDLE));
     List<String> words =
-        broken(2, List.of(Item.Group.of("copy-7", copy))).stream()
+        broken(
+                2,
+                List.of(new Item.Group("seventh", "copy", Optional.empty(), Optional.of(7), copy)))
+            .stream()
             .filter(Item.Text.class::isInstance)
             .map(i -> ((Item.Text) i).words())
             .toList();
