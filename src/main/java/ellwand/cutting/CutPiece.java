@@ -71,8 +71,8 @@ public record CutPiece(
 
   /**
    * Whether it has no hand: turned over about a line along its drawn x axis it is the same piece,
-   * cutting line, notches and inner lines, to 0.05 mm. A shape that is the same only when it is
-   * also turned end for end does not count, since its heading would be the other one.
+   * cutting line all along, notches and inner lines, to 0.05 mm. A shape that is the same only when
+   * it is also turned end for end does not count, since its heading would be the other one.
    */
   public boolean symmetric() {
     return Symmetry.of(this);

@@ -2,6 +2,7 @@ package ellwand.cutting;
 
 import ellwand.cutting.CutPiece.Stroke;
 import ellwand.geometry.Motion;
+import ellwand.geometry.Offset;
 import ellwand.geometry.Outline;
 import ellwand.geometry.Point;
 import java.util.ArrayList;
@@ -11,22 +12,55 @@ import java.util.List;
 /** Whether a piece is its own mirror image, so that it has no hand. */
 final class Symmetry {
 
-  /** Far below what a blade keeps to, mm. */
+  /** How far apart lines may be that count as one, mm: far below what a blade keeps to. */
   private static final double SAME_MM = 0.05;
+
+  /** Between two places so near each other a line strays no farther than they do, mm. */
+  private static final double FINE_MM = 0.01;
 
   private Symmetry() {}
 
   static boolean of(CutPiece cut) {
     double twiceMiddle = 2 * cut.cutting().box().centre().y();
     CutPiece over = cut.moved(new Motion(true, 0, 0, twiceMiddle));
-    return near(cut.cutting(), over.cutting())
-        && near(over.cutting(), cut.cutting())
+    return along(cut.cutting(), over.cutting())
+        && along(over.cutting(), cut.cutting())
         && matched(strokes(cut), strokes(over))
         && matched(lines(cut), lines(over));
   }
 
-  private static boolean near(Outline a, Outline b) {
-    return a.points().stream().allMatch(p -> b.distance(p) <= SAME_MM);
+  /** Whether the whole of one line, not only its corners, runs along the other. */
+  private static boolean along(Outline line, Outline other) {
+    List<Point> points = line.points();
+    for (int i = 0; i < points.size(); i++) {
+      if (!along(points.get(i), points.get((i + 1) % points.size()), other.points())) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /**
+   * A stretch is as near an edge all along as its ends are, since the distance from an edge is
+   * convex; where its ends are near different edges it is halved.
+   */
+  private static boolean along(Point from, Point to, List<Point> ring) {
+    boolean fromNear = false;
+    boolean toNear = false;
+    for (int i = 0; i < ring.size(); i++) {
+      Point next = ring.get((i + 1) % ring.size());
+      boolean one = Offset.distance(from, ring.get(i), next) <= SAME_MM;
+      boolean other = Offset.distance(to, ring.get(i), next) <= SAME_MM;
+      if (one && other) {
+        return true;
+      }
+      fromNear |= one;
+      toNear |= other;
+    }
+    Point middle = from.towards(to, 0.5);
+    return fromNear
+        && toNear
+        && (from.distance(to) <= FINE_MM || along(from, middle, ring) && along(middle, to, ring));
   }
 
   private static List<List<Point>> strokes(CutPiece cut) {

@@ -117,7 +117,7 @@ public final class Offset {
   }
 
   /** From a point to the stretch between two others, mm. */
-  static double distance(Point p, Point a, Point b) {
+  public static double distance(Point p, Point a, Point b) {
     Point along = b.minus(a);
     double squared = along.dot(along);
     double t = squared == 0 ? 0 : Math.max(0, Math.min(1, p.minus(a).dot(along) / squared));

@@ -10,6 +10,7 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.PrecisionModel;
@@ -200,6 +201,32 @@ public final class Region {
 
   private static Outline outline(LinearRing ring) {
     return Outline.of(Arrays.stream(ring.getCoordinates()).map(c -> new Point(c.x, c.y)).toList());
+  }
+
+  /**
+   * Whether lines and others are the same lines, both ways and all along, however they are cut up.
+   *
+   * @param mm how far apart they may run; told to a fiftieth of it
+   */
+  public static boolean sameLines(List<List<Point>> lines, List<List<Point>> others, double mm) {
+    if (lines.isEmpty() || others.isEmpty()) {
+      return lines.isEmpty() && others.isEmpty();
+    }
+    Geometry one = lines(lines);
+    Geometry other = lines(others);
+    return one.buffer(mm).covers(other) && other.buffer(mm).covers(one);
+  }
+
+  private static Geometry lines(List<List<Point>> lines) {
+    return FACTORY.createMultiLineString(
+        lines.stream()
+            .map(
+                line ->
+                    FACTORY.createLineString(
+                        line.stream()
+                            .map(p -> new Coordinate(p.x(), p.y()))
+                            .toArray(Coordinate[]::new)))
+            .toArray(LineString[]::new));
   }
 
   /** Where a closed line crosses or touches itself, if it does. */

@@ -7,6 +7,7 @@ import ellwand.lay.Form;
 import ellwand.lay.Marker;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -22,6 +23,7 @@ public final class Inspection {
   private final Optional<Stated> stated;
   private final Optional<Inspection> before;
   private final Set<Integer> changed;
+  private final Map<CutPiece, Boolean> handed;
   private List<Placed> placed;
   private List<Meeting> meetings;
 
@@ -31,6 +33,7 @@ public final class Inspection {
     this.stated = stated;
     this.before = before;
     this.changed = Set.copyOf(changed);
+    handed = before.map(b -> b.handed).orElseGet(IdentityHashMap::new);
   }
 
   /** With what its file says of it. */
@@ -53,6 +56,7 @@ public final class Inspection {
     Inspection kept = new Inspection(marker, stated);
     kept.placed = placed();
     kept.meetings = meetings();
+    kept.handed.putAll(handed);
     return new Inspection(next, stated, Optional.of(kept), moved);
   }
 
@@ -99,6 +103,11 @@ public final class Inspection {
       found.add(Placed.of(i, copy, name(copy.piece(), copy.size(), copy.garment()), cut, zone));
     }
     return found;
+  }
+
+  /** Whether a piece differs from its mirror image. */
+  boolean handed(CutPiece cut) {
+    return handed.computeIfAbsent(cut, Hand::of);
   }
 
   /** Copies that overlap or are nearer each other than the cloth's gap. */

@@ -10,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /**
  * What one garment wants of one piece, and what its copies deliver; in pieces of cloth.
@@ -19,6 +20,7 @@ import java.util.Optional;
  * @param pairs wanted, one of each hand
  * @param halves wanted on the fold
  * @param placed its copies whose form can deliver
+ * @param handed whether the piece differs from its mirror image; asked only where it matters
  */
 record Tally(
     String piece,
@@ -27,7 +29,8 @@ record Tally(
     int wholes,
     int pairs,
     int halves,
-    List<Placed> placed) {
+    List<Placed> placed,
+    Supplier<Boolean> handed) {
 
   private record Key(String piece, String size, int garment) {}
 
@@ -55,7 +58,8 @@ record Tally(
                     count(list, Cut.How.WHOLE),
                     count(list, Cut.How.PAIR),
                     count(list, Cut.How.FOLD),
-                    placed.getOrDefault(key, List.of()))));
+                    placed.getOrDefault(key, List.of()),
+                    () -> inspection.handed(list.get(0).cut()))));
     return tallies;
   }
 
@@ -88,7 +92,7 @@ record Tally(
         Math.max(0, asDrawn + eachOfPair - wholes - pairs)
             + Math.max(0, mirrored + eachOfPair - pairs);
     int wrong = tooMany - Math.max(0, delivered() - needed());
-    return wrong <= 0 || cut.get().symmetric() ? 0 : wrong;
+    return wrong <= 0 || !handed.get() ? 0 : wrong;
   }
 
   /** The copies that may be at fault for a wrong hand: those there are too many of. */

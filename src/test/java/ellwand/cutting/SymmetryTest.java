@@ -41,6 +41,23 @@ class SymmetryTest {
   }
 
   @Test
+  void aShapeOfWhichOnlyTheCornersLieOnItsMirrorImageHasAHand() {
+    double[] none = new double[8];
+    Piece u =
+        Drawn.polygon(none, 0, 0, 200, 0, 200, 120, 140, 120, 140, 30, 30, 30, 30, 120, 0, 120);
+    assertEquals(false, symmetric(u));
+    // A shallow step that has no corner of its own on the other side.
+    Piece stepped =
+        Drawn.polygon(none, 0, 0, 200, 0, 200, 100, 120, 100, 120, 99.8, 80, 99.8, 80, 100, 0, 100);
+    assertEquals(false, symmetric(stepped));
+    assertEquals(
+        true,
+        symmetric(
+            Drawn.polygon(
+                none, 0, 0, 200, 0, 200, 100, 120, 100, 120, 99.97, 80, 99.97, 80, 100, 0, 100)));
+  }
+
+  @Test
   void aNotchOnOneSideGivesItAHand() {
     Drawn square =
         Drawn.from(0, 0).line(100, 0, 10).line(100, 100, 10).line(0, 100, 10).line(0, 0, 10);

@@ -393,4 +393,18 @@ class CheckTest {
             copy(back, Form.OPENED, "folded", false, 0, 0, 0));
     assertEquals(List.of(), told(marker));
   }
+
+  /** Every corner of its mirror image lies on its line, and yet the two are not alike. */
+  @Test
+  void twoOfAUAreNoPair() {
+    CutPiece u =
+        Trial.piece(
+            "facing",
+            Grain.ALONG,
+            "2",
+            Trial.points(0, 0, 200, 0, 200, 120, 140, 120, 140, 30, 30, 30, 30, 120, 0, 120));
+    Lay lay = Trial.lay(Trial.cloth(600, 0, Direction.ANY_WAY, Fold.LENGTHWISE), u);
+    Marker marker = Trial.folded(lay, 300, 300, copy(u, Form.PAIR, "folded", false, 0, 0, 0));
+    assertEquals(List.of("hand"), broken(marker));
+  }
 }
