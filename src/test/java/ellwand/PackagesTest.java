@@ -39,7 +39,13 @@ class PackagesTest {
     TABLE.put("edit", with("rule", "rule"));
     TABLE.put("nest.kernel", List.of("work"));
     TABLE.put("nest.turning", List.of());
-    TABLE.put("nest", with("rule", "nest.kernel", "nest.turning", "rule", "work"));
+    TABLE.put("nest.pose", with("lay", "lay", "nest.kernel", "problem"));
+    TABLE.put("nest.repeat", with("nest.pose", "nest.pose"));
+    TABLE.put("nest.stretch", with("nest.repeat", "nest.repeat", "work"));
+    TABLE.put("nest.choice", with("nest.stretch", "nest.stretch"));
+    TABLE.put("nest.swing", with("nest.stretch", "nest.stretch", "nest.turning"));
+    TABLE.put("nest.wish", with("nest.stretch", "nest.stretch", "rule"));
+    TABLE.put("nest", with("nest.wish", "nest.wish", "nest.choice", "nest.swing"));
     TABLE.put("order", with("lay", "lay", "work"));
     TABLE.put("job", with("lay", "lay", "order"));
     TABLE.put("figures", with("rule", "rule", "order", "job"));

@@ -2,7 +2,7 @@ package ellwand.app;
 
 import ellwand.file.job.JobReader;
 import ellwand.job.Job;
-import ellwand.nest.Matching;
+import ellwand.nest.repeat.Matching;
 import ellwand.problem.InputException;
 import ellwand.problem.Problem;
 import ellwand.units.Unit;

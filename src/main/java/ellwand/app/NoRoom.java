@@ -2,9 +2,9 @@ package ellwand.app;
 
 import ellwand.cloth.Fold;
 import ellwand.lay.Lay;
-import ellwand.nest.NoRoomException;
 import ellwand.nest.Tried;
 import ellwand.nest.WidthEnough;
+import ellwand.nest.pose.NoRoomException;
 import ellwand.problem.Problem;
 import ellwand.units.Length;
 import ellwand.units.Unit;

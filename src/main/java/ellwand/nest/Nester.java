@@ -5,6 +5,7 @@ import ellwand.cloth.LaidCloth;
 import ellwand.lay.Lay;
 import ellwand.lay.Marker;
 import ellwand.nest.kernel.NoFit;
+import ellwand.nest.pose.NoRoomException;
 import ellwand.work.Request;
 import ellwand.work.Stop;
 import java.util.ArrayList;

@@ -2,6 +2,7 @@ package ellwand.nest;
 
 import ellwand.cloth.Fold;
 import ellwand.lay.Marker;
+import ellwand.nest.pose.NoRoomException;
 import java.util.Optional;
 
 /**

@@ -18,6 +18,7 @@ import ellwand.lay.Form;
 import ellwand.lay.Lay;
 import ellwand.lay.Marker;
 import ellwand.lay.Wanted;
+import ellwand.nest.pose.NoRoomException;
 import ellwand.pattern.Grain;
 import ellwand.rule.Check;
 import ellwand.rule.Trial;

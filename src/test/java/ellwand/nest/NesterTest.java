@@ -19,6 +19,7 @@ import ellwand.lay.Heading;
 import ellwand.lay.Lay;
 import ellwand.lay.Marker;
 import ellwand.lay.Wanted;
+import ellwand.nest.pose.NoRoomException;
 import ellwand.pattern.Cut;
 import ellwand.pattern.Cut.How;
 import ellwand.pattern.Edge;
@@ -41,7 +42,7 @@ import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
 
 /** Markers of small lays whose best answer can be worked out by hand, and of random ones. */
-class NesterTest {
+public class NesterTest {
 
   private static final Effort SHORT = Effort.ofSteps(60);
 
@@ -49,16 +50,16 @@ class NesterTest {
     return Nester.nest(lay, fold, Request.of(effort, new Seed(1)));
   }
 
-  static Cloth cloth(double width, double gap, Direction direction, Fold fold) {
+  public static Cloth cloth(double width, double gap, Direction direction, Fold fold) {
     return new Cloth(
         "main", width, 0, gap, direction, List.of(fold), Shrinkage.NONE, 0, 100, 0, "");
   }
 
-  static Lay lay(Cloth cloth, Wanted... wanted) {
+  public static Lay lay(Cloth cloth, Wanted... wanted) {
     return new Lay("test", cloth, Arrays.asList(wanted));
   }
 
-  static Wanted wanted(CutPiece piece, int garment) {
+  public static Wanted wanted(CutPiece piece, int garment) {
     return new Wanted(piece, "one", garment, piece.piece().cuts().get(0).how());
   }
 
@@ -89,7 +90,7 @@ class NesterTest {
         1);
   }
 
-  static CutPiece rectangle(String name, How how, double length, double width) {
+  public static CutPiece rectangle(String name, How how, double length, double width) {
     return piece(name, how, Grain.ALONG, 0, 0, length, 0, length, width, 0, width);
   }
 

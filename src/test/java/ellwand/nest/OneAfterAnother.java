@@ -12,6 +12,7 @@ import ellwand.geometry.Point;
 import ellwand.geometry.Region;
 import ellwand.lay.Lay;
 import ellwand.lay.Wanted;
+import ellwand.nest.pose.Stations;
 import ellwand.pattern.Cut.How;
 import java.util.ArrayList;
 import java.util.List;

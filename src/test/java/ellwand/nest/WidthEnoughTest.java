@@ -13,6 +13,7 @@ import ellwand.cutting.CutPiece;
 import ellwand.lay.Lay;
 import ellwand.lay.Marker;
 import ellwand.lay.Wanted;
+import ellwand.nest.pose.NoRoomException;
 import ellwand.rule.Asking;
 import ellwand.rule.Check;
 import ellwand.rule.Trial;

@@ -1,0 +1,45 @@
+package ellwand.nest.pose;
+
+import ellwand.cloth.Cloth;
+import ellwand.cutting.CutPiece;
+import ellwand.lay.Form;
+import ellwand.lay.Wanted;
+import ellwand.pattern.Grain;
+
+/**
+ * One placement to be made.
+ *
+ * @param wanted what it serves (the first of two, where a pair serves two of the same)
+ * @param drawn the piece as it lies in its form
+ * @param hand which hands may be seen from above
+ * @param mostDegrees how far it may turn off its grain, either way
+ * @param tooWide whether it fits nowhere on its grain, so that it has to turn
+ */
+public record Placement(
+    Wanted wanted, Form form, CutPiece drawn, Hand hand, double mostDegrees, boolean tooWide) {
+
+  /** Which hands of a piece may be seen from above. */
+  enum Hand {
+    AS_DRAWN,
+    MIRRORED,
+    FREE
+  }
+
+  static Placement of(Cloth cloth, Wanted wanted, Form form, Hand hand) {
+    return new Placement(
+        wanted, form, form.drawn(wanted.cut()), hand, mostDegrees(cloth, wanted, form), false);
+  }
+
+  /** The same of a piece that fits nowhere on its grain. */
+  Placement turnedToFit() {
+    return new Placement(wanted, form, drawn, hand, mostDegrees, true);
+  }
+
+  /** What stands on a fold stays on grain, and so does what must meet the bars of a repeat. */
+  private static double mostDegrees(Cloth cloth, Wanted wanted, Form form) {
+    Grain grain = wanted.cut().piece().grain();
+    return form == Form.HALF || grain.anywhere() || cloth.repeat().isPresent()
+        ? 0
+        : grain.toleranceDegrees().orElse(cloth.grainToleranceDegrees());
+  }
+}

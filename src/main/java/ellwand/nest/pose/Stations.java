@@ -1,0 +1,141 @@
+package ellwand.nest.pose;
+
+import ellwand.cloth.Band;
+import ellwand.cloth.Cloth;
+import ellwand.cloth.LaidCloth;
+import ellwand.cloth.Zone.Face;
+import ellwand.lay.Form;
+import ellwand.lay.Heading;
+import ellwand.lay.Lay;
+import ellwand.lay.Wanted;
+import ellwand.nest.pose.Placement.Hand;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.UnaryOperator;
+
+/** What has to be served, and where each could be. */
+public final class Stations {
+
+  private Stations() {}
+
+  /**
+   * The lay's wants as servings: one each, but two of one garment that a double zone can cut at
+   * once go together: wholes of a symmetric piece, and half pieces.
+   */
+  public static List<List<Wanted>> servings(Lay lay) {
+    List<List<Wanted>> servings = new ArrayList<>();
+    Map<String, Wanted> waiting = new LinkedHashMap<>();
+    for (Wanted wanted : lay.wanted()) {
+      if (!twoAtOnce(wanted)) {
+        servings.add(List.of(wanted));
+        continue;
+      }
+      String key = wanted.cut().name() + "/" + wanted.size() + "/" + wanted.garment();
+      Wanted first = waiting.remove(key);
+      if (first == null) {
+        waiting.put(key, wanted);
+      } else {
+        servings.add(List.of(first, wanted));
+      }
+    }
+    waiting.values().forEach(wanted -> servings.add(List.of(wanted)));
+    return servings;
+  }
+
+  private static boolean twoAtOnce(Wanted wanted) {
+    return switch (wanted.how()) {
+      case WHOLE -> wanted.cut().symmetric();
+      case FOLD -> true;
+      case PAIR -> false;
+    };
+  }
+
+  /** Every station at which the wants could be served; empty if they fit nowhere. */
+  public static List<Station> of(List<Wanted> wants, Cloth of, LaidCloth cloth) {
+    List<Station> onGrain = of(wants, of, cloth, placement -> placement);
+    // Only so is a tolerance of no account for what fits without.
+    return onGrain.isEmpty() ? of(wants, of, cloth, Placement::turnedToFit) : onGrain;
+  }
+
+  private static List<Station> of(
+      List<Wanted> wants, Cloth of, LaidCloth cloth, UnaryOperator<Placement> made) {
+    List<Station> stations = new ArrayList<>();
+    for (int stretch = 0; stretch < cloth.stretches().size(); stretch++) {
+      // What may lie alike in several bands is one station, so that it is tried in each of them.
+      Map<List<Placement>, List<Band>> bands = new LinkedHashMap<>();
+      for (Band band : cloth.stretches().get(stretch)) {
+        for (List<Placement> plain : placements(of, wants, band)) {
+          List<Placement> placements = plain.stream().map(made).toList();
+          if (longest(placements, List.of(band)) < Double.POSITIVE_INFINITY) {
+            bands.computeIfAbsent(placements, r -> new ArrayList<>()).add(band);
+          }
+        }
+      }
+      for (Map.Entry<List<Placement>, List<Band>> e : bands.entrySet()) {
+        stations.add(
+            new Station(
+                stretch,
+                e.getValue(),
+                e.getKey(),
+                cloth.lengths(stretch),
+                longest(e.getKey(), e.getValue())));
+      }
+    }
+    // The first is where the search begins: within a stretch rather not where a twin is wasted.
+    stations.sort(Comparator.comparingInt(Station::stretch).thenComparing(Station::wastesTwin));
+    return stations;
+  }
+
+  private static double longest(List<Placement> placements, List<Band> bands) {
+    return placements.stream().mapToDouble(r -> shortest(r, bands)).max().orElseThrow();
+  }
+
+  private static double shortest(Placement placement, List<Band> bands) {
+    return bands.stream()
+        .flatMap(band -> Pose.of(placement, band, EnumSet.allOf(Heading.class)).stream())
+        .mapToDouble(pose -> pose.outline().box().length())
+        .min()
+        .orElse(Double.POSITIVE_INFINITY);
+  }
+
+  private static List<List<Placement>> placements(Cloth cloth, List<Wanted> wants, Band band) {
+    Wanted first = wants.get(0);
+    boolean single = band.plies() == 1;
+    Hand drawn = band.sideUp() == Face.RIGHT ? Hand.AS_DRAWN : Hand.MIRRORED;
+    Hand mirrored = drawn == Hand.AS_DRAWN ? Hand.MIRRORED : Hand.AS_DRAWN;
+    return switch (first.how()) {
+      case FOLD -> {
+        List<List<Placement>> ways = new ArrayList<>();
+        if (!band.foldEdges().isEmpty()) {
+          ways.add(wants.stream().map(w -> Placement.of(cloth, w, Form.HALF, Hand.FREE)).toList());
+        }
+        ways.add(
+            single || wants.size() == 1
+                ? wants.stream()
+                    .map(w -> Placement.of(cloth, w, Form.OPENED, Hand.AS_DRAWN))
+                    .toList()
+                : List.of(Placement.of(cloth, first, Form.PAIR, Hand.AS_DRAWN)));
+        yield ways;
+      }
+      case PAIR ->
+          single
+              ? List.of(
+                  List.of(
+                      Placement.of(cloth, first, Form.WHOLE, drawn),
+                      Placement.of(cloth, first, Form.WHOLE, mirrored)))
+              : List.of(List.of(Placement.of(cloth, first, Form.PAIR, Hand.FREE)));
+      case WHOLE -> {
+        if (single) {
+          yield List.of(
+              wants.stream().map(w -> Placement.of(cloth, w, Form.WHOLE, drawn)).toList());
+        }
+        Form form = wants.size() == 2 ? Form.PAIR : Form.WHOLE;
+        yield List.of(List.of(Placement.of(cloth, first, form, Hand.FREE)));
+      }
+    };
+  }
+}

@@ -1,0 +1,266 @@
+package ellwand.nest.stretch;
+
+import ellwand.cloth.Cloth;
+import ellwand.cloth.LaidCloth;
+import ellwand.lay.Lay;
+import ellwand.nest.kernel.Layout;
+import ellwand.nest.kernel.Listener;
+import ellwand.nest.kernel.NoFit;
+import ellwand.nest.kernel.Outcome;
+import ellwand.nest.kernel.Search;
+import ellwand.nest.repeat.Phases;
+import ellwand.nest.stretch.Found.Placed;
+import ellwand.work.Effort;
+import ellwand.work.Progress;
+import ellwand.work.Request;
+import ellwand.work.Spending;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Deque;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+
+/** Places decisions with the kernel, keeps the best that was found and tells of it. */
+public final class Placing {
+
+  /** What the first layout may take: as good as nothing. */
+  private static final Effort FIRST = Effort.ofSteps(1);
+
+  /** How often the place at which the cloth is folded across is moved on. */
+  private static final int GUESSES = 6;
+
+  private final Lay lay;
+  private final LaidCloth cloth;
+  private final Phases phases;
+  private final Request request;
+  private final NoFit noFit;
+  private Spending spending;
+  private int searches;
+  private final Deque<Found> betterAndBetter = new ArrayDeque<>();
+
+  public Placing(Lay lay, LaidCloth cloth, Phases phases, NoFit noFit, Request request) {
+    this.lay = lay;
+    this.cloth = cloth;
+    this.phases = phases;
+    this.noFit = noFit;
+    this.request = request;
+    this.spending = new Spending(request.effort());
+  }
+
+  /** Begins to spend another effort, on what was found so far. */
+  public void allow(Effort more) {
+    spending = new Spending(more);
+  }
+
+  public Found best() {
+    return betterAndBetter.getFirst();
+  }
+
+  /** All that were the best for a while, the shortest first. */
+  public Collection<Found> betterAndBetter() {
+    return List.copyOf(betterAndBetter);
+  }
+
+  public boolean stopWanted() {
+    return request.stop().wanted();
+  }
+
+  /** Whether everything has a place with these choices. */
+  public boolean possible(Decision decision) {
+    return StretchTask.possible(lay.cloth(), phases, decision);
+  }
+
+  /**
+   * The kernel's first layout of every stretch; quick and legal, so a stop does not cut it short.
+   */
+  public Found construct(Decision decision) {
+    return keep(placed(decision, task -> task.search().flatMap(this::first)));
+  }
+
+  /** The copies one behind the other, which takes no search. */
+  public void row(Decision decision) {
+    keep(placed(decision, Row::of));
+  }
+
+  private Found placed(Decision decision, Function<StretchTask, Optional<Layout>> layer) {
+    List<Placed> stretches = new ArrayList<>();
+    double fromX = 0;
+    double acrossMm = 0;
+    for (int stretch = 0; stretch < cloth.stretches().size(); stretch++) {
+      int lengths = cloth.lengths(stretch);
+      Placed placed =
+          lengths > 1 && !lay.cloth().flaws().isEmpty()
+              ? doubled(decision, stretch, layer)
+              : placed(task(lay.cloth(), decision, stretch, fromX, acrossMm), lengths, layer);
+      stretches.add(placed);
+      fromX += placed.reservedMm();
+      acrossMm = lengths > 1 ? fromX : acrossMm;
+    }
+    return new Found(decision, stretches);
+  }
+
+  private static Placed placed(
+      StretchTask task, int lengths, Function<StretchTask, Optional<Layout>> layer) {
+    Optional<Layout> layout = layer.apply(task);
+    double length = layout.map(Layout::length).orElse(0.0);
+    return new Placed(task, lengths, task.cloth().wholeRepeatsMm(length), layout);
+  }
+
+  private StretchTask task(
+      Cloth on, Decision decision, int stretch, double fromX, double acrossMm) {
+    return StretchTask.of(on, cloth, phases, decision, stretch, fromX, acrossMm, noFit);
+  }
+
+  /**
+   * Where cloth with flaws lies double end over end, its flaws shift with the place at which it is
+   * folded or cut: so that place is guessed, and moved on until all that is to lie double does.
+   */
+  private Placed doubled(
+      Decision decision, int stretch, Function<StretchTask, Optional<Layout>> layer) {
+    int lengths = cloth.lengths(stretch);
+    Placed whole = placed(task(lay.cloth().whole(), decision, stretch, 0, 0), lengths, layer);
+    if (whole.layout().isEmpty()) {
+      return whole;
+    }
+    double acrossMm = acrossFrom(whole.lengthMm());
+    for (int guess = 0; guess < GUESSES; guess++) {
+      StretchTask task = task(lay.cloth(), decision, stretch, 0, acrossMm);
+      Layout layout = layer.apply(task).orElseThrow();
+      if (layout.length() <= acrossMm) {
+        return new Placed(task, lengths, acrossMm, Optional.of(layout));
+      }
+      acrossMm = acrossFrom(layout.length());
+    }
+    // So far on no flaw lies among what would lie there without any.
+    acrossMm = acrossFrom(whole.lengthMm() + farthestFlawMm());
+    StretchTask task = task(lay.cloth(), decision, stretch, 0, acrossMm);
+    return new Placed(task, lengths, acrossMm, whole.layout());
+  }
+
+  private double acrossFrom(double mm) {
+    return lay.cloth().acrossFromMm(cloth.fold(), mm);
+  }
+
+  private double farthestFlawMm() {
+    return lay.cloth().flaws().stream().mapToDouble(f -> f.outline().box().maxX()).max().orElse(0);
+  }
+
+  private Optional<Layout> first(Search search) {
+    Outcome outcome =
+        search.run(Optional.empty(), Request.of(FIRST, request.seed()), Listener.NONE);
+    spending.use(outcome.evaluations() / (double) Search.STEP);
+    return outcome.layout();
+  }
+
+  /**
+   * Searches from a found marker on.
+   *
+   * @param share part of the whole effort that this search may take, 0 to 1
+   */
+  public Found search(Found start, double share) {
+    Found now = start;
+    int copies = start.stretches().stream().mapToInt(p -> p.task().seats().size()).sum();
+    double until = spending.spent();
+    for (int stretch = 0; stretch < start.stretches().size() && !stopWanted(); stretch++) {
+      int seats = start.stretches().get(stretch).task().seats().size();
+      if (seats > 0) {
+        double part = share * seats / copies;
+        boolean doubled = cloth.lengths(stretch) > 1 && !lay.cloth().flaws().isEmpty();
+        until = Math.min(1, until + (doubled ? part / 2 : part));
+        now = searchStretch(now, stretch, until, Double.POSITIVE_INFINITY).orElse(now);
+        if (!lay.cloth().flaws().isEmpty()) {
+          double most = now.stretches().get(stretch).lengthMm();
+          now = drawnUp(now, stretch);
+          if (doubled) {
+            until = Math.min(1, until + part / 2);
+            now = searchStretch(now, stretch, until, most).orElse(now);
+          }
+        }
+      }
+    }
+    return now;
+  }
+
+  /**
+   * The same with no room left behind a stretch but what its bars need. What lies behind it keeps
+   * its place on the cloth; what lies double on cloth that so is folded nearer may come to lie on
+   * flaws.
+   */
+  private Found drawnUp(Found found, int stretch) {
+    Placed placed = found.stretches().get(stretch);
+    double taken =
+        placed.lengths() > 1
+            ? acrossFrom(placed.lengthMm())
+            : lay.cloth().wholeRepeatsMm(placed.lengthMm());
+    double spare = placed.reservedMm() - taken;
+    if (!(spare > 0) || !placed.task().measured()) {
+      return found;
+    }
+    double acrossMm = 0;
+    double fromX = 0;
+    Found drawn = found;
+    for (int i = 0; i < found.stretches().size(); i++) {
+      Placed old = found.stretches().get(i);
+      int lengths = old.lengths();
+      double reserved = i == stretch ? taken : old.reservedMm();
+      acrossMm = lengths > 1 ? reserved : acrossMm;
+      if (old.layout().isPresent() && i >= stretch) {
+        double shift = i > stretch ? placed.lengths() * spare : 0;
+        Layout layout = old.layout().get().shifted(shift);
+        StretchTask task = task(lay.cloth(), found.decision(), i, fromX, acrossMm);
+        drawn = drawn.with(i, new Placed(task, lengths, reserved + shift, Optional.of(layout)));
+      }
+      fromX += reserved;
+    }
+    return drawn;
+  }
+
+  /**
+   * The best that was found for a stretch; empty if nothing was.
+   *
+   * @param until share of the whole effort that may be used up then, 0 to 1
+   * @param limitMm how long the stretch may get
+   */
+  private Optional<Found> searchStretch(Found start, int stretch, double until, double limitMm) {
+    Request part = request.with(spending.until(until)).with(request.seed().child(searches++));
+    Placed placed = start.stretches().get(stretch);
+    Optional<Layout> better =
+        placed
+            .task()
+            .search()
+            .orElseThrow()
+            .run(
+                placed.layout(),
+                part,
+                (layout, evaluations) -> {
+                  if (layout.length() <= limitMm) {
+                    keep(start.with(stretch, layout));
+                  }
+                })
+            .layout();
+    spending.reach(until * spending.effort().steps());
+    return better
+        .filter(layout -> layout.length() <= limitMm)
+        .map(layout -> keep(start.with(stretch, layout)));
+  }
+
+  /** The part of the effort that is used up, 0 to 1 or a little more. */
+  public double spent() {
+    return spending.spent();
+  }
+
+  /** Keeps a marker if it takes less cloth than all before. */
+  public synchronized Found keep(Found found) {
+    if (betterAndBetter.isEmpty() || found.clothMm() < best().clothMm()) {
+      betterAndBetter.addFirst(found);
+      request
+          .progress()
+          .hear(
+              new Progress.News(
+                  lay.cloth().name(), spending.seconds(), Math.min(1, spent()), found.clothMm()));
+    }
+    return found;
+  }
+}

@@ -1,0 +1,49 @@
+package ellwand.nest.wish;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import ellwand.geometry.NoFitUnion;
+import ellwand.nest.kernel.Form;
+import ellwand.nest.kernel.Search;
+import ellwand.nest.kernel.Shape;
+import ellwand.nest.kernel.Strip;
+import ellwand.nest.wish.SectionLayer.Asked;
+import ellwand.work.Effort;
+import ellwand.work.Request;
+import ellwand.work.Seed;
+import ellwand.work.Stop;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+class SectionLayerTest {
+
+  private static final Asked TWO_SQUARES = Asked.plain(squares(), List.of(0, 1), List.of());
+
+  private static Search squares() {
+    List<Form> forms = List.of(Form.free(0, 0, 100, 0, 100));
+    Shape square = new Shape(0, 0, 100, 0, 100, 100, 0, 100);
+    Strip strip =
+        new Strip(List.of(square), List.of(forms, forms), List.of(), Double.POSITIVE_INFINITY);
+    return new Search(strip, NoFitUnion::rings);
+  }
+
+  private static Optional<Section> laid(Stop stop) {
+    SectionLayer layer =
+        new SectionLayer(NoFitUnion::rings, Request.of(Effort.ofSteps(10), new Seed(1)).with(stop));
+    return layer.lay(TWO_SQUARES, 1);
+  }
+
+  @Test
+  void copiesAreLaidSideBySide() {
+    assertEquals(100, laid(new Stop()).orElseThrow().lengthMm(), 1e-6);
+  }
+
+  /** A stop can come between the asking and the first place of a copy. */
+  @Test
+  void aStopBeforeAnythingIsLaidLeavesNone() {
+    Stop stop = new Stop();
+    stop.request();
+    assertEquals(Optional.empty(), laid(stop));
+  }
+}
