@@ -64,6 +64,8 @@ class PackagesTest {
             "figures",
             "work",
             "nest",
+            "nest.pose",
+            "nest.repeat",
             "draw.sheet",
             "draw.piece",
             "draw.marker",
