@@ -24,10 +24,10 @@ final class Judge {
   private Judge() {}
 
   /** Everything wrong with the layout; empty when it is legal. */
-  static List<String> faults(Instance instance, List<Placed> placed) {
+  static List<String> faults(Instance instance, List<PlacedItem> placed) {
     List<String> faults = new ArrayList<>();
     int[] counts = new int[instance.items().size()];
-    for (Placed p : placed) {
+    for (PlacedItem p : placed) {
       counts[p.item()]++;
       Instance.Item item = instance.items().get(p.item());
       if (!item.rotations().contains(p.rotation())) {
@@ -51,7 +51,7 @@ final class Judge {
     return faults;
   }
 
-  private static boolean same(Outline outline, Placed placed, double width) {
+  private static boolean same(Outline outline, PlacedItem placed, double width) {
     List<Point> wanted = outline.moved(new Motion(false, placed.rotation(), 0, 0)).points();
     List<Point> got = placed.polygon().points();
     if (wanted.size() != got.size()) {
@@ -66,8 +66,8 @@ final class Judge {
     return true;
   }
 
-  private static List<String> overlaps(List<Placed> placed, double scale) {
-    Placed[] byStart = placed.toArray(Placed[]::new);
+  private static List<String> overlaps(List<PlacedItem> placed, double scale) {
+    PlacedItem[] byStart = placed.toArray(PlacedItem[]::new);
     Box[] boxes = new Box[byStart.length];
     Arrays.sort(
         byStart, (p, q) -> Double.compare(p.polygon().box().minX(), q.polygon().box().minX()));
@@ -91,7 +91,7 @@ final class Judge {
   }
 
   /** The strip's length that the polygons themselves take. */
-  static double usedLength(List<Placed> placed) {
+  static double usedLength(List<PlacedItem> placed) {
     return placed.stream().mapToDouble(p -> p.polygon().box().maxX()).max().orElseThrow();
   }
 }

@@ -16,7 +16,7 @@ record Result(
     double seconds,
     long moves,
     List<double[]> trace,
-    List<Placed> placed) {
+    List<PlacedItem> placed) {
 
   double usedLength() {
     return Judge.usedLength(placed);

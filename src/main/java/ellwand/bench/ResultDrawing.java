@@ -30,7 +30,7 @@ final class ResultDrawing {
         length,
         100 * result.density());
     add(svg, "<rect width=\"%.1f\" height=\"%.1f\" fill=\"#eee\"/>%n", PAGE, width * scale);
-    for (Placed placed : result.placed()) {
+    for (PlacedItem placed : result.placed()) {
       svg.append("<polygon stroke=\"#222\" stroke-width=\"0.6\" points=\"");
       for (Point p : placed.polygon().points()) {
         add(svg, "%.3f,%.3f ", p.x() * scale, (width - p.y()) * scale);

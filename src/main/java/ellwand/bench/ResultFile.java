@@ -35,7 +35,7 @@ final class ResultFile {
     ArrayNode trace = node.putArray("trace");
     result.trace().forEach(t -> trace.addArray().add(t[0]).add(t[1]));
     ArrayNode placements = node.putArray("placements");
-    for (Placed placed : result.placed()) {
+    for (PlacedItem placed : result.placed()) {
       ObjectNode one = placements.addObject();
       one.put("item", placed.item());
       one.put("rotation", placed.rotation());

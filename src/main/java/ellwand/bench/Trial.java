@@ -3,10 +3,10 @@ package ellwand.bench;
 import ellwand.geometry.Motion;
 import ellwand.geometry.NoFitUnion;
 import ellwand.geometry.Outline;
-import ellwand.nest.kernel.Form;
+import ellwand.nest.kernel.StripForm;
 import ellwand.nest.kernel.Layout;
 import ellwand.nest.kernel.Outcome;
-import ellwand.nest.kernel.Search;
+import ellwand.nest.kernel.StripSearch;
 import ellwand.nest.kernel.Shape;
 import ellwand.nest.kernel.Strip;
 import ellwand.work.Request;
@@ -19,7 +19,7 @@ final class Trial {
 
   private final Instance instance;
   private final List<Shape> shapes = new ArrayList<>();
-  private final List<List<Form>> copies = new ArrayList<>();
+  private final List<List<StripForm>> copies = new ArrayList<>();
 
   /** Item of each copy, and the outline of each shape. */
   private final List<Integer> items = new ArrayList<>();
@@ -30,7 +30,7 @@ final class Trial {
     this.instance = instance;
     for (int i = 0; i < instance.items().size(); i++) {
       Instance.Item item = instance.items().get(i);
-      List<Form> forms = new ArrayList<>();
+      List<StripForm> forms = new ArrayList<>();
       for (double rotation : item.rotations()) {
         Outline outline = item.outline().moved(new Motion(false, rotation, 0, 0));
         Shape shape = shape(outline);
@@ -44,7 +44,7 @@ final class Trial {
         throw new IllegalArgumentException(
             instance.name() + ": item " + i + " is wider than the strip");
       }
-      List<Form> shared = List.copyOf(forms);
+      List<StripForm> shared = List.copyOf(forms);
       for (int k = 0; k < item.demand(); k++) {
         copies.add(shared);
         items.add(i);
@@ -57,7 +57,7 @@ final class Trial {
     double area = instance.area();
     List<double[]> trace = new ArrayList<>();
     long began = System.nanoTime();
-    Search search = new Search(Strip.open(trial.shapes, trial.copies), NoFitUnion::rings);
+    StripSearch search = new StripSearch(Strip.open(trial.shapes, trial.copies), NoFitUnion::rings);
     Outcome outcome =
         search.run(
             Optional.empty(),
@@ -68,7 +68,7 @@ final class Trial {
                       (System.nanoTime() - began) / 1e9, area / (instance.width() * layout.length())
                     }));
     double seconds = (System.nanoTime() - began) / 1e9;
-    List<Placed> placed = trial.placed(outcome.layout().orElseThrow());
+    List<PlacedItem> placed = trial.placed(outcome.layout().orElseThrow());
     return new Result(
         instance,
         request.seed(),
@@ -79,10 +79,10 @@ final class Trial {
         placed);
   }
 
-  private Form form(int index, Shape shape) {
+  private StripForm form(int index, Shape shape) {
     double lo = -shape.minY();
     double hi = Math.max(lo, instance.width() - shape.maxY());
-    return Form.free(index, lo, hi, -shape.minX(), shape.maxX());
+    return StripForm.free(index, lo, hi, -shape.minX(), shape.maxX());
   }
 
   private static Shape shape(Outline outline) {
@@ -94,15 +94,15 @@ final class Trial {
     return new Shape(flat);
   }
 
-  private List<Placed> placed(Layout layout) {
-    List<Placed> placed = new ArrayList<>();
+  private List<PlacedItem> placed(Layout layout) {
+    List<PlacedItem> placed = new ArrayList<>();
     for (int i = 0; i < layout.poses().size(); i++) {
-      Layout.Pose pose = layout.poses().get(i);
+      Layout.StripPose pose = layout.poses().get(i);
       int shape = copies.get(i).get(pose.form()).shape();
       int item = items.get(i);
       int turn = shape - firstShape(item);
       placed.add(
-          new Placed(
+          new PlacedItem(
               item,
               instance.items().get(item).rotations().get(turn),
               outlines.get(shape).moved(new Motion(false, 0, pose.x(), pose.y()))));

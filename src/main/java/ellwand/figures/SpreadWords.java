@@ -2,7 +2,7 @@ package ellwand.figures;
 
 import ellwand.order.Spreading;
 import ellwand.order.Spreading.Faces;
-import ellwand.order.Spreading.Headings;
+import ellwand.order.Spreading.PlyHeadings;
 import ellwand.units.Length;
 import ellwand.units.Unit;
 import java.util.ArrayList;
@@ -23,7 +23,7 @@ public final class SpreadWords {
           case FACE_TO_FACE -> "face to face" + (how.halfSets() ? ", half sets" : "");
           case FOLDED -> "folded";
         };
-    return faces + ", headings " + (how.headings() == Headings.ONE_WAY ? "one way" : "alternating");
+    return faces + ", headings " + (how.headings() == PlyHeadings.ONE_WAY ? "one way" : "alternating");
   }
 
   /** Sentences for the ticket: what each ply looks like, how long, and which lie where. */
@@ -48,9 +48,9 @@ public final class SpreadWords {
               case FOLDED -> "folded lengthwise, right sides together.";
             });
     words.add(
-        how.headings() == Headings.ONE_WAY
+        how.headings() == PlyHeadings.ONE_WAY
             ? "All headings run one way: begin each at the same end of the table."
-            : "Headings alternate: every second one runs the other way.");
+            : "PlyHeadings alternate: every second one runs the other way.");
     if (lay.plies().size() > 1) {
       words.add(
           "From the table up: "

@@ -52,14 +52,14 @@ final class Annealing {
   }
 
   /** Cools down over so many steps, or until the budget is over. */
-  List<Spread> run(long steps, Budget budget) {
+  List<Spread> run(long steps, PlanningBudget budget) {
     return run(firstTemperature(), steps, budget);
   }
 
   /**
    * The same from a temperature: the garments missing or too many that a change may bring at first.
    */
-  List<Spread> run(double first, long steps, Budget budget) {
+  List<Spread> run(double first, long steps, PlanningBudget budget) {
     for (long i = 0; i < steps && !budget.over(); i++) {
       step(first * Math.pow(LAST_TEMPERATURE / first, (double) i / steps));
       budget.use();
@@ -68,7 +68,7 @@ final class Annealing {
   }
 
   private void step(double temperature) {
-    for (int i = 0; i < Budget.TRIES; i++) {
+    for (int i = 0; i < PlanningBudget.TRIES; i++) {
       int lay = random.nextInt(plan.length);
       Spread tried = Change.of(plan[lay], numbers, random);
       if (tried != null && rise(lay, tried) <= -temperature * Math.log(random.nextDouble())) {

@@ -27,30 +27,30 @@ final class Drafting {
   /** How many more drafts than this one should be possible with the steps that are left. */
   private static final int DRAFTS = 20;
 
-  private record Draft(List<Spread> plan, long outside, long cloth, int tries) {
+  private record LayDraft(List<Spread> plan, long outside, long cloth, int tries) {
 
     /** As good a draft replaces one that lacks something, so that the search moves on. */
-    boolean replaces(Draft last) {
+    boolean replaces(LayDraft last) {
       return outside < last.outside
           || outside == last.outside && (outside > 0 || cloth < last.cloth);
     }
 
-    boolean better(Draft last) {
+    boolean better(LayDraft last) {
       return outside < last.outside || outside == last.outside && cloth < last.cloth;
     }
 
-    Draft after(int tries) {
-      return new Draft(plan, outside, cloth, tries);
+    LayDraft after(int tries) {
+      return new LayDraft(plan, outside, cloth, tries);
     }
   }
 
   private final Numbers numbers;
   private final SplittableRandom random;
-  private final Budget budget;
+  private final PlanningBudget budget;
   private final PlyExchange exchange;
-  private final Map<Integer, Draft> drafts = new HashMap<>();
+  private final Map<Integer, LayDraft> drafts = new HashMap<>();
 
-  Drafting(Numbers numbers, SplittableRandom random, Budget budget) {
+  Drafting(Numbers numbers, SplittableRandom random, PlanningBudget budget) {
     this.numbers = numbers;
     this.random = random;
     this.budget = budget;
@@ -59,9 +59,9 @@ final class Drafting {
 
   /** Another draft of so many lays. */
   List<Spread> next(int lays) {
-    Draft last = drafts.get(lays);
+    LayDraft last = drafts.get(lays);
     boolean first = last == null || last.tries() > PATIENCE;
-    Draft next = draft(exchanged(first ? fresh(lays) : again(last)));
+    LayDraft next = draft(exchanged(first ? fresh(lays) : again(last)));
     if (first) {
       drafts.put(lays, next);
     } else {
@@ -79,7 +79,7 @@ final class Drafting {
     return new Annealing(numbers, List.of(), lays, random).run(steps(FIRST_STEPS), budget);
   }
 
-  private List<Spread> again(Draft last) {
+  private List<Spread> again(LayDraft last) {
     double heat = LEAST_HEAT + (MOST_HEAT - LEAST_HEAT) * random.nextDouble();
     return Annealing.of(numbers, last.plan(), random).run(heat, steps(LATER_STEPS), budget);
   }
@@ -88,7 +88,7 @@ final class Drafting {
     return Math.max(1, Math.min(most, budget.left() / DRAFTS));
   }
 
-  private Draft draft(List<Spread> plan) {
-    return new Draft(plan, numbers.outside(plan), numbers.cloth(plan), 0);
+  private LayDraft draft(List<Spread> plan) {
+    return new LayDraft(plan, numbers.outside(plan), numbers.cloth(plan), 0);
   }
 }

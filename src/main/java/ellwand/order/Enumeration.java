@@ -20,7 +20,7 @@ final class Enumeration {
 
   private final Numbers numbers;
   private final LowerBounds bounds;
-  private final Budget budget;
+  private final PlanningBudget budget;
   private final List<int[]> mixes = new ArrayList<>();
   private final int[][] sets;
 
@@ -35,7 +35,7 @@ final class Enumeration {
   private int[][] turns;
   private int[] room;
 
-  Enumeration(Numbers numbers, LowerBounds bounds, List<Spread> start, Budget budget) {
+  Enumeration(Numbers numbers, LowerBounds bounds, List<Spread> start, PlanningBudget budget) {
     this.numbers = numbers;
     this.bounds = bounds;
     this.budget = budget;
@@ -83,7 +83,7 @@ final class Enumeration {
 
   /** Counts a look; false if there is no time for another. */
   private boolean look() {
-    if (++looks % Budget.LOOKS == 0) {
+    if (++looks % PlanningBudget.LOOKS == 0) {
       budget.use();
       overdrawn |= budget.fifthUsed();
     }

@@ -29,7 +29,7 @@ public final class OrderPlanner {
   private final LowerBounds bounds;
   private final SplittableRandom random;
   private final Stop stop;
-  private final Budget budget;
+  private final PlanningBudget budget;
   private final Mending mending;
   private final PlanSearch search;
   private final List<Drafting> drafting;
@@ -42,7 +42,7 @@ public final class OrderPlanner {
     this.bounds = LowerBounds.of(numbers);
     this.random = request.seed().generator();
     this.stop = request.stop();
-    this.budget = new Budget(request);
+    this.budget = new PlanningBudget(request);
     this.mending = new Mending(numbers, new Filling(numbers, random));
     this.search = new PlanSearch(request.seed(), budget);
     this.drafting =

@@ -24,7 +24,7 @@ public class PlanBoard {
   record DraftLay(int index, Numbers numbers) {}
 
   /** One size and colour of the order. */
-  record Wanted(Numbers numbers, int colour, int size) {
+  record ColourSize(Numbers numbers, int colour, int size) {
 
     long outside(int sets) {
       return numbers.outside(colour, size, sets);
@@ -36,7 +36,7 @@ public class PlanBoard {
   }
 
   private Numbers numbers;
-  private Budget budget;
+  private PlanningBudget budget;
   private long lastStep;
   private long moves;
 
@@ -50,7 +50,7 @@ public class PlanBoard {
   /** For the solver's copies. */
   public PlanBoard() {}
 
-  PlanBoard(Numbers numbers, List<Spread> start, Budget budget, long steps) {
+  PlanBoard(Numbers numbers, List<Spread> start, PlanningBudget budget, long steps) {
     this.numbers = numbers;
     this.lastStep = budget.used() + steps;
     this.budget = budget;
@@ -77,7 +77,7 @@ public class PlanBoard {
     return ValueRangeFactory.createIntValueRange(0, numbers.maxTurns + 1);
   }
 
-  Budget budget() {
+  PlanningBudget budget() {
     return budget;
   }
 
@@ -87,7 +87,7 @@ public class PlanBoard {
   }
 
   void countMove() {
-    if (++moves % Budget.MOVES == 0) {
+    if (++moves % PlanningBudget.MOVES == 0) {
       budget.use();
     }
   }

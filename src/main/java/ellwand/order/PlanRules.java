@@ -40,7 +40,7 @@ public class PlanRules implements ConstraintProvider {
   Constraint cutWithinTolerance(ConstraintFactory factory) {
     return setsCut(factory)
         .filter((wanted, sets) -> wanted.outside(sets) > 0)
-        .penalizeLong(HARD, PlanBoard.Wanted::outside)
+        .penalizeLong(HARD, PlanBoard.ColourSize::outside)
         .asConstraint("cut within tolerance");
   }
 
@@ -88,18 +88,18 @@ public class PlanRules implements ConstraintProvider {
   Constraint closeToTheOrder(ConstraintFactory factory) {
     return setsCut(factory)
         .filter((wanted, sets) -> wanted.deviation(sets) > 0)
-        .penalizeLong(DEVIATION, PlanBoard.Wanted::deviation)
+        .penalizeLong(DEVIATION, PlanBoard.ColourSize::deviation)
         .asConstraint("close to the order");
   }
 
   /** Every size and colour with the sets that the lays cut of it. */
-  private static BiConstraintStream<PlanBoard.Wanted, Integer> setsCut(ConstraintFactory factory) {
+  private static BiConstraintStream<PlanBoard.ColourSize, Integer> setsCut(ConstraintFactory factory) {
     return factory
         .forEach(PlyCount.class)
         .join(SizeCount.class, equal(PlyCount::lay, SizeCount::lay))
         .groupBy(
             (plies, size) ->
-                new PlanBoard.Wanted(plies.lay().numbers(), plies.colour(), size.size()),
+                new PlanBoard.ColourSize(plies.lay().numbers(), plies.colour(), size.size()),
             sum((plies, size) -> plies.turns() * size.garments()));
   }
 

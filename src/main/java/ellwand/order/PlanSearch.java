@@ -15,10 +15,10 @@ final class PlanSearch {
   private static final int LATE_ACCEPTANCE = 50;
 
   private final Seed seed;
-  private final Budget budget;
+  private final PlanningBudget budget;
   private int runs;
 
-  PlanSearch(Seed seed, Budget budget) {
+  PlanSearch(Seed seed, PlanningBudget budget) {
     this.seed = seed;
     this.budget = budget;
   }

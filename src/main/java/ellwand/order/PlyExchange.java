@@ -37,10 +37,10 @@ final class PlyExchange {
 
   private final Numbers numbers;
   private final SplittableRandom random;
-  private final Budget budget;
+  private final PlanningBudget budget;
   private final long[] garment;
 
-  PlyExchange(Numbers numbers, SplittableRandom random, Budget budget) {
+  PlyExchange(Numbers numbers, SplittableRandom random, PlanningBudget budget) {
     this.numbers = numbers;
     this.random = random;
     this.budget = budget;
@@ -167,7 +167,7 @@ final class PlyExchange {
     private boolean serve(int colour, long lacking, long most) {
       byte[][] best = null;
       long least = most;
-      budget.use(1 + changes.size() / Budget.CHANGES);
+      budget.use(1 + changes.size() / PlanningBudget.CHANGES);
       for (int i = 0; i < changes.size(); i++) {
         byte[] one = changes.get(i);
         long rest = lacking - sums.of(i);

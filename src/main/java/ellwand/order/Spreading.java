@@ -21,7 +21,7 @@ import java.util.List;
  *     face to face cuts them mirrored, so they are right only in couples of plies
  */
 public record Spreading(
-    Faces faces, Headings headings, Direction direction, boolean halfSets, boolean oneHanded) {
+    Faces faces, PlyHeadings headings, Direction direction, boolean halfSets, boolean oneHanded) {
 
   /** Which side of the cloth looks up. */
   public enum Faces {
@@ -43,7 +43,7 @@ public record Spreading(
   }
 
   /** Which way along the warp the plies run. */
-  public enum Headings {
+  public enum PlyHeadings {
     ONE_WAY,
     /** Every second ply runs the other way. */
     ALTERNATING
@@ -51,7 +51,7 @@ public record Spreading(
 
   /** Every ply right side up and the same way. */
   public static final Spreading PLAIN =
-      new Spreading(Faces.ALL_UP, Headings.ONE_WAY, Direction.ANY_WAY, false, false);
+      new Spreading(Faces.ALL_UP, PlyHeadings.ONE_WAY, Direction.ANY_WAY, false, false);
 
   public Spreading {
     List<Problem> problems = new ArrayList<>();
@@ -61,13 +61,13 @@ public record Spreading(
               "half sets come out whole only where plies lie face to face",
               "Spread face to face, or put whole garments into the marker"));
     }
-    if (headings == Headings.ALTERNATING && direction == Direction.ONE_WAY) {
+    if (headings == PlyHeadings.ALTERNATING && direction == Direction.ONE_WAY) {
       problems.add(
           Problem.of(
               "plies of alternating headings can't be cut from one-way cloth",
               "Spread with all headings one way"));
     }
-    if (headings == Headings.ALTERNATING
+    if (headings == PlyHeadings.ALTERNATING
         && halfSets
         && direction == Direction.ONE_WAY_PER_GARMENT) {
       problems.add(

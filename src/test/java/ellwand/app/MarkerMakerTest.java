@@ -38,7 +38,7 @@ class MarkerMakerTest {
   private MarkerMaker maker(Path path, Spreading.Faces faces) {
     Job job = JobReader.read(path);
     Spreading spreading =
-        new Spreading(faces, Spreading.Headings.ONE_WAY, Direction.ANY_WAY, false, false);
+        new Spreading(faces, Spreading.PlyHeadings.ONE_WAY, Direction.ANY_WAY, false, false);
     return new MarkerMaker(job, job.cloths().get(0), spreading, Unit.CM);
   }
 

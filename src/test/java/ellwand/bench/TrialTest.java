@@ -42,20 +42,20 @@ class TrialTest {
 
   @Test
   void theJudgeSeesOverlapsStrayingAndMissingCopies() {
-    List<Placed> placed = new ArrayList<>(result().placed());
-    Placed first = placed.get(0);
+    List<PlacedItem> placed = new ArrayList<>(result().placed());
+    PlacedItem first = placed.get(0);
     placed.set(0, moved(first, 0.01, 0.01));
     assertTrue(!Judge.faults(WEDGES, placed).isEmpty());
     placed.set(0, moved(first, 0, 20));
     assertTrue(Judge.faults(WEDGES, placed).toString().contains("sticks out"));
-    placed.set(0, new Placed(0, 90, first.polygon()));
+    placed.set(0, new PlacedItem(0, 90, first.polygon()));
     assertTrue(Judge.faults(WEDGES, placed).toString().contains("is turned by 90"));
     placed.remove(0);
     assertTrue(Judge.faults(WEDGES, placed).toString().contains("laid 3 times"));
   }
 
-  private static Placed moved(Placed placed, double dx, double dy) {
-    return new Placed(
+  private static PlacedItem moved(PlacedItem placed, double dx, double dy) {
+    return new PlacedItem(
         placed.item(), placed.rotation(), placed.polygon().moved(new Motion(false, 0, dx, dy)));
   }
 

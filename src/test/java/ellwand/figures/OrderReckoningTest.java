@@ -61,7 +61,7 @@ class OrderReckoningTest {
     Spreading folds =
         new Spreading(
             Spreading.Faces.FOLDED,
-            Spreading.Headings.ONE_WAY,
+            Spreading.PlyHeadings.ONE_WAY,
             ellwand.cloth.Direction.ANY_WAY,
             false,
             false);

@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import ellwand.cloth.Direction;
 import ellwand.order.Spreading.Faces;
-import ellwand.order.Spreading.Headings;
+import ellwand.order.Spreading.PlyHeadings;
 import ellwand.problem.InputException;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -93,21 +93,21 @@ class BadOrdersTest {
   @Test
   void spreadingThatTheClothForbids() {
     refused(
-        () -> new Spreading(Faces.ALL_UP, Headings.ALTERNATING, Direction.ONE_WAY, false, false),
+        () -> new Spreading(Faces.ALL_UP, PlyHeadings.ALTERNATING, Direction.ONE_WAY, false, false),
         "one-way cloth",
         "all headings one way");
     refused(
         () ->
             new Spreading(
                 Faces.FACE_TO_FACE,
-                Headings.ALTERNATING,
+                PlyHeadings.ALTERNATING,
                 Direction.ONE_WAY_PER_GARMENT,
                 true,
                 false),
         "half sets",
         "nap");
     refused(
-        () -> new Spreading(Faces.ALL_UP, Headings.ONE_WAY, Direction.ANY_WAY, true, false),
+        () -> new Spreading(Faces.ALL_UP, PlyHeadings.ONE_WAY, Direction.ANY_WAY, true, false),
         "half sets",
         "face to face");
   }
@@ -115,7 +115,7 @@ class BadOrdersTest {
   @Test
   void onePlyWhereTwoBelongTogether() {
     Spreading folded =
-        new Spreading(Faces.FOLDED, Headings.ONE_WAY, Direction.ANY_WAY, false, false);
+        new Spreading(Faces.FOLDED, PlyHeadings.ONE_WAY, Direction.ANY_WAY, false, false);
     refused(() -> Orders.spread(1, 4, "10=4", Tolerance.NONE, folded), "two by two", "2 or more");
   }
 }

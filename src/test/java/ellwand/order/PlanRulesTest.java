@@ -36,7 +36,7 @@ class PlanRulesTest {
 
   /** What each rule takes off, 0 left out. */
   private static Map<String, BendableLongScore> broken(Spread... spreads) {
-    Budget budget = new Budget(Request.of(Effort.ofSteps(1), new Seed(1)));
+    PlanningBudget budget = new PlanningBudget(Request.of(Effort.ofSteps(1), new Seed(1)));
     PlanBoard board = new PlanBoard(NUMBERS, List.of(spreads), budget, 1);
     Map<String, BendableLongScore> broken = new TreeMap<>();
     MANAGER

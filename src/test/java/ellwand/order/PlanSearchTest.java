@@ -15,8 +15,8 @@ class PlanSearchTest {
 
   private static final Numbers LARGE = new Numbers(Orders.large(0), Orders.childrensLengths());
 
-  private static Budget budget(long steps) {
-    return new Budget(Request.of(Effort.ofSteps(steps), new Seed(1)));
+  private static PlanningBudget budget(long steps) {
+    return new PlanningBudget(Request.of(Effort.ofSteps(steps), new Seed(1)));
   }
 
   private static Mending mending() {

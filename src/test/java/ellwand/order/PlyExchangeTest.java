@@ -46,7 +46,7 @@ class PlyExchangeTest {
   private static PlyExchange exchange(Numbers numbers) {
     SplittableRandom random = new SplittableRandom(1);
     return new PlyExchange(
-        numbers, random, new Budget(Request.of(Effort.ofSteps(1000), new Seed(1))));
+        numbers, random, new PlanningBudget(Request.of(Effort.ofSteps(1000), new Seed(1))));
   }
 
   @Test
@@ -132,7 +132,7 @@ class PlyExchangeTest {
             new Spread(new int[] {1}, turns),
             new Spread(new int[] {2}, turns.clone()),
             new Spread(new int[] {3}, turns.clone()));
-    Budget budget = new Budget(Request.of(Effort.ofSteps(1), new Seed(1)));
+    PlanningBudget budget = new PlanningBudget(Request.of(Effort.ofSteps(1), new Seed(1)));
     List<Spread> nearer = new PlyExchange(numbers, new SplittableRandom(1), budget).exchange(plan);
     // One colour is served with the only step, all the others lack as much as before.
     long served = 0;

@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import ellwand.cloth.Direction;
 import ellwand.order.Spreading.Faces;
-import ellwand.order.Spreading.Headings;
+import ellwand.order.Spreading.PlyHeadings;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -19,7 +19,7 @@ class SpreadingTest {
   private static final Spreading FOLDED = spreading(Faces.FOLDED, false, false);
 
   private static Spreading spreading(Faces faces, boolean halfSets, boolean oneHanded) {
-    return new Spreading(faces, Headings.ONE_WAY, Direction.ANY_WAY, halfSets, oneHanded);
+    return new Spreading(faces, PlyHeadings.ONE_WAY, Direction.ANY_WAY, halfSets, oneHanded);
   }
 
   private static CutOrderPlan plan(String sizes, Tolerance tolerance, Spreading spreading) {

@@ -7,7 +7,7 @@ import ellwand.file.source.Spot;
 import ellwand.job.Job;
 import ellwand.order.Spreading;
 import ellwand.order.Spreading.Faces;
-import ellwand.order.Spreading.Headings;
+import ellwand.order.Spreading.PlyHeadings;
 import ellwand.problem.Problem;
 import java.util.List;
 import java.util.Optional;
@@ -32,12 +32,12 @@ final class SpreadReader {
             .text()
             .map(w -> Faces.values()[FACES.indexOf(w)])
             .orElseGet(() -> cloth.map(Faces::usual).orElse(Faces.ALL_UP));
-    Headings headings =
+    PlyHeadings headings =
         spread
             .get("headings")
             .text()
-            .map(w -> Headings.values()[HEADINGS.indexOf(w)])
-            .orElse(Headings.ONE_WAY);
+            .map(w -> PlyHeadings.values()[HEADINGS.indexOf(w)])
+            .orElse(PlyHeadings.ONE_WAY);
     Spot halfSets = spread.get("half-sets");
     Fold fold = faces.fold();
     if (halfSets.isTrue() && faces == Faces.FACE_TO_FACE) {

@@ -30,10 +30,10 @@ final class Arrangement {
 
   final Neighbours neighbours;
 
-  private final Budget budget;
+  private final ThreadBudget budget;
   private double length;
 
-  Arrangement(Plan plan, Budget budget) {
+  Arrangement(Plan plan, ThreadBudget budget) {
     this.plan = plan;
     this.budget = budget;
     bodies = plan.bodies;

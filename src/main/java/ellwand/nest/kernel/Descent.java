@@ -6,7 +6,10 @@ package ellwand.nest.kernel;
  */
 final class Descent {
 
+  /** The costliest overlaps that are looked at; ours. */
   private static final int WORST = 4;
+
+  /** Moves at the most, each to a cheaper pose; ours. */
   private static final int ROUNDS = 12;
 
   private final Arrangement arrangement;

@@ -50,10 +50,10 @@ final class Kind {
     return near < lo - 1e-9 * lattice.step() ? lattice.atOrAbove(lo) : near;
   }
 
-  static Kind of(List<Form> forms, Plan plan) {
+  static Kind of(List<StripForm> forms, Plan plan) {
     Kind kind = new Kind(forms.size());
     for (int f = 0; f < kind.forms; f++) {
-      Form form = forms.get(f);
+      StripForm form = forms.get(f);
       double cx = plan.centreX[form.shape()];
       double cy = plan.centreY[form.shape()];
       kind.shape[f] = form.shape();

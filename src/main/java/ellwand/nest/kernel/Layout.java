@@ -8,7 +8,7 @@ import java.util.List;
  * @param poses one for each copy
  * @param length the furthest end of a copy
  */
-public record Layout(List<Pose> poses, double length) {
+public record Layout(List<StripPose> poses, double length) {
 
   public Layout {
     poses = List.copyOf(poses);
@@ -22,13 +22,13 @@ public record Layout(List<Pose> poses, double length) {
    * @param x place of the shape's origin
    * @param y place of the shape's origin
    */
-  public record Pose(int form, double x, double y) {}
+  public record StripPose(int form, double x, double y) {}
 
   /** The same farther along. */
   public Layout shifted(double mm) {
     return mm == 0
         ? this
         : new Layout(
-            poses.stream().map(p -> new Pose(p.form(), p.x() + mm, p.y())).toList(), length + mm);
+            poses.stream().map(p -> new StripPose(p.form(), p.x() + mm, p.y())).toList(), length + mm);
   }
 }

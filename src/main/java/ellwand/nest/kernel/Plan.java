@@ -56,10 +56,10 @@ final class Plan {
     size = outlines.size;
     tables = outlines.tables;
     kind = new int[bodies];
-    Map<List<Form>, Integer> seen = new IdentityHashMap<>();
+    Map<List<StripForm>, Integer> seen = new IdentityHashMap<>();
     List<Kind> list = new ArrayList<>();
     for (int i = 0; i < copies; i++) {
-      List<Form> forms = strip.copies().get(i);
+      List<StripForm> forms = strip.copies().get(i);
       Integer known = seen.putIfAbsent(forms, list.size());
       kind[i] = known == null ? list.size() : known;
       if (known == null) {

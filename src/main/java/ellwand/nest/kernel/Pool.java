@@ -3,6 +3,7 @@ package ellwand.nest.kernel;
 /** The few arrangements nearest to legal at one length. */
 final class Pool {
 
+  /** Ours. */
   private static final int SIZE = 10;
 
   private final Snapshot[] snapshots = new Snapshot[SIZE + 1];

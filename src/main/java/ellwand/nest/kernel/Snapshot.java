@@ -28,10 +28,10 @@ final class Snapshot {
   }
 
   Layout layout(Plan plan) {
-    List<Layout.Pose> poses = new ArrayList<>(x.length);
+    List<Layout.StripPose> poses = new ArrayList<>(x.length);
     for (int i = 0; i < x.length; i++) {
       int s = plan.kinds[plan.kind[i]].shape[form[i]];
-      poses.add(new Layout.Pose(form[i], x[i] - plan.centreX[s], y[i] - plan.centreY[s]));
+      poses.add(new Layout.StripPose(form[i], x[i] - plan.centreX[s], y[i] - plan.centreY[s]));
     }
     return new Layout(poses, length);
   }
@@ -40,7 +40,7 @@ final class Snapshot {
     int n = layout.poses().size();
     Snapshot s = new Snapshot(layout.length(), new int[n], new double[n], new double[n]);
     for (int i = 0; i < n; i++) {
-      Layout.Pose pose = layout.poses().get(i);
+      Layout.StripPose pose = layout.poses().get(i);
       int shape = plan.kinds[plan.kind[i]].shape[pose.form()];
       s.form[i] = pose.form();
       s.x[i] = pose.x() + plan.centreX[shape];

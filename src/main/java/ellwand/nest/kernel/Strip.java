@@ -12,7 +12,7 @@ import java.util.List;
  * @param maxLength longest strip allowed, {@link Double#POSITIVE_INFINITY} for any
  */
 public record Strip(
-    List<Shape> shapes, List<List<Form>> copies, List<Obstacle> obstacles, double maxLength) {
+    List<Shape> shapes, List<List<StripForm>> copies, List<Obstacle> obstacles, double maxLength) {
 
   public Strip {
     shapes = List.copyOf(shapes);
@@ -24,11 +24,11 @@ public record Strip(
     if (!(maxLength > 0)) {
       throw new IllegalArgumentException("a strip of length " + maxLength);
     }
-    for (List<Form> forms : copies) {
+    for (List<StripForm> forms : copies) {
       if (forms.isEmpty()) {
         throw new IllegalArgumentException("a copy needs a form");
       }
-      for (Form form : forms) {
+      for (StripForm form : forms) {
         requireShape(form.shape(), shapes.size());
       }
     }
@@ -47,7 +47,7 @@ public record Strip(
   }
 
   /** Copies on a strip of any length without obstacles. */
-  public static Strip open(List<Shape> shapes, List<List<Form>> copies) {
+  public static Strip open(List<Shape> shapes, List<List<StripForm>> copies) {
     return new Strip(shapes, copies, List.of(), Double.POSITIVE_INFINITY);
   }
 
@@ -61,10 +61,10 @@ public record Strip(
     double before = 0;
     double beyond = 0;
     double longest = 0;
-    for (List<Form> forms : copies) {
+    for (List<StripForm> forms : copies) {
       double least = Double.POSITIVE_INFINITY;
       double shortest = Double.POSITIVE_INFINITY;
-      for (Form form : forms) {
+      for (StripForm form : forms) {
         Shape shape = shapes.get(form.shape());
         least = Math.min(least, shape.area());
         shortest = Math.min(shortest, form.left() + form.right());

@@ -36,7 +36,7 @@ final class Tiling {
 
   private Tiling(Plan plan, List<List<Integer>> byKind, int count) {
     this.plan = plan;
-    List<List<Form>> copies = new ArrayList<>();
+    List<List<StripForm>> copies = new ArrayList<>();
     List<int[]> columns = new ArrayList<>();
     for (List<Integer> equal : byKind) {
       for (int i = 0; i + count <= equal.size(); i += count) {
@@ -91,8 +91,8 @@ final class Tiling {
 
   /** Searches the block further; the layout is of the whole strip, however long it may be. */
   Outcome run(Request request, Listener listener) {
-    Meeting told = new Meeting(plan, listener, 1);
-    Budget budget = new Budget(request.effort(), request.stop(), told, 0);
+    ThreadMeeting told = new ThreadMeeting(plan, listener, 1);
+    ThreadBudget budget = new ThreadBudget(request.effort(), request.stop(), told, 0);
     double[] toldOf = {Double.POSITIVE_INFINITY};
     Listener repeating =
         (layout, evaluations) -> {
@@ -105,7 +105,7 @@ final class Tiling {
             }
           }
         };
-    Outcome outcome = new Run(block, block, request, repeating).outcome(best.stream().toList());
+    Outcome outcome = new SearchRun(block, block, request, repeating).outcome(best.stream().toList());
     budget.evaluations = outcome.evaluations();
     best = outcome.layout().or(() -> best);
     best.map(layout -> repeated(layout, budget)).ifPresent(budget::found);
@@ -114,10 +114,10 @@ final class Tiling {
   }
 
   /** The whole strip, tile after tile; null if the search is to stop before that. */
-  private Snapshot repeated(Layout layout, Budget budget) {
+  private Snapshot repeated(Layout layout, ThreadBudget budget) {
     Snapshot tile = Snapshot.of(layout, block);
     double pitch = pitch(tile);
-    Opening opening = new Opening(new Arrangement(plan, budget));
+    OpeningLayout opening = new OpeningLayout(new Arrangement(plan, budget));
     for (int t = 0; t < tiles.length; t++) {
       for (int i = 0; i < tiles[t].length; i++) {
         opening.put(tiles[t][i], tile.form[i], tile.x[i] + t * pitch, tile.y[i]);

@@ -5,7 +5,7 @@ import ellwand.geometry.Point;
 import ellwand.lay.Lay;
 import ellwand.lay.Wanted;
 import ellwand.nest.repeat.Free.Axis;
-import ellwand.nest.repeat.Ties.Body;
+import ellwand.nest.repeat.Ties.Tied;
 import ellwand.nest.repeat.Ties.Tie;
 import ellwand.pattern.Asks;
 import ellwand.problem.InputException;
@@ -32,7 +32,7 @@ final class MarkPlaces {
   private final Repeat repeat;
   private final String size;
   private final Ties ties;
-  private final Map<Body, Place> places = new LinkedHashMap<>();
+  private final Map<Tied, MarkPlace> places = new LinkedHashMap<>();
   private final Map<Integer, List<Double>> only = new HashMap<>();
   private int groups;
 
@@ -43,10 +43,10 @@ final class MarkPlaces {
    * @param sign 1, or -1 if what is chosen for the group counts the other way here
    * @param group whose distance is chosen; empty if the distance is stated
    */
-  record Place(Point mark, double phaseMm, int sign, Optional<Integer> group) {}
+  record MarkPlace(Point mark, double phaseMm, int sign, Optional<Integer> group) {}
 
   /** A piece that a choice is made for. */
-  record Member(Wanted wanted, boolean turnedOver, Place place) {}
+  record Member(Wanted wanted, boolean turnedOver, MarkPlace place) {}
 
   /** Both ways, along first. */
   static Map<Axis, MarkPlaces> of(Lay lay, Repeat repeat, String size) {
@@ -72,7 +72,7 @@ final class MarkPlaces {
       spread(new ArrayDeque<>(places.keySet()));
       for (Tie tie : ties.all()) {
         if (!places.containsKey(tie.one().body())) {
-          places.put(tie.one().body(), new Place(Ties.ORIGIN, 0, 1, Optional.of(groups++)));
+          places.put(tie.one().body(), new MarkPlace(Ties.ORIGIN, 0, 1, Optional.of(groups++)));
           spread(new ArrayDeque<>(List.of(tie.one().body())));
         }
       }
@@ -94,14 +94,14 @@ final class MarkPlaces {
       Point mark = wanted.cut().marks().get(place.get().mark());
       for (boolean turnedOver : new boolean[] {false, true}) {
         places.put(
-            ties.body(wanted, turnedOver), new Place(mark, phase.orElse(0.0), 1, Optional.empty()));
+            ties.body(wanted, turnedOver), new MarkPlace(mark, phase.orElse(0.0), 1, Optional.empty()));
       }
     }
   }
 
-  private void spread(Queue<Body> reached) {
+  private void spread(Queue<Tied> reached) {
     while (!reached.isEmpty()) {
-      Body body = reached.remove();
+      Tied body = reached.remove();
       for (Tie tie : ties.all()) {
         if (tie.one().body().equals(body)) {
           follow(tie.back(), reached);
@@ -114,19 +114,19 @@ final class MarkPlaces {
   }
 
   /** Places the one from the other. */
-  private void follow(Tie tie, Queue<Body> reached) {
-    Body body = tie.one().body();
+  private void follow(Tie tie, Queue<Tied> reached) {
+    Tied body = tie.one().body();
     if (!places.containsKey(body)) {
-      Place from = places.get(tie.other().body());
+      MarkPlace from = places.get(tie.other().body());
       double phase = tie.turn() * originMm(tie.other().body()) + tie.apartMm();
-      places.put(body, new Place(Ties.ORIGIN, phase, tie.turn() * from.sign(), from.group()));
+      places.put(body, new MarkPlace(Ties.ORIGIN, phase, tie.turn() * from.sign(), from.group()));
       reached.add(body);
     }
   }
 
   /** Where the origin of a piece lies, without what is chosen, mm. */
-  private double originMm(Body body) {
-    Place place = places.get(body);
+  private double originMm(Tied body) {
+    MarkPlace place = places.get(body);
     return place.phaseMm() - ties.mm(place.mark());
   }
 
@@ -148,7 +148,7 @@ final class MarkPlaces {
   }
 
   private void agree(Tie tie, double offMm) {
-    Place one = places.get(tie.one().body());
+    MarkPlace one = places.get(tie.one().body());
     int times = one.sign() - tie.turn() * places.get(tie.other().body()).sign();
     double missed = Math.abs(Math.IEEEremainder(offMm, sameAfterMm()));
     if (one.group().isPresent() && times != 0) {
@@ -188,7 +188,7 @@ final class MarkPlaces {
    *
    * @param turnedOver for a copy that is turned over
    */
-  Optional<Place> of(Wanted wanted, boolean turnedOver) {
+  Optional<MarkPlace> of(Wanted wanted, boolean turnedOver) {
     return Optional.ofNullable(places.get(ties.body(wanted, turnedOver)));
   }
 

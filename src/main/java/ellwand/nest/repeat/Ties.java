@@ -33,20 +33,20 @@ final class Ties {
    * What lies in one place in the repeat: a piece with its mirror image, or each by itself where
    * the repeat looks different from either side.
    */
-  record Body(String piece, boolean turnedOver) {}
+  record Tied(String piece, boolean turnedOver) {}
 
   /**
    * A mark as it is sewn on: from the middle of a bar it lies sign times the body's origin and
    * {@code atMm}, counted as on the cloth where pieces as drawn head up.
    */
-  record Side(Body body, int sign, double atMm) {}
+  record SewnMark(Tied body, int sign, double atMm) {}
 
   /**
    * Two marks that lie alike: the one as far from a bar as the other, times the sign.
    *
    * @param match what asks for it
    */
-  record Tie(Match match, Side one, Side other, int sign) {
+  record Tie(Match match, SewnMark one, SewnMark other, int sign) {
 
     /** What the other's origin counts in where the one's lies. */
     int turn() {
@@ -115,8 +115,8 @@ final class Ties {
     }
     int sign = axis == Axis.ACROSS && joining.atAnAngle() ? -1 : 1;
     for (boolean mirrored : new boolean[] {false, true}) {
-      Optional<Side> a = side(one, match.mark(), mirrored);
-      Optional<Side> b = side(other, match.otherMark(), mirrored == joining.sameHand());
+      Optional<SewnMark> a = side(one, match.mark(), mirrored);
+      Optional<SewnMark> b = side(other, match.otherMark(), mirrored == joining.sameHand());
       if (a.isPresent() && b.isPresent()) {
         all.add(new Tie(match, a.get(), b.get(), sign));
       }
@@ -124,25 +124,25 @@ final class Ties {
   }
 
   /** A mark on the hand that is as drawn or mirrored; empty if none of that hand is cut. */
-  private Optional<Side> side(Wanted wanted, String mark, boolean mirrored) {
+  private Optional<SewnMark> side(Wanted wanted, String mark, boolean mirrored) {
     CutPiece cut = wanted.cut();
     Point at = cut.marks().get(mark);
-    Body body = body(wanted, mirrored);
+    Tied body = body(wanted, mirrored);
     return switch (wanted.how()) {
-      case WHOLE -> mirrored ? Optional.empty() : Optional.of(new Side(body, 1, mm(at)));
-      case PAIR -> Optional.of(new Side(body, mirrored && axis == Axis.ACROSS ? -1 : 1, mm(at)));
+      case WHOLE -> mirrored ? Optional.empty() : Optional.of(new SewnMark(body, 1, mm(at)));
+      case PAIR -> Optional.of(new SewnMark(body, mirrored && axis == Axis.ACROSS ? -1 : 1, mm(at)));
       case FOLD -> {
         CutPiece.Stroke fold = cut.fold().orElseThrow();
         yield Optional.of(
-            new Side(body, 1, mm(mirrored ? at.mirrored(fold.from(), fold.to()) : at)));
+            new SewnMark(body, 1, mm(mirrored ? at.mirrored(fold.from(), fold.to()) : at)));
       }
     };
   }
 
   /** What lies in one place with a copy of a piece. */
-  Body body(Wanted wanted, boolean turnedOver) {
+  Tied body(Wanted wanted, boolean turnedOver) {
     boolean apart = wanted.how() == How.PAIR && bySide() && !repeat.evenAcross();
-    return new Body(wanted.cut().name(), turnedOver && apart);
+    return new Tied(wanted.cut().name(), turnedOver && apart);
   }
 
   /** Bars across lie alike on both hands, so that they also match at the centre. */

@@ -21,7 +21,7 @@ import java.util.stream.IntStream;
  *
  * @param stretches in the cloth's order; one on which nothing lies has no layout
  */
-public record Found(Decision decision, List<Placed> stretches) {
+public record Found(Decision decision, List<LaidStretch> stretches) {
 
   /**
    * One stretch with its layout.
@@ -31,20 +31,20 @@ public record Found(Decision decision, List<Placed> stretches) {
    *     takes, since what lies behind it lies where the flaws let it; on cloth with bars whole
    *     repeats, so that what lies behind it meets them as it was laid on them
    */
-  public record Placed(StretchTask task, int lengths, double reservedMm, Optional<Layout> layout) {
+  public record LaidStretch(StretchTask task, int lengths, double reservedMm, Optional<Layout> layout) {
 
     public double lengthMm() {
       return layout.map(Layout::length).orElse(0.0);
     }
 
-    private Placed with(Layout better) {
+    private LaidStretch with(Layout better) {
       return with(task, better);
     }
 
     /** The same with a layout of a task whose copies may lie in other ways. */
-    public Placed with(StretchTask other, Layout better) {
+    public LaidStretch with(StretchTask other, Layout better) {
       double reserved = task.cloth().wholeRepeatsMm(better.length());
-      return new Placed(
+      return new LaidStretch(
           other,
           lengths,
           task.measured() ? Math.max(reservedMm, reserved) : reserved,
@@ -54,7 +54,7 @@ public record Found(Decision decision, List<Placed> stretches) {
     private void addCopies(Layout layout, double fromX, List<Copy> copies) {
       for (int i = 0; i < task.seats().size(); i++) {
         Seat seat = task.seats().get(i);
-        Layout.Pose at = layout.poses().get(i);
+        Layout.StripPose at = layout.poses().get(i);
         Pose pose = task.ways().get(i).get(at.form()).pose();
         Motion motion = pose.motion().shifted(fromX + at.x(), at.y());
         copies.add(
@@ -82,7 +82,7 @@ public record Found(Decision decision, List<Placed> stretches) {
 
   /** What a stretch adds to that: the last one only as far as it is taken, once. */
   public double clothMm(int stretch) {
-    Placed placed = stretches.get(stretch);
+    LaidStretch placed = stretches.get(stretch);
     double table = last(stretch) ? placed.lengthMm() : placed.reservedMm();
     return (placed.lengths() - 1) * placed.reservedMm() + table;
   }
@@ -92,13 +92,13 @@ public record Found(Decision decision, List<Placed> stretches) {
   }
 
   public Found with(int stretch, Layout layout) {
-    List<Placed> changed = new ArrayList<>(stretches);
+    List<LaidStretch> changed = new ArrayList<>(stretches);
     changed.set(stretch, stretches.get(stretch).with(layout));
     return new Found(decision, changed);
   }
 
-  public Found with(int stretch, Placed better) {
-    List<Placed> changed = new ArrayList<>(stretches);
+  public Found with(int stretch, LaidStretch better) {
+    List<LaidStretch> changed = new ArrayList<>(stretches);
     changed.set(stretch, better);
     return new Found(decision, changed);
   }
@@ -110,7 +110,7 @@ public record Found(Decision decision, List<Placed> stretches) {
     double stock = lay.cloth().stock().map(Stock::lengthMm).orElse(0.0);
     double fromX = 0;
     for (int i = 0; i < stretches.size(); i++) {
-      Placed placed = stretches.get(i);
+      LaidStretch placed = stretches.get(i);
       if (placed.layout().isPresent()) {
         boolean doubled = placed.lengths() > 1;
         double toX = fromX + (last(i) && !doubled ? placed.lengthMm() : placed.reservedMm());

@@ -7,9 +7,9 @@ import ellwand.nest.kernel.Layout;
 import ellwand.nest.kernel.Listener;
 import ellwand.nest.kernel.NoFit;
 import ellwand.nest.kernel.Outcome;
-import ellwand.nest.kernel.Search;
+import ellwand.nest.kernel.StripSearch;
 import ellwand.nest.repeat.Phases;
-import ellwand.nest.stretch.Found.Placed;
+import ellwand.nest.stretch.Found.LaidStretch;
 import ellwand.work.Effort;
 import ellwand.work.Progress;
 import ellwand.work.Request;
@@ -81,16 +81,16 @@ public final class Placing {
 
   /** The copies one behind the other, which takes no search. */
   public void row(Decision decision) {
-    keep(placed(decision, Row::of));
+    keep(placed(decision, SingleFile::of));
   }
 
   private Found placed(Decision decision, Function<StretchTask, Optional<Layout>> layer) {
-    List<Placed> stretches = new ArrayList<>();
+    List<LaidStretch> stretches = new ArrayList<>();
     double fromX = 0;
     double acrossMm = 0;
     for (int stretch = 0; stretch < cloth.stretches().size(); stretch++) {
       int lengths = cloth.lengths(stretch);
-      Placed placed =
+      LaidStretch placed =
           lengths > 1 && !lay.cloth().flaws().isEmpty()
               ? doubled(decision, stretch, layer)
               : placed(task(lay.cloth(), decision, stretch, fromX, acrossMm), lengths, layer);
@@ -101,11 +101,11 @@ public final class Placing {
     return new Found(decision, stretches);
   }
 
-  private static Placed placed(
+  private static LaidStretch placed(
       StretchTask task, int lengths, Function<StretchTask, Optional<Layout>> layer) {
     Optional<Layout> layout = layer.apply(task);
     double length = layout.map(Layout::length).orElse(0.0);
-    return new Placed(task, lengths, task.cloth().wholeRepeatsMm(length), layout);
+    return new LaidStretch(task, lengths, task.cloth().wholeRepeatsMm(length), layout);
   }
 
   private StretchTask task(
@@ -117,10 +117,10 @@ public final class Placing {
    * Where cloth with flaws lies double end over end, its flaws shift with the place at which it is
    * folded or cut: so that place is guessed, and moved on until all that is to lie double does.
    */
-  private Placed doubled(
+  private LaidStretch doubled(
       Decision decision, int stretch, Function<StretchTask, Optional<Layout>> layer) {
     int lengths = cloth.lengths(stretch);
-    Placed whole = placed(task(lay.cloth().whole(), decision, stretch, 0, 0), lengths, layer);
+    LaidStretch whole = placed(task(lay.cloth().whole(), decision, stretch, 0, 0), lengths, layer);
     if (whole.layout().isEmpty()) {
       return whole;
     }
@@ -129,14 +129,14 @@ public final class Placing {
       StretchTask task = task(lay.cloth(), decision, stretch, 0, acrossMm);
       Layout layout = layer.apply(task).orElseThrow();
       if (layout.length() <= acrossMm) {
-        return new Placed(task, lengths, acrossMm, Optional.of(layout));
+        return new LaidStretch(task, lengths, acrossMm, Optional.of(layout));
       }
       acrossMm = acrossFrom(layout.length());
     }
     // So far on no flaw lies among what would lie there without any.
     acrossMm = acrossFrom(whole.lengthMm() + farthestFlawMm());
     StretchTask task = task(lay.cloth(), decision, stretch, 0, acrossMm);
-    return new Placed(task, lengths, acrossMm, whole.layout());
+    return new LaidStretch(task, lengths, acrossMm, whole.layout());
   }
 
   private double acrossFrom(double mm) {
@@ -147,10 +147,10 @@ public final class Placing {
     return lay.cloth().flaws().stream().mapToDouble(f -> f.outline().box().maxX()).max().orElse(0);
   }
 
-  private Optional<Layout> first(Search search) {
+  private Optional<Layout> first(StripSearch search) {
     Outcome outcome =
         search.run(Optional.empty(), Request.of(FIRST, request.seed()), Listener.NONE);
-    spending.use(outcome.evaluations() / (double) Search.STEP);
+    spending.use(outcome.evaluations() / (double) StripSearch.STEP);
     return outcome.layout();
   }
 
@@ -189,7 +189,7 @@ public final class Placing {
    * flaws.
    */
   private Found drawnUp(Found found, int stretch) {
-    Placed placed = found.stretches().get(stretch);
+    LaidStretch placed = found.stretches().get(stretch);
     double taken =
         placed.lengths() > 1
             ? acrossFrom(placed.lengthMm())
@@ -202,7 +202,7 @@ public final class Placing {
     double fromX = 0;
     Found drawn = found;
     for (int i = 0; i < found.stretches().size(); i++) {
-      Placed old = found.stretches().get(i);
+      LaidStretch old = found.stretches().get(i);
       int lengths = old.lengths();
       double reserved = i == stretch ? taken : old.reservedMm();
       acrossMm = lengths > 1 ? reserved : acrossMm;
@@ -210,7 +210,7 @@ public final class Placing {
         double shift = i > stretch ? placed.lengths() * spare : 0;
         Layout layout = old.layout().get().shifted(shift);
         StretchTask task = task(lay.cloth(), found.decision(), i, fromX, acrossMm);
-        drawn = drawn.with(i, new Placed(task, lengths, reserved + shift, Optional.of(layout)));
+        drawn = drawn.with(i, new LaidStretch(task, lengths, reserved + shift, Optional.of(layout)));
       }
       fromX += reserved;
     }
@@ -225,7 +225,7 @@ public final class Placing {
    */
   private Optional<Found> searchStretch(Found start, int stretch, double until, double limitMm) {
     Request part = request.with(spending.until(until)).with(request.seed().child(searches++));
-    Placed placed = start.stretches().get(stretch);
+    LaidStretch placed = start.stretches().get(stretch);
     Optional<Layout> better =
         placed
             .task()

@@ -11,10 +11,10 @@ import ellwand.geometry.Outline;
 import ellwand.geometry.Region;
 import ellwand.lay.Heading;
 import ellwand.lay.Lay;
-import ellwand.nest.kernel.Form;
+import ellwand.nest.kernel.StripForm;
 import ellwand.nest.kernel.NoFit;
 import ellwand.nest.kernel.Obstacle;
-import ellwand.nest.kernel.Search;
+import ellwand.nest.kernel.StripSearch;
 import ellwand.nest.kernel.Shape;
 import ellwand.nest.kernel.Strip;
 import ellwand.nest.pose.Placement;
@@ -53,7 +53,7 @@ public record StretchTask(
     double gapMm,
     double beforeMm,
     Optional<Strip> strip,
-    Optional<Search> search) {
+    Optional<StripSearch> search) {
 
   /** Farther than any table is long, mm. */
   private static final double FAR_MM = 1e6;
@@ -120,7 +120,7 @@ public record StretchTask(
         cloth.gapMm(),
         beforeMm,
         strip,
-        strip.map(s -> new Search(s, noFit)));
+        strip.map(s -> new StripSearch(s, noFit)));
   }
 
   /** The same with other ways in which its copies may lie. */
@@ -182,8 +182,8 @@ public record StretchTask(
     private final double beforeMm;
     private final Map<Outline, Integer> indices = new HashMap<>();
     private final List<Shape> shapes = new ArrayList<>();
-    private final Map<List<Way>, List<Form>> formsOf = new HashMap<>();
-    private final List<List<Form>> copies = new ArrayList<>();
+    private final Map<List<Way>, List<StripForm>> formsOf = new HashMap<>();
+    private final List<List<StripForm>> copies = new ArrayList<>();
     private final List<Obstacle> obstacles = new ArrayList<>();
 
     Builder(double gapMm, double beforeMm) {
@@ -195,10 +195,10 @@ public record StretchTask(
       copies.add(formsOf.computeIfAbsent(ways, w -> w.stream().map(this::form).toList()));
     }
 
-    private Form form(Way way) {
+    private StripForm form(Way way) {
       Outline outline = way.pose().outline();
       Box box = outline.box();
-      return new Form(
+      return new StripForm(
           indices.computeIfAbsent(outline, this::shape),
           way.lowY(),
           way.highY(),

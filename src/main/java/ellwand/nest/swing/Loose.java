@@ -10,10 +10,10 @@ import ellwand.nest.kernel.Layout;
 import ellwand.nest.kernel.NoFit;
 import ellwand.nest.pose.Pose;
 import ellwand.nest.pose.Way;
-import ellwand.nest.stretch.Found.Placed;
+import ellwand.nest.stretch.Found.LaidStretch;
 import ellwand.nest.stretch.StretchTask;
 import ellwand.nest.turning.Body;
-import ellwand.nest.turning.Body.Place;
+import ellwand.nest.turning.Body.Posture;
 import ellwand.nest.turning.Turner;
 import java.util.ArrayList;
 import java.util.List;
@@ -28,19 +28,19 @@ import java.util.stream.DoubleStream;
  * @param bodies the copies, then the flaws
  * @param places one for each body
  */
-record Loose(List<Swing> swings, List<Body> bodies, List<Place> places, double lengthMm) {
+record Loose(List<Swing> swings, List<Body> bodies, List<Posture> places, double lengthMm) {
 
   /**
    * @param parts of outlines about the middle of their copy, to be used again and added to
    */
-  static Loose of(Placed placed, Map<Outline, List<double[]>> parts) {
+  static Loose of(LaidStretch placed, Map<Outline, List<double[]>> parts) {
     StretchTask task = placed.task();
     Layout layout = placed.layout().orElseThrow();
     List<Swing> swings = new ArrayList<>();
     List<Body> bodies = new ArrayList<>();
-    List<Place> places = new ArrayList<>();
+    List<Posture> places = new ArrayList<>();
     for (int i = 0; i < task.seats().size(); i++) {
-      Layout.Pose at = layout.poses().get(i);
+      Layout.StripPose at = layout.poses().get(i);
       Way way = task.ways().get(i).get(at.form());
       Swing swing = Swing.of(task.seats().get(i).placement(), way.pose());
       swings.add(swing);
@@ -49,7 +49,7 @@ record Loose(List<Swing> swings, List<Body> bodies, List<Place> places, double l
     }
     for (KeepOut keepOut : task.keepOuts()) {
       bodies.add(Body.fixed(ConvexParts.of(flat(keepOut.outline(), new Point(0, 0)))));
-      places.add(new Place(0, 0, 0));
+      places.add(new Posture(0, 0, 0));
     }
     return new Loose(swings, bodies, places, layout.length());
   }
@@ -62,7 +62,7 @@ record Loose(List<Swing> swings, List<Body> bodies, List<Place> places, double l
         parts(StretchTask.grown(swing.outline(), task.gapMm()), swing.middle(), parts),
         parts(swing.outline(), swing.middle(), parts),
         flat(swing.outline(), swing.middle()),
-        new Body.Borders(task.beforeMm(), band.lowY(), band.highY()),
+        new Body.Walls(task.beforeMm(), band.lowY(), band.highY()),
         pose.fixedX().isEmpty(),
         !onFold || pose.fixedX().isPresent(),
         Math.toRadians(swing.leastDegrees()),
@@ -92,7 +92,7 @@ record Loose(List<Swing> swings, List<Body> bodies, List<Place> places, double l
     return at(turner.straightened(places), turner);
   }
 
-  private Loose at(List<Place> better, Turner turner) {
+  private Loose at(List<Posture> better, Turner turner) {
     return new Loose(swings, bodies, better, turner.lengthMm(better));
   }
 
@@ -101,9 +101,9 @@ record Loose(List<Swing> swings, List<Body> bodies, List<Place> places, double l
    *
    * @param onGrain the stretch with its copies on grain
    */
-  Placed placed(Placed onGrain, NoFit noFit) {
+  LaidStretch placed(LaidStretch onGrain, NoFit noFit) {
     List<List<Way>> ways = new ArrayList<>();
-    List<Layout.Pose> poses = new ArrayList<>();
+    List<Layout.StripPose> poses = new ArrayList<>();
     for (int i = 0; i < swings.size(); i++) {
       List<Way> known = onGrain.task().ways().get(i);
       Way way = swings.get(i).way(places.get(i));

@@ -22,12 +22,12 @@ final class Sides {
   /** How many turns are named at most. */
   private static final int MOST = 2;
 
-  private final List<Side> sides = new ArrayList<>();
+  private final List<LongSide> sides = new ArrayList<>();
 
   /**
    * @param degrees direction, without regard to which end is first
    */
-  private record Side(double degrees, double mm) {}
+  private record LongSide(double degrees, double mm) {}
 
   private record Flush(double degrees, double mm) {}
 
@@ -42,16 +42,16 @@ final class Sides {
     return all;
   }
 
-  private static List<Side> sides(Outline outline) {
+  private static List<LongSide> sides(Outline outline) {
     Box box = outline.box();
     double least = LONG * Math.hypot(box.length(), box.width());
-    List<Side> sides = new ArrayList<>();
+    List<LongSide> sides = new ArrayList<>();
     List<Point> points = outline.points();
     for (int i = 0; i < points.size(); i++) {
       Point along = points.get((i + 1) % points.size()).minus(points.get(i));
       double mm = Math.hypot(along.x(), along.y());
       if (mm >= least) {
-        sides.add(new Side(Math.toDegrees(Math.atan2(along.y(), along.x())), mm));
+        sides.add(new LongSide(Math.toDegrees(Math.atan2(along.y(), along.x())), mm));
       }
     }
     return sides;
@@ -60,8 +60,8 @@ final class Sides {
   /** The turns at which most of a side lies along another's, the longest such first. */
   List<Double> flush(Outline outline, double leastDegrees, double mostDegrees) {
     List<Flush> found = new ArrayList<>();
-    for (Side own : sides(outline)) {
-      for (Side other : sides) {
+    for (LongSide own : sides(outline)) {
+      for (LongSide other : sides) {
         double off = Math.IEEEremainder(other.degrees - own.degrees, 180);
         if (Math.abs(off) >= SAME_DEGREES && off >= leastDegrees && off <= mostDegrees) {
           found.add(new Flush(off, Math.min(own.mm, other.mm)));

@@ -9,7 +9,7 @@ import ellwand.nest.pose.Placement;
 import ellwand.nest.pose.Pose;
 import ellwand.nest.pose.Turns;
 import ellwand.nest.pose.Way;
-import ellwand.nest.turning.Body.Place;
+import ellwand.nest.turning.Body.Posture;
 import ellwand.pattern.Grain;
 import java.util.ArrayList;
 import java.util.List;
@@ -61,19 +61,19 @@ record Swing(
   }
 
   /** Where the middle is when the pose is laid so. */
-  Place place(Layout.Pose at) {
+  Posture place(Layout.StripPose at) {
     Point middle = new Motion(false, offDegrees(), at.x(), at.y()).apply(middle());
-    return new Place(middle.x(), middle.y(), Math.toRadians(offDegrees()));
+    return new Posture(middle.x(), middle.y(), Math.toRadians(offDegrees()));
   }
 
   /** The turn at a place, degrees off the grain, without what conversion adds to it. */
-  private double offDegrees(Place place) {
+  private double offDegrees(Posture place) {
     double off = Math.rint(Math.toDegrees(place.turn()) / ROUNDED_DEGREES) * ROUNDED_DEGREES;
     return Math.max(leastDegrees, Math.min(mostDegrees, off));
   }
 
   /** The way to lie so; where, is up to {@link #shift}. */
-  Way way(Place place) {
+  Way way(Posture place) {
     double off = offDegrees(place);
     if (off == offDegrees()) {
       return Way.anywhere(pose);
@@ -84,9 +84,9 @@ record Swing(
   }
 
   /** The shift that brings the middle to its place. */
-  Layout.Pose shift(Place place, int form) {
+  Layout.StripPose shift(Posture place, int form) {
     Point middle = new Motion(false, offDegrees(place), 0, 0).apply(middle());
-    return new Layout.Pose(form, place.x() - middle.x(), place.y() - middle.y());
+    return new Layout.StripPose(form, place.x() - middle.x(), place.y() - middle.y());
   }
 
   /**

@@ -3,11 +3,11 @@ package ellwand.nest.swing;
 import ellwand.geometry.Outline;
 import ellwand.nest.kernel.Listener;
 import ellwand.nest.kernel.NoFit;
-import ellwand.nest.kernel.Search;
+import ellwand.nest.kernel.StripSearch;
 import ellwand.nest.pose.Placement;
 import ellwand.nest.pose.Way;
 import ellwand.nest.stretch.Found;
-import ellwand.nest.stretch.Found.Placed;
+import ellwand.nest.stretch.Found.LaidStretch;
 import ellwand.nest.stretch.StretchTask;
 import ellwand.work.Effort;
 import ellwand.work.Request;
@@ -62,7 +62,7 @@ public final class Turning {
     int copies = found.stretches().stream().mapToInt(p -> p.task().seats().size()).sum();
     double until = 0;
     for (int i = 0; i < found.stretches().size() && !request.stop().wanted(); i++) {
-      Placed placed = now.stretches().get(i);
+      LaidStretch placed = now.stretches().get(i);
       if (placed.layout().isPresent()) {
         double share = placed.task().seats().size() / (double) copies;
         until += share;
@@ -73,8 +73,8 @@ public final class Turning {
     return now;
   }
 
-  private Placed turned(Placed placed, double share, double until) {
-    Placed searched = searched(placed, share * SEARCHED);
+  private LaidStretch turned(LaidStretch placed, double share, double until) {
+    LaidStretch searched = searched(placed, share * SEARCHED);
     double last = until - share * STRAIGHTENED;
     // Else the first would take all the time that is left for both.
     double half = last - share * (1 - SEARCHED - STRAIGHTENED) / 2;
@@ -87,7 +87,7 @@ public final class Turning {
   }
 
   /** Searched on with the turns that promise most as further forms. */
-  private Placed searched(Placed placed, double share) {
+  private LaidStretch searched(LaidStretch placed, double share) {
     StretchTask task = placed.task();
     Sides sides = Sides.of(task);
     Map<List<Way>, List<Way>> wider = new HashMap<>();
@@ -124,7 +124,7 @@ public final class Turning {
     Stop stop = request.stop();
     Effort effort = request.effort();
     if (effort.repeats()) {
-      double most = effort.steps() * share * (1 - SEARCHED) / 3 * Search.STEP * CORNERS;
+      double most = effort.steps() * share * (1 - SEARCHED) / 3 * StripSearch.STEP * CORNERS;
       return looked -> stop.wanted() || looked > most;
     }
     return looked -> stop.wanted() || spending.spent() > until;

@@ -19,16 +19,16 @@ public record Body(
     List<double[]> parts,
     List<double[]> bare,
     double[] rim,
-    Borders borders,
+    Walls borders,
     boolean slidesAlong,
     boolean slidesAcross,
     double leastTurn,
     double mostTurn) {
 
   /** The room that a copy's own corners have; its far end is what is to become shorter. */
-  public record Borders(double lowX, double lowY, double highY) {}
+  public record Walls(double lowX, double lowY, double highY) {}
 
-  private static final Borders NOWHERE = new Borders(0, 0, 0);
+  private static final Walls NOWHERE = new Walls(0, 0, 0);
 
   public Body {
     parts = List.copyOf(parts);
@@ -67,5 +67,5 @@ public record Body(
    * @param y of its middle
    * @param turn off its grain, radians
    */
-  public record Place(double x, double y, double turn) {}
+  public record Posture(double x, double y, double turn) {}
 }

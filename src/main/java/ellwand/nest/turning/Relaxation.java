@@ -143,7 +143,7 @@ final class Relaxation {
 
   private void borders(int i) {
     Body body = s.bodies.get(i);
-    Body.Borders in = body.borders();
+    Body.Walls in = body.borders();
     double[] rim = body.rim();
     if (rim.length == 0) {
       return;

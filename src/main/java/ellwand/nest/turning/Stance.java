@@ -1,6 +1,6 @@
 package ellwand.nest.turning;
 
-import ellwand.nest.turning.Body.Place;
+import ellwand.nest.turning.Body.Posture;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -14,7 +14,7 @@ final class Stance {
   final double[] cos;
   final double[] sin;
 
-  Stance(List<Body> bodies, List<Place> places) {
+  Stance(List<Body> bodies, List<Posture> places) {
     this(bodies);
     for (int i = 0; i < x.length; i++) {
       x[i] = places.get(i).x();
@@ -70,10 +70,10 @@ final class Stance {
     return end;
   }
 
-  List<Place> places() {
-    List<Place> places = new ArrayList<>(x.length);
+  List<Posture> places() {
+    List<Posture> places = new ArrayList<>(x.length);
     for (int i = 0; i < x.length; i++) {
-      places.add(new Place(x[i], y[i], turn[i]));
+      places.add(new Posture(x[i], y[i], turn[i]));
     }
     return places;
   }

@@ -1,6 +1,6 @@
 package ellwand.nest.turning;
 
-import ellwand.nest.turning.Body.Place;
+import ellwand.nest.turning.Body.Posture;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.LongPredicate;
@@ -43,12 +43,12 @@ public final class Turner {
   }
 
   /** The farthest corner, mm. */
-  public double lengthMm(List<Place> places) {
+  public double lengthMm(List<Posture> places) {
     return new Stance(bodies, places).end();
   }
 
   /** As short as it becomes without copies passing each other; the same if nothing is gained. */
-  public List<Place> shortened(List<Place> places) {
+  public List<Posture> shortened(List<Posture> places) {
     Stance now = new Stance(bodies, places);
     double[] least = bodies.stream().mapToDouble(Body::leastTurn).toArray();
     double[] most = bodies.stream().mapToDouble(Body::mostTurn).toArray();
@@ -78,7 +78,7 @@ public final class Turner {
    * Turned back towards the grain as far as that goes without getting longer by more than a hair,
    * then to whole hundredths of a degree where that can be had.
    */
-  public List<Place> straightened(List<Place> places) {
+  public List<Posture> straightened(List<Posture> places) {
     Stance now = new Stance(bodies, places);
     double length = now.end() + HAIR_MM;
     for (double part : ALL_TOGETHER) {

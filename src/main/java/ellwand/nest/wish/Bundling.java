@@ -31,7 +31,7 @@ final class Bundling {
   private final Collection<List<Integer>> alike;
 
   /** Copies that may change garments with each other. */
-  private record Kind(
+  private record Alike(
       String piece, String size, Form form, Optional<Boolean> flipped, Optional<Heading> heading) {}
 
   /** What the middles of a garment's pieces add up to. */
@@ -60,7 +60,7 @@ final class Bundling {
         .map(Wanted::cut)
         .forEach(cut -> cuts.putIfAbsent(cut.name(), cut));
     Direction direction = marker.lay().cloth().direction();
-    Map<Kind, List<Integer>> kinds = new LinkedHashMap<>();
+    Map<Alike, List<Integer>> kinds = new LinkedHashMap<>();
     for (int i = 0; i < garments.length; i++) {
       kinds.computeIfAbsent(kind(copies.get(i), cuts, direction), k -> new ArrayList<>()).add(i);
     }
@@ -75,9 +75,9 @@ final class Bundling {
     }
   }
 
-  private static Kind kind(Copy copy, Map<String, CutPiece> cuts, Direction direction) {
+  private static Alike kind(Copy copy, Map<String, CutPiece> cuts, Direction direction) {
     boolean handed = copy.form() == Form.WHOLE && !cuts.get(copy.piece()).symmetric();
-    return new Kind(
+    return new Alike(
         copy.piece(),
         copy.size(),
         copy.form(),

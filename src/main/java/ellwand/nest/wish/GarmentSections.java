@@ -1,6 +1,6 @@
 package ellwand.nest.wish;
 
-import ellwand.nest.kernel.Form;
+import ellwand.nest.kernel.StripForm;
 import ellwand.nest.kernel.Strip;
 import ellwand.nest.stretch.StretchTask;
 import ellwand.nest.wish.SectionLayer.Asked;
@@ -22,7 +22,7 @@ final class GarmentSections {
   private final Strip strip;
 
   /** Copies that lie in the same ways are of one kind. */
-  private final Map<List<Form>, Integer> kinds = new IdentityHashMap<>();
+  private final Map<List<StripForm>, Integer> kinds = new IdentityHashMap<>();
 
   GarmentSections(Sectioned sectioned, SectionLayer layer, int stretch) {
     this.sectioned = sectioned;

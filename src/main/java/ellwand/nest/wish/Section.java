@@ -2,9 +2,9 @@ package ellwand.nest.wish;
 
 import ellwand.cloth.Band;
 import ellwand.geometry.Box;
-import ellwand.nest.kernel.Form;
+import ellwand.nest.kernel.StripForm;
 import ellwand.nest.kernel.Layout;
-import ellwand.nest.kernel.Search;
+import ellwand.nest.kernel.StripSearch;
 import ellwand.nest.kernel.Strip;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -22,7 +22,7 @@ import java.util.TreeMap;
  * @param spared a rectangle that was kept free among them
  */
 record Section(
-    List<Integer> seats, List<Layout.Pose> poses, double lengthMm, Optional<Spared> spared) {
+    List<Integer> seats, List<Layout.StripPose> poses, double lengthMm, Optional<Spared> spared) {
 
   /**
    * A rectangle to be kept free.
@@ -75,13 +75,13 @@ record Section(
 
   /** Sections one after another as a layout of the stretch. */
   static Layout joined(List<Section> sections, double gapMm) {
-    TreeMap<Integer, Layout.Pose> bySeat = new TreeMap<>();
+    TreeMap<Integer, Layout.StripPose> bySeat = new TreeMap<>();
     double from = 0;
     double end = 0;
     for (Section section : sections) {
       for (int i = 0; i < section.seats.size(); i++) {
-        Layout.Pose pose = section.poses.get(i);
-        bySeat.put(section.seats.get(i), new Layout.Pose(pose.form(), from + pose.x(), pose.y()));
+        Layout.StripPose pose = section.poses.get(i);
+        bySeat.put(section.seats.get(i), new Layout.StripPose(pose.form(), from + pose.x(), pose.y()));
       }
       end = from + section.lengthMm;
       from = end + gapMm;
@@ -119,17 +119,17 @@ record Section(
   }
 
   /** What is asked of a section of these copies alone, which begins as they lie. */
-  SectionLayer.Asked part(Search whole, List<Integer> numbers) {
+  SectionLayer.Asked part(StripSearch whole, List<Integer> numbers) {
     double from = numbers.stream().mapToDouble(i -> beginMm(whole.strip(), i)).min().orElseThrow();
-    List<Layout.Pose> moved =
+    List<Layout.StripPose> moved =
         numbers.stream()
             .map(poses::get)
-            .map(p -> new Layout.Pose(p.form(), p.x() - from, p.y()))
+            .map(p -> new Layout.StripPose(p.form(), p.x() - from, p.y()))
             .toList();
     return SectionLayer.Asked.plain(whole, seats(numbers), moved);
   }
 
-  private Form form(Strip strip, int i) {
+  private StripForm form(Strip strip, int i) {
     return strip.copies().get(seats.get(i)).get(poses.get(i).form());
   }
 }

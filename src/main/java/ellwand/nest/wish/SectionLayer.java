@@ -1,11 +1,11 @@
 package ellwand.nest.wish;
 
-import ellwand.nest.kernel.Form;
+import ellwand.nest.kernel.StripForm;
 import ellwand.nest.kernel.Layout;
 import ellwand.nest.kernel.Listener;
 import ellwand.nest.kernel.NoFit;
 import ellwand.nest.kernel.Outcome;
-import ellwand.nest.kernel.Search;
+import ellwand.nest.kernel.StripSearch;
 import ellwand.nest.kernel.Shape;
 import ellwand.nest.kernel.Strip;
 import ellwand.nest.wish.Section.Spared;
@@ -60,13 +60,13 @@ public final class SectionLayer {
    * @param offEnd how far small copies keep off its ends
    */
   record Asked(
-      Search whole,
+      StripSearch whole,
       List<Integer> seats,
-      List<Layout.Pose> poses,
+      List<Layout.StripPose> poses,
       Optional<Spared> spared,
       OffEnd offEnd) {
 
-    static Asked plain(Search whole, List<Integer> seats, List<Layout.Pose> poses) {
+    static Asked plain(StripSearch whole, List<Integer> seats, List<Layout.StripPose> poses) {
       return new Asked(whole, seats, poses, Optional.empty(), OffEnd.NONE);
     }
 
@@ -91,7 +91,7 @@ public final class SectionLayer {
   }
 
   /** A length that no section of these copies can go below, mm. */
-  static double leastMm(Search whole, List<Integer> seats) {
+  static double leastMm(StripSearch whole, List<Integer> seats) {
     return part(Asked.plain(whole, seats, List.of())).leastLength();
   }
 
@@ -104,22 +104,22 @@ public final class SectionLayer {
     Strip part = part(asked);
     Optional<Layout> start =
         asked.poses().isEmpty() ? Optional.empty() : Optional.of(start(asked, part));
-    Search search =
-        asked.spared().isPresent() ? new Search(part, noFit) : new Search(part, asked.whole());
+    StripSearch search =
+        asked.spared().isPresent() ? new StripSearch(part, noFit) : new StripSearch(part, asked.whole());
     Outcome outcome =
         search.run(
             start,
             request.with(spending.until(until)).with(request.seed().child(searches++)),
             Listener.NONE);
-    spending.use(outcome.evaluations() / (double) Search.STEP);
+    spending.use(outcome.evaluations() / (double) StripSearch.STEP);
     return outcome.layout().map(layout -> section(asked, layout));
   }
 
   private static Section section(Asked asked, Layout layout) {
-    List<Layout.Pose> poses = layout.poses().subList(0, asked.seats().size());
+    List<Layout.StripPose> poses = layout.poses().subList(0, asked.seats().size());
     double length = 0;
     for (int i = 0; i < poses.size(); i++) {
-      List<Form> forms = asked.strip().copies().get(asked.seats().get(i));
+      List<StripForm> forms = asked.strip().copies().get(asked.seats().get(i));
       length = Math.max(length, poses.get(i).x() + forms.get(poses.get(i).form()).right());
     }
     return new Section(asked.seats(), poses, length, asked.spared());
@@ -127,10 +127,10 @@ public final class SectionLayer {
 
   private static Strip part(Asked asked) {
     // Copies that may be exchanged share one list of forms, here as there.
-    Map<List<Form>, List<Form>> known = new IdentityHashMap<>();
-    List<List<Form>> copies = new ArrayList<>();
+    Map<List<StripForm>, List<StripForm>> known = new IdentityHashMap<>();
+    List<List<StripForm>> copies = new ArrayList<>();
     for (int seat : asked.seats()) {
-      List<Form> forms = asked.strip().copies().get(seat);
+      List<StripForm> forms = asked.strip().copies().get(seat);
       copies.add(
           asked.offEnd().concerns(seat)
               ? known.computeIfAbsent(
@@ -146,15 +146,15 @@ public final class SectionLayer {
                   new Shape(0, 0, s.lengthMm(), 0, s.lengthMm(), s.widthMm(), 0, s.widthMm());
               copies.add(
                   List.of(
-                      Form.free(
+                      StripForm.free(
                           shapes.size(), s.lowY(), s.highY() - s.widthMm(), 0, s.lengthMm())));
               shapes.add(free);
             });
     return new Strip(shapes, copies, asked.strip().obstacles(), Double.POSITIVE_INFINITY);
   }
 
-  private static Form offEnd(Form form, OffEnd off) {
-    return new Form(
+  private static StripForm offEnd(StripForm form, OffEnd off) {
+    return new StripForm(
         form.shape(),
         form.yLo(),
         form.yHi(),
@@ -166,18 +166,18 @@ public final class SectionLayer {
 
   /** Where to begin: no copy before the section, though some may overlap. */
   private static Layout start(Asked asked, Strip part) {
-    List<Layout.Pose> poses = new ArrayList<>();
+    List<Layout.StripPose> poses = new ArrayList<>();
     double end = 0;
     for (int i = 0; i < asked.poses().size(); i++) {
-      Layout.Pose pose = asked.poses().get(i);
-      Form form = part.copies().get(i).get(pose.form());
+      Layout.StripPose pose = asked.poses().get(i);
+      StripForm form = part.copies().get(i).get(pose.form());
       double x = form.alongX().step() == 0 ? Math.max(form.left(), pose.x()) : pose.x();
-      poses.add(new Layout.Pose(pose.form(), x, pose.y()));
+      poses.add(new Layout.StripPose(pose.form(), x, pose.y()));
       end = Math.max(end, x + form.right());
     }
     if (asked.spared().isPresent()) {
       Spared spared = asked.spared().get();
-      poses.add(new Layout.Pose(0, spared.x(), spared.y()));
+      poses.add(new Layout.StripPose(0, spared.x(), spared.y()));
       end = Math.max(end, spared.x() + spared.lengthMm());
     }
     return new Layout(poses, end);

@@ -1,10 +1,10 @@
 package ellwand.nest.wish;
 
 import ellwand.lay.Marker;
-import ellwand.nest.kernel.Search;
+import ellwand.nest.kernel.StripSearch;
 import ellwand.nest.kernel.Strip;
 import ellwand.nest.stretch.Found;
-import ellwand.nest.stretch.Found.Placed;
+import ellwand.nest.stretch.Found.LaidStretch;
 import ellwand.nest.stretch.StretchTask;
 import java.util.List;
 import java.util.Map;
@@ -27,7 +27,7 @@ public final class Sectioned {
   public Sectioned(double gapMm, Pleasing pleasing) {
     this.gapMm = gapMm;
     this.pleasing = pleasing;
-    List<Placed> stretches = pleasing.best().stretches();
+    List<LaidStretch> stretches = pleasing.best().stretches();
     for (int i = 0; i < stretches.size(); i++) {
       if (stretches.get(i).layout().isPresent()) {
         sections.put(i, List.of(Section.whole(stretches.get(i).layout().get())));
@@ -57,12 +57,12 @@ public final class Sectioned {
     return stretch == 0 ? gapMm : 0;
   }
 
-  private Placed placed(int stretch) {
+  private LaidStretch placed(int stretch) {
     return pleasing.best().stretches().get(stretch);
   }
 
   /** The search on the whole stretch. */
-  Search whole(int stretch) {
+  StripSearch whole(int stretch) {
     return placed(stretch).task().search().orElseThrow();
   }
 
@@ -92,7 +92,7 @@ public final class Sectioned {
   }
 
   boolean affords(int stretch, double lengthMm) {
-    Placed placed = placed(stretch);
+    LaidStretch placed = placed(stretch);
     return pleasing.affords(
         pleasing.best().clothMm() + placed.lengths() * (lengthMm - placed.lengthMm()));
   }

@@ -1,6 +1,6 @@
 package ellwand.nest.wish;
 
-import ellwand.nest.kernel.Search;
+import ellwand.nest.kernel.StripSearch;
 import ellwand.nest.kernel.Strip;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -42,7 +42,7 @@ final class StraightDivision {
 
   private boolean cut(Section section, double until) {
     Strip strip = sectioned.strip(stretch);
-    Search whole = sectioned.whole(stretch);
+    StripSearch whole = sectioned.whole(stretch);
     List<Integer> order = section.byX(strip);
     List<Integer> sizes = new ArrayList<>();
     for (int low = 1; low < order.size(); low++) {

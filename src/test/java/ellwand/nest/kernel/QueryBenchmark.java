@@ -51,26 +51,26 @@ public class QueryBenchmark {
     stars = RandomOutlines.star(random, 12, 200, 0.4);
     table = PairTableBuilder.build(NoFitUnion.rings(bodies, stars), 5);
     List<Shape> shapes = new ArrayList<>();
-    List<List<Form>> forms = new ArrayList<>();
+    List<List<StripForm>> forms = new ArrayList<>();
     for (double[] ring : List.of(bodies, stars)) {
       Shape shape = new Shape(ring);
       forms.add(
           List.of(
-              Form.within(WIDTH, shapes.size(), shape),
-              Form.within(WIDTH, shapes.size() + 1, Shapes.turned(shape))));
+              StripForm.within(WIDTH, shapes.size(), shape),
+              StripForm.within(WIDTH, shapes.size() + 1, Shapes.turned(shape))));
       shapes.add(shape);
       shapes.add(Shapes.turned(shape));
     }
-    List<List<Form>> all = new ArrayList<>(Collections.nCopies(copies / 2, forms.get(0)));
+    List<List<StripForm>> all = new ArrayList<>(Collections.nCopies(copies / 2, forms.get(0)));
     all.addAll(Collections.nCopies(copies / 2, forms.get(1)));
     Plan plan =
         new Plan(
             Strip.open(shapes, all),
             new Outlines(Strip.open(shapes, all).shapes(), Set.of(), NoFitUnion::rings, 0));
-    Meeting alone = new Meeting(plan, Listener.NONE, 1);
-    Budget budget = new Budget(Effort.ofSteps(Long.MAX_VALUE - 1), new Stop(), alone, 0);
+    ThreadMeeting alone = new ThreadMeeting(plan, Listener.NONE, 1);
+    ThreadBudget budget = new ThreadBudget(Effort.ofSteps(Long.MAX_VALUE - 1), new Stop(), alone, 0);
     arrangement = new Arrangement(plan, budget);
-    Snapshot first = new Opening(arrangement).lay(budget);
+    Snapshot first = new OpeningLayout(arrangement).lay(budget);
     arrangement.resize(first.length * 0.9, first.length / 2);
     mover = new Mover(arrangement, new Dice(new Seed(1)), true);
   }

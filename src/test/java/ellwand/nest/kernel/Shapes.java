@@ -36,8 +36,8 @@ final class Shapes {
   static List<Polygon> placed(Strip strip, Layout layout) {
     List<Polygon> placed = new ArrayList<>();
     for (int i = 0; i < layout.poses().size(); i++) {
-      Layout.Pose pose = layout.poses().get(i);
-      Form form = strip.copies().get(i).get(pose.form());
+      Layout.StripPose pose = layout.poses().get(i);
+      StripForm form = strip.copies().get(i).get(pose.form());
       placed.add(polygon(strip.shapes().get(form.shape()).coordinates(), pose.x(), pose.y()));
     }
     return placed;
@@ -56,8 +56,8 @@ final class Shapes {
       all.add(polygon(strip.shapes().get(o.shape()).coordinates(), o.x(), o.y()));
     }
     for (int i = 0; i < placed.size(); i++) {
-      Layout.Pose pose = layout.poses().get(i);
-      Form form = strip.copies().get(i).get(pose.form());
+      Layout.StripPose pose = layout.poses().get(i);
+      StripForm form = strip.copies().get(i).get(pose.form());
       if (pose.y() < form.yLo() - 0.01 || pose.y() > form.yHi() + 0.01) {
         faults.add("copy " + i + " leaves its window: y = " + pose.y());
       }

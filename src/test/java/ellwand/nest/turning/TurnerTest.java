@@ -9,8 +9,8 @@ import ellwand.geometry.Outline;
 import ellwand.geometry.Point;
 import ellwand.geometry.RandomOutlines;
 import ellwand.geometry.Region;
-import ellwand.nest.turning.Body.Borders;
-import ellwand.nest.turning.Body.Place;
+import ellwand.nest.turning.Body.Walls;
+import ellwand.nest.turning.Body.Posture;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
@@ -22,7 +22,7 @@ import org.junit.jupiter.api.Test;
 
 class TurnerTest {
 
-  private static final Borders WIDE = new Borders(0, 0, 200);
+  private static final Walls WIDE = new Walls(0, 0, 200);
 
   private static Body body(double[] ring, double most) {
     return new Body(
@@ -53,8 +53,8 @@ class TurnerTest {
             .flatMapToDouble(p -> DoubleStream.of(p.x(), p.y()))
             .toArray();
     Turner turner = turner(List.of(Body.fixed(List.of(flaw)), body(drawn, 0.1)));
-    List<Place> better =
-        turner.straightened(turner.shortened(List.of(new Place(0, 0, 0), new Place(60, 52, 0))));
+    List<Posture> better =
+        turner.straightened(turner.shortened(List.of(new Posture(0, 0, 0), new Posture(60, 52, 0))));
     assertEquals(60, turner.lengthMm(better), 0.1);
     assertEquals(Math.toRadians(2), better.get(1).turn(), 0.001);
   }
@@ -64,9 +64,9 @@ class TurnerTest {
   void squaresMoveTogether() {
     double[] square = {-50, -50, 50, -50, 50, 50, -50, 50};
     Turner turner = turner(List.of(body(square, 0), body(square, 0), body(square, 0)));
-    List<Place> better =
+    List<Posture> better =
         turner.shortened(
-            List.of(new Place(70, 50, 0), new Place(190, 60, 0), new Place(320, 140, 0)));
+            List.of(new Posture(70, 50, 0), new Posture(190, 60, 0), new Posture(320, 140, 0)));
     assertEquals(300, turner.lengthMm(better), 0.05);
     better.forEach(place -> assertEquals(0, place.turn()));
   }
@@ -80,7 +80,7 @@ class TurnerTest {
     AtomicInteger asked = new AtomicInteger();
     Turner turner =
         new Turner(List.of(standing, body(small, 0.1)), looked -> asked.incrementAndGet() > 1000);
-    List<Place> better = turner.shortened(List.of(new Place(150, 50, 0), new Place(50, 150, 0)));
+    List<Posture> better = turner.shortened(List.of(new Posture(150, 50, 0), new Posture(50, 150, 0)));
     assertEquals(200, turner.lengthMm(better), 1e-9);
     assertTrue(asked.get() < 100, asked + " trials");
   }
@@ -90,7 +90,7 @@ class TurnerTest {
   void whatLiesAskewForNothingIsStraightened() {
     double[] square = {-50, -50, 50, -50, 50, 50, -50, 50};
     Turner turner = turner(List.of(body(square, 0.1)));
-    assertEquals(0, turner.straightened(List.of(new Place(60, 60, 0.08))).get(0).turn());
+    assertEquals(0, turner.straightened(List.of(new Posture(60, 60, 0.08))).get(0).turn());
   }
 
   /** Hollow stars about flaws: shorter or as they were, legal by another library's areas. */
@@ -99,7 +99,7 @@ class TurnerTest {
     SplittableRandom random = new SplittableRandom(seed);
     List<double[]> rings = new ArrayList<>();
     List<Body> bodies = new ArrayList<>();
-    List<Place> places = new ArrayList<>();
+    List<Posture> places = new ArrayList<>();
     double x = 0;
     int count = 2 + random.nextInt(5);
     for (int i = 0; i < count; i++) {
@@ -108,17 +108,17 @@ class TurnerTest {
       boolean flaw = random.nextInt(6) == 0;
       bodies.add(flaw ? Body.fixed(ConvexParts.of(ring)) : body(ring, 0.1 * random.nextInt(2)));
       x += 90;
-      places.add(new Place(x, 60 + random.nextInt(80), 0));
+      places.add(new Posture(x, 60 + random.nextInt(80), 0));
     }
     Turner turner = turner(bodies);
-    List<Place> shorter = turner.shortened(places);
-    List<Place> straight = turner.straightened(shorter);
+    List<Posture> shorter = turner.shortened(places);
+    List<Posture> straight = turner.straightened(shorter);
     assertTrue(turner.lengthMm(shorter) <= turner.lengthMm(places));
     assertTrue(turner.lengthMm(straight) <= turner.lengthMm(shorter) + 0.051);
-    for (List<Place> result : List.of(shorter, straight)) {
+    for (List<Posture> result : List.of(shorter, straight)) {
       List<Outline> laid = new ArrayList<>();
       for (int i = 0; i < count; i++) {
-        Place at = result.get(i);
+        Posture at = result.get(i);
         assertTrue(at.turn() >= bodies.get(i).leastTurn() && at.turn() <= bodies.get(i).mostTurn());
         laid.add(laid(rings.get(i), at));
       }
@@ -138,7 +138,7 @@ class TurnerTest {
     }
   }
 
-  private static Outline laid(double[] ring, Place at) {
+  private static Outline laid(double[] ring, Posture at) {
     List<Point> points = new ArrayList<>();
     for (int i = 0; i < ring.length; i += 2) {
       points.add(new Point(ring[i], ring[i + 1]));

@@ -3,8 +3,8 @@ package ellwand.nest.wish;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import ellwand.geometry.NoFitUnion;
-import ellwand.nest.kernel.Form;
-import ellwand.nest.kernel.Search;
+import ellwand.nest.kernel.StripForm;
+import ellwand.nest.kernel.StripSearch;
 import ellwand.nest.kernel.Shape;
 import ellwand.nest.kernel.Strip;
 import ellwand.nest.wish.SectionLayer.Asked;
@@ -20,12 +20,12 @@ class SectionLayerTest {
 
   private static final Asked TWO_SQUARES = Asked.plain(squares(), List.of(0, 1), List.of());
 
-  private static Search squares() {
-    List<Form> forms = List.of(Form.free(0, 0, 100, 0, 100));
+  private static StripSearch squares() {
+    List<StripForm> forms = List.of(StripForm.free(0, 0, 100, 0, 100));
     Shape square = new Shape(0, 0, 100, 0, 100, 100, 0, 100);
     Strip strip =
         new Strip(List.of(square), List.of(forms, forms), List.of(), Double.POSITIVE_INFINITY);
-    return new Search(strip, NoFitUnion::rings);
+    return new StripSearch(strip, NoFitUnion::rings);
   }
 
   private static Optional<Section> laid(Stop stop) {

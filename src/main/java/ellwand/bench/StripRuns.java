@@ -20,7 +20,7 @@ import picocli.CommandLine.Parameters;
     description = "Lays instances of strip packing and checks and measures the layouts.",
     mixinStandardHelpOptions = true,
     sortOptions = false)
-public final class Main implements Callable<Integer> {
+public final class StripRuns implements Callable<Integer> {
 
   @Parameters(
       paramLabel = "FILE-or-DIR",
@@ -64,7 +64,7 @@ public final class Main implements Callable<Integer> {
   public static void main(String[] arguments) {
     Locale.setDefault(Locale.ROOT);
     System.exit(
-        new CommandLine(new Main())
+        new CommandLine(new StripRuns())
             .setExecutionExceptionHandler(
                 (e, line, parsed) -> {
                   if (e instanceof IOException || e instanceof IllegalArgumentException) {

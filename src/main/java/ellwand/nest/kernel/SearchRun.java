@@ -9,7 +9,7 @@ import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 
 /** One run of a search: its threads, and what each does from first to last. */
-final class Run {
+final class SearchRun {
 
   /** Share of the budget from which the true outlines are used. */
   private static final double REFINED_FROM = 0.95;
@@ -18,22 +18,22 @@ final class Run {
   private final Plan exact;
   private final Seed seed;
   private final Stop stop;
-  private final Meeting meeting;
-  private final List<Budget> budgets = new ArrayList<>();
+  private final ThreadMeeting meeting;
+  private final List<ThreadBudget> budgets = new ArrayList<>();
   private final CompletableFuture<Snapshot> first = new CompletableFuture<>();
 
   /**
    * @param plan with outlines that may be thinned
    * @param exact with the true ones; may be the same
    */
-  Run(Plan plan, Plan exact, Request request, Listener listener) {
+  SearchRun(Plan plan, Plan exact, Request request, Listener listener) {
     this.plan = plan;
     this.exact = exact;
     seed = request.seed();
     stop = request.stop();
-    meeting = new Meeting(plan, listener, request.threads());
+    meeting = new ThreadMeeting(plan, listener, request.threads());
     for (int t = 0; t < request.threads(); t++) {
-      budgets.add(new Budget(request.effort(), stop, meeting, t));
+      budgets.add(new ThreadBudget(request.effort(), stop, meeting, t));
     }
   }
 
@@ -50,7 +50,7 @@ final class Run {
     }
     try {
       first.complete(first(starts));
-      explore(0);
+      seek(0);
     } catch (RuntimeException | Error failure) {
       stop.request();
       first.completeExceptionally(failure);
@@ -61,7 +61,7 @@ final class Run {
     }
     helpers.forEach(CompletableFuture::join);
     Snapshot best = first.join();
-    for (Budget b : budgets) {
+    for (ThreadBudget b : budgets) {
       best = b.best != null && b.best.length < best.length ? b.best : best;
     }
     boolean kept = best != null && best.length <= plan.strip.maxLength() * (1 + 1e-12);
@@ -84,54 +84,54 @@ final class Run {
   /** Builds tables until there is a first layout to search from. */
   private void help(int thread) {
     plan.tables.buildAll(first::isDone);
-    explore(thread);
+    seek(thread);
   }
 
   private Snapshot first(List<Layout> starts) {
-    Budget budget = budgets.get(0);
+    ThreadBudget budget = budgets.get(0);
     Arrangement arrangement = new Arrangement(plan, budget);
     for (Layout start : starts) {
-      separated(start, arrangement, budget).ifPresent(budget::found);
+      parted(start, arrangement, budget).ifPresent(budget::found);
     }
     if (budget.best == null) {
-      Optional.ofNullable(new Opening(arrangement).lay(budget)).ifPresent(budget::found);
+      Optional.ofNullable(new OpeningLayout(arrangement).lay(budget)).ifPresent(budget::found);
     }
     return budget.best;
   }
 
   /** The given layout, made legal if it isn't. */
-  private Optional<Snapshot> separated(Layout layout, Arrangement arrangement, Budget budget) {
+  private Optional<Snapshot> parted(Layout layout, Arrangement arrangement, ThreadBudget budget) {
     arrangement.take(Snapshot.of(layout, plan).trimmed(plan));
-    Separation separation = new Separation(arrangement, budget, new Dice(seed), true);
-    return separation.run(2, 60, Double.POSITIVE_INFINITY)
+    Parting parting = new Parting(arrangement, budget, new Dice(seed), true);
+    return parting.run(2, 60, Double.POSITIVE_INFINITY)
         ? Optional.of(arrangement.snapshot().trimmed(plan))
         : Optional.empty();
   }
 
-  private void explore(int thread) {
-    Budget budget = budgets.get(thread);
+  private void seek(int thread) {
+    ThreadBudget budget = budgets.get(thread);
     budget.best = first.join();
     if (budget.best == null) {
       return;
     }
     Dice dice = new Dice(seed.child(thread));
-    new Explorer(new Arrangement(plan, budget), budget, dice).run();
-    compress(plan, true, budget, dice, plan == exact ? 1 : REFINED_FROM);
+    new Seeking(new Arrangement(plan, budget), budget, dice).run();
+    tighten(plan, true, budget, dice, plan == exact ? 1 : REFINED_FROM);
     if (plan != exact) {
-      compress(exact, false, budget, dice, 1);
+      tighten(exact, false, budget, dice, 1);
     }
   }
 
-  private static void compress(
-      Plan plan, boolean anywhere, Budget budget, Dice dice, double until) {
+  private static void tighten(
+      Plan plan, boolean anywhere, ThreadBudget budget, Dice dice, double until) {
     Arrangement arrangement = new Arrangement(plan, budget);
-    Separation separation = new Separation(arrangement, budget, dice, anywhere);
-    Compression compression = new Compression(arrangement, budget, dice, separation);
+    Parting parting = new Parting(arrangement, budget, dice, anywhere);
+    Tightening tightening = new Tightening(arrangement, budget, dice, parting);
     boolean goesOn = true;
     while (goesOn && budget.share() < until && !budget.atLeast(plan)) {
       double share = budget.share();
       double length = budget.best.length;
-      compression.pass(until);
+      tightening.pass(until);
       goesOn = budget.share() > share || budget.best.length < length;
     }
   }

@@ -10,7 +10,7 @@ import ellwand.work.Spending;
  * small changes of the annealing, {@link #CHANGES} changes looked up to exchange plies, or {@link
  * #MOVES} moves of the rule solver: about as long each.
  */
-final class Budget {
+final class PlanningBudget {
 
   static final int LOOKS = 1000;
   static final int TRIES = 1000;
@@ -25,7 +25,7 @@ final class Budget {
   private final Effort fifth;
 
   /** Time runs from here. */
-  Budget(Request request) {
+  PlanningBudget(Request request) {
     this.request = request;
     spending = new Spending(request.effort());
     fifth = request.effort().share(5);

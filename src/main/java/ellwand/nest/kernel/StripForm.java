@@ -12,10 +12,10 @@ package ellwand.nest.kernel;
  * @param alongX where x may be
  * @param alongY where y may be, within the window
  */
-public record Form(
+public record StripForm(
     int shape, double yLo, double yHi, double left, double right, Lattice alongX, Lattice alongY) {
 
-  public Form {
+  public StripForm {
     if (!(yLo <= yHi)) {
       throw new IllegalArgumentException("a window from " + yLo + " to " + yHi + " is empty");
     }
@@ -29,12 +29,12 @@ public record Form(
   }
 
   /** Free in x and within the window. */
-  public static Form free(int shape, double yLo, double yHi, double left, double right) {
-    return new Form(shape, yLo, yHi, left, right, Lattice.FREE, Lattice.FREE);
+  public static StripForm free(int shape, double yLo, double yHi, double left, double right) {
+    return new StripForm(shape, yLo, yHi, left, right, Lattice.FREE, Lattice.FREE);
   }
 
   /** A shape anywhere between y = 0 and y = width, its own reach counting for the length. */
-  public static Form within(double width, int index, Shape shape) {
+  public static StripForm within(double width, int index, Shape shape) {
     return free(index, -shape.minY(), width - shape.maxY(), -shape.minX(), shape.maxX());
   }
 }

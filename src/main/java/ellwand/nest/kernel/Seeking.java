@@ -1,46 +1,57 @@
 package ellwand.nest.kernel;
 
-/** One thread's search: shorten, separate, and when that fails try from elsewhere. */
-final class Explorer {
+/** One thread's search: shorten, part what overlaps, and when that fails try from elsewhere. */
+final class Seeking {
 
-  /** Share of the budget after which the best is only compressed. */
-  private static final double EXPLORED = 0.85;
+  /** Share of the budget after which the best is only tightened; ours. */
+  private static final double SOUGHT = 0.85;
 
+  /** Share of the length that is taken away at first, and at least; measured, 0.002 is no better. */
   private static final double FIRST_STEP = 0.02;
+
   private static final double LEAST_STEP = 0.001;
-  private static final int STRIKES = 3;
+
+  /** Fruitless rounds and sweeps after which a parting fails; Gardeyn et al. 2025. */
+  private static final int FAILURES = 3;
+
   private static final int PATIENCE = 200;
+
+  /** A parting that stays above so many times the least total is given up; measured, 2.5 is no better. */
   private static final double HOPELESS = 6;
+
+  /** Restarts before the best is tightened again; measured, 4 are no better. */
   private static final int RESTARTS = 15;
+
+  /** How much of what was taken away is given back, one try after the other; ours. */
   private static final double[] REOPENED = {0.3, 0.6, 0.85};
 
   private final Plan plan;
   private final Arrangement arrangement;
-  private final Budget budget;
+  private final ThreadBudget budget;
   private final Dice dice;
-  private final Separation separation;
-  private final Compression compression;
+  private final Parting parting;
+  private final Tightening tightening;
   private final Pool pool = new Pool();
   private double step = FIRST_STEP;
 
-  /** Length of the best that was compressed last. */
-  private double compressed;
+  /** Length of the best that was tightened last. */
+  private double tightened;
 
   /** Length of the best when the pool was begun. */
   private double poolFor;
 
-  Explorer(Arrangement arrangement, Budget budget, Dice dice) {
+  Seeking(Arrangement arrangement, ThreadBudget budget, Dice dice) {
     this.plan = arrangement.plan;
     this.arrangement = arrangement;
     this.budget = budget;
     this.dice = dice;
-    separation = new Separation(arrangement, budget, dice, true);
-    compression = new Compression(arrangement, budget, dice, separation);
+    parting = new Parting(arrangement, budget, dice, true);
+    tightening = new Tightening(arrangement, budget, dice, parting);
   }
 
   /** Searches until most of the budget is used or nothing shorter is possible. */
   void run() {
-    while (budget.share() < EXPLORED && !budget.atLeast(plan)) {
+    while (budget.share() < SOUGHT && !budget.atLeast(plan)) {
       double length = budget.best.length;
       if (length != poolFor) {
         pool.clear();
@@ -49,7 +60,7 @@ final class Explorer {
       double target = target(length * (1 - step));
       arrangement.take(budget.best);
       arrangement.resize(target, dice.between(0, length));
-      if (separate()) {
+      if (part()) {
         step = Math.min(FIRST_STEP, step * 1.25);
       } else if (step == LEAST_STEP || !reopen(target)) {
         if (step > LEAST_STEP) {
@@ -57,17 +68,17 @@ final class Explorer {
           pool.clear();
         } else {
           restart(target);
-          compress();
+          tighten();
         }
       }
     }
   }
 
   /** Once for each layout: a second pass seldom finds more than the first. */
-  private void compress() {
-    if (budget.best.length != compressed) {
-      compression.pass(EXPLORED);
-      compressed = budget.best.length;
+  private void tighten() {
+    if (budget.best.length != tightened) {
+      tightening.pass(SOUGHT);
+      tightened = budget.best.length;
     }
   }
 
@@ -77,12 +88,12 @@ final class Explorer {
     return Math.max(plan.least, bounded);
   }
 
-  private boolean separate() {
-    if (separation.run(STRIKES, PATIENCE, HOPELESS * pool.least())) {
+  private boolean part() {
+    if (parting.run(FAILURES, PATIENCE, HOPELESS * pool.least())) {
       budget.found(arrangement.snapshot().trimmed(plan));
       return true;
     }
-    pool.add(separation.closest, separation.closestTotal);
+    pool.add(parting.closest, parting.closestTotal);
     return false;
   }
 
@@ -97,7 +108,7 @@ final class Explorer {
       double length = target + part * (from - target);
       arrangement.take(closest);
       arrangement.resize(length, dice.between(0, target));
-      if (separation.run(1, PATIENCE / 3, Double.POSITIVE_INFINITY)) {
+      if (parting.run(1, PATIENCE / 3, Double.POSITIVE_INFINITY)) {
         budget.found(arrangement.snapshot().trimmed(plan));
         return true;
       }
@@ -112,7 +123,7 @@ final class Explorer {
       for (int swaps = 1 + dice.below(2); swaps > 0; swaps--) {
         swapLarge();
       }
-      if (separate()) {
+      if (part()) {
         return;
       }
     }

@@ -8,4 +8,4 @@ import ellwand.geometry.Outline;
  * @param item index into the instance's items
  * @param rotation degrees
  */
-record Placed(int item, double rotation, Outline polygon) {}
+record PlacedItem(int item, double rotation, Outline polygon) {}

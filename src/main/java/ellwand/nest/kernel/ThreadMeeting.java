@@ -7,7 +7,7 @@ import java.util.concurrent.atomic.AtomicLongArray;
  * Where the threads of a search exchange their best layouts. They meet after fixed numbers of
  * evaluations, so that what each learns doesn't depend on which runs faster.
  */
-final class Meeting {
+final class ThreadMeeting {
 
   private final Plan plan;
   private final Listener listener;
@@ -17,7 +17,7 @@ final class Meeting {
   private final AtomicLongArray counts;
   private double reported = Double.POSITIVE_INFINITY;
 
-  Meeting(Plan plan, Listener listener, int threads) {
+  ThreadMeeting(Plan plan, Listener listener, int threads) {
     this.plan = plan;
     this.listener = listener;
     this.threads = threads;

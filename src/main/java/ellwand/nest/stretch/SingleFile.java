@@ -16,35 +16,35 @@ import java.util.Optional;
  * that is in the way. Exact where the kernel counts in no-fit polygons of thinned outlines, so that
  * no marker is ever longer than this.
  */
-final class Row {
+final class SingleFile {
 
   /** Less of a flaw than this share of it is none; the check allows ten times as much. */
   private static final double HAIR = 1e-7;
 
   private final StretchTask task;
 
-  private Row(StretchTask task) {
+  private SingleFile(StretchTask task) {
     this.task = task;
   }
 
   /** Empty where there is nothing to lay. */
   static Optional<Layout> of(StretchTask task) {
-    return task.ways().isEmpty() ? Optional.empty() : Optional.of(new Row(task).layout());
+    return task.ways().isEmpty() ? Optional.empty() : Optional.of(new SingleFile(task).layout());
   }
 
   /** A way at a place, and where the copy ends. */
-  private record Place(Layout.Pose pose, double end) {}
+  private record InFile(Layout.StripPose pose, double end) {}
 
   private Layout layout() {
-    List<Layout.Pose> poses = new ArrayList<>();
+    List<Layout.StripPose> poses = new ArrayList<>();
     double from = task.beforeMm();
     double end = 0;
     for (List<Way> ways : task.ways()) {
-      Place place = null;
+      InFile place = null;
       for (int form = 0; form < ways.size(); form++) {
         Way way = ways.get(form);
         for (double y : List.of(way.lowY(), way.highY())) {
-          Place other = behind(from, form, way, way.y().atOrBelow(y));
+          InFile other = behind(from, form, way, way.y().atOrBelow(y));
           place = place == null || other.end < place.end ? other : place;
         }
       }
@@ -55,7 +55,7 @@ final class Row {
     return new Layout(poses, end);
   }
 
-  private Place behind(double from, int form, Way way, double y) {
+  private InFile behind(double from, int form, Way way, double y) {
     Outline outline = way.pose().outline();
     Box box = outline.box();
     double x = way.x().atOrAbove(from - box.minX());
@@ -64,7 +64,7 @@ final class Row {
         met = met(way, outline, x, y)) {
       x = way.x().atOrAbove(met.get().outline().box().maxX() - box.minX());
     }
-    return new Place(new Layout.Pose(form, x, y), x + box.maxX());
+    return new InFile(new Layout.StripPose(form, x, y), x + box.maxX());
   }
 
   private Optional<KeepOut> met(Way way, Outline outline, double x, double y) {

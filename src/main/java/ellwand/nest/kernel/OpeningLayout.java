@@ -8,7 +8,7 @@ import java.util.stream.IntStream;
  * The first legal layout: copy by copy, large ones first, each to the place that ends furthest left
  * among those where it touches two others, or one and a border.
  */
-final class Opening {
+final class OpeningLayout {
 
   private final Arrangement arrangement;
   private final Plan plan;
@@ -23,7 +23,7 @@ final class Opening {
   private double y;
   private double end;
 
-  Opening(Arrangement arrangement) {
+  OpeningLayout(Arrangement arrangement) {
     this.arrangement = arrangement;
     plan = arrangement.plan;
     placed = new int[plan.bodies];
@@ -42,7 +42,7 @@ final class Opening {
   }
 
   /** Lays the rest of the copies; null if the search is to stop before that. */
-  Snapshot lay(Budget budget) {
+  Snapshot lay(ThreadBudget budget) {
     int[] order =
         IntStream.range(0, plan.copies)
             .filter(i -> !laid[i])

@@ -4,18 +4,18 @@ package ellwand.nest.kernel;
  * Ends overlaps at a fixed length: sweeps over the overlapping copies, and after each sweep makes
  * the pairs that still overlap dearer (guided local search; Umetani et al. 2009).
  */
-final class Separation {
+final class Parting {
 
-  /** A fall of the total by less than this share doesn't count as progress. */
+  /** A total above this share of the last isn't progress; Gardeyn et al. 2025. */
   private static final double PROGRESS = 0.98;
 
   private final Arrangement arrangement;
-  private final Budget budget;
+  private final ThreadBudget budget;
   private final Dice dice;
   private final Mover mover;
   private final int[] order;
 
-  /** The arrangement of the least total, and that total, when a separation has failed. */
+  /** The arrangement of the least total, and that total, when a parting has failed. */
   Snapshot closest;
 
   double closestTotal;
@@ -23,7 +23,7 @@ final class Separation {
   /**
    * @param anywhere whether copies may jump to any place, or only move nearby
    */
-  Separation(Arrangement arrangement, Budget budget, Dice dice, boolean anywhere) {
+  Parting(Arrangement arrangement, ThreadBudget budget, Dice dice, boolean anywhere) {
     this.arrangement = arrangement;
     this.budget = budget;
     this.dice = dice;
@@ -34,19 +34,19 @@ final class Separation {
   /**
    * Whether the arrangement could be made legal.
    *
-   * @param strikes how often to start again from the closest
-   * @param patience sweeps without progress before a strike
-   * @param hopeless total at which to give up when a strike falls
+   * @param failures rounds without progress that end it; each begins from the closest
+   * @param patience sweeps without progress that end a round
+   * @param hopeless total at which to give up when a round has ended
    */
-  boolean run(int strikes, int patience, double hopeless) {
+  boolean run(int failures, int patience, double hopeless) {
     arrangement.weights.calm();
     closest = arrangement.snapshot();
     closestTotal = arrangement.total();
     if (closestTotal == 0) {
       return true;
     }
-    int fallen = 0;
-    while (fallen < strikes) {
+    int failed = 0;
+    while (failed < failures) {
       double before = closestTotal;
       double mark = closestTotal;
       int idle = 0;
@@ -70,11 +70,11 @@ final class Separation {
         }
         arrangement.weights.shift(arrangement.depth, arrangement.clashes, arrangement.copies);
       }
-      fallen = closestTotal < before * PROGRESS ? 0 : fallen + 1;
+      failed = closestTotal < before * PROGRESS ? 0 : failed + 1;
       if (closestTotal > hopeless) {
         return false;
       }
-      if (fallen < strikes) {
+      if (failed < failures) {
         arrangement.take(closest);
       }
     }

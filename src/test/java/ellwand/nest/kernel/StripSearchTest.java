@@ -17,10 +17,10 @@ import java.util.Optional;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 
-class SearchTest {
+class StripSearchTest {
 
   private static Outcome run(Strip strip, int threads, long steps) {
-    return new Search(strip, NoFitUnion::rings)
+    return new StripSearch(strip, NoFitUnion::rings)
         .run(
             Optional.empty(),
             Request.of(Effort.ofSteps(steps), new Seed(7)).onThreads(threads),
@@ -31,13 +31,13 @@ class SearchTest {
   private static Strip stars(int kinds, int each, int points) {
     SplittableRandom random = new SplittableRandom(5);
     List<Shape> shapes = new ArrayList<>();
-    List<List<Form>> copies = new ArrayList<>();
+    List<List<StripForm>> copies = new ArrayList<>();
     for (int i = 0; i < kinds; i++) {
       Shape shape = new Shape(RandomOutlines.star(random, points, 8 + 2 * i, 0.5));
       Shape turned = Shapes.turned(shape);
       shapes.add(shape);
       shapes.add(turned);
-      List<Form> forms = List.of(Form.within(60, 2 * i, shape), Form.within(60, 2 * i + 1, turned));
+      List<StripForm> forms = List.of(StripForm.within(60, 2 * i, shape), StripForm.within(60, 2 * i + 1, turned));
       copies.addAll(Collections.nCopies(each, forms));
     }
     return Strip.open(shapes, copies);
@@ -49,7 +49,7 @@ class SearchTest {
     List<Layout> heard = new ArrayList<>();
     List<Long> counts = new ArrayList<>();
     Outcome outcome =
-        new Search(strip, NoFitUnion::rings)
+        new StripSearch(strip, NoFitUnion::rings)
             .run(
                 Optional.empty(),
                 Request.of(Effort.ofSteps(400), new Seed(1)),
@@ -70,11 +70,11 @@ class SearchTest {
   @Test
   void blocksOfEqualCopiesAreRepeated() {
     Strip equal = stars(4, 83, 9);
-    List<List<Form>> unlike = new ArrayList<>();
+    List<List<StripForm>> unlike = new ArrayList<>();
     equal.copies().forEach(forms -> unlike.add(new ArrayList<>(forms)));
     Strip apart = new Strip(equal.shapes(), unlike, List.of(), Double.POSITIVE_INFINITY);
     List<Layout> heard = new ArrayList<>();
-    Search search = new Search(equal, NoFitUnion::rings);
+    StripSearch search = new StripSearch(equal, NoFitUnion::rings);
     Outcome tiled =
         search.run(
             Optional.empty(),
@@ -99,8 +99,8 @@ class SearchTest {
     SplittableRandom random = new SplittableRandom(2);
     Shape body = new Shape(RandomOutlines.smooth(random, 150, 10));
     Shape star = new Shape(RandomOutlines.star(random, 90, 12, 0.1));
-    List<Form> bodies = List.of(Form.within(60, 0, body));
-    List<Form> stars = List.of(Form.within(60, 1, star));
+    List<StripForm> bodies = List.of(StripForm.within(60, 0, body));
+    List<StripForm> stars = List.of(StripForm.within(60, 1, star));
     Strip strip =
         Strip.open(List.of(body, star), List.of(bodies, bodies, bodies, stars, stars, stars));
     Layout layout = run(strip, 1, 300).layout().orElseThrow();
@@ -126,9 +126,9 @@ class SearchTest {
             new Shape(4, 5, 9, 7, 8, 10, 3, 10),
             new Shape(9, 7, 12, 7, 12, 10, 8, 10),
             new Shape(12, 0, 15, 0, 15, 10, 12, 10));
-    List<List<Form>> copies = new ArrayList<>();
+    List<List<StripForm>> copies = new ArrayList<>();
     for (int i = 0; i < shapes.size(); i++) {
-      copies.add(List.of(Form.within(10, i, shapes.get(i))));
+      copies.add(List.of(StripForm.within(10, i, shapes.get(i))));
     }
     Strip strip = Strip.open(shapes, copies);
     Layout layout = run(strip, 1, 3000).layout().orElseThrow();
@@ -141,9 +141,9 @@ class SearchTest {
     Shape box = Shapes.box(9, 7);
     Shape half = Shapes.box(12, 10);
     Shape flaw = Shapes.box(3, 3);
-    List<Form> onLattice = List.of(new Form(0, 0, 43, 0, 9, new Lattice(5, 2), new Lattice(4, 1)));
-    List<Form> onFold = List.of(Form.free(1, 0, 0, 0, 12));
-    List<Form> inBand = List.of(Form.free(0, 20, 30, 0, 9));
+    List<StripForm> onLattice = List.of(new StripForm(0, 0, 43, 0, 9, new Lattice(5, 2), new Lattice(4, 1)));
+    List<StripForm> onFold = List.of(StripForm.free(1, 0, 0, 0, 12));
+    List<StripForm> inBand = List.of(StripForm.free(0, 20, 30, 0, 9));
     Strip strip =
         new Strip(
             List.of(box, half, flaw),
@@ -161,7 +161,7 @@ class SearchTest {
   void aGapDoesNotCountAtTheCutEnds() {
     // two squares of side 10, each grown by 1 for a gap of 2: 10 + 2 + 10 along the strip
     Shape grown = new Shape(-1, -1, 11, -1, 11, 11, -1, 11);
-    List<Form> forms = List.of(Form.free(0, 0, 0, 0, 10));
+    List<StripForm> forms = List.of(StripForm.free(0, 0, 0, 0, 10));
     Layout layout =
         run(Strip.open(List.of(grown), List.of(forms, forms)), 1, 50).layout().orElseThrow();
     assertEquals(22, layout.length(), 1e-5);
@@ -171,7 +171,7 @@ class SearchTest {
   @Test
   void aGapDoesNotCountAtObstacles() {
     Shape square = new Shape(-1, -1, 11, -1, 11, 11, -1, 11).bare(0, 0, 10, 0, 10, 10, 0, 10);
-    List<Form> forms = List.of(Form.free(0, 0, 0, 0, 10));
+    List<StripForm> forms = List.of(StripForm.free(0, 0, 0, 0, 10));
     Strip strip =
         new Strip(
             List.of(square, Shapes.box(3, 10)),
@@ -188,8 +188,8 @@ class SearchTest {
   @Test
   void aRemnantIsLongEnoughOrNot() {
     Shape box = Shapes.box(4, 3);
-    List<Form> forms = List.of(Form.within(6, 0, box));
-    List<List<Form>> four = Collections.nCopies(4, forms);
+    List<StripForm> forms = List.of(StripForm.within(6, 0, box));
+    List<List<StripForm>> four = Collections.nCopies(4, forms);
     Strip enough = new Strip(List.of(box), four, List.of(), 8);
     assertEquals(8, run(enough, 1, 200).layout().orElseThrow().length(), 1e-5);
     Strip tooShort = new Strip(List.of(box), four, List.of(), 7.9);
@@ -205,7 +205,7 @@ class SearchTest {
     Strip strip = stars(3, 4, 8);
     Layout start = run(strip, 1, 1500).layout().orElseThrow();
     Outcome outcome =
-        new Search(strip, NoFitUnion::rings)
+        new StripSearch(strip, NoFitUnion::rings)
             .run(Optional.of(start), Request.of(Effort.ofSteps(1), new Seed(3)), Listener.NONE);
     assertTrue(outcome.layout().orElseThrow().length() <= start.length() * (1 + 1e-12));
     assertEquals(List.of(), Shapes.faults(strip, outcome.layout().orElseThrow()));
@@ -216,7 +216,7 @@ class SearchTest {
     Strip strip = stars(4, 6, 9);
     Stop stop = new Stop();
     Outcome outcome =
-        new Search(strip, NoFitUnion::rings)
+        new StripSearch(strip, NoFitUnion::rings)
             .run(
                 Optional.empty(),
                 Request.of(Effort.ofSteps(Long.MAX_VALUE - 1), new Seed(1)).onThreads(2).with(stop),
@@ -229,7 +229,7 @@ class SearchTest {
     Stop stop = new Stop();
     stop.request();
     Outcome outcome =
-        new Search(stars(2, 2, 7), NoFitUnion::rings)
+        new StripSearch(stars(2, 2, 7), NoFitUnion::rings)
             .run(
                 Optional.empty(),
                 Request.of(Effort.ofSteps(10), new Seed(1)).with(stop),

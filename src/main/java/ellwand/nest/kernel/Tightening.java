@@ -1,24 +1,31 @@
 package ellwand.nest.kernel;
 
 /** Shortens the best layout by small steps that keep its order. */
-final class Compression {
+final class Tightening {
 
+  /** Share of the length that is taken away at first, and at last; ours. */
   private static final double FIRST = 0.001;
+
   private static final double LAST = 1e-5;
+
+  /** What a step that fails becomes; ours. */
   private static final double SHRINK = 0.5;
-  private static final int STRIKES = 2;
+
+  /** Fruitless rounds and sweeps after which a parting fails; ours. */
+  private static final int FAILURES = 2;
+
   private static final int PATIENCE = 60;
 
   private final Arrangement arrangement;
-  private final Budget budget;
+  private final ThreadBudget budget;
   private final Dice dice;
-  private final Separation separation;
+  private final Parting parting;
 
-  Compression(Arrangement arrangement, Budget budget, Dice dice, Separation separation) {
+  Tightening(Arrangement arrangement, ThreadBudget budget, Dice dice, Parting parting) {
     this.arrangement = arrangement;
     this.budget = budget;
     this.dice = dice;
-    this.separation = separation;
+    this.parting = parting;
   }
 
   /** One pass from large to small steps; ends early when so much of the budget is used. */
@@ -32,7 +39,7 @@ final class Compression {
       }
       arrangement.take(budget.best);
       arrangement.resize(target, dice.between(0, length));
-      if (separation.run(STRIKES, PATIENCE, Double.POSITIVE_INFINITY)) {
+      if (parting.run(FAILURES, PATIENCE, Double.POSITIVE_INFINITY)) {
         budget.found(arrangement.snapshot().trimmed(plan));
       }
       // What cannot move may end as far on as before, though nothing overlaps.

@@ -5,7 +5,7 @@ import ellwand.work.Spending;
 import ellwand.work.Stop;
 
 /** What one thread may still spend, what it has spent, and the best legal layout it knows of. */
-final class Budget {
+final class ThreadBudget {
 
   /** Pose evaluations that make one step. */
   static final long STEP = 1000;
@@ -21,7 +21,7 @@ final class Budget {
 
   private final Spending spending;
   private final Stop stop;
-  private final Meeting meeting;
+  private final ThreadMeeting meeting;
   private final int thread;
 
   private long nextMeeting = BETWEEN_MEETINGS;
@@ -34,7 +34,7 @@ final class Budget {
   Snapshot best;
 
   /** Time runs from here; steps are shared evenly by the threads that meet. */
-  Budget(Effort effort, Stop stop, Meeting meeting, int thread) {
+  ThreadBudget(Effort effort, Stop stop, ThreadMeeting meeting, int thread) {
     this.spending = new Spending(effort.repeats() ? effort.share(meeting.threads()) : effort);
     this.stop = stop;
     this.meeting = meeting;

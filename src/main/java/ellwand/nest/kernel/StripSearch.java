@@ -8,12 +8,15 @@ import java.util.stream.Stream;
 
 /**
  * Seeks the shortest legal layout of a strip. Prepared once; may be run several times, one after
- * another.
+ * another, but not by two callers at once: a later run goes on from the block that an earlier one
+ * repeated. A run makes its own threads and ends them before it returns, also by an exception; they
+ * share what was prepared, to which tables are added as they are first needed. Searches made from
+ * another ({@link #StripSearch(Strip, StripSearch)}) share these tables too and may run beside it.
  */
-public final class Search {
+public final class StripSearch {
 
   /** Pose evaluations in a step. */
-  public static final long STEP = Budget.STEP;
+  public static final long STEP = ThreadBudget.STEP;
 
   /** How far outlines are thinned outwards while searching, as a share of the strip's width. */
   private static final double THINNED = 0.0005;
@@ -33,7 +36,7 @@ public final class Search {
    * @param strip what to lay
    * @param noFit makes the no-fit polygons, when they are first needed
    */
-  public Search(Strip strip, NoFit noFit) {
+  public StripSearch(Strip strip, NoFit noFit) {
     this.strip = strip;
     Set<Integer> fixed =
         strip.obstacles().stream().map(Obstacle::shape).collect(Collectors.toSet());
@@ -51,7 +54,7 @@ public final class Search {
    * @param like a search on a strip with the same shapes, whatever copies it has
    * @throws IllegalArgumentException if the shapes differ
    */
-  public Search(Strip strip, Search like) {
+  public StripSearch(Strip strip, StripSearch like) {
     if (!strip.shapes().equals(like.strip.shapes())) {
       throw new IllegalArgumentException("what was prepared is for other shapes");
     }
@@ -84,12 +87,12 @@ public final class Search {
     }
     Listener shorter = new Shorter(listener);
     if (tiling.isEmpty()) {
-      return new Run(plan, exact, request, shorter).outcome(start.stream().toList());
+      return new SearchRun(plan, exact, request, shorter).outcome(start.stream().toList());
     }
     Outcome tiled = tiling.get().run(request.part(TILED), shorter);
     Listener after =
         (layout, evaluations) -> shorter.better(layout, tiled.evaluations() + evaluations);
-    return new Run(plan, exact, request.part(1 - TILED), after)
+    return new SearchRun(plan, exact, request.part(1 - TILED), after)
         .outcome(Stream.concat(start.stream(), tiled.layout().stream()).toList())
         .after(tiled.evaluations());
   }
