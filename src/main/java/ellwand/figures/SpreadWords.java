@@ -23,7 +23,9 @@ public final class SpreadWords {
           case FACE_TO_FACE -> "face to face" + (how.halfSets() ? ", half sets" : "");
           case FOLDED -> "folded";
         };
-    return faces + ", headings " + (how.headings() == PlyHeadings.ONE_WAY ? "one way" : "alternating");
+    return faces
+        + ", headings "
+        + (how.headings() == PlyHeadings.ONE_WAY ? "one way" : "alternating");
   }
 
   /** Sentences for the ticket: what each ply looks like, how long, and which lie where. */

@@ -93,7 +93,8 @@ public class PlanRules implements ConstraintProvider {
   }
 
   /** Every size and colour with the sets that the lays cut of it. */
-  private static BiConstraintStream<PlanBoard.ColourSize, Integer> setsCut(ConstraintFactory factory) {
+  private static BiConstraintStream<PlanBoard.ColourSize, Integer> setsCut(
+      ConstraintFactory factory) {
     return factory
         .forEach(PlyCount.class)
         .join(SizeCount.class, equal(PlyCount::lay, SizeCount::lay))

@@ -29,6 +29,7 @@ public record Layout(List<StripPose> poses, double length) {
     return mm == 0
         ? this
         : new Layout(
-            poses.stream().map(p -> new StripPose(p.form(), p.x() + mm, p.y())).toList(), length + mm);
+            poses.stream().map(p -> new StripPose(p.form(), p.x() + mm, p.y())).toList(),
+            length + mm);
   }
 }

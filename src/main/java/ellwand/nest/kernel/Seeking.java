@@ -6,7 +6,9 @@ final class Seeking {
   /** Share of the budget after which the best is only tightened; ours. */
   private static final double SOUGHT = 0.85;
 
-  /** Share of the length that is taken away at first, and at least; measured, 0.002 is no better. */
+  /**
+   * Share of the length that is taken away at first, and at least; measured, 0.002 is no better.
+   */
   private static final double FIRST_STEP = 0.02;
 
   private static final double LEAST_STEP = 0.001;
@@ -16,7 +18,10 @@ final class Seeking {
 
   private static final int PATIENCE = 200;
 
-  /** A parting that stays above so many times the least total is given up; measured, 2.5 is no better. */
+  /**
+   * A parting that stays above so many times the least total is given up; measured, 2.5 is no
+   * better.
+   */
   private static final double HOPELESS = 6;
 
   /** Restarts before the best is tightened again; measured, 4 are no better. */

@@ -105,7 +105,8 @@ final class Tiling {
             }
           }
         };
-    Outcome outcome = new SearchRun(block, block, request, repeating).outcome(best.stream().toList());
+    Outcome outcome =
+        new SearchRun(block, block, request, repeating).outcome(best.stream().toList());
     budget.evaluations = outcome.evaluations();
     best = outcome.layout().or(() -> best);
     best.map(layout -> repeated(layout, budget)).ifPresent(budget::found);

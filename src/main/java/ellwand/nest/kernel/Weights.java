@@ -6,7 +6,10 @@ final class Weights {
   /** What is left of a pair's weight when it no longer overlaps; Gardeyn et al. 2025. */
   private static final double FADE = 0.95;
 
-  /** What the weights of the shallowest and the deepest pair grow by; measured, 1.2 to 2 is no better. */
+  /**
+   * What the weights of the shallowest and the deepest pair grow by; measured, 1.2 to 2 is no
+   * better.
+   */
   private static final double LEAST_GAIN = 1.1;
 
   private static final double MOST_GAIN = 1.5;

@@ -25,8 +25,8 @@
  *
  * <p>Ours: exact depths instead of a proxy, looked up in prepared tables ({@link
  * ellwand.nest.kernel.PairTable}); bringing a pose down along the worst overlaps ({@link
- * ellwand.nest.kernel.Descent}); giving back a part of the length after a failure; the first layout;
- * outlines thinned outwards while searching; blocks that are repeated ({@link
+ * ellwand.nest.kernel.Descent}); giving back a part of the length after a failure; the first
+ * layout; outlines thinned outwards while searching; blocks that are repeated ({@link
  * ellwand.nest.kernel.Tiling}); forms with their own lattices of places; threads that meet after
  * fixed numbers of evaluations, so that a search in steps repeats.
  */

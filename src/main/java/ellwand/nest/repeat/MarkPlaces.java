@@ -5,8 +5,8 @@ import ellwand.geometry.Point;
 import ellwand.lay.Lay;
 import ellwand.lay.Wanted;
 import ellwand.nest.repeat.Free.Axis;
-import ellwand.nest.repeat.Ties.Tied;
 import ellwand.nest.repeat.Ties.Tie;
+import ellwand.nest.repeat.Ties.Tied;
 import ellwand.pattern.Asks;
 import ellwand.problem.InputException;
 import java.util.ArrayDeque;
@@ -94,7 +94,8 @@ final class MarkPlaces {
       Point mark = wanted.cut().marks().get(place.get().mark());
       for (boolean turnedOver : new boolean[] {false, true}) {
         places.put(
-            ties.body(wanted, turnedOver), new MarkPlace(mark, phase.orElse(0.0), 1, Optional.empty()));
+            ties.body(wanted, turnedOver),
+            new MarkPlace(mark, phase.orElse(0.0), 1, Optional.empty()));
       }
     }
   }

@@ -130,7 +130,8 @@ final class Ties {
     Tied body = body(wanted, mirrored);
     return switch (wanted.how()) {
       case WHOLE -> mirrored ? Optional.empty() : Optional.of(new SewnMark(body, 1, mm(at)));
-      case PAIR -> Optional.of(new SewnMark(body, mirrored && axis == Axis.ACROSS ? -1 : 1, mm(at)));
+      case PAIR ->
+          Optional.of(new SewnMark(body, mirrored && axis == Axis.ACROSS ? -1 : 1, mm(at)));
       case FOLD -> {
         CutPiece.Stroke fold = cut.fold().orElseThrow();
         yield Optional.of(

@@ -31,7 +31,8 @@ public record Found(Decision decision, List<LaidStretch> stretches) {
    *     takes, since what lies behind it lies where the flaws let it; on cloth with bars whole
    *     repeats, so that what lies behind it meets them as it was laid on them
    */
-  public record LaidStretch(StretchTask task, int lengths, double reservedMm, Optional<Layout> layout) {
+  public record LaidStretch(
+      StretchTask task, int lengths, double reservedMm, Optional<Layout> layout) {
 
     public double lengthMm() {
       return layout.map(Layout::length).orElse(0.0);

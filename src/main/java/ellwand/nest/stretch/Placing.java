@@ -210,7 +210,8 @@ public final class Placing {
         double shift = i > stretch ? placed.lengths() * spare : 0;
         Layout layout = old.layout().get().shifted(shift);
         StretchTask task = task(lay.cloth(), found.decision(), i, fromX, acrossMm);
-        drawn = drawn.with(i, new LaidStretch(task, lengths, reserved + shift, Optional.of(layout)));
+        drawn =
+            drawn.with(i, new LaidStretch(task, lengths, reserved + shift, Optional.of(layout)));
       }
       fromX += reserved;
     }

@@ -1,7 +1,7 @@
 package ellwand.nest.wish;
 
-import ellwand.nest.kernel.StripForm;
 import ellwand.nest.kernel.Strip;
+import ellwand.nest.kernel.StripForm;
 import ellwand.nest.stretch.StretchTask;
 import ellwand.nest.wish.SectionLayer.Asked;
 import java.util.ArrayList;

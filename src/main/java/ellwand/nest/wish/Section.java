@@ -2,10 +2,10 @@ package ellwand.nest.wish;
 
 import ellwand.cloth.Band;
 import ellwand.geometry.Box;
-import ellwand.nest.kernel.StripForm;
 import ellwand.nest.kernel.Layout;
-import ellwand.nest.kernel.StripSearch;
 import ellwand.nest.kernel.Strip;
+import ellwand.nest.kernel.StripForm;
+import ellwand.nest.kernel.StripSearch;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -81,7 +81,8 @@ record Section(
     for (Section section : sections) {
       for (int i = 0; i < section.seats.size(); i++) {
         Layout.StripPose pose = section.poses.get(i);
-        bySeat.put(section.seats.get(i), new Layout.StripPose(pose.form(), from + pose.x(), pose.y()));
+        bySeat.put(
+            section.seats.get(i), new Layout.StripPose(pose.form(), from + pose.x(), pose.y()));
       }
       end = from + section.lengthMm;
       from = end + gapMm;

@@ -1,13 +1,13 @@
 package ellwand.nest.wish;
 
-import ellwand.nest.kernel.StripForm;
 import ellwand.nest.kernel.Layout;
 import ellwand.nest.kernel.Listener;
 import ellwand.nest.kernel.NoFit;
 import ellwand.nest.kernel.Outcome;
-import ellwand.nest.kernel.StripSearch;
 import ellwand.nest.kernel.Shape;
 import ellwand.nest.kernel.Strip;
+import ellwand.nest.kernel.StripForm;
+import ellwand.nest.kernel.StripSearch;
 import ellwand.nest.wish.Section.Spared;
 import ellwand.work.Request;
 import ellwand.work.Spending;
@@ -105,7 +105,9 @@ public final class SectionLayer {
     Optional<Layout> start =
         asked.poses().isEmpty() ? Optional.empty() : Optional.of(start(asked, part));
     StripSearch search =
-        asked.spared().isPresent() ? new StripSearch(part, noFit) : new StripSearch(part, asked.whole());
+        asked.spared().isPresent()
+            ? new StripSearch(part, noFit)
+            : new StripSearch(part, asked.whole());
     Outcome outcome =
         search.run(
             start,

@@ -1,8 +1,8 @@
 package ellwand.nest.wish;
 
 import ellwand.lay.Marker;
-import ellwand.nest.kernel.StripSearch;
 import ellwand.nest.kernel.Strip;
+import ellwand.nest.kernel.StripSearch;
 import ellwand.nest.stretch.Found;
 import ellwand.nest.stretch.Found.LaidStretch;
 import ellwand.nest.stretch.StretchTask;

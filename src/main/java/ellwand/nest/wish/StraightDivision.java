@@ -1,7 +1,7 @@
 package ellwand.nest.wish;
 
-import ellwand.nest.kernel.StripSearch;
 import ellwand.nest.kernel.Strip;
+import ellwand.nest.kernel.StripSearch;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;

@@ -68,7 +68,8 @@ public class QueryBenchmark {
             Strip.open(shapes, all),
             new Outlines(Strip.open(shapes, all).shapes(), Set.of(), NoFitUnion::rings, 0));
     ThreadMeeting alone = new ThreadMeeting(plan, Listener.NONE, 1);
-    ThreadBudget budget = new ThreadBudget(Effort.ofSteps(Long.MAX_VALUE - 1), new Stop(), alone, 0);
+    ThreadBudget budget =
+        new ThreadBudget(Effort.ofSteps(Long.MAX_VALUE - 1), new Stop(), alone, 0);
     arrangement = new Arrangement(plan, budget);
     Snapshot first = new OpeningLayout(arrangement).lay(budget);
     arrangement.resize(first.length * 0.9, first.length / 2);

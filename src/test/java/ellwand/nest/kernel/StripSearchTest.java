@@ -37,7 +37,8 @@ class StripSearchTest {
       Shape turned = Shapes.turned(shape);
       shapes.add(shape);
       shapes.add(turned);
-      List<StripForm> forms = List.of(StripForm.within(60, 2 * i, shape), StripForm.within(60, 2 * i + 1, turned));
+      List<StripForm> forms =
+          List.of(StripForm.within(60, 2 * i, shape), StripForm.within(60, 2 * i + 1, turned));
       copies.addAll(Collections.nCopies(each, forms));
     }
     return Strip.open(shapes, copies);
@@ -141,7 +142,8 @@ class StripSearchTest {
     Shape box = Shapes.box(9, 7);
     Shape half = Shapes.box(12, 10);
     Shape flaw = Shapes.box(3, 3);
-    List<StripForm> onLattice = List.of(new StripForm(0, 0, 43, 0, 9, new Lattice(5, 2), new Lattice(4, 1)));
+    List<StripForm> onLattice =
+        List.of(new StripForm(0, 0, 43, 0, 9, new Lattice(5, 2), new Lattice(4, 1)));
     List<StripForm> onFold = List.of(StripForm.free(1, 0, 0, 0, 12));
     List<StripForm> inBand = List.of(StripForm.free(0, 20, 30, 0, 9));
     Strip strip =

@@ -9,8 +9,8 @@ import ellwand.geometry.Outline;
 import ellwand.geometry.Point;
 import ellwand.geometry.RandomOutlines;
 import ellwand.geometry.Region;
-import ellwand.nest.turning.Body.Walls;
 import ellwand.nest.turning.Body.Posture;
+import ellwand.nest.turning.Body.Walls;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
@@ -54,7 +54,8 @@ class TurnerTest {
             .toArray();
     Turner turner = turner(List.of(Body.fixed(List.of(flaw)), body(drawn, 0.1)));
     List<Posture> better =
-        turner.straightened(turner.shortened(List.of(new Posture(0, 0, 0), new Posture(60, 52, 0))));
+        turner.straightened(
+            turner.shortened(List.of(new Posture(0, 0, 0), new Posture(60, 52, 0))));
     assertEquals(60, turner.lengthMm(better), 0.1);
     assertEquals(Math.toRadians(2), better.get(1).turn(), 0.001);
   }
@@ -80,7 +81,8 @@ class TurnerTest {
     AtomicInteger asked = new AtomicInteger();
     Turner turner =
         new Turner(List.of(standing, body(small, 0.1)), looked -> asked.incrementAndGet() > 1000);
-    List<Posture> better = turner.shortened(List.of(new Posture(150, 50, 0), new Posture(50, 150, 0)));
+    List<Posture> better =
+        turner.shortened(List.of(new Posture(150, 50, 0), new Posture(50, 150, 0)));
     assertEquals(200, turner.lengthMm(better), 1e-9);
     assertTrue(asked.get() < 100, asked + " trials");
   }

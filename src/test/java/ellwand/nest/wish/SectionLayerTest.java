@@ -3,10 +3,10 @@ package ellwand.nest.wish;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import ellwand.geometry.NoFitUnion;
-import ellwand.nest.kernel.StripForm;
-import ellwand.nest.kernel.StripSearch;
 import ellwand.nest.kernel.Shape;
 import ellwand.nest.kernel.Strip;
+import ellwand.nest.kernel.StripForm;
+import ellwand.nest.kernel.StripSearch;
 import ellwand.nest.wish.SectionLayer.Asked;
 import ellwand.work.Effort;
 import ellwand.work.Request;
