@@ -21,7 +21,8 @@ public record Sizes(List<String> names, String base, Map<String, Map<String, Gra
   public Sizes {
     names = List.copyOf(names);
     Map<String, Map<String, GradeRule>> copy = new LinkedHashMap<>();
-    rules.forEach((piece, of) -> copy.put(piece, Map.copyOf(of)));
+    rules.forEach(
+        (piece, of) -> copy.put(piece, Collections.unmodifiableMap(new LinkedHashMap<>(of))));
     rules = Collections.unmodifiableMap(copy);
     if (!names.contains(base)) {
       throw new InputException(

@@ -1,0 +1,195 @@
+package ellwand.file.job;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import ellwand.file.source.Json;
+import ellwand.geometry.Path;
+import ellwand.geometry.Segment;
+import ellwand.pattern.Asks;
+import ellwand.pattern.Binding;
+import ellwand.pattern.BindingPlan;
+import ellwand.pattern.Cut;
+import ellwand.pattern.Draft;
+import ellwand.pattern.Extent;
+import ellwand.pattern.Gathered;
+import ellwand.pattern.GatheredPlan;
+import ellwand.pattern.Grain;
+import ellwand.pattern.Notch;
+import ellwand.pattern.Outlined;
+import java.util.List;
+import java.util.Optional;
+
+/** Writes the pieces of a design, each with all that its entry says. */
+final class PieceWriter {
+
+  private final Measures measures;
+
+  PieceWriter(Measures measures) {
+    this.measures = measures;
+  }
+
+  ObjectNode outlined(Outlined piece) {
+    Draft draft = piece.draft();
+    ObjectNode node = head(draft.cuts(), draft.grain());
+    node.set("allowance", measures.number(draft.allowanceMm()));
+    draft.fold().ifPresent(fold -> node.put("fold", fold));
+    ArrayNode outline = node.putArray("outline");
+    draft.nodes().forEach(point -> outline.add(point(point)));
+    for (Draft.Stretch stretch : draft.stretches()) {
+      ObjectNode edge = node.withObject("/edges").putObject(stretch.name());
+      edge.put("from", stretch.from()).put("to", stretch.to());
+      stretch.allowanceMm().ifPresent(mm -> edge.set("allowance", measures.number(mm)));
+      if (stretch.turnedBack()) {
+        edge.put("turned-back", true);
+      }
+    }
+    if (!draft.notches().isEmpty()) {
+      ArrayNode notches = node.putArray("notches");
+      draft.notches().forEach(notch -> notches.add(notch(notch)));
+    }
+    draft
+        .innerLines()
+        .forEach(
+            line ->
+                node.withObject("/lines").putObject(line.name()).set("path", path(line.line())));
+    piece.place().ifPresent(place -> node.set("place", place(place)));
+    piece.value().ifPresent(value -> node.set("value", Json.number(value)));
+    return node;
+  }
+
+  ObjectNode gathered(GatheredPlan plan) {
+    ObjectNode node = head(plan.cuts(), plan.grain());
+    Gathered.Seams seams = plan.seams();
+    node.set("allowance", measures.number(seams.sideMm()));
+    ObjectNode edges = node.putObject("edges");
+    edges.putObject(Gathered.TOP).set("allowance", measures.number(seams.topMm()));
+    ObjectNode hem = edges.putObject(Gathered.HEM);
+    hem.set("allowance", measures.number(seams.hemMm()));
+    if (seams.hemTurnedBack()) {
+      hem.put("turned-back", true);
+    }
+    ObjectNode gathered = node.putObject("gathered");
+    gathered.set("from", extent(plan.joined()));
+    gathered.set("fullness", Json.number(plan.fullness()));
+    gathered.set("length", extent(plan.length()));
+    return node;
+  }
+
+  ObjectNode binding(BindingPlan plan) {
+    ObjectNode node = Json.object();
+    node.set("cut", cut(plan.cuts()));
+    // It has none of its own, but an entry must say so.
+    node.put("allowance", 0);
+    ObjectNode binding = node.putObject("binding");
+    binding.set("from", extent(plan.length()));
+    binding.set("width", measures.number(plan.widthMm()));
+    if (plan.way() == Binding.Way.SQUARE) {
+      binding.put("cut-as", "square");
+    }
+    binding.set("longest", measures.number(plan.longestMm()));
+    binding.set("join", measures.number(plan.joinMm()));
+    return node;
+  }
+
+  private ObjectNode head(List<Cut> cuts, Grain grain) {
+    ObjectNode node = Json.object();
+    node.set("cut", cut(cuts));
+    if (cuts.stream().anyMatch(cut -> cut.grain().isPresent())) {
+      ObjectNode byCloth = node.putObject("grain");
+      cuts.forEach(cut -> byCloth.put(cut.cloth(), cut.grain().orElse(grain).word()));
+    } else if (!grain.word().equals(Grain.ALONG.word())) {
+      node.put("grain", grain.word());
+    }
+    grain
+        .toleranceDegrees()
+        .ifPresent(degrees -> node.set("grain-tolerance", Json.number(degrees)));
+    grain
+        .heads()
+        .ifPresent(
+            heads -> node.put("direction", heads == Grain.Heads.ANY_WAY ? "any way" : "one way"));
+    return node;
+  }
+
+  private static ObjectNode cut(List<Cut> cuts) {
+    ObjectNode node = Json.object();
+    for (Cut cut : cuts) {
+      if (cut.how() == Cut.How.WHOLE) {
+        node.put(cut.cloth(), cut.count());
+      } else {
+        node.put(cut.cloth(), cut.toString());
+      }
+    }
+    return node;
+  }
+
+  private JsonNode point(Draft.Node point) {
+    if (point.name().isEmpty() && point.arriving().isEmpty()) {
+      return measures.place(point.at());
+    }
+    ObjectNode node = Json.object();
+    point.name().ifPresent(name -> node.put("point", name));
+    node.set("at", measures.place(point.at()));
+    point
+        .arriving()
+        .ifPresent(
+            curve ->
+                node.putArray("curve")
+                    .add(measures.place(curve.control1()))
+                    .add(measures.place(curve.control2())));
+    return node;
+  }
+
+  private ArrayNode path(Path line) {
+    ArrayNode path = Json.object().arrayNode();
+    path.add(measures.place(line.start()));
+    for (Segment segment : line.segments()) {
+      Optional<Draft.Curve> curve =
+          segment instanceof Segment.Cubic cubic
+              ? Optional.of(new Draft.Curve(cubic.control1(), cubic.control2()))
+              : Optional.empty();
+      path.add(point(new Draft.Node(Optional.empty(), segment.end(), curve)));
+    }
+    return path;
+  }
+
+  private ObjectNode notch(Notch notch) {
+    ObjectNode node = Json.object();
+    node.put("edge", notch.edge());
+    node.set("at", measures.number(notch.atMm()));
+    if (notch.strokes() == 2) {
+      node.put("double", true);
+    }
+    if (notch.depthMm() != Notch.USUAL_DEPTH_MM) {
+      node.set("depth", measures.number(notch.depthMm()));
+    }
+    return node;
+  }
+
+  private ObjectNode place(Asks.Place place) {
+    ObjectNode node = Json.object();
+    node.put("at", place.mark());
+    place.alongMm().ifPresent(mm -> node.set("along", measures.number(mm)));
+    place.acrossMm().ifPresent(mm -> node.set("across", measures.number(mm)));
+    if (place.onBorder()) {
+      node.put("on-border", true);
+    }
+    return node;
+  }
+
+  private JsonNode extent(Extent extent) {
+    if (extent instanceof Extent.Given given) {
+      return measures.number(given.mm());
+    }
+    if (extent instanceof Extent.OfEdges joined) {
+      ArrayNode edges = Json.object().arrayNode();
+      joined.edges().forEach(edges::add);
+      return edges;
+    }
+    ObjectNode bySize = Json.object();
+    ((Extent.BySize) extent)
+        .mmBySize()
+        .forEach((size, mm) -> bySize.set(size, measures.number(mm)));
+    return bySize;
+  }
+}
