@@ -3,6 +3,7 @@ package ellwand.cli;
 import ellwand.problem.InputException;
 import ellwand.work.Stop;
 import java.io.PrintWriter;
+import java.util.function.Function;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import picocli.CommandLine;
@@ -61,7 +62,19 @@ public final class Main implements Runnable {
   static CommandLine commandLine(Stop stop) {
     return new CommandLine(new Main(stop))
         .setCaseInsensitiveEnumValuesAllowed(true)
+        .registerConverter(int.class, text -> number(text, Integer::valueOf, "4"))
+        .registerConverter(long.class, text -> number(text, Long::valueOf, "4"))
+        .registerConverter(Double.class, text -> number(text, Double::valueOf, "0.5"))
         .setExecutionExceptionHandler(Main::failed);
+  }
+
+  private static <N extends Number> N number(String text, Function<String, N> read, String like) {
+    try {
+      return read.apply(text);
+    } catch (NumberFormatException e) {
+      throw new CommandLine.TypeConversionException(
+          "'%s' is not such a number. Write for example %s.".formatted(text, like));
+    }
   }
 
   private static int failed(Exception e, CommandLine command, CommandLine.ParseResult args) {
