@@ -105,12 +105,17 @@ final class TreeBuilder {
       case START_OBJECT -> object(at, depth);
       case START_ARRAY -> array(at, depth);
       case VALUE_NUMBER_INT -> whole(in.getText());
-      case VALUE_NUMBER_FLOAT -> NODES.numberNode(in.getDoubleValue());
+      case VALUE_NUMBER_FLOAT -> fraction(in.getText(), in.getDoubleValue());
       case VALUE_TRUE -> NODES.booleanNode(true);
       case VALUE_FALSE -> NODES.booleanNode(false);
       case VALUE_NULL -> NODES.nullNode();
       default -> NODES.textNode(in.getText());
     };
+  }
+
+  /** What is beyond all numbers stays as it is written, to be refused as that. */
+  private static JsonNode fraction(String text, double number) {
+    return Double.isInfinite(number) ? NODES.textNode(text) : NODES.numberNode(number);
   }
 
   /** Turning many digits into a number takes long, and nothing measures so much. */
