@@ -141,7 +141,7 @@ class WishesTest {
     Figures without = figures("");
     Figures with = figures("    wishes: [straight cuts]\n    wish-price: 10 cm\n");
     Served served = with.wishes();
-    assertEquals(List.of("straight cuts"), served.asked());
+    assertEquals(List.of(Wish.STRAIGHT_CUTS), served.asked());
     assertEquals(without.lengths().clothMm(), served.clothLengthWithoutMm());
     assertEquals(without.handling(), served.without());
     assertTrue(served.priceMm() > 0 && served.priceMm() <= 100, "" + served.priceMm());
