@@ -8,7 +8,6 @@ import ellwand.order.MarkerLengths;
 import ellwand.order.Order;
 import ellwand.order.OrderPlanner;
 import ellwand.order.PlannedLay;
-import ellwand.work.Progress;
 import ellwand.work.Request;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -23,7 +22,7 @@ record ClothPlan(CutOrderPlan plan, Map<String, Marker> markers, OrderCloth figu
 
   /** Plans with given marker lengths as they are. */
   static ClothPlan withLengths(Order order, MarkerLengths lengths, Request request) {
-    CutOrderPlan plan = OrderPlanner.plan(order, lengths, request.with(Progress.NONE));
+    CutOrderPlan plan = OrderPlanner.plan(order, lengths, request);
     OrderCloth figures =
         new OrderReckoning("", plan, Map.of(), lengths)
             .figures(

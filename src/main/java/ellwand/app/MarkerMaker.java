@@ -247,12 +247,7 @@ final class MarkerMaker {
         news ->
             request
                 .progress()
-                .hear(
-                    new Progress.News(
-                        cloth.name() + ", marker of " + mix,
-                        news.seconds(),
-                        news.share(),
-                        news.bestMm()));
+                .hear(news instanceof Progress.Shorter s ? s.of(mix.toString()) : news);
     return Nester.nest(lay, List.of(fold), request.with(named)).get(0);
   }
 }

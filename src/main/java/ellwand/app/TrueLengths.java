@@ -170,7 +170,12 @@ final class TrueLengths {
 
   private CutOrderPlan plan(double share) {
     tryAlone();
-    return OrderPlanner.plan(order, measured(), take(share).with(Progress.NONE));
+    Progress named =
+        news ->
+            request
+                .progress()
+                .hear(news instanceof Progress.Cheaper c ? c.on(maker.cloth().name()) : news);
+    return OrderPlanner.plan(order, measured(), take(share).with(named));
   }
 
   /** What is known of lengths by now. */

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
 
-/** Finds and reads instances, by what their file names end in. */
+/** Finds and reads instances. */
 final class InstanceFile {
 
   private InstanceFile() {}
@@ -18,7 +18,7 @@ final class InstanceFile {
       return List.of(path);
     }
     try (Stream<Path> files = Files.list(path)) {
-      return files.filter(f -> ends(f, ".xml") || ends(f, ".json")).sorted().toList();
+      return files.filter(InstanceFile::isXml).sorted().toList();
     }
   }
 
@@ -28,15 +28,13 @@ final class InstanceFile {
   static Instance read(Path file) throws IOException {
     String name = file.getFileName().toString().replaceFirst("\\.[^.]*$", "");
     try (var in = Files.newInputStream(file)) {
-      return ends(file, ".json") ? JsonInstance.read(name, in) : XmlInstance.read(name, in);
-    } catch (IllegalArgumentException e) {
-      throw new IOException(file + ": " + e.getMessage(), e);
-    } catch (IOException e) {
+      return XmlInstance.read(name, in);
+    } catch (IllegalArgumentException | IOException e) {
       throw new IOException(file + ": " + e.getMessage(), e);
     }
   }
 
-  private static boolean ends(Path file, String ending) {
-    return file.getFileName().toString().toLowerCase(Locale.ROOT).endsWith(ending);
+  private static boolean isXml(Path file) {
+    return file.getFileName().toString().toLowerCase(Locale.ROOT).endsWith(".xml");
   }
 }

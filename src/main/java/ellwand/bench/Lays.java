@@ -19,6 +19,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.Callable;
+import java.util.function.Consumer;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -76,10 +77,10 @@ public final class Lays implements Callable<Integer> {
   private void layJob(Path path) {
     Job job = JobReader.read(path);
     for (double effort : seconds) {
-      Map<String, Progress.News> first = new HashMap<>();
+      Map<String, Progress.Shorter> first = new HashMap<>();
       LaidJob made =
           LayRun.make(
-              job, job.unit(), request(effort, news -> first.putIfAbsent(news.what(), news)));
+              job, job.unit(), request(effort, found -> first.putIfAbsent(found.cloth(), found)));
       for (Figures cloth : made.figures().cloths()) {
         row(
             job.style().name() + ", " + cloth.lies().cloth(),
@@ -97,12 +98,12 @@ public final class Lays implements Callable<Integer> {
     for (int style = 1; style <= generated; style++) {
       Lay lay = GeneratedLay.of(style);
       Fold fold = lay.cloth().folds().get(0);
-      Progress.News[] first = new Progress.News[1];
+      Progress.Shorter[] first = new Progress.Shorter[1];
       Marker marker =
           Nester.nest(
               lay,
               fold,
-              request(seconds.get(0), news -> first[0] = first[0] == null ? news : first[0]));
+              request(seconds.get(0), found -> first[0] = first[0] == null ? found : first[0]));
       row(
           lay.style() + ", " + fold.words() + ", " + marker.copies().size() + " copies",
           style,
@@ -110,18 +111,20 @@ public final class Lays implements Callable<Integer> {
           first[0],
           marker.lengthMm(),
           marker.utilisation());
-      shorter += marker.lengthMm() < first[0].bestMm() ? 1 : 0;
+      shorter += marker.lengthMm() < first[0].clothMm() ? 1 : 0;
     }
     System.out.println(
         "shorter than the first marker: " + shorter + " of " + generated + " generated styles");
   }
 
-  private Request request(double effort, Progress progress) {
-    return Request.of(Effort.ofSeconds(effort), new Seed(seed)).onThreads(threads).with(progress);
+  private Request request(double effort, Consumer<Progress.Shorter> hearing) {
+    return Request.of(Effort.ofSeconds(effort), new Seed(seed))
+        .onThreads(threads)
+        .with((Progress) news -> hearing.accept((Progress.Shorter) news));
   }
 
   private void row(
-      String name, long number, double effort, Progress.News first, double lastMm, double used) {
+      String name, long number, double effort, Progress.Shorter first, double lastMm, double used) {
     System.out.printf(
         Locale.ROOT,
         "%-32s %4d %6d %7.0f %11.2fs %11.1f %11.1f %7.2f%n",
@@ -130,7 +133,7 @@ public final class Lays implements Callable<Integer> {
         threads,
         effort,
         first.seconds(),
-        first.bestMm(),
+        first.clothMm(),
         lastMm,
         100 * used);
   }

@@ -25,7 +25,7 @@ public final class StripRuns implements Callable<Integer> {
   @Parameters(
       paramLabel = "FILE-or-DIR",
       arity = "1..*",
-      description = "Instances, XML or JSON, or directories of them.")
+      description = "Instances in ESICUP XML, or directories of them.")
   private List<Path> paths;
 
   @Option(

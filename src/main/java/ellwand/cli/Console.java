@@ -52,14 +52,14 @@ final class Console implements Progress, AutoCloseable {
 
   @Override
   public synchronized void hear(News news) {
-    String best = "best " + new Length(news.bestMm()).show(unit);
-    if (!what.equals(news.what())) {
+    String best = best(news);
+    if (!what.equals(what(news))) {
       closeBar();
-      what = news.what();
+      what = what(news);
       if (terminal) {
         startBar();
       } else {
-        err.println(what + ": first marker " + new Length(news.bestMm()).show(unit));
+        err.println(what + ": first " + (news instanceof Shorter ? "marker " : "plan ") + best);
         err.flush();
       }
     }
@@ -67,8 +67,27 @@ final class Console implements Progress, AutoCloseable {
       if (effort.repeats()) {
         bar.stepTo(Math.round(news.share() * BAR_STEPS));
       }
-      bar.setExtraMessage(best);
+      bar.setExtraMessage("best " + best);
     }
+  }
+
+  /** The cloth or the stage that is worked on. */
+  private static String what(News news) {
+    if (news instanceof Shorter marker) {
+      return marker.cloth() + marker.mix().map(mix -> ", marker of " + mix).orElse("");
+    }
+    return (news.cloth().isEmpty() ? "" : news.cloth() + ", ") + "cut-order plan";
+  }
+
+  private String best(News news) {
+    if (news instanceof Shorter marker) {
+      return new Length(marker.clothMm()).show(unit);
+    }
+    Cheaper plan = (Cheaper) news;
+    String lays = plan.lays() == 1 ? "1 lay" : plan.lays() + " lays";
+    return plan.cost() > 0
+        ? "%s, cost %.2f".formatted(lays, plan.cost())
+        : lays + ", cloth " + new Length(plan.clothMm()).show(unit);
   }
 
   private void startBar() {

@@ -16,6 +16,7 @@ import ellwand.nest.pose.Station;
 import ellwand.nest.repeat.Phases;
 import ellwand.nest.stretch.Found;
 import ellwand.nest.stretch.Placing;
+import ellwand.nest.stretch.Teller;
 import ellwand.nest.swing.Turning;
 import ellwand.nest.wish.Pleasing;
 import ellwand.nest.wish.SectionLayer;
@@ -47,13 +48,13 @@ final class Attempt {
    *
    * @throws NoRoomException if a piece fits into no zone
    */
-  Attempt(Lay lay, LaidCloth cloth, NoFit noFit, Request request) {
+  Attempt(Lay lay, LaidCloth cloth, NoFit noFit, Request request, Teller teller) {
     this.lay = lay;
     this.cloth = cloth;
     this.noFit = noFit;
     Phases repeat = new Phases(lay, cloth);
     plan = FirstPlan.of(lay, cloth, repeat);
-    placing = new Placing(lay, cloth, repeat, noFit, request);
+    placing = new Placing(lay, cloth, repeat, noFit, request, teller);
     boolean choices = !Choices.neighbours(plan, plan.decision()).isEmpty();
     // Without them the solver would look for a move for ever.
     boolean stations = plan.servings().stream().anyMatch(s -> s.stations().size() > 1);

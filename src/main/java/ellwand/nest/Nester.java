@@ -65,10 +65,26 @@ public final class Nester {
    * @return one for each fold, in their order
    */
   public static List<Tried> nest(Lay lay, List<Fold> folds, Request request) {
+    return nest(lay, folds, request, Optional.empty());
+  }
+
+  /**
+   * The same, with somebody who hears the markers themselves. Those that serve the cutter's wishes
+   * are only in the result, since they take more cloth.
+   *
+   * @see #nest(Lay, List, Request)
+   */
+  public static List<Tried> nest(
+      Lay lay, List<Fold> folds, Request request, MarkerListener listener) {
+    return nest(lay, folds, request, Optional.of(listener));
+  }
+
+  private static List<Tried> nest(
+      Lay lay, List<Fold> folds, Request request, Optional<MarkerListener> listener) {
     Map<Fold, List<LaidCloth>> ways = new LinkedHashMap<>();
     folds.forEach(fold -> ways.put(fold, Borders.of(lay, fold)));
     int number = ways.values().stream().mapToInt(List::size).sum();
-    Clock clock = new Clock(request);
+    Clock clock = new Clock(request, listener);
     Stop stop = request.stop();
     NoFit noFit = new KnownNoFits();
     Map<Fold, Attempt> best = new LinkedHashMap<>();
@@ -83,7 +99,8 @@ public final class Nester {
         }
         try {
           Attempt attempt =
-              new Attempt(lay, way, noFit, clock.part(number < 2 ? 1 : TRIALS / number));
+              new Attempt(
+                  lay, way, noFit, clock.part(number < 2 ? 1 : TRIALS / number), clock::better);
           best.merge(fold, attempt, Nester::better);
         } catch (NoRoomException e) {
           noRoom.merge(fold, e, (a, b) -> a.widestMm() >= b.widestMm() ? a : b);
@@ -102,9 +119,8 @@ public final class Nester {
     for (Attempt attempt : best.values()) {
       attempt.turn(request.part(TURNING / best.size()));
     }
-    Marker.Search search =
-        new Marker.Search(
-            request.seed().value(), request.threads(), request.effort().toString(), stop.wanted());
+    clock.end();
+    Marker.Search search = clock.search(stop.wanted());
     Optional<Attempt> pleased =
         lay.cloth().wishes().any() ? shortest(best.values()).findFirst() : Optional.empty();
     List<Tried> tried = new ArrayList<>();

@@ -4,6 +4,7 @@ import ellwand.work.Effort;
 import ellwand.work.Progress;
 import ellwand.work.Request;
 import ellwand.work.Spending;
+import java.util.Optional;
 
 /**
  * What is left of an effort. A step is {@link #LOOKS} looks of the enumeration, {@link #TRIES}
@@ -20,9 +21,14 @@ final class PlanningBudget {
   /** Steps a second, half a second of which count before the first is taken. */
   private static final double USUAL_SPEED = 2000;
 
+  /** Share of the effort after which news come though nothing is better. */
+  private static final double TELLING = 0.01;
+
   private final Request request;
   private final Spending spending;
   private final Effort fifth;
+  private Optional<Value> told = Optional.empty();
+  private double toldAt;
 
   /** Time runs from here. */
   PlanningBudget(Request request) {
@@ -71,14 +77,23 @@ final class PlanningBudget {
     return effort.repeats() ? request : request.with(spending.rest().part(share));
   }
 
+  /** Tells of the best plan, if it is better or a hundredth of the effort later than the last. */
   void tell(Value best) {
+    double share = Math.min(1, spending.spent());
+    if (told.isPresent() && best.compareTo(told.get()) >= 0 && share < toldAt + TELLING) {
+      return;
+    }
+    told = Optional.of(best);
+    toldAt = share;
     request
         .progress()
         .hear(
-            new Progress.News(
-                "cut-order plan",
+            new Progress.Cheaper(
+                "",
                 spending.seconds(),
-                Math.min(1, spending.spent()),
+                share,
+                (int) best.lays(),
+                best.cost() / 1e10,
                 best.cloth() / 1000.0));
   }
 }

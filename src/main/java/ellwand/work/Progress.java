@@ -1,5 +1,7 @@
 package ellwand.work;
 
+import java.util.Optional;
+
 /** Hears how a search gets on. Called from the searching threads; must return quickly. */
 @FunctionalInterface
 public interface Progress {
@@ -9,13 +11,49 @@ public interface Progress {
 
   void hear(News news);
 
+  /** One event; every one tells of something better than all before in the same search. */
+  sealed interface News {
+
+    /** The cloth that is worked on, by name; empty where an order names none. */
+    String cloth();
+
+    /** Wall-clock seconds since the search began. */
+    double seconds();
+
+    /** Part of the effort used up, 0 to 1. */
+    double share();
+  }
+
   /**
-   * One event.
+   * A legal marker that takes less cloth.
    *
-   * @param what the cloth or the stage that is worked on
-   * @param seconds wall-clock seconds since the search began
-   * @param share part of the effort used up, 0 to 1
-   * @param bestMm best legal marker length so far, in mm; {@link Double#NaN} before the first
+   * @param fold how the cloth lies, as {@code Fold} names it
+   * @param mix in an order the garments that the marker holds, such as {@code 2 x 38, 1 x 40}
+   * @param clothMm length of cloth it takes, mm
    */
-  record News(String what, double seconds, double share, double bestMm) {}
+  record Shorter(
+      String cloth, String fold, Optional<String> mix, double seconds, double share, double clothMm)
+      implements News {
+
+    /** The same as a marker of an order. */
+    public Shorter of(String garments) {
+      return new Shorter(cloth, fold, Optional.of(garments), seconds, share, clothMm);
+    }
+  }
+
+  /**
+   * A cut-order plan that costs less, or how far planning has come with the best so far.
+   *
+   * @param lays how many it has
+   * @param cost of cloth and lays, in the order's currency
+   * @param clothMm length of cloth that all plies take, mm
+   */
+  record Cheaper(String cloth, double seconds, double share, int lays, double cost, double clothMm)
+      implements News {
+
+    /** The same of a cloth with a name. */
+    public Cheaper on(String named) {
+      return new Cheaper(named, seconds, share, lays, cost, clothMm);
+    }
+  }
 }

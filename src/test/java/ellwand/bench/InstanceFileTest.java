@@ -71,37 +71,20 @@ class InstanceFileTest {
         assertThrows(IOException.class, () -> InstanceFile.read(noBoard))
             .getMessage()
             .matches(".*a\\.xml: it has no board"));
-    Path noWidth = file("b.json", "{\"items\":[]}");
+    Path noLot = file("b.xml", XML.replaceAll("(?s)<lot>.*</lot>", ""));
     assertTrue(
-        assertThrows(IOException.class, () -> InstanceFile.read(noWidth))
+        assertThrows(IOException.class, () -> InstanceFile.read(noLot))
             .getMessage()
-            .contains("'strip_height' is missing"));
-  }
-
-  @Test
-  void jsonIsRead() throws IOException {
-    Instance instance =
-        InstanceFile.read(
-            file(
-                "x.json",
-                """
-                {"name": "two", "strip_height": 10, "items": [
-                  {"demand": 2, "allowed_orientations": [0, 90],
-                   "shape": {"type": "simple_polygon", "data": [[0,0],[0,3],[5,3],[5,0],[0,0]]}}]}
-                """));
-    assertEquals("two", instance.name());
-    assertEquals(30, instance.area());
-    assertEquals(4, instance.items().get(0).outline().points().size());
-    assertEquals(List.of(0.0, 90.0), instance.items().get(0).rotations());
+            .matches(".*b\\.xml: 'problem' has no 'lot'"));
   }
 
   @Test
   void aDirectoryGivesItsInstancesInOrder() throws IOException {
     file("b.xml", XML);
-    file("a.json", "{}");
+    file("a.xml", XML);
     file("README.md", "");
     assertEquals(
-        List.of(directory.resolve("a.json"), directory.resolve("b.xml")),
+        List.of(directory.resolve("a.xml"), directory.resolve("b.xml")),
         InstanceFile.in(directory));
   }
 }

@@ -27,6 +27,7 @@ import ellwand.pattern.Grain;
 import ellwand.pattern.Piece;
 import ellwand.rule.Check;
 import ellwand.work.Effort;
+import ellwand.work.Progress;
 import ellwand.work.Request;
 import ellwand.work.Seed;
 import ellwand.work.Stop;
@@ -226,12 +227,35 @@ public class NesterTest {
         Nester.nest(
             lay,
             Fold.OPEN,
-            Request.of(Effort.ofSteps(300), new Seed(1)).with(news -> heard.add(news.bestMm())));
+            Request.of(Effort.ofSteps(300), new Seed(1))
+                .with(news -> heard.add(((Progress.Shorter) news).clothMm())));
     assertFalse(heard.isEmpty());
     for (int i = 1; i < heard.size(); i++) {
       assertTrue(heard.get(i) < heard.get(i - 1));
     }
     assertEquals(marker.lengthMm(), heard.get(heard.size() - 1), 0.01);
+  }
+
+  @Test
+  void aListenerHearsLegalMarkersThatGetShorter() {
+    List<Marker> heard = new ArrayList<>();
+    CutPiece front = wedge("front", How.PAIR);
+    Lay lay =
+        lay(
+            cloth(520, 2, Direction.ANY_WAY, Fold.OPEN),
+            wanted(front, 1),
+            wanted(front, 2),
+            wanted(front, 3));
+    Request request = Request.of(Effort.ofSteps(300), new Seed(1));
+    Marker alone = Nester.nest(lay, Fold.OPEN, request);
+    Marker marker =
+        Nester.nest(lay, List.of(Fold.OPEN), request, heard::add).get(0).marker().orElseThrow();
+    assertEquals(alone, marker);
+    assertEquals(marker, heard.get(heard.size() - 1));
+    heard.forEach(better -> assertEquals(List.of(), Check.of(better)));
+    for (int i = 1; i < heard.size(); i++) {
+      assertTrue(heard.get(i).clothLengthMm() < heard.get(i - 1).clothLengthMm());
+    }
   }
 
   /** Whatever is asked for, the marker keeps every hard rule and is never longer than a row. */

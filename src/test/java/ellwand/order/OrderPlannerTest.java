@@ -110,15 +110,16 @@ class OrderPlannerTest {
 
   @Test
   void progressTellsOfLessAndLessCloth() {
-    List<Progress.News> heard = new ArrayList<>();
+    List<Progress.Cheaper> heard = new ArrayList<>();
     Order order = Orders.large(0);
     OrderPlanner.plan(
         new Order(order.wanted(), order.limits(), order.tolerance(), Cost.NONE, order.spreading()),
         Orders.childrensLengths(),
-        Request.of(Effort.ofSteps(300), new Seed(1)).with(heard::add));
+        Request.of(Effort.ofSteps(300), new Seed(1))
+            .with(news -> heard.add((Progress.Cheaper) news)));
     assertTrue(heard.size() > 2);
     for (int i = 1; i < heard.size(); i++) {
-      assertTrue(heard.get(i).bestMm() <= heard.get(i - 1).bestMm());
+      assertTrue(heard.get(i).clothMm() <= heard.get(i - 1).clothMm());
       assertTrue(heard.get(i).share() >= heard.get(i - 1).share());
     }
   }

@@ -24,7 +24,7 @@ final class Seeking {
    */
   private static final double HOPELESS = 6;
 
-  /** Restarts before the best is tightened again; measured, 4 are no better. */
+  /** Restarts before the best is tightened again; measured, 4 are worse. */
   private static final int RESTARTS = 15;
 
   /** How much of what was taken away is given back, one try after the other; ours. */

@@ -35,17 +35,20 @@ public final class Placing {
   private final LaidCloth cloth;
   private final Phases phases;
   private final Request request;
+  private final Teller teller;
   private final NoFit noFit;
   private Spending spending;
   private int searches;
   private final Deque<Found> betterAndBetter = new ArrayDeque<>();
 
-  public Placing(Lay lay, LaidCloth cloth, Phases phases, NoFit noFit, Request request) {
+  public Placing(
+      Lay lay, LaidCloth cloth, Phases phases, NoFit noFit, Request request, Teller teller) {
     this.lay = lay;
     this.cloth = cloth;
     this.phases = phases;
     this.noFit = noFit;
     this.request = request;
+    this.teller = teller;
     this.spending = new Spending(request.effort());
   }
 
@@ -256,11 +259,15 @@ public final class Placing {
   public synchronized Found keep(Found found) {
     if (betterAndBetter.isEmpty() || found.clothMm() < best().clothMm()) {
       betterAndBetter.addFirst(found);
-      request
-          .progress()
-          .hear(
-              new Progress.News(
-                  lay.cloth().name(), spending.seconds(), Math.min(1, spent()), found.clothMm()));
+      teller.better(
+          new Progress.Shorter(
+              lay.cloth().name(),
+              cloth.fold().words(),
+              Optional.empty(),
+              spending.seconds(),
+              Math.min(1, spent()),
+              found.clothMm()),
+          search -> found.marker(lay, cloth, search));
     }
     return found;
   }
