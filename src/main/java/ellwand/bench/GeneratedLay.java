@@ -3,7 +3,9 @@ package ellwand.bench;
 import ellwand.cloth.Cloth;
 import ellwand.cloth.Direction;
 import ellwand.cloth.Fold;
-import ellwand.cloth.Shrinkage;
+import ellwand.cloth.Goods;
+import ellwand.cloth.Laying;
+import ellwand.cloth.Selling;
 import ellwand.cutting.CutPiece;
 import ellwand.cutting.Cutter;
 import ellwand.geometry.Path;
@@ -55,16 +57,9 @@ final class GeneratedLay {
     Cloth main =
         new Cloth(
             cloth,
-            between(1100, 1500),
-            10,
-            2,
-            direction,
-            List.of(fold),
-            Shrinkage.NONE,
-            40,
-            Cloth.USUAL_SHOP_STEP_MM,
-            0,
-            "");
+            Goods.wide(between(1100, 1500)).selvedge(10),
+            Laying.in(fold).heading(direction).gap(2).ends(40),
+            Selling.USUAL);
     List<CutPiece> cut = pieces.stream().map(p -> Cutter.cut(p, 1, 1)).toList();
     List<Wanted> wanted = new ArrayList<>();
     int garments = 1 + dice.nextInt(3);

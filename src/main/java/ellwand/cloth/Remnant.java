@@ -69,23 +69,15 @@ public record Remnant(
     folds.add(Fold.OPEN);
     return new Cloth(
         of.name(),
-        widthMm,
-        selvedgeMm.orElse(of.selvedgeMm()),
-        of.gapMm(),
-        of.direction(),
-        List.copyOf(folds),
-        of.shrinkage().when() == Shrinkage.When.AFTER ? of.shrinkage() : Shrinkage.NONE,
-        0,
-        of.shopStepMm(),
-        0,
-        of.currency(),
-        missing,
-        of.repeat(),
-        Optional.of(new Stock(name, lengthMm)),
-        of.tubular(),
-        of.grainToleranceDegrees(),
-        of.widthPrices(),
-        of.wishes(),
-        of.bufferMm());
+        of.goods()
+            .inWidth(widthMm)
+            .selvedge(selvedgeMm.orElse(of.selvedgeMm()))
+            .shrinking(
+                of.shrinkage().when() == Shrinkage.When.AFTER ? of.shrinkage() : Shrinkage.NONE)
+            .flawed(missing)
+            .from(Optional.of(new Stock(name, lengthMm))),
+        of.laying().folded(List.copyOf(folds)).ends(0),
+        of.selling().at(0, of.currency()),
+        of.wishes());
   }
 }

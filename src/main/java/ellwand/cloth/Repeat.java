@@ -89,6 +89,11 @@ public record Repeat(
         alongMm, acrossMm, halfDrop, evenAlong, evenAcross, mm, startAcrossMm, borderMm);
   }
 
+  /** Which way cloth with it is cut where any way is said: one way if its heading shows. */
+  public Direction direction(Direction said) {
+    return headingShows() && said == Direction.ANY_WAY ? Direction.ONE_WAY : said;
+  }
+
   /** Why the cloth cannot lie so, and the way out; empty if it can. */
   Optional<Problem> barred(Fold fold) {
     return switch (fold) {

@@ -23,6 +23,17 @@ public final class InputException extends RuntimeException {
     return new InputException(Problem.of(what, remedy));
   }
 
+  /**
+   * What a value asks for when it is made.
+   *
+   * @throws InputException if it does not hold
+   */
+  public static void unless(boolean holds, String what, String remedy) {
+    if (!holds) {
+      throw of(what, remedy);
+    }
+  }
+
   public List<Problem> problems() {
     return problems;
   }

@@ -6,7 +6,6 @@ import ellwand.geometry.Box;
 import ellwand.geometry.Outline;
 import ellwand.geometry.Point;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
@@ -16,16 +15,9 @@ class KeepOutTest {
   private static Cloth cloth(Flaw... flaws) {
     return new Cloth(
             "main",
-            1020,
-            10,
-            0,
-            Direction.ANY_WAY,
-            List.of(Fold.OPEN, Fold.LENGTHWISE),
-            Shrinkage.NONE,
-            0,
-            100,
-            0,
-            "")
+            Goods.wide(1020).selvedge(10),
+            Laying.in(Fold.OPEN, Fold.LENGTHWISE),
+            Selling.USUAL)
         .flawed(List.of(flaws));
   }
 
@@ -143,24 +135,11 @@ class KeepOutTest {
     Cloth flat =
         new Cloth(
             "main",
-            500,
-            0,
-            0,
-            Direction.ONE_WAY,
-            List.of(Fold.TUBULAR),
-            Shrinkage.NONE,
-            0,
-            50,
-            0,
-            "",
-            List.of(box(0, 600, 50, 630), box(100, -20, 150, 10)),
-            Optional.empty(),
-            Optional.empty(),
-            true,
-            0,
-            Map.of(),
-            Wishes.NONE,
-            0);
+            Goods.wide(500)
+                .tube(true)
+                .flawed(List.of(box(0, 600, 50, 630), box(100, -20, 150, 10))),
+            Laying.in(Fold.TUBULAR).heading(Direction.ONE_WAY),
+            Selling.inSteps(50));
     LaidCloth laid = LaidCloth.of(flat, Fold.TUBULAR);
     // 100 mm beyond the far fold on the back; over the near fold 10 mm in front, 20 mm behind.
     assertEquals(

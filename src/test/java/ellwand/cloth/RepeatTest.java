@@ -7,7 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import ellwand.problem.InputException;
 import ellwand.problem.Problem;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
@@ -17,16 +16,9 @@ class RepeatTest {
   private static final Cloth PLAIN =
       new Cloth(
           "main",
-          1020,
-          10,
-          0,
-          Direction.ONE_WAY,
-          List.of(Fold.LENGTHWISE),
-          Shrinkage.NONE,
-          0,
-          100,
-          0,
-          "");
+          Goods.wide(1020).selvedge(10),
+          Laying.in(Fold.LENGTHWISE).heading(Direction.ONE_WAY),
+          Selling.USUAL);
 
   private static double foldedWidth(Repeat repeat) {
     return LaidCloth.of(PLAIN.repeating(repeat), Fold.LENGTHWISE).bands().get(0).widthMm();
@@ -106,24 +98,9 @@ class RepeatTest {
   private static Cloth tube(Repeat repeat) {
     return new Cloth(
         "rib",
-        500,
-        0,
-        0,
-        Direction.ONE_WAY,
-        List.of(Fold.TUBULAR),
-        Shrinkage.NONE,
-        0,
-        100,
-        0,
-        "",
-        List.of(),
-        Optional.of(repeat),
-        Optional.empty(),
-        true,
-        0,
-        Map.of(),
-        Wishes.NONE,
-        0);
+        Goods.wide(500).tube(true).repeating(Optional.of(repeat)),
+        Laying.in(Fold.TUBULAR).heading(Direction.ONE_WAY),
+        Selling.USUAL);
   }
 
   @Test

@@ -4,11 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import ellwand.cloth.Cloth;
-import ellwand.cloth.Direction;
 import ellwand.cloth.Fold;
+import ellwand.cloth.Goods;
+import ellwand.cloth.Laying;
+import ellwand.cloth.Selling;
 import ellwand.cloth.Shrinkage;
 import ellwand.units.Unit;
-import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -21,16 +22,9 @@ class BuyingTest {
   private static Cloth cloth(Shrinkage shrinkage, double ends, double step) {
     return new Cloth(
         "main",
-        1400,
-        10,
-        0,
-        Direction.ANY_WAY,
-        List.of(Fold.OPEN),
-        shrinkage,
-        ends,
-        step,
-        12.5,
-        "EUR");
+        Goods.wide(1400).selvedge(10).shrinking(shrinkage),
+        Laying.in(Fold.OPEN).ends(ends),
+        Selling.inSteps(step).at(12.5, "EUR"));
   }
 
   @Test

@@ -7,8 +7,9 @@ import ellwand.cloth.Cloth;
 import ellwand.cloth.Direction;
 import ellwand.cloth.Flaw;
 import ellwand.cloth.Fold;
-import ellwand.cloth.Shrinkage;
-import ellwand.cloth.Wishes;
+import ellwand.cloth.Goods;
+import ellwand.cloth.Laying;
+import ellwand.cloth.Selling;
 import ellwand.cutting.CutPiece;
 import ellwand.geometry.Outline;
 import ellwand.geometry.Point;
@@ -24,8 +25,6 @@ import ellwand.work.Seed;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import java.util.Random;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -116,24 +115,11 @@ class FlawedClothTest {
             : Direction.values()[random.nextInt(Direction.values().length)];
     return new Cloth(
             "main",
-            tubular ? WIDTH_MM / 2 : WIDTH_MM + 20,
-            tubular ? 0 : 10,
-            random.nextInt(3) * 2,
-            direction,
-            List.of(fold),
-            Shrinkage.NONE,
-            40,
-            50,
-            8,
-            "EUR",
-            List.of(),
-            Optional.empty(),
-            Optional.empty(),
-            tubular,
-            0,
-            Map.of(),
-            Wishes.NONE,
-            0)
+            Goods.wide(tubular ? WIDTH_MM / 2 : WIDTH_MM + 20)
+                .selvedge(tubular ? 0 : 10)
+                .tube(tubular),
+            Laying.in(fold).heading(direction).gap(random.nextInt(3) * 2).ends(40),
+            Selling.inSteps(50).at(8, "EUR"))
         .flawed(flaws);
   }
 }

@@ -7,9 +7,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import ellwand.cloth.Cloth;
 import ellwand.cloth.Direction;
 import ellwand.cloth.Fold;
+import ellwand.cloth.Goods;
 import ellwand.cloth.LaidCloth;
-import ellwand.cloth.Shrinkage;
-import ellwand.cloth.Wishes;
+import ellwand.cloth.Laying;
+import ellwand.cloth.Selling;
 import ellwand.cloth.Zone;
 import ellwand.cutting.CutPiece;
 import ellwand.lay.Copy;
@@ -33,8 +34,6 @@ import ellwand.work.Request;
 import ellwand.work.Seed;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import java.util.Random;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -51,16 +50,9 @@ class FoldedClothTest {
   private static Cloth cloth(double usable, double selvedge, Direction direction, Fold... folds) {
     return new Cloth(
         "main",
-        usable + 2 * selvedge,
-        selvedge,
-        0,
-        direction,
-        List.of(folds),
-        Shrinkage.NONE,
-        0,
-        50,
-        0,
-        "");
+        Goods.wide(usable + 2 * selvedge).selvedge(selvedge),
+        Laying.in(folds).heading(direction),
+        Selling.inSteps(50));
   }
 
   /** 1000 mm wide; beside each other the gap would count. */
@@ -71,24 +63,9 @@ class FoldedClothTest {
   private static Cloth tube(double flat) {
     return new Cloth(
         "main",
-        flat,
-        0,
-        0,
-        Direction.ONE_WAY,
-        List.of(Fold.TUBULAR),
-        Shrinkage.NONE,
-        0,
-        50,
-        0,
-        "",
-        List.of(),
-        Optional.empty(),
-        Optional.empty(),
-        true,
-        0,
-        Map.of(),
-        Wishes.NONE,
-        0);
+        Goods.wide(flat).tube(true),
+        Laying.in(Fold.TUBULAR).heading(Direction.ONE_WAY),
+        Selling.inSteps(50));
   }
 
   private static Copy of(Marker marker, String piece) {
@@ -215,24 +192,9 @@ class FoldedClothTest {
     Cloth c = cloth(usable, 0, Direction.ANY_WAY, Fold.OPEN);
     return new Cloth(
         c.name(),
-        c.widthMm(),
-        0,
-        0,
-        c.direction(),
-        c.folds(),
-        c.shrinkage(),
-        0,
-        50,
-        0,
-        "",
-        List.of(),
-        Optional.empty(),
-        Optional.empty(),
-        false,
-        degrees,
-        Map.of(),
-        Wishes.NONE,
-        0);
+        Goods.wide(c.widthMm()).shrinking(c.shrinkage()),
+        Laying.in(c.folds()).heading(c.direction()).offGrain(degrees),
+        Selling.inSteps(50));
   }
 
   /** Side by side on open cloth they are 300 long; in the fold there is no room beside the pair. */

@@ -8,8 +8,9 @@ import ellwand.cloth.Cloth;
 import ellwand.cloth.Direction;
 import ellwand.cloth.Flaw;
 import ellwand.cloth.Fold;
-import ellwand.cloth.Shrinkage;
-import ellwand.cloth.Wishes;
+import ellwand.cloth.Goods;
+import ellwand.cloth.Laying;
+import ellwand.cloth.Selling;
 import ellwand.cutting.CutPiece;
 import ellwand.geometry.Outline;
 import ellwand.geometry.Point;
@@ -28,7 +29,6 @@ import ellwand.work.Request;
 import ellwand.work.Seed;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
@@ -47,24 +47,9 @@ class GrainToleranceTest {
       double usable, double gap, Direction direction, double degrees, Fold fold) {
     return new Cloth(
         "main",
-        usable,
-        0,
-        gap,
-        direction,
-        List.of(fold),
-        Shrinkage.NONE,
-        0,
-        50,
-        0,
-        "",
-        List.of(),
-        Optional.empty(),
-        Optional.empty(),
-        false,
-        degrees,
-        Map.of(),
-        Wishes.NONE,
-        0);
+        Goods.wide(usable),
+        Laying.in(fold).heading(direction).gap(gap).offGrain(degrees),
+        Selling.inSteps(50));
   }
 
   private static Cloth cloth(double usable, double degrees) {

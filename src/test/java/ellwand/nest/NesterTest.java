@@ -8,7 +8,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import ellwand.cloth.Cloth;
 import ellwand.cloth.Direction;
 import ellwand.cloth.Fold;
-import ellwand.cloth.Shrinkage;
+import ellwand.cloth.Goods;
+import ellwand.cloth.Laying;
+import ellwand.cloth.Selling;
 import ellwand.cutting.CutPiece;
 import ellwand.cutting.Cutter;
 import ellwand.geometry.Path;
@@ -53,7 +55,7 @@ public class NesterTest {
 
   public static Cloth cloth(double width, double gap, Direction direction, Fold fold) {
     return new Cloth(
-        "main", width, 0, gap, direction, List.of(fold), Shrinkage.NONE, 0, 100, 0, "");
+        "main", Goods.wide(width), Laying.in(fold).heading(direction).gap(gap), Selling.USUAL);
   }
 
   public static Lay lay(Cloth cloth, Wanted... wanted) {

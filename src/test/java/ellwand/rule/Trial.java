@@ -3,8 +3,10 @@ package ellwand.rule;
 import ellwand.cloth.Cloth;
 import ellwand.cloth.Direction;
 import ellwand.cloth.Fold;
+import ellwand.cloth.Goods;
 import ellwand.cloth.LaidCloth;
-import ellwand.cloth.Shrinkage;
+import ellwand.cloth.Laying;
+import ellwand.cloth.Selling;
 import ellwand.cloth.Zone;
 import ellwand.cutting.CutPiece;
 import ellwand.geometry.Box;
@@ -78,16 +80,9 @@ public final class Trial {
   public static Cloth cloth(double usableWidth, double gap, Direction direction, Fold... folds) {
     return new Cloth(
         "main",
-        usableWidth + 20,
-        10,
-        gap,
-        direction,
-        List.of(folds),
-        Shrinkage.NONE,
-        40,
-        50,
-        8,
-        "EUR");
+        Goods.wide(usableWidth + 20).selvedge(10),
+        Laying.in(folds).heading(direction).gap(gap).ends(40),
+        Selling.inSteps(50).at(8, "EUR"));
   }
 
   public static Lay lay(Cloth cloth, CutPiece... cuts) {

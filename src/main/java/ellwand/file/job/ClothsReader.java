@@ -4,7 +4,10 @@ import ellwand.cloth.Cloth;
 import ellwand.cloth.Direction;
 import ellwand.cloth.Flaw;
 import ellwand.cloth.Fold;
+import ellwand.cloth.Goods;
+import ellwand.cloth.Laying;
 import ellwand.cloth.Repeat;
+import ellwand.cloth.Selling;
 import ellwand.cloth.Shrinkage;
 import ellwand.cloth.Wishes;
 import ellwand.file.source.Names;
@@ -57,17 +60,16 @@ final class ClothsReader {
   private Optional<Cloth> cloth(String name, Spot spot) {
     int before = spot.problems().size();
     double width = spot.get("width").lengthAbove0().orElse(0.0);
-    // A buffer all round each piece is twice as much between two, and once along every edge.
     double buffer = spot.get("buffer").lengthFrom0().orElse(0.0);
-    double selvedge = buffer + spot.get("selvedge").lengthFrom0().orElse(0.0);
-    double gap = Math.max(2 * buffer, spot.get("gap").lengthFrom0().orElse(0.0));
-    double ends = 2 * buffer + spot.get("ends").lengthFrom0().orElse(0.0);
+    double selvedge = spot.get("selvedge").lengthFrom0().orElse(0.0);
+    double gap = spot.get("gap").lengthFrom0().orElse(0.0);
+    double ends = spot.get("ends").lengthFrom0().orElse(0.0);
     Optional<Double> step = spot.get("shop-step").lengthAbove0();
     Optional<Repeat> repeat = RepeatReader.read(spot.get("repeat"));
     Direction direction = direction(spot.get("direction"), repeat);
     boolean tubular = spot.get("tubular").isTrue();
     spot.get("selvedge")
-        .holds(!tubular || selvedge == 0, "a tube has no selvedge", "Leave selvedge: out");
+        .holds(!tubular || selvedge + buffer == 0, "a tube has no selvedge", "Leave selvedge: out");
     Spot tolerance = spot.get("grain-tolerance");
     double degrees =
         tolerance.text().flatMap(t -> tolerance.attempt(() -> Degrees.parse(t))).orElse(0.0);
@@ -84,25 +86,19 @@ final class ClothsReader {
     return spot.attempt(
             () ->
                 new Cloth(
-                    name,
-                    width,
-                    selvedge,
-                    gap,
-                    direction,
-                    folds,
-                    shrinkage,
-                    ends,
-                    step.orElse(Cloth.USUAL_SHOP_STEP_MM),
-                    price.perMetre(),
-                    price.currency(),
-                    flaws,
-                    repeat,
-                    Optional.empty(),
-                    tubular,
-                    degrees,
-                    widthPrices(spot.get("prices")),
-                    wishes.get(),
-                    buffer))
+                        name,
+                        Goods.wide(width)
+                            .selvedge(selvedge)
+                            .tube(tubular)
+                            .shrinking(shrinkage)
+                            .repeating(repeat)
+                            .flawed(flaws),
+                        Laying.in(folds).heading(direction).gap(gap).ends(ends).offGrain(degrees),
+                        Selling.inSteps(step.orElse(Selling.USUAL_STEP_MM))
+                            .at(price.perMetre(), price.currency())
+                            .at(widthPrices(spot.get("prices"))),
+                        wishes.get())
+                    .buffered(buffer))
         .flatMap(cloth -> lying(cloth, spot.get("fold")));
   }
 
@@ -141,8 +137,7 @@ final class ClothsReader {
   /** A repeat without mirror line shows a heading, whatever is said. */
   private static Direction direction(Spot spot, Optional<Repeat> repeat) {
     Direction said = spot.text().map(ClothsReader::direction).orElse(Direction.ANY_WAY);
-    boolean shows = repeat.filter(Repeat::headingShows).isPresent();
-    return shows && said == Direction.ANY_WAY ? Direction.ONE_WAY : said;
+    return repeat.map(r -> r.direction(said)).orElse(said);
   }
 
   private static Direction direction(String words) {

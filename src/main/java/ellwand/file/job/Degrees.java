@@ -1,6 +1,6 @@
 package ellwand.file.job;
 
-import ellwand.cloth.Cloth;
+import ellwand.cloth.Laying;
 import ellwand.file.source.Names;
 import ellwand.problem.InputException;
 import java.util.Optional;
@@ -29,7 +29,7 @@ final class Degrees {
                     InputException.of(
                         "'" + Names.shown(text) + "' is not an angle of 0 or more",
                         "Write for example 2 deg"));
-    if (degrees > Cloth.MOST_TOLERANCE_DEGREES) {
+    if (degrees > Laying.MOST_TOLERANCE_DEGREES) {
       throw InputException.of(
           "'" + Names.shown(text) + "' is another grain, not a tolerance", "Write 10 deg or less");
     }

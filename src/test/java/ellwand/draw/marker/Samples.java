@@ -3,8 +3,10 @@ package ellwand.draw.marker;
 import ellwand.cloth.Cloth;
 import ellwand.cloth.Direction;
 import ellwand.cloth.Fold;
+import ellwand.cloth.Goods;
 import ellwand.cloth.LaidCloth;
-import ellwand.cloth.Shrinkage;
+import ellwand.cloth.Laying;
+import ellwand.cloth.Selling;
 import ellwand.cloth.Wish;
 import ellwand.cloth.Wishes;
 import ellwand.cloth.Zone;
@@ -38,7 +40,10 @@ public final class Samples {
 
   static Cloth cloth(Direction direction, Fold fold) {
     return new Cloth(
-        "main", 1400, 10, 3, direction, List.of(fold), Shrinkage.NONE, 40, 50, 14, "EUR");
+        "main",
+        Goods.wide(1400).selvedge(10),
+        Laying.in(fold).heading(direction).gap(3).ends(40),
+        Selling.inSteps(50).at(14, "EUR"));
   }
 
   /** A child's jacket on a lengthwise fold, one way, its pockets where the cloth is opened. */
@@ -162,18 +167,7 @@ public final class Samples {
     Lay lay =
         new Lay(
             "Quay bib",
-            new Cloth(
-                "main",
-                400,
-                0,
-                0,
-                Direction.ANY_WAY,
-                List.of(Fold.LENGTHWISE),
-                Shrinkage.NONE,
-                0,
-                100,
-                0,
-                ""),
+            new Cloth("main", Goods.wide(400), Laying.in(Fold.LENGTHWISE), Selling.USUAL),
             List.of(
                 new Wanted(bib, "86", 1, Cut.How.FOLD), new Wanted(patch, "86", 1, Cut.How.WHOLE)));
     Zone folded = LaidCloth.of(lay.cloth(), Fold.LENGTHWISE).bands().get(0).zone(0, 215);

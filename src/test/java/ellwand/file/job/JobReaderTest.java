@@ -6,6 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import ellwand.cloth.Cloth;
 import ellwand.cloth.Direction;
 import ellwand.cloth.Fold;
+import ellwand.cloth.Goods;
+import ellwand.cloth.Laying;
+import ellwand.cloth.Selling;
 import ellwand.cloth.Shrinkage;
 import ellwand.job.Job;
 import ellwand.job.Wear;
@@ -46,16 +49,14 @@ class JobReaderTest {
         List.of(
             new Cloth(
                 "linen",
-                1400,
-                10,
-                2,
-                Direction.ONE_WAY_PER_GARMENT,
-                List.of(Fold.LENGTHWISE, Fold.OPEN),
-                new Shrinkage(0.04, 0.03, Shrinkage.When.BEFORE_CUTTING),
-                40,
-                100,
-                14.5,
-                "GBP")),
+                Goods.wide(1400)
+                    .selvedge(10)
+                    .shrinking(new Shrinkage(0.04, 0.03, Shrinkage.When.BEFORE_CUTTING)),
+                Laying.in(Fold.LENGTHWISE, Fold.OPEN)
+                    .heading(Direction.ONE_WAY_PER_GARMENT)
+                    .gap(2)
+                    .ends(40),
+                Selling.inSteps(100).at(14.5, "GBP"))),
         job.cloths().subList(0, 1));
     Cloth lining = job.cloths().get(1);
     assertEquals(1117.6, lining.widthMm(), 1e-9);
