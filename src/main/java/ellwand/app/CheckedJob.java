@@ -9,7 +9,7 @@ import java.util.List;
  *
  * @param cautions what a cutter should know about its pieces, one sentence each
  */
-public record CheckedJob(Origin origin, List<String> cautions) implements Outcome {
+public record CheckedJob(Origin origin, List<String> cautions) implements Answer {
 
   public CheckedJob {
     cautions = List.copyOf(cautions);

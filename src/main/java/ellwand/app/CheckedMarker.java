@@ -14,7 +14,7 @@ import java.util.stream.Collectors;
  * @param unit that lengths are shown in
  */
 public record CheckedMarker(List<Finding> findings, boolean jobChanged, Unit unit)
-    implements Outcome {
+    implements Answer {
 
   public CheckedMarker {
     findings = List.copyOf(findings);

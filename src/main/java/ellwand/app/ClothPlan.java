@@ -38,7 +38,7 @@ record ClothPlan(CutOrderPlan plan, Map<String, Marker> markers, OrderCloth figu
   static ClothPlan withMarkers(Order order, MarkerMaker maker, Request request, int firstLay) {
     WishedMarkers wished = new WishedMarkers(maker);
     TrueLengths lengths = new TrueLengths(order, maker, wished, request);
-    TrueLengths.Improved improved = lengths.improve();
+    TrueLengths.Replanned improved = lengths.improve();
     CutOrderPlan plan = improved.last();
     OrderReckoning reckoning =
         new OrderReckoning(maker.cloth().name(), plan, wished.figures(plan), lengths.estimate());

@@ -11,7 +11,7 @@ import java.util.List;
  *
  * @param unit that lengths are shown in
  */
-public record ComparedWidths(Comparison comparison, Unit unit) implements Outcome {
+public record ComparedWidths(Comparison comparison, Unit unit) implements Answer {
 
   /** Whether any width will do. */
   @Override

@@ -13,7 +13,7 @@ import java.util.Optional;
  * @param fitting the answer in figures
  * @param unit that lengths are shown in
  */
-public record FitAnswer(Optional<LaidJob> laid, Fitting fitting, Unit unit) implements Outcome {
+public record FitAnswer(Optional<LaidJob> laid, Fitting fitting, Unit unit) implements Answer {
 
   /** Whether it fits. */
   @Override

@@ -10,7 +10,7 @@ import java.nio.charset.StandardCharsets;
  * @param times 0 or more
  * @param garments in the order
  */
-public record FitTimes(String remnant, int times, int garments) implements Outcome {
+public record FitTimes(String remnant, int times, int garments) implements Answer {
 
   /** Whether it comes out at all. */
   @Override

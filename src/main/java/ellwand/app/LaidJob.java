@@ -17,7 +17,7 @@ import java.util.List;
  * @param unit that lengths are shown in
  */
 public record LaidJob(Job job, List<Marker> markers, JobFigures figures, Unit unit)
-    implements Outcome {
+    implements Answer {
 
   public LaidJob {
     markers = List.copyOf(markers);

@@ -27,7 +27,7 @@ public record PlannedOrder(
     Map<String, Marker> markers,
     OrderFigures figures,
     Unit unit)
-    implements Outcome {
+    implements Answer {
 
   /** Whether every garment wanted is cut, within the order's tolerance. */
   @Override

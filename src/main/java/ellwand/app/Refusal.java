@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 
 /** Why something could not even be begun. */
-public record Refusal(List<Problem> problems) implements Outcome {
+public record Refusal(List<Problem> problems) implements Answer {
 
   public Refusal {
     problems = List.copyOf(problems);

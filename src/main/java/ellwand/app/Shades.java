@@ -17,22 +17,22 @@ final class Shades {
 
   private Shades() {}
 
-  private record Garment(String cloth, String size, int number) {}
+  private record SewnGarment(String cloth, String size, int number) {}
 
   /** Which piece comes from which, garment by garment, and what to see to. */
   static List<String> cautions(Job job, List<Marker> markers) {
-    Map<Garment, Map<String, Map<String, Integer>>> sources =
+    Map<SewnGarment, Map<String, Map<String, Integer>>> sources =
         new TreeMap<>(
-            Comparator.comparing(Garment::cloth)
-                .thenComparing(Garment::number)
-                .thenComparing(Garment::size));
+            Comparator.comparing(SewnGarment::cloth)
+                .thenComparing(SewnGarment::number)
+                .thenComparing(SewnGarment::size));
     for (Marker marker : markers) {
       // Where whole garments come from one bolt each marker counts them from 1.
       boolean mixed = job.severalBolts().contains(marker.lay().cloth().name());
       for (Wanted w : mixed ? marker.lay().wanted() : List.<Wanted>of()) {
         sources
             .computeIfAbsent(
-                new Garment(marker.lay().cloth().name(), w.size(), w.garment()),
+                new SewnGarment(marker.lay().cloth().name(), w.size(), w.garment()),
                 g -> new LinkedHashMap<>())
             .computeIfAbsent(source(marker), s -> new LinkedHashMap<>())
             .merge(w.cut().name(), 1, Integer::sum);

@@ -97,9 +97,9 @@ final class TrueLengths {
    * @param last the plan that is kept, with true lengths
    * @param rounds how many plans were made
    */
-  record Improved(CutOrderPlan first, CutOrderPlan firstTrue, CutOrderPlan last, int rounds) {}
+  record Replanned(CutOrderPlan first, CutOrderPlan firstTrue, CutOrderPlan last, int rounds) {}
 
-  Improved improve() {
+  Replanned improve() {
     CutOrderPlan first = plan(FIRST_PLAN);
     CutOrderPlan plan = first;
     Optional<CutOrderPlan> best = Optional.empty();
@@ -131,7 +131,7 @@ final class TrueLengths {
       double longest = order.limits().tableMm() - order.limits().endLossMm();
       wished.please(clothByMix(kept), request.part(PLEASING), longest);
     }
-    return new Improved(
+    return new Replanned(
         first, withTrueLengths(first), with(kept, mix -> wished.toCut(mix).lengthMm()), round);
   }
 

@@ -1,8 +1,8 @@
 package ellwand.cli;
 
+import ellwand.app.Answer;
 import ellwand.app.CheckRun;
 import ellwand.app.JobCheck;
-import ellwand.app.Outcome;
 import ellwand.app.Refusal;
 import ellwand.problem.InputException;
 import java.io.PrintWriter;
@@ -45,7 +45,7 @@ final class CheckCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     PrintWriter out = spec.commandLine().getOut();
-    Outcome checked;
+    Answer checked;
     try {
       checked =
           path.toString().endsWith(".json")

@@ -1,7 +1,7 @@
 package ellwand.cli;
 
+import ellwand.app.Answer;
 import ellwand.app.CompareRun;
-import ellwand.app.Outcome;
 import ellwand.file.job.JobReader;
 import ellwand.job.Job;
 import ellwand.problem.InputException;
@@ -46,7 +46,7 @@ final class CompareCommand extends RunCommand<Job> {
   }
 
   @Override
-  Outcome make(Job job, Unit shown, Request request) {
+  Answer make(Job job, Unit shown, Request request) {
     CompareRun run = CompareRun.of(job, clothName);
     List<Double> asked = widths.stream().map(text -> widthMm(run, text)).distinct().toList();
     return run.make(asked, shown, request);

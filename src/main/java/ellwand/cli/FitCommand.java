@@ -1,7 +1,7 @@
 package ellwand.cli;
 
+import ellwand.app.Answer;
 import ellwand.app.FitRun;
-import ellwand.app.Outcome;
 import ellwand.file.job.JobReader;
 import ellwand.job.Job;
 import ellwand.units.Unit;
@@ -49,7 +49,7 @@ final class FitCommand extends RunCommand<Job> {
   }
 
   @Override
-  Outcome make(Job job, Unit shown, Request request) {
+  Answer make(Job job, Unit shown, Request request) {
     return most ? FitRun.most(job, on, cloth, request) : FitRun.fit(job, on, cloth, shown, request);
   }
 }

@@ -14,10 +14,10 @@ final class Interrupt {
 
   private Interrupt() {}
 
-  /** From now on the two signals that ask a program to end set the stop. */
+  /** From now on the signals that ask a program to end, or say that its terminal is gone, stop. */
   static Stop install() {
     Stop stop = new Stop();
-    for (String signal : new String[] {"INT", "TERM"}) {
+    for (String signal : new String[] {"INT", "TERM", "HUP"}) {
       Signals.register(signal, () -> asked(stop));
     }
     return stop;

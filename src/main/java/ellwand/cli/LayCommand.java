@@ -1,7 +1,7 @@
 package ellwand.cli;
 
+import ellwand.app.Answer;
 import ellwand.app.LayRun;
-import ellwand.app.Outcome;
 import ellwand.app.ShelfRun;
 import ellwand.file.job.JobReader;
 import ellwand.job.Job;
@@ -36,7 +36,7 @@ final class LayCommand extends RunCommand<Job> {
   }
 
   @Override
-  Outcome make(Job job, Unit shown, Request request) {
+  Answer make(Job job, Unit shown, Request request) {
     return useRemnants ? ShelfRun.make(job, shown, request) : LayRun.make(job, shown, request);
   }
 }

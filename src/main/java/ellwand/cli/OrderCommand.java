@@ -1,7 +1,7 @@
 package ellwand.cli;
 
+import ellwand.app.Answer;
 import ellwand.app.OrderRun;
-import ellwand.app.Outcome;
 import ellwand.file.job.OrderJobReader;
 import ellwand.job.OrderJob;
 import ellwand.units.Unit;
@@ -32,7 +32,7 @@ final class OrderCommand extends RunCommand<OrderJob> {
   }
 
   @Override
-  Outcome make(OrderJob job, Unit shown, Request request) {
+  Answer make(OrderJob job, Unit shown, Request request) {
     return OrderRun.make(job, shown, request);
   }
 }

@@ -1,6 +1,6 @@
 package ellwand.cli;
 
-import ellwand.app.Outcome;
+import ellwand.app.Answer;
 import ellwand.app.Output;
 import ellwand.file.source.WholeFile;
 import ellwand.units.Unit;
@@ -48,7 +48,7 @@ abstract class RunCommand<J> implements Callable<Integer> {
    *
    * @param shown unit that lengths are shown in
    */
-  abstract Outcome make(J job, Unit shown, Request request);
+  abstract Answer make(J job, Unit shown, Request request);
 
   /** The command, to refuse its options with. */
   final CommandSpec spec() {
@@ -61,21 +61,21 @@ abstract class RunCommand<J> implements Callable<Integer> {
     Unit shown = show.unit().orElseGet(() -> unit.apply(job));
     Request request = search.request(main.stop());
     PrintWriter err = spec.commandLine().getErr();
-    Outcome outcome;
+    Answer answer;
     try (Console console = Console.open(err, request.effort(), shown)) {
-      outcome = make(job, shown, request.with(console));
+      answer = make(job, shown, request.with(console));
     }
-    write(outcome, err);
-    show.print(spec.commandLine().getOut(), outcome);
-    outcome.remarks().forEach(err::println);
-    return outcome.achieved() ? Main.DONE : Main.RULE_BROKEN;
+    write(answer, err);
+    show.print(spec.commandLine().getOut(), answer);
+    answer.remarks().forEach(err::println);
+    return answer.achieved() ? Main.DONE : Main.RULE_BROKEN;
   }
 
   /** Nothing is written before everything is made. */
-  private void write(Outcome outcome, PrintWriter err) {
+  private void write(Answer answer, PrintWriter err) {
     Path folder = file.folder(folderEnding);
     Map<Path, byte[]> files = new LinkedHashMap<>();
-    for (Output output : outcome.outputs()) {
+    for (Output output : answer.outputs()) {
       files.put(folder.resolve(output.name()), output.bytes());
     }
     files.forEach(WholeFile::write);

@@ -1,6 +1,6 @@
 package ellwand.cli;
 
-import ellwand.app.Outcome;
+import ellwand.app.Answer;
 import ellwand.units.Unit;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
@@ -26,10 +26,10 @@ final class ShowMixin {
   }
 
   /** Prints the result as it is asked for. */
-  void print(PrintWriter results, Outcome outcome) {
+  void print(PrintWriter results, Answer answer) {
     results.println(
         json
-            ? new String(outcome.json(), StandardCharsets.UTF_8).strip()
-            : outcome.text().stripTrailing());
+            ? new String(answer.json(), StandardCharsets.UTF_8).strip()
+            : answer.text().stripTrailing());
   }
 }

@@ -3,7 +3,7 @@ package ellwand.app;
 import java.util.List;
 
 /** What came of a run: what is said of it, and the files that can be had. */
-public interface Outcome {
+public interface Answer {
 
   /** Whether it came to what was asked for: something fits, no rule is broken. */
   boolean achieved();
