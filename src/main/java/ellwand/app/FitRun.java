@@ -44,6 +44,7 @@ public final class FitRun {
   public static FitAnswer fit(
       Job job, String on, Optional<String> cloth, Unit unit, Request request) {
     Remnant remnant = Shelf.remnant(job, on, cloth);
+    Format.refuseClashes(job, List.of(remnant.cloth()), Format.JOB);
     Cloth laid = remnant.laidAs(Shelf.cloth(job, remnant.cloth()));
     return new FitRun(request).answer(job, remnant, JobLays.of(job, laid), unit);
   }

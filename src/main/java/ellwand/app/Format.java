@@ -6,8 +6,13 @@ import ellwand.draw.order.BundleLabels;
 import ellwand.draw.order.OrderSheet;
 import ellwand.file.figures.OrderWriter;
 import ellwand.file.marker.MarkerWriter;
+import ellwand.job.Job;
+import ellwand.problem.InputException;
+import ellwand.problem.Problem;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.Function;
 
 /**
@@ -69,5 +74,28 @@ record Format<T>(String ending, Function<T, byte[]> writer) {
     return formats.stream()
         .map(f -> new Output(name + f.ending, () -> f.writer.apply(what)))
         .toList();
+  }
+
+  /**
+   * Refuses a job whose files would get the same name, where capitals make no difference.
+   *
+   * @param markers names of all that may be made
+   * @param once formats of which there is one file
+   * @throws InputException which says what to call otherwise
+   */
+  static void refuseClashes(Job job, List<String> markers, List<? extends Format<?>> once) {
+    Set<String> names = new TreeSet<>(String.CASE_INSENSITIVE_ORDER);
+    once.forEach(format -> names.add(format.ending()));
+    for (String marker : markers) {
+      for (Format<LaidMarker> format : MARKER) {
+        if (!names.add(marker + format.ending)) {
+          throw new InputException(
+              Problem.of(
+                      "two files would be called " + marker + format.ending,
+                      "Give cloth " + marker + " another name")
+                  .at(job.origin().path(), 0));
+        }
+      }
+    }
   }
 }

@@ -71,7 +71,12 @@ public record LaidJob(Job job, List<Marker> markers, JobFigures figures, Unit un
     boolean several =
         markers.stream().filter(m -> m.lay().cloth().name().equals(cloth)).count() > 1;
     return several
-        ? cloth + marker.lay().cloth().stock().map(s -> " on " + s.name()).orElse(" to buy")
+        ? marker.lay().cloth().stock().map(s -> name(cloth, s.name())).orElse(cloth + " to buy")
         : cloth;
+  }
+
+  /** Of a marker on a remnant, where there are several of its cloth. */
+  static String name(String cloth, String remnant) {
+    return cloth + " on " + remnant;
   }
 }

@@ -21,6 +21,7 @@ public final class LayRun {
    * @throws IllegalStateException if a marker breaks a hard rule, which is a bug of ours
    */
   public static LaidJob make(Job job, Unit unit, Request request) {
+    Format.refuseClashes(job, job.cloths().stream().map(Cloth::name).toList(), Format.JOB);
     List<Marker> markers = new ArrayList<>();
     List<Figures> figures = new ArrayList<>();
     for (Cloth cloth : job.cloths()) {

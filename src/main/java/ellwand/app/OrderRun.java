@@ -1,5 +1,6 @@
 package ellwand.app;
 
+import ellwand.cloth.Cloth;
 import ellwand.draw.sheet.Unprinted;
 import ellwand.figures.OrderFigures;
 import ellwand.figures.Safety;
@@ -49,6 +50,8 @@ public final class OrderRun {
   }
 
   private static PlannedOrder withStyle(OrderJob job, Job style, Unit unit, Request request) {
+    // Their markers are numbered, so none gets the name of another file.
+    Format.refuseClashes(style, style.cloths().stream().map(Cloth::name).toList(), List.of());
     Spending effort = new Spending(request.effort());
     List<MarkerMaker> makers = new ArrayList<>();
     for (OrderJob.OfCloth of : job.cloths()) {

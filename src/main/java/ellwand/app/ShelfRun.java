@@ -25,6 +25,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Uses up the remnants of a job first and buys cloth for the rest. All pieces that a garment needs
@@ -50,6 +51,9 @@ public final class ShelfRun {
    * @throws InputException if a piece is wider than its cloth
    */
   public static LaidJob make(Job job, Unit unit, Request request) {
+    Stream<String> cloths = job.cloths().stream().map(Cloth::name);
+    Stream<String> remnants = job.remnants().stream().map(r -> LaidJob.name(r.cloth(), r.name()));
+    Format.refuseClashes(job, Stream.concat(cloths, remnants).toList(), Format.JOB);
     ShelfRun run = new ShelfRun(job, unit, request);
     Map<Marker, Figures> made = new LinkedHashMap<>();
     job.cloths().forEach(cloth -> made.putAll(run.markers(cloth)));

@@ -1,8 +1,7 @@
 package ellwand.cli;
 
 import ellwand.app.Answer;
-import ellwand.app.Output;
-import ellwand.file.source.WholeFile;
+import ellwand.file.source.RunFolder;
 import ellwand.units.Unit;
 import ellwand.work.Request;
 import java.io.PrintWriter;
@@ -61,24 +60,23 @@ abstract class RunCommand<J> implements Callable<Integer> {
     Unit shown = show.unit().orElseGet(() -> unit.apply(job));
     Request request = search.request(main.stop());
     PrintWriter err = spec.commandLine().getErr();
+    RunFolder folder = RunFolder.at(file.folder(folderEnding));
     Answer answer;
     try (Console console = Console.open(err, request.effort(), shown)) {
       answer = make(job, shown, request.with(console));
     }
-    write(answer, err);
+    write(answer, folder, err);
     show.print(spec.commandLine().getOut(), answer);
     answer.remarks().forEach(err::println);
     return answer.achieved() ? Main.DONE : Main.RULE_BROKEN;
   }
 
   /** Nothing is written before everything is made. */
-  private void write(Answer answer, PrintWriter err) {
-    Path folder = file.folder(folderEnding);
-    Map<Path, byte[]> files = new LinkedHashMap<>();
-    for (Output output : answer.outputs()) {
-      files.put(folder.resolve(output.name()), output.bytes());
+  private static void write(Answer answer, RunFolder folder, PrintWriter err) {
+    Map<String, byte[]> files = new LinkedHashMap<>();
+    answer.outputs().forEach(output -> files.put(output.name(), output.bytes()));
+    if (!files.isEmpty()) {
+      folder.write(files).forEach(written -> err.println("Written: " + written));
     }
-    files.forEach(WholeFile::write);
-    files.keySet().forEach(written -> err.println("Written: " + written));
   }
 }

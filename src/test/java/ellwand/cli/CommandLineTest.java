@@ -46,6 +46,7 @@ class CommandLineTest {
     try (var files = Files.list(in)) {
       return files
           .map(f -> f.getFileName().toString())
+          .filter(name -> !name.startsWith("."))
           .collect(Collectors.toCollection(TreeSet::new));
     }
   }
@@ -71,6 +72,28 @@ class CommandLineTest {
       Ran check = Ran.of("check", out.resolve(cloth + ".marker.json"));
       assertEquals(0, check.code(), check.out());
     }
+  }
+
+  /** Cases from an attack: the cut sheet in place of a marker, names that differ in capitals. */
+  @Test
+  void filesOfOneNameAreRefusedBeforeAnythingIsSearched() throws IOException {
+    String bib = Files.readString(Path.of(BIB));
+    for (String name : List.of("cut-sheet", "Main")) {
+      Path job = Files.writeString(folder.resolve("job.yaml"), bib.replace("lining", name));
+      Ran ran = Ran.of("lay", job, "--effort", "10min", "--out", folder.resolve("clash"));
+      assertEquals(2, ran.code(), ran.err());
+      assertTrue(ran.err().contains("two files would be called " + name), ran.err());
+      assertTrue(ran.err().contains("Give cloth " + name + " another name."), ran.err());
+      assertFalse(Files.exists(folder.resolve("clash")));
+    }
+  }
+
+  @Test
+  void aFolderThatCannotBeIsRefusedBeforeAnythingIsSearched() throws IOException {
+    Path file = Files.writeString(folder.resolve("file"), "");
+    Ran ran = Ran.of("lay", BIB, "--effort", "10min", "--out", file.resolve("out"));
+    assertEquals(2, ran.code(), ran.err());
+    assertTrue(ran.err().contains("in the way"), ran.err());
   }
 
   /** Someone will copy the example from the help. */

@@ -41,15 +41,19 @@ public final class WholeFile {
         Files.deleteIfExists(part);
       }
     } catch (IOException e) {
-      throw new InputException(
-          Problem.of(
-                  "it cannot be written: " + reason(e),
-                  "Choose another folder, or see that there is room and you may write there")
-              .at(path.toString(), 0));
+      throw refused(path, reason(e));
     }
   }
 
-  private static String reason(IOException e) {
+  static InputException refused(Path path, String why) {
+    return new InputException(
+        Problem.of(
+                "it cannot be written: " + why,
+                "Choose another folder, or see that there is room and you may write there")
+            .at(path.toString(), 0));
+  }
+
+  static String reason(IOException e) {
     if (e instanceof AccessDeniedException) {
       return "writing in this folder is not allowed";
     }
