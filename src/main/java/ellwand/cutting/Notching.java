@@ -34,17 +34,17 @@ final class Notching {
   }
 
   private static CutPiece.Stroke stroke(Edge edge, double atMm, double depthMm, Outline cutting) {
-    Path.Mark mark = edge.line().mark(atMm);
-    Point out = mark.direction().left().times(-1);
+    Path.Tangent place = edge.line().tangent(atMm);
+    Point out = place.direction().left().times(-1);
     // Corners may have cut the line beside the edge short, so look for where the stroke starts.
-    Point far = mark.at().plus(out.times(2 * edge.allowanceMm() * Cutter.MITRE_LIMIT));
+    Point far = place.at().plus(out.times(2 * edge.allowanceMm() * Cutter.MITRE_LIMIT));
     List<Point> ring = new ArrayList<>(cutting.points());
     ring.add(ring.get(0));
     Point from =
-        Crossing.nearest(List.of(mark.at(), far), ring, mark.at())
+        Crossing.nearest(List.of(place.at(), far), ring, place.at())
             .map(Crossing::at)
-            .orElse(mark.at().plus(out.times(edge.allowanceMm())));
-    double depth = Math.min(depthMm, from.distance(mark.at()));
+            .orElse(place.at().plus(out.times(edge.allowanceMm())));
+    double depth = Math.min(depthMm, from.distance(place.at()));
     return new CutPiece.Stroke(from, from.minus(out.times(depth)));
   }
 }

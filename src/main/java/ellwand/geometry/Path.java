@@ -100,11 +100,11 @@ public record Path(List<Segment> segments) {
   }
 
   /**
-   * The mark made by measuring along the line from its start.
+   * The place found by measuring along the line from its start.
    *
    * @param distanceMm 0 to {@link #length}; beyond either end the end is taken
    */
-  public Mark mark(double distanceMm) {
+  public Tangent tangent(double distanceMm) {
     double left = distanceMm;
     for (Segment segment : segments) {
       List<Point> line = new ArrayList<>();
@@ -119,20 +119,20 @@ public record Path(List<Segment> segments) {
     throw new AssertionError("a path has a last segment");
   }
 
-  private static Mark within(List<Point> line, double distance) {
+  private static Tangent within(List<Point> line, double distance) {
     double left = distance;
     for (int i = 1; i < line.size(); i++) {
       Point a = line.get(i - 1);
       Point b = line.get(i);
       double step = a.distance(b);
       if (step > 0 && (left <= step || i == line.size() - 1)) {
-        return new Mark(a.towards(b, Math.min(1, left / step)), b.minus(a).unit());
+        return new Tangent(a.towards(b, Math.min(1, left / step)), b.minus(a).unit());
       }
       left -= step;
     }
-    throw new IllegalArgumentException("a line without length has no marks");
+    throw new IllegalArgumentException("a line without length has no direction");
   }
 
   /** A place on a line and the direction of travel there. */
-  public record Mark(Point at, Point direction) {}
+  public record Tangent(Point at, Point direction) {}
 }

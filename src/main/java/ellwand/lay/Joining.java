@@ -58,7 +58,7 @@ public record Joining(boolean sameHand, boolean atAnAngle) {
   private static Point outward(CutPiece cut, String words) {
     Mark mark = mark(cut, words);
     // Edges run counter-clockwise, so that what lies outside is on their right.
-    return cut.piece().edge(mark.edge()).line().mark(mark.atMm()).direction().left().times(-1);
+    return cut.piece().edge(mark.edge()).line().tangent(mark.atMm()).direction().left().times(-1);
   }
 
   /** How far across the cloth the edge of a mark reaches, mm. */

@@ -16,7 +16,7 @@ import java.util.Optional;
  *
  * @param lengthMm of all the strip, joined, with what its ends need, more than 0
  * @param widthMm cut width, more than 0
- * @param way how it is cut
+ * @param cutAs how it is cut
  * @param longestMm longest single strip, between its joins; of no account for a square
  * @param joinMm seam allowance of a join
  * @param wholeMm a square's side is a whole multiple of this: 1 in or 1 cm
@@ -26,7 +26,7 @@ public record Binding(
     String name,
     double lengthMm,
     double widthMm,
-    Way way,
+    CutAs cutAs,
     double longestMm,
     double joinMm,
     double wholeMm,
@@ -48,7 +48,7 @@ public record Binding(
   public static final double USUAL_JOIN_MM = 6;
 
   /** How a binding is cut. */
-  public enum Way {
+  public enum CutAs {
     STRIPS,
     SQUARE
   }
@@ -112,19 +112,19 @@ public record Binding(
 
   /** The fewest strips of equal length; 1 for a square. */
   public int pieces() {
-    return way == Way.SQUARE ? 1 : (int) Math.ceil(lengthMm / longestMm - SAME_MM);
+    return cutAs == CutAs.SQUARE ? 1 : (int) Math.ceil(lengthMm / longestMm - SAME_MM);
   }
 
   /** What is cut, on the sewing line. */
   public Piece piece() {
     List<Cut> all =
         cuts.stream().map(c -> new Cut(c.cloth(), c.count() * pieces(), c.how())).toList();
-    return way == Way.SQUARE ? square(all) : strip(all);
+    return cutAs == CutAs.SQUARE ? square(all) : strip(all);
   }
 
   /** What the cutter cannot see from the piece: how wide the strip is, and how it comes about. */
   public String sentence(Unit unit) {
-    if (way == Way.SQUARE) {
+    if (cutAs == CutAs.SQUARE) {
       double side = squareSideMm(lengthMm, widthMm, wholeMm);
       return "%s: cut the square of %s from corner to corner, sew the halves to a slanted band, and cut that round and round %s wide: about %s of strip, of which %s are wanted"
           .formatted(

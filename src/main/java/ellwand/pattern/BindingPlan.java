@@ -13,7 +13,7 @@ public record BindingPlan(
     String name,
     Extent length,
     double widthMm,
-    Binding.Way way,
+    Binding.CutAs cutAs,
     double longestMm,
     double joinMm,
     double wholeMm,
@@ -30,12 +30,13 @@ public record BindingPlan(
    */
   public BindingPlan {
     cuts = List.copyOf(cuts);
-    new Binding(name, ANY_MM, widthMm, way, longestMm, joinMm, wholeMm, cuts);
+    new Binding(name, ANY_MM, widthMm, cutAs, longestMm, joinMm, wholeMm, cuts);
   }
 
   @Override
   public PieceSet addedTo(PieceSet pieces, String size) {
     return pieces.with(
-        new Binding(name, length.mm(size, pieces), widthMm, way, longestMm, joinMm, wholeMm, cuts));
+        new Binding(
+            name, length.mm(size, pieces), widthMm, cutAs, longestMm, joinMm, wholeMm, cuts));
   }
 }

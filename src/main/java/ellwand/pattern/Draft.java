@@ -13,7 +13,7 @@ import java.util.OptionalDouble;
  * of it that have a name. {@link #piece} turns it into a {@link Piece}.
  *
  * @param nodes two or more, each drawn to from the one before, the first from the last
- * @param stretches named; what they leave over is named after its points
+ * @param namedEdges what they leave over is named after its points
  * @param allowanceMm of every edge that has none of its own, except the fold
  * @param fold name of the edge at which a half piece opens, if it is one
  * @param notches {@link Notch#atMm} measured from the edge's first point in drawn direction
@@ -21,7 +21,7 @@ import java.util.OptionalDouble;
 public record Draft(
     String name,
     List<Node> nodes,
-    List<Stretch> stretches,
+    List<NamedEdge> namedEdges,
     double allowanceMm,
     Optional<String> fold,
     Grain grain,
@@ -66,12 +66,12 @@ public record Draft(
    * @param allowanceMm its own allowance, 0 or more
    * @param turnedBack see {@link Edge}
    */
-  public record Stretch(
+  public record NamedEdge(
       String name, String from, String to, OptionalDouble allowanceMm, boolean turnedBack) {}
 
   public Draft {
     nodes = List.copyOf(nodes);
-    stretches = List.copyOf(stretches);
+    namedEdges = List.copyOf(namedEdges);
     notches = List.copyOf(notches);
     innerLines = List.copyOf(innerLines);
     cuts = List.copyOf(cuts);

@@ -28,7 +28,7 @@ final class DraftOutline {
 
   Piece piece() {
     checkNodes();
-    Draft.Stretch[] owners = owners();
+    Draft.NamedEdge[] owners = owners();
     if (!problems.isEmpty()) {
       throw new InputException(problems);
     }
@@ -82,12 +82,12 @@ final class DraftOutline {
     }
   }
 
-  /** For each segment, from node i to the next, the stretch that claims it, or null. */
-  private Draft.Stretch[] owners() {
-    Draft.Stretch[] owners = new Draft.Stretch[size];
-    for (Draft.Stretch stretch : draft.stretches()) {
-      int from = node(stretch, stretch.from());
-      int to = node(stretch, stretch.to());
+  /** For each segment, from node i to the next, the named edge that claims it, or null. */
+  private Draft.NamedEdge[] owners() {
+    Draft.NamedEdge[] owners = new Draft.NamedEdge[size];
+    for (Draft.NamedEdge named : draft.namedEdges()) {
+      int from = node(named, named.from());
+      int to = node(named, named.to());
       if (from < 0 || to < 0) {
         continue;
       }
@@ -98,25 +98,25 @@ final class DraftOutline {
           problems.add(
               Problem.onEdge(
                   draft.name(),
-                  stretch.name(),
+                  named.name(),
                   "it runs over edge " + owners[i].name() + " from " + label(i),
                   "Name its ends in the order in which the points are listed"));
           break;
         }
-        owners[i] = stretch;
+        owners[i] = named;
       }
     }
     return owners;
   }
 
-  private int node(Draft.Stretch stretch, String name) {
+  private int node(Draft.NamedEdge named, String name) {
     for (int i = 0; i < size; i++) {
       if (draft.nodes().get(i).name().filter(name::equals).isPresent()) {
         return i;
       }
     }
     List<String> names = draft.nodes().stream().flatMap(n -> n.name().stream()).toList();
-    problems.add(Draft.noPoint(draft.name(), stretch.name(), name, names));
+    problems.add(Draft.noPoint(draft.name(), named.name(), name, names));
     return -1;
   }
 
@@ -132,7 +132,7 @@ final class DraftOutline {
     return segments;
   }
 
-  private List<Edge> edges(List<Segment> segments, Draft.Stretch[] owners) {
+  private List<Edge> edges(List<Segment> segments, Draft.NamedEdge[] owners) {
     int first = 0;
     while (first < size - 1 && !startsEdge(first, segments, owners)) {
       first++;
@@ -151,7 +151,7 @@ final class DraftOutline {
     return edges;
   }
 
-  private boolean startsEdge(int i, List<Segment> segments, Draft.Stretch[] owners) {
+  private boolean startsEdge(int i, List<Segment> segments, Draft.NamedEdge[] owners) {
     int before = Math.floorMod(i - 1, size);
     if (owners[i] != owners[before]) {
       return true;
@@ -165,7 +165,7 @@ final class DraftOutline {
     return draft.nodes().get(i).name().isPresent() || Math.abs(turn) > CORNER_DEGREES;
   }
 
-  private Edge edge(Draft.Stretch owner, int from, int to, Path line) {
+  private Edge edge(Draft.NamedEdge owner, int from, int to, Path line) {
     String between = from == to ? "outline" : label(from) + " to " + label(to);
     String name = owner == null ? between : owner.name();
     double usual = draft.fold().filter(name::equals).isPresent() ? 0 : draft.allowanceMm();

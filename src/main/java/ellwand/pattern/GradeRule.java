@@ -24,9 +24,9 @@ public sealed interface GradeRule {
   }
 
   /** A shift of its own for each size but the base. */
-  record Table(Map<String, Point> bySizeMm) implements GradeRule {
+  record EachSize(Map<String, Point> bySizeMm) implements GradeRule {
 
-    public Table {
+    public EachSize {
       bySizeMm = Map.copyOf(bySizeMm);
     }
 

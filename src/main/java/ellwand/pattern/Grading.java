@@ -53,7 +53,7 @@ final class Grading {
     return new Draft(
         drawn.name(),
         nodes,
-        drawn.stretches(),
+        drawn.namedEdges(),
         drawn.allowanceMm(),
         drawn.fold(),
         drawn.grain(),

@@ -63,6 +63,6 @@ public record Mark(String words, String edge, double atMm) {
 
   /** Where it is on the piece, in the frame it is drawn in. */
   public Point on(Piece piece) {
-    return piece.edge(edge).line().mark(atMm).at();
+    return piece.edge(edge).line().tangent(atMm).at();
   }
 }

@@ -37,11 +37,11 @@ class CutterRandomTest {
     for (Edge edge : piece.edges()) {
       double length = edge.line().length();
       for (double at = NEAR_CORNER_MM; at <= length - NEAR_CORNER_MM; at += 3.7) {
-        Path.Mark mark = edge.line().mark(at);
-        Point beside = mark.at().minus(mark.direction().left().times(edge.allowanceMm()));
+        Path.Tangent place = edge.line().tangent(at);
+        Point beside = place.at().minus(place.direction().left().times(edge.allowanceMm()));
         double off = cutting.distance(beside);
         assertTrue(off < 0.1, () -> edge.name() + " is " + off + " mm off its allowance");
-        double near = cutting.distance(mark.at());
+        double near = cutting.distance(place.at());
         assertTrue(near > edge.allowanceMm() - 0.1, () -> edge.name() + " is cut at " + near);
       }
     }

@@ -34,11 +34,11 @@ class PathTest {
 
   @Test
   void marksAreMeasuredAlongTheLine() {
-    Path.Mark top = half(100).mark(half(100).length() / 2);
+    Path.Tangent top = half(100).tangent(half(100).length() / 2);
     assertTrue(top.at().distance(new Point(0, 100)) < 0.01);
     assertTrue(top.direction().distance(new Point(-1, 0)) < 0.01);
-    assertEquals(new Point(100, 0), half(100).mark(-5).at());
-    assertTrue(half(100).mark(1e6).at().distance(new Point(-100, 0)) < 1e-9);
+    assertEquals(new Point(100, 0), half(100).tangent(-5).at());
+    assertTrue(half(100).tangent(1e6).at().distance(new Point(-100, 0)) < 1e-9);
   }
 
   @Test
@@ -47,9 +47,9 @@ class PathTest {
         Path.line(new Point(0, 0), new Point(30, 40))
             .then(Path.line(new Point(30, 40), new Point(30, 100)));
     assertEquals(110, line.length(), 1e-12);
-    assertEquals(new Point(15, 20), line.mark(25).at());
-    assertEquals(new Point(30, 60), line.mark(70).at());
-    assertEquals(new Point(0, 1), line.mark(70).direction());
+    assertEquals(new Point(15, 20), line.tangent(25).at());
+    assertEquals(new Point(30, 60), line.tangent(70).at());
+    assertEquals(new Point(0, 1), line.tangent(70).direction());
   }
 
   @Test

@@ -33,25 +33,25 @@ class BindingTest {
     assertEquals(side * IN, Binding.squareSideMm(length * IN, width * IN, IN), 1e-6);
   }
 
-  private static Binding binding(Binding.Way way, double length, double longest) {
+  private static Binding binding(Binding.CutAs way, double length, double longest) {
     return new Binding("binding", length, 40, way, longest, 6, 10, List.of(Cut.parse("main", "1")));
   }
 
   @Test
   void stripsAddUpToTheLengthBetweenTheirJoins() {
-    Binding binding = binding(Binding.Way.STRIPS, 1500, 600);
+    Binding binding = binding(Binding.CutAs.STRIPS, 1500, 600);
     assertEquals(3, binding.pieces());
     Piece piece = binding.piece();
     assertEquals(3, piece.cuts().get(0).count());
     assertEquals(1500, 3 * piece.edge("long edge").line().length(), 1e-9);
-    assertEquals(3, binding(Binding.Way.STRIPS, 1800, 600).pieces());
-    assertEquals(4, binding(Binding.Way.STRIPS, 1801, 600).pieces());
+    assertEquals(3, binding(Binding.CutAs.STRIPS, 1800, 600).pieces());
+    assertEquals(4, binding(Binding.CutAs.STRIPS, 1801, 600).pieces());
   }
 
   /** Turned by 45 degrees its ends lie along the thread, and it is as wide as it is cut. */
   @Test
   void aStripLiesOnTheBiasWithItsEndsAlongTheThread() {
-    Piece piece = binding(Binding.Way.STRIPS, 500, 600).piece();
+    Piece piece = binding(Binding.CutAs.STRIPS, 500, 600).piece();
     assertEquals(Grain.BIAS, piece.grain());
     Outline cut = Cutter.cut(piece, 1, 1).cutting();
     assertEquals(40, cut.box().width(), 1e-9);
@@ -63,7 +63,7 @@ class BindingTest {
 
   @Test
   void aSquareIsOnePiece() {
-    Piece piece = binding(Binding.Way.SQUARE, 1500, 600).piece();
+    Piece piece = binding(Binding.CutAs.SQUARE, 1500, 600).piece();
     // The root of 1500 x 40 is 244.9 mm: 25 cm.
     assertEquals(250 * 250, Cutter.cut(piece, 1, 1).cutting().area(), 1e-6);
     assertEquals(1, piece.cuts().get(0).count());
@@ -75,14 +75,14 @@ class BindingTest {
         "binding: cut the square of 25.0 cm from corner to corner, sew the halves to a slanted"
             + " band, and cut that round and round 4.0 cm wide: about 156.3 cm of strip, of which"
             + " 150.0 cm are wanted",
-        binding(Binding.Way.SQUARE, 1500, 600).sentence(Unit.CM));
+        binding(Binding.CutAs.SQUARE, 1500, 600).sentence(Unit.CM));
     assertEquals(
         "binding: 3 strips 4.0 cm wide on the bias, joined at their slanted ends, allowance 0.6 cm,"
             + " to 150.0 cm in all",
-        binding(Binding.Way.STRIPS, 1500, 600).sentence(Unit.CM));
+        binding(Binding.CutAs.STRIPS, 1500, 600).sentence(Unit.CM));
     assertEquals(
         "binding: one strip 4.0 cm wide on the bias, 50.0 cm long",
-        binding(Binding.Way.STRIPS, 500, 600).sentence(Unit.CM));
+        binding(Binding.CutAs.STRIPS, 500, 600).sentence(Unit.CM));
   }
 
   @Test
@@ -91,7 +91,14 @@ class BindingTest {
         InputException.class,
         () ->
             new Binding(
-                "b", 100, 40, Binding.Way.STRIPS, 600, 6, 10, List.of(Cut.parse("main", "pair"))));
-    assertThrows(InputException.class, () -> binding(Binding.Way.STRIPS, 0, 600));
+                "b",
+                100,
+                40,
+                Binding.CutAs.STRIPS,
+                600,
+                6,
+                10,
+                List.of(Cut.parse("main", "pair"))));
+    assertThrows(InputException.class, () -> binding(Binding.CutAs.STRIPS, 0, 600));
   }
 }

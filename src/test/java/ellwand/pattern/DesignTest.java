@@ -26,7 +26,8 @@ class DesignTest {
         "flap",
         nodes,
         List.of(
-            new Draft.Stretch("lower", "a", clockwise ? "b" : "d", OptionalDouble.empty(), false)),
+            new Draft.NamedEdge(
+                "lower", "a", clockwise ? "b" : "d", OptionalDouble.empty(), false)),
         10,
         Optional.empty(),
         Grain.ALONG,

@@ -26,16 +26,16 @@ class DraftTest {
         name.isEmpty() ? Optional.empty() : Optional.of(name), new Point(x, y), Optional.empty());
   }
 
-  private static Draft.Stretch stretch(String name, String from, String to) {
-    return new Draft.Stretch(name, from, to, OptionalDouble.empty(), false);
+  private static Draft.NamedEdge named(String name, String from, String to) {
+    return new Draft.NamedEdge(name, from, to, OptionalDouble.empty(), false);
   }
 
   private static Draft draft(
-      List<Draft.Node> nodes, List<Draft.Stretch> stretches, List<Notch> notches) {
+      List<Draft.Node> nodes, List<Draft.NamedEdge> namedEdges, List<Notch> notches) {
     return new Draft(
         "piece",
         nodes,
-        stretches,
+        namedEdges,
         10,
         Optional.empty(),
         Grain.ALONG,
@@ -61,19 +61,18 @@ class DraftTest {
 
   @Test
   void namedEdgesMayRunPastTheFirstPointAndRoundCorners() {
-    Piece piece = draft(OBLONG, List.of(stretch("seam", "B", "A")), List.of()).piece();
+    Piece piece = draft(OBLONG, List.of(named("seam", "B", "A")), List.of()).piece();
     assertEquals(List.of("A to point 2", "point 2 to B", "seam"), names(piece));
     assertEquals(150, piece.edge("seam").line().length(), 1e-9);
-    Piece round = draft(OBLONG, List.of(stretch("rim", "B", "B")), List.of()).piece();
+    Piece round = draft(OBLONG, List.of(named("rim", "B", "B")), List.of()).piece();
     assertEquals(List.of("rim"), names(round));
     assertEquals(new Point(100, 50), round.edge("rim").line().start());
   }
 
   @Test
-  void twoStretchesMeetEvenWhereTheyStartAndEndAtTheSamePoint() {
+  void twoNamedEdgesMeetEvenWhereTheyStartAndEndAtTheSamePoint() {
     Piece piece =
-        draft(OBLONG, List.of(stretch("one", "A", "B"), stretch("two", "B", "A")), List.of())
-            .piece();
+        draft(OBLONG, List.of(named("one", "A", "B"), named("two", "B", "A")), List.of()).piece();
     assertEquals(List.of("one", "two"), names(piece));
   }
 
@@ -98,12 +97,10 @@ class DraftTest {
   @Test
   void refusesWhatCannotBeDrawn() {
     assertTrue(
-        refusal(draft(OBLONG, List.of(stretch("x", "A", "C")), List.of()))
+        refusal(draft(OBLONG, List.of(named("x", "A", "C")), List.of()))
             .contains("no point of the outline is named C. Use one of A, B"));
     assertTrue(
-        refusal(
-                draft(
-                    OBLONG, List.of(stretch("one", "A", "B"), stretch("two", "A", "A")), List.of()))
+        refusal(draft(OBLONG, List.of(named("one", "A", "B"), named("two", "A", "A")), List.of()))
             .contains("it runs over edge one from A"));
     assertTrue(
         refusal(draft(List.of(node("A", 0, 0)), List.of(), List.of()))
@@ -168,17 +165,17 @@ class DraftTest {
       @ForAll @DoubleRange(min = 0, max = 1) double share) {
     List<Draft.Node> nodes = star(points, bulge);
     Piece plain =
-        draft(nodes, List.of(stretch("seam", "p1", "p3")), List.of(new Notch("seam", 0, 1, 3)))
+        draft(nodes, List.of(named("seam", "p1", "p3")), List.of(new Notch("seam", 0, 1, 3)))
             .piece();
     double length = plain.edge("seam").line().length();
     double at = share * length;
     Piece ccw =
-        draft(nodes, List.of(stretch("seam", "p1", "p3")), List.of(new Notch("seam", at, 1, 3)))
+        draft(nodes, List.of(named("seam", "p1", "p3")), List.of(new Notch("seam", at, 1, 3)))
             .piece();
     Piece cw =
         draft(
                 reversed(nodes),
-                List.of(stretch("seam", "p3", "p1")),
+                List.of(named("seam", "p3", "p1")),
                 List.of(new Notch("seam", length - at, 1, 3)))
             .piece();
     Edge one = ccw.edge("seam");

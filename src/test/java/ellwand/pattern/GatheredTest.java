@@ -18,9 +18,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class GatheredTest {
 
-  private static Gathered skirt(double joined, double fullness, Cut... cuts) {
+  private static Gathered valance(double joined, double fullness, Cut... cuts) {
     return new Gathered(
-        "skirt",
+        "valance",
         joined,
         fullness,
         400,
@@ -33,25 +33,25 @@ class GatheredTest {
   // 10 in of ruffle from 15, 20, 30 in at 1.5, 2, 3 to 1: ruffle gauge page, instructables.com.
   @CsvSource({"1.5, 15", "2, 20", "3, 30"})
   void finishedWidthIsJoinedLengthTimesFullness(double fullness, double inches) {
-    assertEquals(inches * 25.4, skirt(10 * 25.4, fullness).finishedWidthMm(), 1e-9);
+    assertEquals(inches * 25.4, valance(10 * 25.4, fullness).finishedWidthMm(), 1e-9);
   }
 
   @Test
   void itIsARectangleWithItsLengthAlongTheGrain() {
-    Piece piece = skirt(600, 2, new Cut("main", 1, Cut.How.WHOLE)).piece();
-    assertEquals(new Box(0, 0, 400, 1200), box(piece));
+    Piece piece = valance(600, 1.5, new Cut("main", 1, Cut.How.WHOLE)).piece();
+    assertEquals(new Box(0, 0, 400, 900), box(piece));
     assertEquals(
         List.of("other side 20.0", "top 10.0", "side 20.0", "hem 40.0"),
         piece.edges().stream().map(e -> e.name() + " " + e.allowanceMm()).toList());
     assertEquals(true, piece.edge("hem").turnedBack());
-    assertEquals(1200, piece.edge("top").line().length(), 1e-9);
+    assertEquals(900, piece.edge("top").line().length(), 1e-9);
     assertEquals(400, piece.edge("top").line().start().x());
   }
 
   @Test
   void onTheFoldItIsHalfARectangle() {
-    Piece piece = skirt(600, 2, new Cut("main", 1, Cut.How.FOLD)).piece();
-    assertEquals(new Box(0, 0, 400, 600), box(piece));
+    Piece piece = valance(600, 1.5, new Cut("main", 1, Cut.How.FOLD)).piece();
+    assertEquals(new Box(0, 0, 400, 450), box(piece));
     assertEquals(Optional.of("fold"), piece.fold());
     assertEquals(0, piece.edge("fold").allowanceMm());
   }
@@ -65,28 +65,28 @@ class GatheredTest {
   @Test
   void widerThanTheClothItIsCutInPanels() {
     Cut cut = new Cut("main", 1, Cut.How.WHOLE);
-    // 204 cm finished and 2 cm at each side; halves are 102 + 4 cm.
-    Panels panels = skirt(1020, 2, cut).panels(cut, 1460);
+    // 210 cm finished and 2 cm at each side; halves are 105 + 4 cm.
+    Panels panels = valance(1400, 1.5, cut).panels(cut, 1460);
     assertEquals(2, panels.count());
-    assertEquals(1060, panels.panelMm(), 1e-9);
+    assertEquals(1090, panels.panelMm(), 1e-9);
     assertEquals(List.of(new Cut("main", 2, Cut.How.WHOLE)), panels.piece().cuts());
-    assertEquals(1020, box(panels.piece()).width(), 1e-9);
+    assertEquals(1050, box(panels.piece()).width(), 1e-9);
     assertEquals(
-        "skirt: 208.0 cm is wider than the 146.0 cm usable of main, so it is cut as 2 panels"
-            + " 106.0 cm wide with joins",
+        "valance: 214.0 cm is wider than the 146.0 cm usable of main, so it is cut as 2 panels"
+            + " 109.0 cm wide with joins",
         panels.sentence(Unit.CM).orElseThrow());
   }
 
   @Test
   void panelsAreAsFewAsTheClothAllows() {
     Cut cut = new Cut("main", 3, Cut.How.FOLD);
-    Gathered skirt = skirt(1020, 2, cut);
-    assertEquals(1, skirt.panels(cut, 2080).count());
-    assertEquals(Optional.empty(), skirt.panels(cut, 2080).sentence(Unit.CM));
-    assertEquals(2, skirt.panels(cut, 2079).count());
-    assertEquals(2, skirt.panels(cut, 1060).count());
-    assertEquals(3, skirt.panels(cut, 1059).count());
-    assertEquals(9, skirt.panels(cut, 1059).piece().cuts().get(0).count());
+    Gathered whole = valance(1400, 1.5, cut);
+    assertEquals(1, whole.panels(cut, 2140).count());
+    assertEquals(Optional.empty(), whole.panels(cut, 2140).sentence(Unit.CM));
+    assertEquals(2, whole.panels(cut, 2139).count());
+    assertEquals(2, whole.panels(cut, 1090).count());
+    assertEquals(3, whole.panels(cut, 1089).count());
+    assertEquals(9, whole.panels(cut, 1089).piece().cuts().get(0).count());
   }
 
   @Test
@@ -107,31 +107,32 @@ class GatheredTest {
   @Test
   void whatCannotBeGatheredIsRefused() {
     assertEquals(
-        "piece skirt: there is nothing to gather it onto. Give a length of more than 0.\n"
-            + "piece skirt: a fullness of 0.5 is less than the edge it is sewn to. Write 1.5 for"
+        "piece valance: there is nothing to gather it onto. Give a length of more than 0.\n"
+            + "piece valance: a fullness of 0.5 is less than the edge it is sewn to. Write 1.5 for"
             + " half as much again, 2 for twice as much.",
-        assertThrows(InputException.class, () -> skirt(0, 0.5)).getMessage());
+        assertThrows(InputException.class, () -> valance(0, 0.5)).getMessage());
     Cut cut = new Cut("main", 1, Cut.How.WHOLE);
     assertEquals(
-        "piece skirt: the cloth is narrower than its side allowances alone. Make the side"
+        "piece valance: the cloth is narrower than its side allowances alone. Make the side"
             + " allowances narrower, or take a wider cloth.",
-        assertThrows(InputException.class, () -> skirt(600, 2, cut).panels(cut, 40)).getMessage());
+        assertThrows(InputException.class, () -> valance(600, 1.5, cut).panels(cut, 40))
+            .getMessage());
   }
 
-  private static Piece bodice(String name, double waist, Cut.How how) {
+  private static Piece part(String name, double rim, Cut.How how) {
     boolean half = how == Cut.How.FOLD;
     Point a = new Point(0, 0);
     Point b = new Point(200, 0);
-    Point c = new Point(200, waist);
-    Point d = new Point(0, waist);
+    Point c = new Point(200, rim);
+    Point d = new Point(0, rim);
     return new Piece(
         name,
         List.of(
-            new Edge("centre", Path.line(a, b), 0, false),
-            new Edge("shoulder", Path.line(b, c), 10, false),
+            new Edge("middle", Path.line(a, b), 0, false),
+            new Edge("upper", Path.line(b, c), 10, false),
             new Edge("side", Path.line(c, d), 10, false),
-            new Edge("waist", Path.line(d, a), 10, false)),
-        half ? Optional.of("centre") : Optional.empty(),
+            new Edge("rim", Path.line(d, a), 10, false)),
+        half ? Optional.of("middle") : Optional.empty(),
         Grain.ALONG,
         List.of(),
         List.of(),
@@ -142,53 +143,61 @@ class GatheredTest {
   void joinedEdgesOfHalvesAndPairsCountTwice() {
     List<Piece> pieces =
         List.of(
-            bodice("front", 140, Cut.How.FOLD),
-            bodice("back", 130, Cut.How.PAIR),
-            bodice("band", 50, Cut.How.WHOLE));
-    assertEquals(540, Joined.lengthMm(List.of("front.waist", "back.waist"), pieces), 1e-9);
-    assertEquals(50, Joined.lengthMm(List.of("band.waist"), pieces), 1e-9);
-    assertEquals(100, Joined.lengthMm(List.of("band.waist", "band.waist"), pieces), 1e-9);
+            part("end", 140, Cut.How.FOLD),
+            part("side", 130, Cut.How.PAIR),
+            part("flap", 50, Cut.How.WHOLE));
+    assertEquals(540, Joined.lengthMm(List.of("end.rim", "side.rim"), pieces), 1e-9);
+    assertEquals(50, Joined.lengthMm(List.of("flap.rim"), pieces), 1e-9);
+    assertEquals(100, Joined.lengthMm(List.of("flap.rim", "flap.rim"), pieces), 1e-9);
   }
 
   @Test
   void unknownJoinedEdgesAreNamed() {
-    List<Piece> pieces = List.of(bodice("front", 140, Cut.How.FOLD));
+    List<Piece> pieces = List.of(part("end", 140, Cut.How.FOLD));
     assertEquals(
-        "no edge is called front.waste. Write piece.edge, for example front.centre.\n"
-            + "no edge is called back.waist. Write piece.edge, for example front.centre.",
+        "no edge is called end.rum. Write piece.edge, for example end.middle.\n"
+            + "no edge is called side.rim. Write piece.edge, for example end.middle.",
         assertThrows(
                 InputException.class,
-                () -> Joined.lengthMm(List.of("front.waste", "front.waist", "back.waist"), pieces))
+                () -> Joined.lengthMm(List.of("end.rum", "end.rim", "side.rim"), pieces))
             .getMessage());
   }
 
   @Test
   void aStyleHandsOutPanelsForTheClothTheyAreCutFrom() {
     Cut main = new Cut("main", 1, Cut.How.WHOLE);
-    Cut lining = new Cut("lining", 1, Cut.How.WHOLE);
+    Cut trim = new Cut("trim", 1, Cut.How.WHOLE);
     Style style =
         new Style(
             new Design(
-                "smock", Unit.CM, Sizes.only("104"), List.of(), List.of(), List.of(), List.of()),
+                "bed cover",
+                Unit.CM,
+                Sizes.only("double"),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of()),
             Map.of(
-                "104",
+                "double",
                 new PieceSet(
-                    List.of(bodice("front", 140, Cut.How.FOLD)),
+                    List.of(part("end", 140, Cut.How.FOLD)),
                     List.of(),
-                    List.of(skirt(1020, 2, main, lining)))));
+                    List.of(valance(1400, 1.5, main, trim)))));
     assertEquals(
-        List.of("front 1 on fold", "skirt 2"),
-        style.pieces("104", "main", 1460).stream()
+        List.of("end 1 on fold", "valance 2"),
+        style.pieces("double", "main", 1460).stream()
             .map(p -> p.name() + " " + p.cuts().get(0))
             .toList());
     assertEquals(
-        List.of("skirt 3"),
-        style.pieces("104", "lining", 800).stream()
+        List.of("valance 3"),
+        style.pieces("double", "trim", 800).stream()
             .map(p -> p.name() + " " + p.cuts().get(0))
             .toList());
-    assertEquals(List.of("front", "skirt"), style.pieces("104").stream().map(Piece::name).toList());
     assertEquals(
-        "style smock has no size 98. Use one of 104.",
-        assertThrows(InputException.class, () -> style.pieces("98", "main", 1460)).getMessage());
+        List.of("end", "valance"), style.pieces("double").stream().map(Piece::name).toList());
+    assertEquals(
+        "style bed cover has no size single. Use one of double.",
+        assertThrows(InputException.class, () -> style.pieces("single", "main", 1460))
+            .getMessage());
   }
 }

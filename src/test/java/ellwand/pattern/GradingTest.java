@@ -37,9 +37,9 @@ class GradingTest {
                 new Point(340, 0),
                 Optional.of(new Draft.Curve(new Point(370, 50), new Point(340, 30))))),
         List.of(
-            new Draft.Stretch("side", "hem side", "underarm", OptionalDouble.of(15), false),
-            new Draft.Stretch("neckline", "neck", "neck centre", OptionalDouble.of(6), false),
-            new Draft.Stretch("centre", "neck centre", "hem", OptionalDouble.empty(), false)),
+            new Draft.NamedEdge("side", "hem side", "underarm", OptionalDouble.of(15), false),
+            new Draft.NamedEdge("neckline", "neck", "neck centre", OptionalDouble.of(6), false),
+            new Draft.NamedEdge("centre", "neck centre", "hem", OptionalDouble.empty(), false)),
         10,
         Optional.of("centre"),
         Grain.ALONG,
@@ -90,7 +90,7 @@ class GradingTest {
   @Test
   void aTableGivesEachSizeItsOwnShift() {
     GradeRule rule =
-        new GradeRule.Table(
+        new GradeRule.EachSize(
             Map.of("98", new Point(-1, -2), "110", new Point(3, 4), "116", new Point(9, 5)));
     Sizes sizes = sizes(Map.of("underarm", rule));
     assertPlace(303, 154, sizes.graded(bodice(), "110").nodes().get(3).at());
@@ -182,7 +182,7 @@ class GradingTest {
         new Draft(
             "back",
             bodice().nodes(),
-            bodice().stretches(),
+            bodice().namedEdges(),
             10,
             Optional.of("centre"),
             Grain.ALONG,

@@ -28,8 +28,8 @@ class LengthTest {
 
   @ParameterizedTest
   @CsvSource({
-    "2 cm, 20",
-    "2, 20",
+    "4 cm, 40",
+    "4, 40",
     "12mm, 12",
     "1.5 m, 1500",
     "'1,5 m', 1500",
@@ -37,8 +37,8 @@ class LengthTest {
     "5/8 in, 15.875",
     "1 1/2 yd, 1371.6",
     "44\", 1117.6",
-    "-3 cm, -30",
-    "+3 cm, 30",
+    "-7 cm, -70",
+    "+7 cm, 70",
     "' 2 IN ', 50.8",
   })
   void lengthsAreReadAsPeopleWriteThem(String text, double wanted) {
@@ -69,9 +69,9 @@ class LengthTest {
   @ParameterizedTest
   @CsvSource({
     // Dressmakers' equivalents are rounded, not exact [common practice].
-    "1.5 cm, 5/8 in",
-    "2 cm, 3/4 in",
-    "3 cm, 1 1/8 in",
+    "1 cm, 3/8 in",
+    "2.2 cm, 7/8 in",
+    "5 cm, 2 in",
   })
   void centimetresShownInInchesAreTheNearestEighth(String cm, String inches) {
     assertEquals(inches, Length.parse(cm, Unit.CM).show(Unit.INCH));

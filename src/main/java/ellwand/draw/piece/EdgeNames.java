@@ -65,10 +65,10 @@ final class EdgeNames {
     double length = line.length();
     for (double away = NEAREST; away <= FARTHEST; away += STEP) {
       for (double share : PLACES) {
-        Path.Mark mark = line.mark(length * share);
-        Point outward = mark.direction().left().times(-1);
-        Point foot = mark.at().plus(outward.times(allowanceMm));
-        for (double turn : new double[] {alongside(mark.direction()), 0}) {
+        Path.Tangent place = line.tangent(length * share);
+        Point outward = place.direction().left().times(-1);
+        Point foot = place.at().plus(outward.times(allowanceMm));
+        for (double turn : new double[] {alongside(place.direction()), 0}) {
           if (put(words, foot, outward, away, turn)) {
             return;
           }

@@ -34,10 +34,10 @@ final class BindingReader {
     Optional<Double> width = width(binding);
     double longest = binding.get("longest").lengthAbove0().orElse(Binding.USUAL_LONGEST_MM);
     double join = binding.get("join").lengthFrom0().orElse(Binding.USUAL_JOIN_MM);
-    Binding.Way way =
+    Binding.CutAs cutAs =
         binding.get("cut-as").text().filter("square"::equals).isPresent()
-            ? Binding.Way.SQUARE
-            : Binding.Way.STRIPS;
+            ? Binding.CutAs.SQUARE
+            : Binding.CutAs.STRIPS;
     if (spot.problems().size() > before || length.isEmpty() || width.isEmpty()) {
       return Optional.empty();
     }
@@ -45,7 +45,7 @@ final class BindingReader {
     return spot.attempt(
         () ->
             new BindingPlan(
-                name, length.get(), width.get(), way, longest, join, whole, head.cuts()));
+                name, length.get(), width.get(), cutAs, longest, join, whole, head.cuts()));
   }
 
   private static Optional<Double> width(Spot binding) {

@@ -10,8 +10,8 @@ import ellwand.cloth.Repeat;
 import ellwand.cloth.Selling;
 import ellwand.cloth.Shrinkage;
 import ellwand.cloth.Wishes;
+import ellwand.file.source.JobShape;
 import ellwand.file.source.Names;
-import ellwand.file.source.Shape;
 import ellwand.file.source.Spelling;
 import ellwand.file.source.Spot;
 import ellwand.problem.InputException;
@@ -28,9 +28,9 @@ import java.util.stream.Collectors;
 /** Reads {@code cloths:}. */
 final class ClothsReader {
 
-  private final Shape shape;
+  private final JobShape shape;
 
-  ClothsReader(Shape shape) {
+  ClothsReader(JobShape shape) {
     this.shape = shape;
   }
 
@@ -78,8 +78,11 @@ final class ClothsReader {
     List<Flaw> flaws = FlawsReader.read(spot);
     Optional<Wishes> wishes = WishesReader.read(spot);
     Spot priceSpot = spot.get("price");
-    Price price =
-        priceSpot.text().flatMap(t -> priceSpot.attempt(() -> Price.parse(t))).orElse(Price.NONE);
+    ClothPrice price =
+        priceSpot
+            .text()
+            .flatMap(t -> priceSpot.attempt(() -> ClothPrice.parse(t)))
+            .orElse(ClothPrice.NONE);
     if (spot.problems().size() > before || wishes.isEmpty()) {
       return Optional.empty();
     }
@@ -110,7 +113,7 @@ final class ClothsReader {
       Spot price = entry.get("price");
       price
           .text()
-          .flatMap(t -> price.attempt(() -> Price.parse(t)))
+          .flatMap(t -> price.attempt(() -> ClothPrice.parse(t)))
           .ifPresent(p -> width.ifPresent(w -> prices.put(w, p.perMetre())));
     }
     return prices;

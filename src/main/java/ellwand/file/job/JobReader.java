@@ -3,7 +3,7 @@ package ellwand.file.job;
 import ellwand.cloth.Cloth;
 import ellwand.cloth.Remnant;
 import ellwand.file.source.Folder;
-import ellwand.file.source.Shape;
+import ellwand.file.source.JobShape;
 import ellwand.file.source.Sheet;
 import ellwand.file.source.SheetReader;
 import ellwand.file.source.Spot;
@@ -47,10 +47,10 @@ public final class JobReader {
    */
   public static Job read(String name, Folder from) {
     Sheet sheet = SheetReader.read(name, from);
-    return read(sheet, Shape.of(sheet));
+    return read(sheet, JobShape.of(sheet));
   }
 
-  static Job read(Sheet sheet, Shape shape) {
+  static Job read(Sheet sheet, JobShape shape) {
     List<Problem> problems = new ArrayList<>(shape.problems());
     Spot root = Spot.root(sheet, problems);
     for (String section : List.of("unit", "style", "cloths")) {

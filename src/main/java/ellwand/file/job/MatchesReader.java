@@ -1,7 +1,7 @@
 package ellwand.file.job;
 
+import ellwand.file.source.FileLine;
 import ellwand.file.source.Names;
-import ellwand.file.source.Place;
 import ellwand.file.source.Spot;
 import ellwand.pattern.Bars;
 import ellwand.pattern.Match;
@@ -39,7 +39,7 @@ final class MatchesReader {
       Optional<String[]> one = pieceAndMark(points.get(0), drawn);
       Optional<String[]> other = pieceAndMark(points.get(1), drawn);
       if (one.isPresent() && other.isPresent()) {
-        Place place = spot.sheet().place(spot.at());
+        FileLine place = spot.sheet().place(spot.at());
         read.add(
             new Match(
                 one.get()[0],

@@ -2,8 +2,8 @@ package ellwand.file.job;
 
 import ellwand.cloth.Cloth;
 import ellwand.file.source.Folder;
+import ellwand.file.source.JobShape;
 import ellwand.file.source.Names;
-import ellwand.file.source.Shape;
 import ellwand.file.source.Sheet;
 import ellwand.file.source.SheetReader;
 import ellwand.file.source.Spot;
@@ -65,7 +65,7 @@ public final class OrderJobReader {
    */
   public static OrderJob read(String name, Folder from) {
     Sheet sheet = SheetReader.read(name, from);
-    Shape shape = Shape.of(sheet);
+    JobShape shape = JobShape.of(sheet);
     List<Problem> problems = new ArrayList<>();
     Spot root = Spot.root(sheet, problems);
     boolean styled = root.get("style").present() || root.get("cloths").present();
@@ -101,7 +101,7 @@ public final class OrderJobReader {
     Set<String> currencies = new LinkedHashSet<>();
     for (Optional<Cloth> cloth : cloths(job, wanted)) {
       TermsReader terms = new TermsReader(order, cloth);
-      Price price = terms.price(read.isEmpty());
+      ClothPrice price = terms.price(read.isEmpty());
       currencies.add(price.currency());
       ofCloth(job, cloth, wanted, terms, price).ifPresent(read::add);
     }
@@ -135,7 +135,7 @@ public final class OrderJobReader {
       Optional<Cloth> cloth,
       Map<String, Map<String, Integer>> wanted,
       TermsReader terms,
-      Price price) {
+      ClothPrice price) {
     Optional<Cost> cost = terms.cost(price);
     Optional<Limits> limits = terms.limits();
     Optional<Tolerance> tolerance = terms.tolerance();

@@ -1,6 +1,6 @@
 package ellwand.file.job;
 
-import ellwand.file.source.Shape;
+import ellwand.file.source.JobShape;
 import ellwand.file.source.Spot;
 import ellwand.pattern.Cut;
 import ellwand.pattern.Piece;
@@ -16,9 +16,9 @@ final class OrderReader {
   /** More placements than this in one lay are a slip of the pen. */
   private static final long MAX_PLACEMENTS = 2_000;
 
-  private final Shape shape;
+  private final JobShape shape;
 
-  OrderReader(Shape shape) {
+  OrderReader(JobShape shape) {
     this.shape = shape;
   }
 

@@ -21,7 +21,7 @@ final class PieceReader {
   /** The piece as described, or nothing if it cannot be read. */
   static Optional<Outlined> read(String name, Spot spot, PieceHead head) {
     int before = spot.problems().size();
-    List<Draft.Stretch> stretches = stretches(spot.get("edges"));
+    List<Draft.NamedEdge> namedEdges = namedEdges(spot.get("edges"));
     List<Notch> notches = notches(spot.get("notches"));
     List<InnerLine> innerLines = innerLines(spot.get("lines"));
     List<Draft.Node> nodes = LineReader.nodes(spot.get("outline"));
@@ -33,7 +33,7 @@ final class PieceReader {
         new Draft(
             name,
             nodes,
-            stretches,
+            namedEdges,
             head.allowanceMm().get(),
             spot.get("fold").text(),
             head.grain(),
@@ -74,8 +74,8 @@ final class PieceReader {
                     .forEach(point -> edge.report(Draft.noPoint(piece, name, point, names))));
   }
 
-  private static List<Draft.Stretch> stretches(Spot spot) {
-    List<Draft.Stretch> stretches = new ArrayList<>();
+  private static List<Draft.NamedEdge> namedEdges(Spot spot) {
+    List<Draft.NamedEdge> namedEdges = new ArrayList<>();
     spot.entries()
         .forEach(
             (name, edge) -> {
@@ -87,8 +87,8 @@ final class PieceReader {
                   from.isPresent() && to.isPresent(),
                   "it is not said where the edge starts and ends",
                   "Give from: and to:, each the name of a point")) {
-                stretches.add(
-                    new Draft.Stretch(
+                namedEdges.add(
+                    new Draft.NamedEdge(
                         name,
                         from.get(),
                         to.get(),
@@ -96,7 +96,7 @@ final class PieceReader {
                         edge.get("turned-back").isTrue()));
               }
             });
-    return stretches;
+    return namedEdges;
   }
 
   private static List<Notch> notches(Spot spot) {

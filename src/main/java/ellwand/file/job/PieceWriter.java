@@ -36,11 +36,11 @@ final class PieceWriter {
     draft.fold().ifPresent(fold -> node.put("fold", fold));
     ArrayNode outline = node.putArray("outline");
     draft.nodes().forEach(point -> outline.add(point(point)));
-    for (Draft.Stretch stretch : draft.stretches()) {
-      ObjectNode edge = node.withObject("/edges").putObject(stretch.name());
-      edge.put("from", stretch.from()).put("to", stretch.to());
-      stretch.allowanceMm().ifPresent(mm -> edge.set("allowance", measures.number(mm)));
-      if (stretch.turnedBack()) {
+    for (Draft.NamedEdge named : draft.namedEdges()) {
+      ObjectNode edge = node.withObject("/edges").putObject(named.name());
+      edge.put("from", named.from()).put("to", named.to());
+      named.allowanceMm().ifPresent(mm -> edge.set("allowance", measures.number(mm)));
+      if (named.turnedBack()) {
         edge.put("turned-back", true);
       }
     }
@@ -84,7 +84,7 @@ final class PieceWriter {
     ObjectNode binding = node.putObject("binding");
     binding.set("from", extent(plan.length()));
     binding.set("width", measures.number(plan.widthMm()));
-    if (plan.way() == Binding.Way.SQUARE) {
+    if (plan.cutAs() == Binding.CutAs.SQUARE) {
       binding.put("cut-as", "square");
     }
     binding.set("longest", measures.number(plan.longestMm()));

@@ -2,8 +2,8 @@ package ellwand.file.job;
 
 import ellwand.cloth.Flaw;
 import ellwand.cloth.Remnant;
+import ellwand.file.source.JobShape;
 import ellwand.file.source.Names;
-import ellwand.file.source.Shape;
 import ellwand.file.source.Spot;
 import ellwand.geometry.Outline;
 import java.util.ArrayList;
@@ -14,9 +14,9 @@ import java.util.Set;
 /** Reads {@code remnants:}. */
 final class RemnantsReader {
 
-  private final Shape shape;
+  private final JobShape shape;
 
-  RemnantsReader(Shape shape) {
+  RemnantsReader(JobShape shape) {
     this.shape = shape;
   }
 

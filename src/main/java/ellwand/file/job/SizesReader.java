@@ -1,7 +1,7 @@
 package ellwand.file.job;
 
+import ellwand.file.source.JobShape;
 import ellwand.file.source.Names;
-import ellwand.file.source.Shape;
 import ellwand.file.source.Spot;
 import ellwand.geometry.Point;
 import ellwand.pattern.GradeRule;
@@ -34,7 +34,7 @@ final class SizesReader {
   }
 
   /** The sizes, or nothing if anything about them is wrong. */
-  static Optional<Sizes> read(Spot sizes, Spot drawnIn, Shape shape) {
+  static Optional<Sizes> read(Spot sizes, Spot drawnIn, JobShape shape) {
     if (!shape.holds(sizes) || !shape.holds(drawnIn)) {
       return Optional.empty();
     }
@@ -107,7 +107,7 @@ final class SizesReader {
           "Give one for each size but " + base + ", in which the pieces are drawn");
     }
     return bySize.keySet().containsAll(others())
-        ? Optional.of(new GradeRule.Table(bySize))
+        ? Optional.of(new GradeRule.EachSize(bySize))
         : Optional.empty();
   }
 
@@ -127,7 +127,7 @@ final class SizesReader {
     Map<String, Double> y = body.growth(spot.get("y"));
     Map<String, Point> bySize = new HashMap<>();
     others().forEach(size -> bySize.put(size, new Point(x.get(size), y.get(size))));
-    return Optional.of(new GradeRule.Table(bySize));
+    return Optional.of(new GradeRule.EachSize(bySize));
   }
 
   private List<String> others() {

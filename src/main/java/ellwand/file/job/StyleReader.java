@@ -1,7 +1,7 @@
 package ellwand.file.job;
 
+import ellwand.file.source.JobShape;
 import ellwand.file.source.Names;
-import ellwand.file.source.Shape;
 import ellwand.file.source.Spot;
 import ellwand.pattern.Computed;
 import ellwand.pattern.Design;
@@ -21,9 +21,9 @@ import java.util.Set;
 /** Reads {@code style:}, a design, and draws it in all of {@code sizes:}. */
 final class StyleReader {
 
-  private final Shape shape;
+  private final JobShape shape;
 
-  StyleReader(Shape shape) {
+  StyleReader(JobShape shape) {
     this.shape = shape;
   }
 

@@ -141,7 +141,7 @@ public final class StyleWriter {
     if (rule instanceof GradeRule.Step step) {
       return measures.place(step.aSizeMm());
     }
-    Map<String, Point> bySize = ((GradeRule.Table) rule).bySizeMm();
+    Map<String, Point> bySize = ((GradeRule.EachSize) rule).bySizeMm();
     ObjectNode node = Json.object();
     design.sizes().names().stream()
         .filter(bySize::containsKey)

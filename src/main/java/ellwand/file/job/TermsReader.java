@@ -81,14 +81,15 @@ final class TermsReader {
    *
    * @param first whether it is the order's first cloth, whose price the order may say
    */
-  Price price(boolean first) {
+  ClothPrice price(boolean first) {
     Spot said = own.get("cost").get("cloth");
     Spot spot = said.present() || !first ? said : order.get("cost").get("cloth");
-    Price ofCloth = cloth.map(c -> new Price(c.pricePerMetre(), c.currency())).orElse(Price.NONE);
-    return spot.text().flatMap(t -> spot.attempt(() -> Price.parse(t))).orElse(ofCloth);
+    ClothPrice ofCloth =
+        cloth.map(c -> new ClothPrice(c.pricePerMetre(), c.currency())).orElse(ClothPrice.NONE);
+    return spot.text().flatMap(t -> spot.attempt(() -> ClothPrice.parse(t))).orElse(ofCloth);
   }
 
-  Optional<Cost> cost(Price price) {
+  Optional<Cost> cost(ClothPrice price) {
     Spot minute = order.get("cost").get("minute");
     double perMinute = minute.present() ? minute.node().asDouble() : 0;
     Spot said = own.get("cost").get("lay");

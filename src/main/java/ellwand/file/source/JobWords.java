@@ -28,7 +28,7 @@ final class JobWords {
     } else if (edge.isEmpty() && keys.size() > 4 && keys.get(3).equals("edges")) {
       edge = Optional.of(keys.get(4));
     }
-    Place place = sheet.place(line);
+    FileLine place = sheet.place(line);
     return new Problem(
         Optional.of(place.file()), place.line(), piece, edge, problem.what(), problem.remedy());
   }

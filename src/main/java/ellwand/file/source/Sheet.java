@@ -19,7 +19,7 @@ import java.util.Map;
  */
 public record Sheet(
     ObjectNode root,
-    Map<JsonPointer, Place> places,
+    Map<JsonPointer, FileLine> places,
     Map<String, Unit> units,
     List<Source> sources) {
 
@@ -39,13 +39,13 @@ public record Sheet(
   }
 
   /** Where an entry was written, or else the nearest entry round it. */
-  public Place place(JsonPointer at) {
+  public FileLine place(JsonPointer at) {
     for (JsonPointer p = at; p != null; p = p.head()) {
-      Place place = places.get(p);
+      FileLine place = places.get(p);
       if (place != null) {
         return place;
       }
     }
-    return new Place(sources.get(0).name(), 0);
+    return new FileLine(sources.get(0).name(), 0);
   }
 }

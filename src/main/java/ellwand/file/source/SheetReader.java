@@ -14,7 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
-/** Reads a job file and the files it names: {@code style: {file: shared/coat.yaml}}. */
+/** Reads a job file and the files it names: {@code style: {file: styles/coat.yaml}}. */
 public final class SheetReader {
 
   /** The sections that another file may hold; there they stand under the same name. */
@@ -27,7 +27,7 @@ public final class SheetReader {
   private static final int MAX_FILES_IN_A_CHAIN = 8;
   private static final String REMEDY_UNIT = "Write for example unit: cm, or in, mm, m, yd";
 
-  private final Map<JsonPointer, Place> places = new HashMap<>();
+  private final Map<JsonPointer, FileLine> places = new HashMap<>();
   private final Map<String, Unit> units = new HashMap<>();
   private final List<Source> sources = new ArrayList<>();
   private final Map<String, Tree> trees = new HashMap<>();
@@ -96,7 +96,7 @@ public final class SheetReader {
       units.put(section, unit(tree));
       return node;
     }
-    Place here = tree.places().get(at.appendProperty("file"));
+    FileLine here = tree.places().get(at.appendProperty("file"));
     String next = named(path, file.asText(), here);
     if (chain.contains(next)) {
       throw refused(
@@ -115,7 +115,7 @@ public final class SheetReader {
   }
 
   /** A missing file is the fault of the line that names it. */
-  private static InputException located(InputException e, String next, Place here) {
+  private static InputException located(InputException e, String next, FileLine here) {
     List<Problem> problems =
         e.problems().stream()
             .map(
@@ -128,7 +128,7 @@ public final class SheetReader {
     return new InputException(problems);
   }
 
-  private static String named(String from, String name, Place here) {
+  private static String named(String from, String name, FileLine here) {
     try {
       return Path.of(from).resolveSibling(name).normalize().toString();
     } catch (InvalidPathException e) {
@@ -136,7 +136,7 @@ public final class SheetReader {
     }
   }
 
-  private void put(JsonPointer p, Place place, String section) {
+  private void put(JsonPointer p, FileLine place, String section) {
     if (under(p, section)) {
       places.put(p, place);
     }
@@ -149,7 +149,7 @@ public final class SheetReader {
   /** What bare numbers stand for; an order by itself is reckoned in metres unless it says. */
   private static Unit unit(Tree tree) {
     JsonNode unit = tree.root().get("unit");
-    Place place =
+    FileLine place =
         tree.places()
             .getOrDefault(JsonPointer.valueOf("/unit"), tree.places().get(JsonPointer.empty()));
     if (unit == null && !tree.root().has("style") && !tree.root().has("cloths")) {
@@ -165,7 +165,7 @@ public final class SheetReader {
     }
   }
 
-  private static InputException refused(Place at, String what, String remedy) {
+  private static InputException refused(FileLine at, String what, String remedy) {
     return new InputException(Problem.of(what, remedy).at(at.file(), at.line()));
   }
 }

@@ -13,7 +13,7 @@ import org.yaml.snakeyaml.LoaderOptions;
  *
  * @param places of the entries by JSON pointer; of an entry with a key, where the key stands
  */
-public record Tree(JsonNode root, Map<JsonPointer, Place> places) {
+public record Tree(JsonNode root, Map<JsonPointer, FileLine> places) {
 
   /**
    * Builds the tree of a YAML file.

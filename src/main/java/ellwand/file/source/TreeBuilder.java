@@ -29,7 +29,7 @@ final class TreeBuilder {
   private final Source source;
   private final JsonFactory format;
   private final boolean placesInLists;
-  private final Map<JsonPointer, Place> places = new HashMap<>();
+  private final Map<JsonPointer, FileLine> places = new HashMap<>();
   private final List<Problem> problems = new ArrayList<>();
   private JsonParser in;
 
@@ -78,8 +78,8 @@ final class TreeBuilder {
     return source.name();
   }
 
-  private Place here() {
-    return new Place(file(), in.currentTokenLocation().getLineNr());
+  private FileLine here() {
+    return new FileLine(file(), in.currentTokenLocation().getLineNr());
   }
 
   private void problem(String what, String remedy) {
@@ -130,7 +130,7 @@ final class TreeBuilder {
     while (in.nextToken() != JsonToken.END_OBJECT) {
       String key = in.currentName();
       JsonPointer entry = at.appendProperty(key);
-      Place before = places.putIfAbsent(entry, here());
+      FileLine before = places.putIfAbsent(entry, here());
       if (before != null) {
         problem(
             "'" + Names.shown(key) + "' stands here a second time, after line " + before.line(),

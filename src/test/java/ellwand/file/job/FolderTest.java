@@ -33,7 +33,7 @@ class FolderTest {
       """
       ellwand: 1
       unit: cm
-      style: {file: shared/cushion.yaml}
+      style: {file: styles/cushion.yaml}
       cloths:
         main: {width: 140}
       order:
@@ -52,7 +52,7 @@ class FolderTest {
   private static Folder inMemory() {
     return Folder.EMPTY
         .with("works/order.yaml", bytes(ORDER))
-        .with("works/shared/cushion.yaml", bytes(STYLE));
+        .with("works/styles/cushion.yaml", bytes(STYLE));
   }
 
   private static String refusal(Folder folder) {
@@ -63,8 +63,8 @@ class FolderTest {
   @Test
   void whatIsInMemoryReadsLikeWhatIsOnDisk() throws IOException {
     Path job = Files.writeString(disk.resolve("order.yaml"), ORDER);
-    Files.createDirectories(disk.resolve("shared"));
-    Files.writeString(disk.resolve("shared/cushion.yaml"), STYLE);
+    Files.createDirectories(disk.resolve("styles"));
+    Files.writeString(disk.resolve("styles/cushion.yaml"), STYLE);
     OrderJob there = OrderJobReader.read(job);
     OrderJob here = OrderJobReader.read("works/order.yaml", inMemory());
     assertEquals("works/order.yaml", here.origin().path());
@@ -83,13 +83,13 @@ class FolderTest {
           read.add(name);
           return memory.read(name, mostBytes);
         });
-    assertEquals(List.of("works/order.yaml", "works/shared/cushion.yaml"), read);
+    assertEquals(List.of("works/order.yaml", "works/styles/cushion.yaml"), read);
   }
 
   @Test
   void aFileThatIsNotThereIsTheFaultOfTheLineThatNamesIt() {
     assertEquals(
-        "works/order.yaml:3: works/shared/cushion.yaml: there is no such file."
+        "works/order.yaml:3: works/styles/cushion.yaml: there is no such file."
             + " See that its path is right.",
         refusal(Folder.EMPTY.with("works/order.yaml", bytes(ORDER))));
   }

@@ -171,7 +171,8 @@ class StyleWriterTest {
   private static void assertSame(Path was, Path is, String text) {
     assertEquals(was.segments().size(), is.segments().size(), text);
     for (double share = 0; share <= 1; share += 0.125) {
-      assertNear(was.mark(share * was.length()).at(), is.mark(share * is.length()).at(), text);
+      assertNear(
+          was.tangent(share * was.length()).at(), is.tangent(share * is.length()).at(), text);
     }
   }
 
@@ -213,7 +214,7 @@ class StyleWriterTest {
     }
     Map<String, Point> bySize = new LinkedHashMap<>();
     sizes.stream().filter(s -> !s.equals(base)).forEach(s -> bySize.put(s, shift(random)));
-    return new GradeRule.Table(bySize);
+    return new GradeRule.EachSize(bySize);
   }
 
   private static Point shift(Random random) {
@@ -255,8 +256,8 @@ class StyleWriterTest {
             name,
             nodes,
             List.of(
-                new Draft.Stretch("first", "p0", "p1", OptionalDouble.empty(), false),
-                new Draft.Stretch("null", "p2", "p3", OptionalDouble.of(12.34), true)),
+                new Draft.NamedEdge("first", "p0", "p1", OptionalDouble.empty(), false),
+                new Draft.NamedEdge("null", "p2", "p3", OptionalDouble.of(12.34), true)),
             random.nextInt(8),
             Optional.empty(),
             grain,
@@ -283,7 +284,7 @@ class StyleWriterTest {
             ? new Extent.OfEdges(List.of("panel.first", "yes.first"))
             : new Extent.Given(1000 * random.nextDouble() + 100),
         20 + random.nextInt(30),
-        Binding.Way.values()[random.nextInt(2)],
+        Binding.CutAs.values()[random.nextInt(2)],
         500,
         6.35,
         Binding.wholeMm(unit),
@@ -309,7 +310,7 @@ class StyleWriterTest {
         new Draft(
             "pocket",
             List.of(node("bottom", 0, 0), node(150, 0), node(150, 120), node("corner", 0, 120)),
-            List.of(new Draft.Stretch("mouth", "corner", "bottom", OptionalDouble.of(25), true)),
+            List.of(new Draft.NamedEdge("mouth", "corner", "bottom", OptionalDouble.of(25), true)),
             10,
             Optional.empty(),
             Grain.EITHER,

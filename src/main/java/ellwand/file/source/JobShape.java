@@ -24,7 +24,7 @@ import java.util.List;
  * @param wrong every entry with something wrong
  * @param problems in the order of the lines
  */
-public record Shape(List<JsonPointer> wrong, List<Problem> problems) {
+public record JobShape(List<JsonPointer> wrong, List<Problem> problems) {
 
   private static final JsonNode SCHEMA_TEXT = schemaText();
 
@@ -35,7 +35,7 @@ public record Shape(List<JsonPointer> wrong, List<Problem> problems) {
               SchemaValidatorsConfig.builder().pathType(PathType.JSON_POINTER).build());
 
   private static JsonNode schemaText() {
-    try (InputStream in = Shape.class.getResourceAsStream("/ellwand/job.schema.json")) {
+    try (InputStream in = JobShape.class.getResourceAsStream("/ellwand/job.schema.json")) {
       return new ObjectMapper().readTree(in);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
@@ -43,7 +43,7 @@ public record Shape(List<JsonPointer> wrong, List<Problem> problems) {
   }
 
   /** Compares a job with its schema. */
-  public static Shape of(Sheet sheet) {
+  public static JobShape of(Sheet sheet) {
     List<JsonPointer> wrong = new ArrayList<>();
     List<Problem> problems = new ArrayList<>();
     for (ValidationMessage message : SCHEMA.validate(sheet.root())) {
@@ -58,7 +58,7 @@ public record Shape(List<JsonPointer> wrong, List<Problem> problems) {
               ShapeWords.problem(message, at, rule(message), sheet.root()), sheet, line));
     }
     problems.sort(Comparator.comparingInt(Problem::line));
-    return new Shape(wrong, problems);
+    return new JobShape(wrong, problems);
   }
 
   /** The part of the schema with the keyword by which a message complains. */

@@ -12,9 +12,9 @@ import java.util.regex.Pattern;
  * @param perMetre 0 or more
  * @param currency a word or sign, may be empty
  */
-record Price(double perMetre, String currency) {
+record ClothPrice(double perMetre, String currency) {
 
-  static final Price NONE = new Price(0, "");
+  static final ClothPrice NONE = new ClothPrice(0, "");
 
   private static final String MONEY = "([\\p{L}\\p{Sc}]{0,5})";
   private static final Pattern TEXT =
@@ -25,7 +25,7 @@ record Price(double perMetre, String currency) {
    *
    * @throws InputException saying what is accepted
    */
-  static Price parse(String text) {
+  static ClothPrice parse(String text) {
     Matcher matcher = TEXT.matcher(text.strip());
     if (!matcher.matches()) {
       throw InputException.of(
@@ -34,6 +34,6 @@ record Price(double perMetre, String currency) {
     }
     double amount = Double.parseDouble(matcher.group(2).replace(',', '.'));
     double mm = Unit.parse(matcher.group(4)).mm();
-    return new Price(amount / mm * Unit.M.mm(), matcher.group(1) + matcher.group(3));
+    return new ClothPrice(amount / mm * Unit.M.mm(), matcher.group(1) + matcher.group(3));
   }
 }

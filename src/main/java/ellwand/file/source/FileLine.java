@@ -6,4 +6,4 @@ package ellwand.file.source;
  * @param file as the user gave it
  * @param line from 1
  */
-public record Place(String file, int line) {}
+public record FileLine(String file, int line) {}
