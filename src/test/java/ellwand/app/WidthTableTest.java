@@ -149,7 +149,7 @@ class WidthTableTest {
                 new Part("gusset", "8", 14, 10, 10),
                 new Part("waistband", "4", 40, 9, 9))),
         new Garment(
-            "pinafore with a bib",
+            "bib apron",
             "fold: open, direction: any way",
             List.of(
                 new Part("skirt front", "2", 46, 52, 40),

@@ -127,7 +127,7 @@ class FiguresTest {
     List<Wanted> wanted = new ArrayList<>();
     wanted.addAll(Trial.wanted(yoke, "110", 1));
     wanted.addAll(Trial.wanted(yoke, "116", 2));
-    Lay lay = new Lay("pinafore", Trial.cloth(400, 0, Direction.ANY_WAY, Fold.OPEN), wanted);
+    Lay lay = new Lay("tabard", Trial.cloth(400, 0, Direction.ANY_WAY, Fold.OPEN), wanted);
     Marker marker =
         Trial.open(
             lay,
@@ -144,7 +144,7 @@ class FiguresTest {
 
   @Test
   void jobAddsUpItsCloths() {
-    JobFigures job = JobFigures.of("pinafore", List.of(open, folded), List.of());
+    JobFigures job = JobFigures.of("tabard", List.of(open, folded), List.of());
     assertEquals(1, job.garments());
     assertEquals(open.money().cost() + folded.money().cost(), job.totalCost(), 1e-12);
     assertEquals(job.totalCost(), job.costPerGarment(), 1e-12);

@@ -14,7 +14,7 @@ class FiguresTextTest {
 
   private final JobFigures job =
       JobFigures.of(
-          "Pinafore",
+          "Tabard",
           List.of(
               Figures.of(
                   LegalMarkers.folded(Direction.ANY_WAY),
@@ -25,7 +25,7 @@ class FiguresTextTest {
   void readsAtAGlance() {
     assertEquals(
         """
-        Pinafore: 1 garment, cloth for 6.80 EUR
+        Tabard: 1 garment, cloth for 6.80 EUR
 
         main: lengthwise fold, any way
           Length to buy      0.85 m: 6.80 EUR at 8.00 EUR a metre

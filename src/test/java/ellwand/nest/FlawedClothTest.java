@@ -65,7 +65,7 @@ class FlawedClothTest {
     for (int i = 0; i < 2 + random.nextInt(4); i++) {
       wanted.addAll(Trial.wanted(piece(random, i), "110", 1));
     }
-    Lay lay = new Lay("pinafore", cloth(random, fold), wanted);
+    Lay lay = new Lay("tabard", cloth(random, fold), wanted);
     Marker marker = Nester.nest(lay, fold, Request.of(Effort.ofSteps(40), new Seed(seed)));
     assertEquals(List.of(), Check.of(marker).stream().map(f -> f.sentence(Unit.MM)).toList());
     assertTrue(

@@ -286,7 +286,7 @@ class FoldedClothTest {
     }
     Lay lay =
         new Lay(
-            "pinafore", tubular ? bare : cloth(usable, bare.selvedgeMm(), direction, fold), wanted);
+            "tabard", tubular ? bare : cloth(usable, bare.selvedgeMm(), direction, fold), wanted);
     Marker marker = nested(lay, tubular ? Fold.TUBULAR : fold, 30);
     double most = OneAfterAnother.clothMm(lay, tubular ? Fold.TUBULAR : fold);
     assertTrue(marker.clothLengthMm() <= most + 1e-6, () -> marker.clothLengthMm() + " " + most);

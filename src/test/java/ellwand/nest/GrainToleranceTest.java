@@ -242,13 +242,13 @@ class GrainToleranceTest {
       loose.addAll(Trial.wanted(piece.cut(i, own), "110", 1));
     }
     Cloth cloth = cloth(420, gap, direction, degrees, fold).flawed(flaws);
-    Marker turned = nested(new Lay("pinafore", cloth, loose), fold, 60);
+    Marker turned = nested(new Lay("tabard", cloth, loose), fold, 60);
     for (Copy copy : turned.copies()) {
       Grain grain = grain(turned.lay(), copy);
       double most = copy.form() == Form.HALF ? 0 : grain.toleranceDegrees().orElse(degrees);
       assertTrue(offDegrees(turned.lay(), copy) <= most + 1e-9, copy::toString);
     }
-    double without = nested(new Lay("pinafore", cloth, strict), fold, 60).clothLengthMm();
+    double without = nested(new Lay("tabard", cloth, strict), fold, 60).clothLengthMm();
     assertTrue(turned.clothLengthMm() <= without, () -> turned.clothLengthMm() + " > " + without);
   }
 

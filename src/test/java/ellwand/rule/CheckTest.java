@@ -305,7 +305,7 @@ class CheckTest {
       CutPiece yoke = LegalMarkers.YOKE;
       List<Wanted> wanted = new ArrayList<>(Trial.wanted(yoke, "110", 1));
       wanted.addAll(Trial.wanted(yoke, "110", 2));
-      Lay lay = new Lay("pinafore", Trial.cloth(1000, 0, direction, Fold.OPEN), wanted);
+      Lay lay = new Lay("tabard", Trial.cloth(1000, 0, direction, Fold.OPEN), wanted);
       Marker marker =
           Trial.open(
               lay,

@@ -153,8 +153,7 @@ public final class Shelves {
   }
 
   private Marker marker() {
-    Lay lay =
-        new Lay("pinafore", Trial.cloth(cloth.width, cloth.gap, cloth.direction, fold), wanted);
+    Lay lay = new Lay("tabard", Trial.cloth(cloth.width, cloth.gap, cloth.direction, fold), wanted);
     Copy[] all = copies.toArray(Copy[]::new);
     return fold == Fold.OPEN
         ? Trial.open(lay, rowEnd, all)

@@ -32,7 +32,7 @@ class SoftRulesTest {
       wanted.addAll(Trial.wanted(PANEL, "110", garment));
       wanted.addAll(Trial.wanted(TAB, "110", garment));
     }
-    Lay lay = new Lay("pinafore", Trial.cloth(600, 0, Direction.ANY_WAY, Fold.OPEN), wanted);
+    Lay lay = new Lay("tabard", Trial.cloth(600, 0, Direction.ANY_WAY, Fold.OPEN), wanted);
     return Trial.open(
         lay,
         length,

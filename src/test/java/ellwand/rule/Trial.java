@@ -90,7 +90,7 @@ public final class Trial {
     for (CutPiece cut : cuts) {
       wanted.addAll(wanted(cut, "110", 1));
     }
-    return new Lay("pinafore", cloth, wanted);
+    return new Lay("tabard", cloth, wanted);
   }
 
   public static List<Wanted> wanted(CutPiece cut, String size, int garment) {
