@@ -23,7 +23,7 @@ final class NoRoom {
       return "the cloth is too narrow to be folded so";
     }
     if (e.offRepeat()) {
-      return e.piece() + " has no room where the repeat is as place: and match: ask";
+      return e.piece() + " has no room where place: and match: put it in the repeat";
     }
     return e.piece()
         + " lies "
@@ -57,7 +57,7 @@ final class NoRoom {
       ways.add("change what is asked under place: and match:");
       return Problem.inPiece(
           least.piece(),
-          "it has no room where the repeat of cloth " + cloth + " is as place: and match: ask",
+          "it has no room where place: and match: put it in the repeat of cloth " + cloth,
           oneOf(ways));
     }
     if (least.widestMm() == 0) {

@@ -119,7 +119,7 @@ public record Fitting(
                         + show(lengthMm, unit)
                         + " long")
             .or(() -> tooWide.map(t -> across(t, unit)))
-            .orElse("a piece cannot lie where in the repeat it asks to");
+            .orElse("a piece has no room where place: and match: put it in the repeat");
     return "No: "
         + needs
         + ".\n"
