@@ -17,7 +17,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-/** Makes markers. */
+/**
+ * Makes markers. Calls share nothing, so several threads may make some at the same time; each call
+ * searches on the threads of its request and has ended them when it returns.
+ */
 public final class Nester {
 
   /** What all first trials together may take of the effort, where the cloth may lie variously. */

@@ -15,7 +15,8 @@ import java.util.SplittableRandom;
  * <p>A tolerance never makes a plan dearer: the same order is first planned without, in half the
  * time or more, or with as many steps again.
  *
- * <p>The same order, lengths, seed and step-limited effort give the same plan.
+ * <p>The same order, lengths, seed and step-limited effort give the same plan. Plans on the thread
+ * that calls, whatever threads the request names; calls share nothing.
  */
 public final class OrderPlanner {
 
