@@ -2,7 +2,8 @@ package ellwand.work;
 
 /**
  * How to search: how much, from which randomness, on how many threads, who may stop it and who
- * hears of it. What uses it up keeps the account ({@link Spending}), not the request. Handed from the command line down to whatever searches; each stage passes a part on.
+ * hears of it. What uses it up keeps the account ({@link Spending}), not the request. Handed from
+ * the command line down to whatever searches; each stage passes a part on.
  *
  * @param threads 1 or more
  */

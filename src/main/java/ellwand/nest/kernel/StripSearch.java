@@ -9,9 +9,10 @@ import java.util.stream.Stream;
 /**
  * Seeks the shortest legal layout of a strip. Prepared once; may be run several times, one after
  * another, but not by two callers at once: a later run goes on from the block that an earlier one
- * repeated. A run makes its own threads and ends them before it returns, also by an
- * exception, which makes it ask for the stop too; they share what was prepared, to which tables are added as they are first needed. Searches made from
- * another ({@link #StripSearch(Strip, StripSearch)}) share these tables too and may run beside it.
+ * repeated. A run makes its own threads and ends them before it returns, also by an exception,
+ * which makes it ask for the stop too; they share what was prepared, to which tables are added as
+ * they are first needed. Searches made from another ({@link #StripSearch(Strip, StripSearch)})
+ * share these tables too and may run beside it.
  */
 public final class StripSearch {
 
