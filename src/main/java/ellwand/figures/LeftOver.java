@@ -1,5 +1,7 @@
 package ellwand.figures;
 
+import ellwand.rule.FreePlace;
+
 /**
  * The largest rectangle along the warp that is left over in a zone.
  *
@@ -12,6 +14,16 @@ package ellwand.figures;
  */
 public record LeftOver(
     String zone, int plies, double xMm, double yMm, double lengthMm, double widthMm) {
+
+  static LeftOver of(FreePlace free) {
+    return new LeftOver(
+        free.zone().id(),
+        free.zone().plies(),
+        free.box().minX(),
+        free.box().minY(),
+        free.box().length(),
+        free.box().width());
+  }
 
   /** Of one ply. */
   public double areaMm2() {

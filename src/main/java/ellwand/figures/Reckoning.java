@@ -2,17 +2,13 @@ package ellwand.figures;
 
 import ellwand.cloth.Cloth;
 import ellwand.cloth.Fold;
-import ellwand.cloth.KeepOut;
 import ellwand.cloth.Stock;
-import ellwand.cloth.Zone;
-import ellwand.geometry.Box;
-import ellwand.geometry.FreeRectangle;
-import ellwand.geometry.Outline;
 import ellwand.lay.Copy;
 import ellwand.lay.Form;
 import ellwand.lay.Marker;
 import ellwand.lay.Wanted;
 import ellwand.pattern.Cut;
+import ellwand.rule.FreePlace;
 import ellwand.rule.Handling;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -20,7 +16,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
-import java.util.stream.Stream;
 
 /** Works out the figures of one legal marker. */
 final class Reckoning {
@@ -125,30 +120,6 @@ final class Reckoning {
   }
 
   private List<LeftOver> leftOvers() {
-    List<Outline> taken =
-        Stream.concat(
-                marker.copies().stream().map(Copy::outline),
-                marker.keepOuts().stream().map(KeepOut::outline))
-            .toList();
-    List<LeftOver> leftOvers = new ArrayList<>();
-    for (Zone zone : marker.zones()) {
-      Box box = zone.box();
-      double end =
-          cloth.stock().isPresent()
-              ? box.maxX()
-              : Math.max(box.minX(), Math.min(box.maxX(), marker.lengthMm()));
-      FreeRectangle.largest(new Box(box.minX(), box.minY(), end, box.maxY()), taken)
-          .map(
-              free ->
-                  new LeftOver(
-                      zone.id(),
-                      zone.plies(),
-                      free.minX(),
-                      free.minY(),
-                      free.length(),
-                      free.width()))
-          .ifPresent(leftOvers::add);
-    }
-    return leftOvers;
+    return FreePlace.of(marker).stream().map(LeftOver::of).toList();
   }
 }

@@ -22,11 +22,6 @@ public record Shown(Unit unit) {
     return new Shown(unit == Unit.M ? Unit.CM : unit == Unit.YARD ? Unit.INCH : unit);
   }
 
-  /** Whether the user thinks in inches. */
-  boolean inInches() {
-    return unit == Unit.INCH || unit == Unit.YARD;
-  }
-
   /** What cloth is sold in, where that tells it exactly; otherwise the user's unit, rounded up. */
   public String bought(double mm) {
     return Buying.shown(mm, unit);

@@ -5,6 +5,7 @@ import ellwand.geometry.Box;
 import ellwand.nest.wish.Section.Spared;
 import ellwand.nest.wish.SectionLayer.Asked;
 import ellwand.nest.wish.SectionLayer.OffEnd;
+import ellwand.rule.FreePlace;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -57,7 +58,7 @@ final class LeftOverGrowth {
       double fromX = stretchX;
       for (int i = 0; i < now.size(); i++) {
         Section section = now.get(i);
-        Optional<Band> band = band(stretch, section, found.get().zone());
+        Optional<Band> band = band(stretch, section, found.get().zone().id());
         Box box = found.get().box().shifted(-fromX, 0);
         if (band.isPresent() && box.centre().x() >= 0 && box.centre().x() <= section.lengthMm()) {
           Spared spared =
