@@ -29,7 +29,7 @@ public record CheckedMarker(List<Finding> findings, boolean jobChanged, Unit uni
   @Override
   public String text() {
     return findings.isEmpty()
-        ? "Every hard rule is kept."
+        ? "The marker keeps every rule."
         : findings.stream().map(f -> f.sentence(unit)).collect(Collectors.joining("\n"));
   }
 

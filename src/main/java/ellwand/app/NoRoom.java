@@ -20,7 +20,7 @@ final class NoRoom {
   /** As a clause: why a fold will not do. */
   static String clause(NoRoomException e, Unit unit) {
     if (e.widestMm() == 0) {
-      return "the cloth is too narrow to be folded so";
+      return "the cloth is too narrow for this fold";
     }
     if (e.offRepeat()) {
       return e.piece() + " has no room where place: and match: put it in the repeat";
@@ -28,7 +28,7 @@ final class NoRoom {
     return e.piece()
         + " lies "
         + show(e.neededMm(), unit)
-        + " across and the widest zone has "
+        + " across and the widest part of the cloth has "
         + show(e.widestMm(), unit);
   }
 
@@ -54,15 +54,15 @@ final class NoRoom {
     WidthEnough.mm(lay, folds, wholeSteps(unit))
         .ifPresent(mm -> ways.add("use cloth at least " + show(mm, unit) + " wide"));
     if (least.offRepeat()) {
-      ways.add("change what is asked under place: and match:");
+      ways.add("change what is asked for under place: and match:");
       return Problem.inPiece(
           least.piece(),
           "it has no room where place: and match: put it in the repeat of cloth " + cloth,
           oneOf(ways));
     }
     if (least.widestMm() == 0) {
-      ways.add("fold it otherwise");
-      return Problem.of("cloth " + cloth + " is too narrow to be folded so", oneOf(ways));
+      ways.add("fold it another way");
+      return Problem.of("cloth " + cloth + " is too narrow for this fold", oneOf(ways));
     }
     ways.add("split the piece with a join");
     return Problem.inPiece(

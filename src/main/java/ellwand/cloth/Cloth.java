@@ -86,8 +86,8 @@ public record Cloth(String name, Goods goods, Laying laying, Selling selling, Wi
     return laying.grainToleranceDegrees();
   }
 
-  public double bufferMm() {
-    return laying.bufferMm();
+  public double fusingMarginMm() {
+    return laying.fusingMarginMm();
   }
 
   public double shopStepMm() {
@@ -125,7 +125,7 @@ public record Cloth(String name, Goods goods, Laying laying, Selling selling, Wi
       return Optional.of(
           Problem.of(
               "the plies of an order come from all along the cloth, so that a flaw would"
-                  + " bar every one of them",
+                  + " spoil every one of them",
               "Cut the flaw out and spread the rest"));
     }
     if (fold == Fold.CROSSWISE && direction() != Direction.ANY_WAY) {
@@ -141,7 +141,7 @@ public record Cloth(String name, Goods goods, Laying laying, Selling selling, Wi
       return Optional.of(
           Problem.of(
               "its folds are not both on mirror lines of its repeat",
-              "Lay the tube so that the middle of a bar is on a fold (start: {across: 0}), or cut it"
+              "Lay the tube so that the middle of a stripe is on a fold (start: {across: 0}), or cut it"
                   + " open"));
     }
     return uneven;
@@ -224,9 +224,9 @@ public record Cloth(String name, Goods goods, Laying laying, Selling selling, Wi
    * The same with so much kept free all round each piece, mm: twice as much between two, once along
    * every edge of the cloth.
    */
-  public Cloth buffered(double mm) {
+  public Cloth withFusingMargin(double mm) {
     return new Cloth(
-        name, goods.selvedge(goods.selvedgeMm() + mm), laying.buffer(mm), selling, wishes);
+        name, goods.selvedge(goods.selvedgeMm() + mm), laying.fusingMargin(mm), selling, wishes);
   }
 
   private Cloth with(Goods other) {

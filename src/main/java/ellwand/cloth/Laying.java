@@ -10,7 +10,8 @@ import java.util.List;
  * @param gapMm least distance between two pieces; none at fold edge, selvedge or cut end
  * @param endsMm what is lost at both cut ends together
  * @param grainToleranceDegrees how far a piece may turn off its grain
- * @param bufferMm what is kept free round each piece; gap, selvedges and ends allow for it already
+ * @param fusingMarginMm what is kept free round each piece; gap, selvedges and ends allow for it
+ *     already
  */
 public record Laying(
     List<Fold> folds,
@@ -18,7 +19,7 @@ public record Laying(
     double gapMm,
     double endsMm,
     double grainToleranceDegrees,
-    double bufferMm) {
+    double fusingMarginMm) {
 
   /** Farther off it is another grain. */
   public static final double MOST_TOLERANCE_DEGREES = 10;
@@ -26,8 +27,8 @@ public record Laying(
   public Laying {
     folds = List.copyOf(folds);
     InputException.unless(
-        gapMm >= 0 && bufferMm >= 0 && endsMm >= 0,
-        "a gap, buffer or end of a cloth is less than 0",
+        gapMm >= 0 && fusingMarginMm >= 0 && endsMm >= 0,
+        "a gap, fusing margin or end of a cloth is less than 0",
         "Give them as 0 or more");
     InputException.unless(
         grainToleranceDegrees >= 0 && grainToleranceDegrees <= MOST_TOLERANCE_DEGREES,
@@ -50,27 +51,27 @@ public record Laying(
 
   /** To lie only so. */
   public Laying folded(List<Fold> ways) {
-    return new Laying(ways, direction, gapMm, endsMm, grainToleranceDegrees, bufferMm);
+    return new Laying(ways, direction, gapMm, endsMm, grainToleranceDegrees, fusingMarginMm);
   }
 
   public Laying heading(Direction way) {
-    return new Laying(folds, way, gapMm, endsMm, grainToleranceDegrees, bufferMm);
+    return new Laying(folds, way, gapMm, endsMm, grainToleranceDegrees, fusingMarginMm);
   }
 
   public Laying gap(double mm) {
-    return new Laying(folds, direction, mm, endsMm, grainToleranceDegrees, bufferMm);
+    return new Laying(folds, direction, mm, endsMm, grainToleranceDegrees, fusingMarginMm);
   }
 
   public Laying ends(double mm) {
-    return new Laying(folds, direction, gapMm, mm, grainToleranceDegrees, bufferMm);
+    return new Laying(folds, direction, gapMm, mm, grainToleranceDegrees, fusingMarginMm);
   }
 
   public Laying offGrain(double degrees) {
-    return new Laying(folds, direction, gapMm, endsMm, degrees, bufferMm);
+    return new Laying(folds, direction, gapMm, endsMm, degrees, fusingMarginMm);
   }
 
   /** So much kept free all round each piece: twice as much between two, once at each end. */
-  Laying buffer(double mm) {
+  Laying fusingMargin(double mm) {
     return new Laying(
         folds, direction, Math.max(2 * mm, gapMm), endsMm + 2 * mm, grainToleranceDegrees, mm);
   }

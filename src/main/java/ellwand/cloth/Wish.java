@@ -9,7 +9,7 @@ public enum Wish {
   /** Straight cuts across the lay that cut through no piece. */
   STRAIGHT_CUTS("straight cuts"),
   /** No small piece at the very end. */
-  SMALL_OFF_END("small off the end");
+  SMALL_OFF_END("small pieces away from the ends");
 
   private final String words;
 

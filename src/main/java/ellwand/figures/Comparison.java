@@ -13,9 +13,9 @@ import java.util.Optional;
 public record Comparison(String style, String cloth, int garments, List<WidthTried> rows) {
 
   /**
-   * The greatest share of the least area that another width takes in the published tables of cloth
-   * needed at another width: their rows stay within 0.89 and 1.10 of the area at 36 in (computed).
-   * Any two widths of which one leaves that band differ by more than this.
+   * From how many times the least area on a width is said to take more than its share. Our own
+   * measure, after the published tables of cloth needed at another width: in their rows no width
+   * takes more than 1.10 times the area at 36 in (nor less than 0.89 times, computed).
    */
   public static final double MOST_AREA = 1.10;
 

@@ -43,7 +43,7 @@ public final class ComparisonText {
     List<String[]> cells = new ArrayList<>();
     cells.add(
         new String[] {
-          "width", "lies", "cloth length", "to buy", "used", "cost", several ? "a garment" : ""
+          "width", "laid", "cloth length", "to buy", "used", "cost", several ? "a garment" : ""
         });
     for (WidthTried row : comparison.rows()) {
       FoldTried t = row.tried();
@@ -58,7 +58,9 @@ public final class ComparisonText {
                 money(row.cost()),
                 several ? money(row.cost() / comparison.garments()) : ""
               }
-              : new String[] {show(row.widthMm()), t.fold().words(), "no, " + t.reason()});
+              : new String[] {
+                show(row.widthMm()), t.fold().words(), "not possible, " + t.reason()
+              });
     }
     StringBuilder table = new StringBuilder();
     for (String[] row : cells) {
@@ -90,7 +92,7 @@ public final class ComparisonText {
     onePrice().ifPresent(sentences::add);
     if (comparison.rows().get(0).cloth().wishes().any()) {
       sentences.add(
-          "The cutter's wishes are left aside, since their price would blur what the widths do.");
+          "The cutter's wishes are left aside here, so that only the width makes a difference.");
     }
     sentences.addAll(new Surplus(comparison, unit).sentences());
     return sentences;
@@ -98,7 +100,11 @@ public final class ComparisonText {
 
   private String buy(WidthTried best, Optional<WidthTried> next) {
     String sentence =
-        "Buy " + Buying.shown(best.tried().toBuyMm(), unit) + " of the " + show(best.widthMm());
+        "Buy "
+            + Buying.shown(best.tried().toBuyMm(), unit)
+            + " of the "
+            + show(best.widthMm())
+            + " cloth";
     long ways = comparison.rows().stream().filter(r -> r.widthMm() == best.widthMm()).count();
     if (ways > 1) {
       List<String> folds = new ArrayList<>();
@@ -116,12 +122,13 @@ public final class ComparisonText {
     if (!comparison.priced()) {
       return "of the "
           + show(other.widthMm())
-          + " it is "
+          + " cloth it would be "
           + Buying.shown(other.tried().toBuyMm(), unit);
     }
     double more = other.cost() - best.cost();
     return "the "
         + show(other.widthMm())
+        + " cloth"
         + (more < 0.005 ? " costs the same" : " costs " + money(more) + " more");
   }
 
@@ -134,7 +141,7 @@ public final class ComparisonText {
             .toList();
     return widths.isEmpty()
         ? Optional.empty()
-        : Optional.of("No price is known of the " + String.join(", ", widths) + ".");
+        : Optional.of("No price is known for the " + String.join(", ", widths) + " cloth.");
   }
 
   /** A wider cloth seldom costs the same by the metre. */
@@ -144,8 +151,8 @@ public final class ComparisonText {
             && cloth.widthPrices().isEmpty()
             && comparison.bestOfEach().size() > 1
         ? Optional.of(
-            "Every width is reckoned at the same price by length; say under prices: of the cloth"
-                + " what each costs.")
+            "Every width is reckoned at the same price by length; write what each costs under"
+                + " prices: of the cloth.")
         : Optional.empty();
   }
 

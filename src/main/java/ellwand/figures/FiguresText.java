@@ -15,6 +15,9 @@ public final class FiguresText {
 
   private static final int LINE_WIDTH = 80;
 
+  /** Nearer to the start it is said to lie at it. */
+  private static final double AT_START_MM = 0.5;
+
   private final Unit unit;
   private final StringBuilder text = new StringBuilder();
 
@@ -51,7 +54,7 @@ public final class FiguresText {
     if (job.totalCost() > 0) {
       text.append(", cloth for ").append(money(job.totalCost(), job.currency()));
       if (job.garments() > 1) {
-        text.append(", ").append(money(job.costPerGarment(), job.currency())).append(" each");
+        text.append(", ").append(money(job.costPerGarment(), job.currency())).append(" a garment");
       }
     }
     text.append('\n');
@@ -83,7 +86,7 @@ public final class FiguresText {
             length(f.widths().clothMm())
                 + "; usable "
                 + length(f.widths().usableMm())
-                + ", needed "
+                + ", this marker needs "
                 + length(f.widths().neededMm())));
     rows.put(
         "Utilisation",
@@ -91,12 +94,14 @@ public final class FiguresText {
             String.format(Locale.ROOT, "%.1f %%", 100 * f.areas().utilisation())
                 + praise(f.areas().utilisation())));
     rows.put("Wasted", List.of(new Area(f.areas().wasteMm2()).show(unit)));
-    rows.put("Largest left-over", f.onCloth().leftOvers().stream().map(this::leftOver).toList());
+    rows.put(
+        "Largest left-over", f.onCloth().leftOvers().stream().map(l -> leftOver(f, l)).toList());
     rows.put("Wishes", WishText.lines(f, unit));
     rows.put("Pieces", pieces(f.onCloth().pieces()));
-    rows.put("Twin wasted", names(f.onCloth().wastedTwins()));
-    rows.put("Lying single", names(f.onCloth().single()));
+    rows.put("Spare from the second ply", names(f.onCloth().wastedTwins()));
+    rows.put("Cut from one ply", names(f.onCloth().single()));
     rows.put("Ways to lay it", f.foldsTried().stream().map(this::fold).toList());
+    rows.values().removeIf(List::isEmpty);
     int width = rows.keySet().stream().mapToInt(String::length).max().orElseThrow();
     rows.forEach((label, values) -> row(label, width, values));
     cautions("  ", f.cautions());
@@ -117,7 +122,7 @@ public final class FiguresText {
         + ": "
         + (tried.possible()
             ? length(tried.clothLengthMm()) + ", to buy " + length(tried.toBuyMm())
-            : "no, " + tried.reason());
+            : "not possible, " + tried.reason());
   }
 
   private String price(Figures f) {
@@ -133,15 +138,16 @@ public final class FiguresText {
         + (yards ? " a yard" : " a metre");
   }
 
-  private String leftOver(LeftOver left) {
+  private String leftOver(Figures f, LeftOver left) {
     return new Length(left.lengthMm()).number(unit)
         + " x "
         + length(left.widthMm())
-        + (left.plies() == 2 ? ", twice" : "")
+        + (left.plies() == 2 ? ", in both plies" : "")
         + " ("
         + left.zone()
-        + ", from "
-        + length(left.xMm())
+        + (left.xMm() < AT_START_MM
+            ? ", at the " + WishText.start(f)
+            : ", " + length(left.xMm()) + " from the " + WishText.start(f))
         + ")";
   }
 

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** The figures of a cut order as plain text for people. */
@@ -36,7 +37,7 @@ public final class OrderText {
   public static List<String> sentences(OrderFigures figures, OrderCloth cloth, Unit unit) {
     OrderText text = new OrderText(figures, unit);
     List<String> sentences = new ArrayList<>(cloth.misses().stream().map(m -> m + ".").toList());
-    sentences.add(bound(cloth));
+    bound(cloth).ifPresent(sentences::add);
     sentences.add(text.saving(cloth));
     cloth.revision().ifPresent(i -> sentences.addAll(text.improved(i)));
     sentences.addAll(text.wishes(cloth));
@@ -70,7 +71,7 @@ public final class OrderText {
     }
     for (LayTicket lay : cloth.lays()) {
       text.append(
-          "  Lay %d: %s; %s, %s; %s of %s%n"
+          "  Lay %d: %s; %s, %s; %s%n"
               .formatted(
                   lay.number(),
                   lay.garments().entrySet().stream()
@@ -78,10 +79,7 @@ public final class OrderText {
                       .collect(Collectors.joining(", ")),
                   lay.marker(),
                   length(lay.lengthMm()),
-                  lay.totalPlies() == 1 ? "1 ply" : lay.totalPlies() + " plies",
-                  lay.plies().entrySet().stream()
-                      .map(e -> e.getKey() + " " + e.getValue())
-                      .collect(Collectors.joining(", "))));
+                  plies(lay)));
     }
     for (Map.Entry<String, Double> colour : cloth.clothByColour().entrySet()) {
       text.append("  %s: %s of cloth%n".formatted(colour.getKey(), cloth(colour.getValue())));
@@ -99,10 +97,31 @@ public final class OrderText {
     sentences(figures, cloth, unit).forEach(s -> text.append("  ").append(s).append('\n'));
   }
 
-  private static String bound(OrderCloth cloth) {
-    return cloth.proved()
-        ? "No plan is better: this is proved."
-        : "No plan has fewer than " + counted(cloth.laysAtLeast(), "lay") + ".";
+  private static String plies(LayTicket lay) {
+    String all = lay.totalPlies() == 1 ? "1 ply" : lay.totalPlies() + " plies";
+    return lay.plies().size() == 1
+        ? all + " of " + lay.plies().keySet().iterator().next()
+        : all
+            + ": "
+            + lay.plies().entrySet().stream()
+                .map(e -> e.getValue() + " of " + e.getKey())
+                .collect(Collectors.joining(", "));
+  }
+
+  /** What is known of better plans; nothing where just the fewest lays are proved. */
+  private static Optional<String> bound(OrderCloth cloth) {
+    if (cloth.proved()) {
+      return Optional.of("No plan is better: this is proved.");
+    }
+    int lays = cloth.total().lays();
+    return cloth.laysAtLeast() >= lays
+        ? Optional.empty()
+        : Optional.of(
+            "At least %s needed; that %d are the fewest is not proved."
+                .formatted(
+                    counted(cloth.laysAtLeast(), "lay")
+                        + (cloth.laysAtLeast() == 1 ? " is" : " are"),
+                    lays));
   }
 
   private String saving(OrderCloth of) {
@@ -127,7 +146,7 @@ public final class OrderText {
             cloth(plain.clothMm()),
             money(plain.cost(), ", "),
             differences.isEmpty() ? "the same" : inWords(differences),
-            of.revision().isPresent() ? " (for markers that were only estimated)" : "");
+            of.revision().isPresent() ? " (reckoned with estimated marker lengths)" : "");
   }
 
   private static String inWords(List<String> parts) {
@@ -143,7 +162,7 @@ public final class OrderText {
     sentences.add(
         String.format(
             Locale.ROOT,
-            "Estimated marker lengths were %s (%s made, %s).",
+            "Estimated marker lengths were %s (%s and %s made).",
             off < 0.05
                 ? "right"
                 : String.format(
@@ -153,13 +172,14 @@ public final class OrderText {
     Sum before = i.estimatedTrue();
     sentences.add(
         i.changed()
-            ? "True lengths changed the plan: the first had %s and in truth %s of cloth%s%s."
+            ? ("The true marker lengths changed the plan: the first, of %s, would have taken %s of"
+                    + " cloth%s%s.")
                 .formatted(
                     counted(before.lays(), "lay"),
                     cloth(before.clothMm()),
                     money(before.cost(), ", "),
-                    i.estimatedFits() ? "" : ", and its markers do not fit on the table")
-            : "True lengths left the first plan as it was.");
+                    i.estimatedFits() ? "" : ", and some of its markers do not fit on the table")
+            : "The true marker lengths left the first plan as it was.");
     return sentences;
   }
 

@@ -18,7 +18,7 @@ record Surplus(Comparison comparison, Unit unit) {
             row ->
                 "The "
                     + show(row.widthMm())
-                    + " takes more than its share of cloth: "
+                    + " cloth takes more than its share of cloth: "
                     + why(row)
                     + ".")
         .toList();
@@ -33,9 +33,9 @@ record Surplus(Comparison comparison, Unit unit) {
           + " would do";
     }
     if (keepsShare(row, r -> r.tried().clothLengthMm())) {
-      return "what is bought for the ends"
+      return "what is added for the ends"
           + (row.cloth().repeat().isPresent() ? " and the repeat" : "")
-          + " is as long on each width";
+          + " is the same length in every width";
     }
     if (foldIsWhy(row)) {
       FoldTried other = row.unasked().orElseThrow();
@@ -76,7 +76,7 @@ record Surplus(Comparison comparison, Unit unit) {
 
   private String pieces(WidthTried row) {
     if (row.longest().isEmpty()) {
-      return "the pieces lie less closely, "
+      return "the pieces lie less close together, "
           + String.format(Locale.ROOT, "%.0f %%", 100 * row.utilisation())
           + " of it is used";
     }

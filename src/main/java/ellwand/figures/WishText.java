@@ -28,9 +28,14 @@ public final class WishText {
   public static List<String> lines(Figures figures, Unit unit) {
     List<String> lines = new ArrayList<>(figures(figures, unit));
     if (!lines.isEmpty()) {
-      lines.add("price: " + new WishText(unit).price(figures));
+      lines.add("price: " + new WishText(unit).price(figures.wishes(), figures.money().currency()));
     }
     return lines;
+  }
+
+  /** What serving them takes. */
+  static String price(Served served, String currency, Unit unit) {
+    return new WishText(unit).price(served, currency);
   }
 
   /** One line for each wish. */
@@ -47,7 +52,9 @@ public final class WishText {
                 + ": "
                 + with
                 + (wish == Wish.STRAIGHT_CUTS ? text.places(figures) : "")
-                + (with.equals(without) ? "; the same without" : "; without: " + without));
+                + (with.equals(without)
+                    ? "; the same without the wishes"
+                    : "; without the wishes: " + without));
       }
     }
     return lines;
@@ -56,11 +63,13 @@ public final class WishText {
   private String figure(Wish wish, Handling h) {
     return switch (wish) {
       case GARMENTS_TOGETHER ->
-          "pieces lie " + length(h.garmentSpreadMm()) + " from the middle of their garment";
+          "pieces lie "
+              + length(h.garmentSpreadMm())
+              + " from the middle of their garment on average";
       case ONE_LEFT_OVER ->
           String.format(
               Locale.ROOT,
-              "the largest piece, %s, is %.0f %% of what is left",
+              "the largest left-over, %s, is %.0f %% of all that is left over",
               new Area(h.largestLeftOverMm2()).show(unit),
               100 * h.largestShare());
       case STRAIGHT_CUTS ->
@@ -75,36 +84,42 @@ public final class WishText {
     if (h.smallPieces() == 0) {
       return "no piece is small";
     }
+    String small = h.smallPieces() + (h.smallPieces() == 1 ? " small piece" : " small pieces");
     String within = " within " + length(SmallOffEnd.ENOUGH_MM) + " of an end";
     return h.smallNearEnd() == 0
-        ? "none of " + h.smallPieces() + within
+        ? "none of " + small + " lies" + within
         : h.smallNearEnd()
             + " of "
-            + h.smallPieces()
+            + small
+            + (h.smallNearEnd() == 1 ? " lies" : " lie")
             + within
             + ", "
             + length(h.smallTooNearMm())
-            + " too near in all";
+            + " too near altogether";
   }
 
   private String places(Figures f) {
-    // A marker on cloth that is folded across begins at the fold.
-    String start = f.lies().fold() == Fold.CROSSWISE ? "fold" : "cut end";
     return f.handling().straightCuts() == 0
         ? ""
         : f.handling().straightCutsAtMm().stream()
             .map(mm -> new Length(mm).number(unit))
-            .collect(Collectors.joining(", ", ", at ", " " + unit.symbol() + " from the " + start));
+            .collect(
+                Collectors.joining(", ", ", at ", " " + unit.symbol() + " from the " + start(f)));
   }
 
-  private String price(Figures f) {
-    Served served = f.wishes();
+  /** What a marker begins at: on cloth that is folded across, the fold. */
+  static String start(Figures f) {
+    return f.lies().fold() == Fold.CROSSWISE ? "fold" : "cut end";
+  }
+
+  private String price(Served served, String currency) {
     if (served.priceMm() < NOTHING_MM) {
-      return "none, as short as without";
+      return "none, the marker is as short as without them";
     }
     String cloth =
-        (served.priceMm() < LEAST_SHOWN_MM ? "a hair" : length(served.priceMm()))
-            + " of cloth ("
+        (served.priceMm() < LEAST_SHOWN_MM
+                ? "hardly any cloth ("
+                : length(served.priceMm()) + " of cloth (")
             + String.format(
                 Locale.ROOT, "%.1f %%", 100 * served.priceMm() / served.clothLengthWithoutMm())
             + ")";
@@ -117,9 +132,7 @@ public final class WishText {
         + " more to buy"
         + (served.price() == 0
             ? ""
-            : ": "
-                + String.format(Locale.ROOT, "%.2f %s", served.price(), f.money().currency())
-                    .strip());
+            : ": " + String.format(Locale.ROOT, "%.2f %s", served.price(), currency).strip());
   }
 
   private String length(double mm) {

@@ -33,10 +33,14 @@ final class Counts {
       int more = t.delivered() - t.needed();
       if (t.needed() == 0) {
         Placed first = t.placed().get(0);
-        findings.add(first.finding(rule, more, unit -> "Nobody asked for " + t.name() + "."));
+        findings.add(
+            first.finding(
+                rule,
+                more,
+                unit -> "The marker has " + t.name() + ", which the job does not ask for."));
       } else if (more > 0) {
         Placed last = t.placed().get(t.placed().size() - 1);
-        findings.add(last.finding(rule, more, unit -> amounts(t, "There is too much of ")));
+        findings.add(last.finding(rule, more, unit -> amounts(t, "There are too many of ")));
       } else if (more < 0) {
         findings.add(
             new Finding(
@@ -45,7 +49,7 @@ final class Counts {
                 List.of(),
                 Optional.empty(),
                 -more,
-                unit -> amounts(t, "There is too little of ")));
+                unit -> amounts(t, "There are too few of ")));
       }
     }
     return findings;

@@ -38,7 +38,7 @@ final class ZonesOfCloth {
               unit ->
                   "Cloth "
                       + cloth.name()
-                      + " is not to be laid in this way: "
+                      + " is not to be laid like this: "
                       + of.marker().fold().words()
                       + "."));
     }
@@ -50,7 +50,11 @@ final class ZonesOfCloth {
                     finding(
                         rule,
                         unit ->
-                            "Cloth " + cloth.name() + " cannot lie so: " + reason.clause() + ".")));
+                            "Cloth "
+                                + cloth.name()
+                                + " cannot lie like this: "
+                                + reason.clause()
+                                + ".")));
     List<Zone> zones = of.marker().zones();
     Optional<LaidCloth> like = LaidCloth.like(cloth, of.marker().fold(), zones);
     if (like.isEmpty()) {
@@ -117,7 +121,7 @@ final class ZonesOfCloth {
                       + cloth.name()
                       + " is folded or cut across "
                       + Say.small(off, unit)
-                      + " off the place where its bars would lie on bars."));
+                      + " off the place where its stripes would lie on stripes."));
     }
     for (int i = 0; i < zones.size(); i++) {
       for (int j = i + 1; j < zones.size(); j++) {

@@ -108,10 +108,10 @@ class CompareRunTest {
         compared(piece("cape", "1", 40, 100, 0), "fold: open, shop-step: 10, price: GBP 10 per m");
     assertTrue(comparison.possible());
     assertEquals(
-        "cape lies 100.0 cm across and the widest zone has 91.4 cm",
+        "cape lies 100.0 cm across and the widest part of the cloth has 91.4 cm",
         comparison.rows().get(0).tried().reason());
     assertEquals(
-        "Buy 0.40 m of the 114.3 cm; the 137.2 cm costs the same.",
+        "Buy 0.40 m of the 114.3 cm cloth; the 137.2 cm cloth costs the same.",
         ComparisonText.sentences(comparison, Unit.CM).get(0));
   }
 }

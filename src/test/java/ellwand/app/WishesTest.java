@@ -35,6 +35,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
+import java.util.regex.Pattern;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.ShrinkingMode;
@@ -167,6 +168,27 @@ class WishesTest {
         LayRun.make(JobReader.read(path), Unit.CM, Request.of(Effort.ofSteps(100), new Seed(1)));
     String lines = WishText.lines(made.figures().cloths().get(0), Unit.CM).toString();
     assertTrue(lines.contains("at 30.0, 60.0 cm from the fold"), lines);
+  }
+
+  @Test
+  void eachWishIsToldInPlainWords() throws IOException {
+    Figures figures =
+        figures(
+            "    wishes: [garments together, one left-over, straight cuts, small pieces away from"
+                + " the ends]\n");
+    String lines = String.join("\n", WishText.lines(figures, Unit.CM));
+    String length = "\\d+\\.\\d cm";
+    for (String line :
+        List.of(
+            "garments together: pieces lie "
+                + length
+                + " from the middle of their garment on average",
+            "one left-over: the largest left-over, \\d+ cm², is \\d+ % of all that is left over",
+            "small pieces away from the ends: (none|\\d+) of \\d+ small pieces lies? within 10\\.0 cm"
+                + " of an end",
+            "; (the same )?without the wishes")) {
+      assertTrue(Pattern.compile(line).matcher(lines).find(), line + " in " + lines);
+    }
   }
 
   private Figures figures(String wishes) throws IOException {

@@ -182,20 +182,20 @@ class CommandLineTest {
     assertTrue(
         ran.err()
             .contains(
-                "cloth felt is too narrow to be folded so. Lay the cloth open, use cloth at least"
-                    + " 62.0 cm wide, or fold it otherwise."),
+                "cloth felt is too narrow for this fold. Lay the cloth open, use cloth at least"
+                    + " 62.0 cm wide, or fold it another way."),
         ran.err());
   }
 
   @Test
-  void aBlockToBeFusedKeepsABufferRoundEachPiece() throws IOException {
+  void aBlockToBeFusedKeepsAMarginRoundEachPiece() throws IOException {
     String job =
         """
         ellwand: 1
         unit: cm
         style: {name: Belt, size: M, allowance: 0, pieces: {belt: {cut: {fusible: 2}, outline: \
         [[0, 0], [30, 0], [30, 17], [0, 17]]}}}
-        cloths: {fusible: {width: WIDTH, buffer: 15 mm, fold: open, shop-step: 1}}
+        cloths: {fusible: {width: WIDTH, fusing-margin: 15 mm, fold: open, shop-step: 1}}
         order: {garments: 1}
         """;
     // 1.5 + 17 + 3 + 17 + 1.5 across, 1.5 + 30 + 1.5 along.
@@ -204,10 +204,77 @@ class CommandLineTest {
     assertEquals(0, ran.code(), ran.err());
     assertTrue(ran.out().contains("Length to buy      0.33 m"), ran.out());
     String svg = Files.readString(folder.resolve("side/fusible.svg"));
-    assertTrue(svg.contains("Every piece keeps 1.5 cm"), svg);
+    assertTrue(svg.contains("A fusing margin of 1.5 cm is kept"), svg);
     Path behind = Files.writeString(folder.resolve("behind.yaml"), job.replace("WIDTH", "39.9"));
     ran = Ran.of("lay", behind, "--effort", "20steps", "--out", folder.resolve("behind"));
     assertTrue(ran.out().contains("Length to buy      0.66 m"), ran.out());
+  }
+
+  /** Its side is to lie on a stripe, at 22 or 62 cm, and it is 45 cm wide on cloth of 50. */
+  @Test
+  void aPlaceInTheRepeatThatCannotBeHadIsToldSo() throws IOException {
+    Path job =
+        Files.writeString(
+            folder.resolve("bib.yaml"),
+            """
+            ellwand: 1
+            unit: cm
+            style: {name: Bib, size: M, allowance: 0, pieces: {bib: {cut: {plaid: 1}, place: {at: \
+            side @ 5, across: 0}, outline: [{point: a, at: [0, 0]}, {point: b, at: [20, 0]}, \
+            [20, 45], [0, 45]], edges: {side: {from: a, to: b}}}}}
+            cloths: {plaid: {width: 50, fold: open, repeat: {across: 40, start: {across: 22}, \
+            uneven: [across]}}}
+            order: {garments: 1}
+            """);
+    Path out = folder.resolve("nowhere");
+    Ran laid = Ran.of("lay", job, "--effort", "20steps", "--out", out);
+    assertEquals(2, laid.code(), laid.out());
+    assertTrue(
+        laid.err()
+            .contains(
+                "it has no room where place: and match: put it in the repeat of cloth plaid."),
+        laid.err());
+    Ran fit = Ran.of("fit", job, "--on", "50cm x 60cm", "--effort", "20steps", "--out", out);
+    assertTrue(
+        fit.out()
+            .startsWith("No: a piece has no room where place: and match: put it in the repeat.\n"),
+        fit.out());
+  }
+
+  /** Read for one version after 0.1.0. */
+  @Test
+  void olderWordsStillMeanTheSame() throws IOException {
+    String job =
+        """
+        ellwand: 1
+        unit: cm
+        style: {name: Belt, size: M, allowance: 0, pieces: {belt: {cut: {fusible: 2}, outline: \
+        [[0, 0], [30, 0], [30, 17], [0, 17]]}}}
+        cloths: {fusible: {width: 40, fusing-margin: 15 mm, fold: open, \
+        wishes: [small pieces away from the ends]}}
+        order: {garments: 1}
+        """;
+    Path now = Files.writeString(folder.resolve("now.yaml"), job);
+    Path then =
+        Files.writeString(
+            folder.resolve("then.yaml"),
+            job.replace("fusing-margin", "buffer")
+                .replace("small pieces away from the ends", "small off the end"));
+    Ran ran = Ran.of("lay", now, "--effort", "20steps", "--out", folder.resolve("now"));
+    assertEquals(0, ran.code(), ran.err());
+    assertTrue(ran.out().contains("small pieces away from the ends: "), ran.out());
+    Ran older = Ran.of("lay", then, "--effort", "20steps", "--out", folder.resolve("then"));
+    assertEquals(0, older.code(), older.err());
+    assertEquals(ran.out(), older.out());
+    Path both =
+        Files.writeString(
+            folder.resolve("both.yaml"),
+            job.replace("fusing-margin: 15 mm", "fusing-margin: 15 mm, buffer: 15 mm"));
+    Ran twice = Ran.of("lay", both, "--out", folder.resolve("both"));
+    assertEquals(2, twice.code(), twice.out());
+    assertTrue(
+        twice.err().contains("buffer is the older word for fusing-margin, and both are given"),
+        twice.err());
   }
 
   @Test

@@ -77,8 +77,10 @@ class CompareCommandTest {
     // Of 115 cm 15 are left beside the panels, for three ties abreast: eight take 3 x 40 cm. Of
     // 140 cm 40 are left, where eight lie abreast.
     assertTrue(ran.out().contains("10.80 GBP  5.40 GBP"), ran.out());
+    assertTrue(ran.out().contains("width     laid  cloth length  to buy"), ran.out());
     assertTrue(
-        ran.out().contains("Buy 1.20 m of the 115.0 cm; the 140.0 cm costs 1.20 GBP more."),
+        ran.out()
+            .contains("Buy 1.20 m of the 115.0 cm cloth; the 140.0 cm cloth costs 1.20 GBP more."),
         ran.out());
     assertEquals(ran.out(), Files.readString(out.resolve("compare.txt")));
     assertTrue(Files.readString(out.resolve("compare.svg")).contains("115.0 cm wide"));
@@ -90,7 +92,7 @@ class CompareCommandTest {
     Files.writeString(
         job, CURTAIN.replace("fold: open", "fold: [open, lengthwise fold, crosswise fold]"));
     String out = compare("--widths", "115cm").out();
-    assertTrue(out.contains(" of the 115.0 cm, "), out);
+    assertTrue(out.contains(" of the 115.0 cm cloth, "), out);
     JsonNode rows = JSON.readTree(this.out.resolve("compare.json").toFile());
     double least = Double.POSITIVE_INFINITY;
     for (JsonNode row : rows) {
@@ -147,10 +149,12 @@ class CompareCommandTest {
     assertEquals(0, ran.code(), ran.err());
     JsonNode rows = JSON.readTree(ran.out());
     assertEquals(
-        "panel lies 100.0 cm across and the widest zone has 90.0 cm",
+        "panel lies 100.0 cm across and the widest part of the cloth has 90.0 cm",
         rows.get(0).get("reason").asText());
     assertEquals(1200, rows.get(1).get("toBuy").asDouble(), 1e-9);
-    assertTrue(Files.readString(out.resolve("compare.txt")).contains("90.0 cm   open  no, panel"));
+    assertTrue(
+        Files.readString(out.resolve("compare.txt"))
+            .contains("90.0 cm   open  not possible, panel"));
   }
 
   @Test

@@ -77,10 +77,13 @@ class OrderCommandTest {
     Path job =
         job(
             "colours: {red: {S: 3}}, lengths: {S: 1 m}, max-plies: 4, max-garments: 3,"
-                + " spread: {faces: face to face, one-handed: true}");
+                + " spread: {faces: face to face, asymmetric: true}");
     Ran ran = Ran.of("order", job, "--out", folder);
     assertEquals(1, ran.code(), ran.out());
     assertTrue(ran.err().contains("Not met: colour red, size S: 3 wanted"), ran.err());
     assertTrue(Files.exists(folder.resolve("order.json")));
+    // The older word, read for one version after 0.1.0.
+    Path older = Files.writeString(job, Files.readString(job).replace("asymmetric", "one-handed"));
+    assertEquals(ran.err(), Ran.of("order", older, "--out", folder).err());
   }
 }

@@ -105,6 +105,9 @@ class OrderOfStyleTest {
         1e-6);
     String report = Ran.words(folder.resolve("order.pdf"));
     assertTrue(report.contains("Markers of lawn"), report);
+    assertTrue(report.contains("of which end loss"), report);
+    assertTrue(report.contains("Take care"), report);
+    assertTrue(report.replaceAll("\\s+", " ").contains("Cost per garment"), report);
     assertTrue(Ran.words(folder.resolve("bundle-labels.pdf")).contains("lawn, white"));
     List<String> csv = Files.readAllLines(folder.resolve("cut-tickets.csv"));
     assertTrue(csv.stream().anyMatch(line -> line.contains(",lawn,lawn-1,white,")), csv.toString());

@@ -89,7 +89,7 @@ class RepeatTest {
     assertEquals(
         Problem.of(
             "its folds are not both on mirror lines of its repeat",
-            "Lay the tube so that the middle of a bar is on a fold (start: {across: 0}), or cut it"
+            "Lay the tube so that the middle of a stripe is on a fold (start: {across: 0}), or cut it"
                 + " open"),
         tube(Repeat.even(0, 50, 0, 10)).barred(Fold.TUBULAR).orElseThrow());
     assertEquals(Optional.empty(), tube(Repeat.even(0, 50, 0, 10)).barred(Fold.OPEN));

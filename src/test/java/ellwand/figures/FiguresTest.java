@@ -1,12 +1,10 @@
 package ellwand.figures;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import ellwand.cloth.Direction;
 import ellwand.cloth.Fold;
 import ellwand.cutting.CutPiece;
-import ellwand.job.Wear;
 import ellwand.lay.Form;
 import ellwand.lay.Lay;
 import ellwand.lay.Marker;
@@ -15,13 +13,12 @@ import ellwand.rule.LegalMarkers;
 import ellwand.rule.Trial;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 class FiguresTest {
 
   private final Figures open =
-      Figures.of(LegalMarkers.open(Direction.ONE_WAY), List.of("Mind the nap."));
+      Figures.of(LegalMarkers.open(Direction.ONE_WAY), List.of("See to the nap."));
   private final Figures folded = Figures.of(LegalMarkers.folded(Direction.ANY_WAY), List.of());
 
   /**
@@ -55,7 +52,7 @@ class FiguresTest {
     assertEquals(6, open.money().cost(), 1e-12);
     assertEquals(Fold.OPEN, open.lies().fold());
     assertEquals(Direction.ONE_WAY, open.lies().direction());
-    assertEquals(List.of("Mind the nap."), open.cautions());
+    assertEquals(List.of("See to the nap."), open.cautions());
   }
 
   /** A marker in a lengthwise fold of which all lies on the opened stretch. */
@@ -149,18 +146,5 @@ class FiguresTest {
     assertEquals(open.money().cost() + folded.money().cost(), job.totalCost(), 1e-12);
     assertEquals(job.totalCost(), job.costPerGarment(), 1e-12);
     assertEquals("EUR", job.currency());
-  }
-
-  @Test
-  void cautionsDependOnWhatTheGarmentIsFor() {
-    assertEquals(1, Safety.of(Set.of()).size());
-    assertTrue(Safety.of(Set.of()).get(0).contains("rotary cutter"));
-    List<String> children = Safety.of(Set.of(Wear.CHILDREN));
-    assertTrue(children.stream().anyMatch(c -> c.contains("EN 14682")));
-    assertTrue(children.stream().anyMatch(c -> c.contains("16 CFR 1501")));
-    assertTrue(children.stream().noneMatch(c -> c.contains("EN 14878")));
-    assertTrue(
-        Safety.of(Set.of(Wear.NIGHTWEAR)).stream()
-            .anyMatch(c -> c.contains("EN 14878") && c.contains("licensed practice")));
   }
 }

@@ -28,20 +28,20 @@ class FiguresTextTest {
         Tabard: 1 garment, cloth for 6.80 EUR
 
         main: lengthwise fold, any way
-          Length to buy      0.85 m: 6.80 EUR at 8.00 EUR a metre
-          Marker length      80.0 cm
-          Cloth width        102.0 cm; usable 100.0 cm, needed 72.0 cm
-          Utilisation        26.8 %
-          Wasted             5860 cm²
-          Largest left-over  50.0 x 30.0 cm, twice (folded, from 20.0 cm)
-                             10.0 x 90.0 cm (opened, from 70.0 cm)
-          Pieces             1 x back    900 cm²
-                             2 x sleeve  270 cm²
-                             1 x front   540 cm²
-                             2 x yoke     80 cm²
-          Twin wasted        front
-                             yoke
-          Lying single       yoke
+          Length to buy              0.85 m: 6.80 EUR at 8.00 EUR a metre
+          Marker length              80.0 cm
+          Cloth width                102.0 cm; usable 100.0 cm, this marker needs 72.0 cm
+          Utilisation                26.8 %
+          Wasted                     5860 cm²
+          Largest left-over          50.0 x 30.0 cm, in both plies (folded, 20.0 cm from the cut end)
+                                     10.0 x 90.0 cm (opened, 70.0 cm from the cut end)
+          Pieces                     1 x back    900 cm²
+                                     2 x sleeve  270 cm²
+                                     1 x front   540 cm²
+                                     2 x yoke     80 cm²
+          Spare from the second ply  front
+                                     yoke
+          Cut from one ply           yoke
 
           ! The neckline does not meet the fold square.
 

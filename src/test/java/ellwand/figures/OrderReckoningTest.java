@@ -1,5 +1,6 @@
 package ellwand.figures;
 
+import static ellwand.units.Unit.CM;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -16,6 +17,7 @@ import ellwand.order.Tolerance;
 import ellwand.work.Effort;
 import ellwand.work.Request;
 import ellwand.work.Seed;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -131,5 +133,86 @@ class OrderReckoningTest {
             .contains(
                 "One size a lay would take 3 lays and 14.00 m of cloth, 91.00 EUR; this plan takes"
                     + " 2 lays fewer, 0.20 m more cloth and 13.00 EUR less."));
+  }
+
+  private static OrderCloth known(OrderCloth cloth, int laysAtLeast, boolean proved) {
+    return new OrderCloth(
+        cloth.cloth(),
+        cloth.colours(),
+        cloth.lays(),
+        cloth.markers(),
+        cloth.clothByColour(),
+        cloth.sizes(),
+        cloth.utilisation(),
+        cloth.total(),
+        laysAtLeast,
+        proved,
+        cloth.plain(),
+        cloth.revision(),
+        cloth.misses());
+  }
+
+  @Test
+  void fewestLaysAreToldOnlyWhereTheyAreNotProved() {
+    OrderCloth cloth =
+        cloth(
+            order(Map.of("red", Map.of("S", 20, "M", 3, "L", 11)), Spreading.PLAIN),
+            new Sum(3, 0, 0));
+    int lays = cloth.total().lays();
+    assertTrue(lays > 1, lays + " lays");
+    String open = "At least 1 lay is needed; that " + lays + " are the fewest is not proved.";
+    assertTrue(sentences(known(cloth, 1, false)).contains(open));
+    // Neither where the plan has no more than are needed, nor where it is proved as a whole.
+    assertTrue(sentences(known(cloth, lays, false)).stream().noneMatch(s -> s.contains("needed")));
+    assertTrue(sentences(known(cloth, 1, true)).stream().noneMatch(s -> s.contains("needed")));
+    assertEquals("No plan is better: this is proved.", sentences(known(cloth, 1, true)).get(0));
+  }
+
+  private static List<String> sentences(OrderCloth cloth) {
+    return OrderText.sentences(of(cloth), cloth, ellwand.units.Unit.CM);
+  }
+
+  @Test
+  void pliesAreToldByColour() {
+    String one = OrderText.of(figures(order(Map.of("red", Map.of("S", 5)), Spreading.PLAIN)), CM);
+    assertTrue(one.contains(" plies of red\n") || one.contains(" ply of red\n"), one);
+    Map<String, Map<String, Integer>> two =
+        new LinkedHashMap<>(Map.of("red", Map.of("S", 5, "M", 5)));
+    two.put("blue", Map.of("S", 4, "M", 4));
+    String both = OrderText.of(figures(order(two, Spreading.PLAIN)), CM);
+    assertTrue(both.contains("9 plies: 5 of red, 4 of blue\n"), both);
+  }
+
+  @Test
+  void whatTrueLengthsChangedIsToldInPlainWords() {
+    OrderCloth cloth =
+        cloth(order(Map.of("red", Map.of("S", 5)), Spreading.PLAIN), new Sum(1, 0, 0));
+    OrderCloth revised =
+        new OrderCloth(
+            cloth.cloth(),
+            cloth.colours(),
+            cloth.lays(),
+            cloth.markers(),
+            cloth.clothByColour(),
+            cloth.sizes(),
+            cloth.utilisation(),
+            cloth.total(),
+            1,
+            true,
+            cloth.plain(),
+            Optional.of(
+                new OrderCloth.Revision(
+                    3, new Sum(4, 90_000, 900), new Sum(4, 87_810, 900.54), false, true, 0.073, 6)),
+            List.of());
+    List<String> told = sentences(revised);
+    assertTrue(
+        told.contains("Estimated marker lengths were 7.3 % too long (6 markers and 3 plans made)."),
+        told::toString);
+    assertTrue(
+        told.contains(
+            "The true marker lengths changed the plan: the first, of 4 lays, would have taken"
+                + " 87.81 m of cloth, 900.54 EUR, and some of its markers do not fit on the table."),
+        told::toString);
+    assertTrue(told.get(1).endsWith(" (reckoned with estimated marker lengths)."), told::toString);
   }
 }

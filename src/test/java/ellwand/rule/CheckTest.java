@@ -71,7 +71,7 @@ class CheckTest {
       assertEquals(List.of("count"), broken(dropped(folded, i)));
     }
     assertEquals(
-        List.of("There is too little of sleeve: 2 pieces are wanted, the marker cuts 0."),
+        List.of("There are too few of sleeve: 2 pieces are wanted, the marker cuts 0."),
         told(dropped(folded, 1)));
     assertEquals(2, Check.of(dropped(folded, 1)).get(0).amount());
   }
@@ -80,7 +80,7 @@ class CheckTest {
   void doubledCopyIsTooMuch() {
     Copy another = copy(LegalMarkers.YOKE, Form.WHOLE, "open", false, 0, 600, 300);
     assertEquals(
-        List.of("There is too much of yoke: 2 pieces are wanted, the marker cuts 3."),
+        List.of("There are too many of yoke: 2 pieces are wanted, the marker cuts 3."),
         told(added(open, another)));
     assertEquals(List.of("count", "overlap"), broken(added(open, open.copies().get(0))));
   }
@@ -96,7 +96,8 @@ class CheckTest {
     assertEquals(List.of("count"), broken(changed(open, 0, named("back", "110", 2))));
     assertTrue(
         told(changed(open, 0, named("back", "110", 2)))
-            .contains("Nobody asked for back (size 110, garment 2)."));
+            .contains(
+                "The marker has back (size 110, garment 2), which the job does not ask for."));
     assertEquals(List.of("count"), broken(changed(open, 0, named("back", "116", 1))));
     assertEquals(List.of("count"), broken(changed(open, 0, named("cuff", "110", 1))));
     assertEquals(List.of("count"), broken(changed(open, 0, named("back", "110", -7))));

@@ -59,7 +59,7 @@ class FoldRulesTest {
     assertEquals(List.of(), told(laid(lay, Fold.LENGTHWISE, 0, both)));
     Copy one = opened(Form.OPENED);
     assertEquals(
-        List.of("There is too little of collar: 2 pieces are wanted, the marker cuts 1."),
+        List.of("There are too few of collar: 2 pieces are wanted, the marker cuts 1."),
         told(laid(lay, Fold.LENGTHWISE, 0, one)));
   }
 
@@ -118,7 +118,7 @@ class FoldRulesTest {
         told(laid(lay(Direction.ANY_WAY, Fold.CROSSWISE, FRONT), Fold.CROSSWISE, 0, front)));
     assertEquals(
         List.of(
-            "Cloth main cannot lie so: the cloth is cut one way and one ply would head the other"
+            "Cloth main cannot lie like this: the cloth is cut one way and one ply would head the other"
                 + " way: cut it across and turn the upper length round (crosswise turned)."),
         told(laid(lay(Direction.ONE_WAY, Fold.CROSSWISE, FRONT), Fold.CROSSWISE, 0, front)));
   }

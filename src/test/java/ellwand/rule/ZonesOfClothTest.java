@@ -91,7 +91,7 @@ class ZonesOfClothTest {
 
   /** A pair of sleeves on lengths of 490 mm, each 7 repeats long. */
   @Test
-  void lengthsAreCutWhereBarsLieOnBars() {
+  void lengthsAreCutWhereStripesLieOnStripes() {
     CutPiece sleeve = Trial.sloped("sleeve", "pair", 300, 200);
     Cloth bars =
         Trial.cloth(1000, 0, Direction.ONE_WAY, Fold.TURNED).repeating(Repeat.even(70, 0, 25, 0));
@@ -101,8 +101,8 @@ class ZonesOfClothTest {
     assertEquals(List.of(), told(Trial.marker(lay, Fold.TURNED, List.of(band.zone(0, 490)), pair)));
     assertEquals(
         List.of(
-            "Cloth main is folded or cut across 10.0 mm off the place where its bars would lie on"
-                + " bars."),
+            "Cloth main is folded or cut across 10.0 mm off the place where its stripes would lie on"
+                + " stripes."),
         told(Trial.marker(lay, Fold.TURNED, List.of(band.zone(0, 500)), pair)));
   }
 
@@ -111,7 +111,6 @@ class ZonesOfClothTest {
     Marker marker =
         Trial.marker(
             open.lay(), Fold.LENGTHWISE, folded.zones(), folded.copies().toArray(c -> new Copy[c]));
-    assertEquals(
-        List.of("Cloth main is not to be laid in this way: lengthwise fold."), told(marker));
+    assertEquals(List.of("Cloth main is not to be laid like this: lengthwise fold."), told(marker));
   }
 }

@@ -37,9 +37,10 @@ final class ClothWords {
           case PART ->
               "Fold "
                   + measured(cloth).map(from -> "the edge" + from).orElse("one edge of the cloth")
-                  + " over, right sides together, until the usable cloth lies double over "
+                  + " over by "
                   + shown.length(firstFold(marker).box().width())
-                  + "; its selvedge lies beyond that.";
+                  + beyond(cloth)
+                  + ", right sides together.";
           case DOUBLE ->
               "Fold both edges of the cloth over, right sides together: "
                   + (besideMm(marker) > 0
@@ -52,13 +53,13 @@ final class ClothWords {
           case CROSSWISE ->
               "Fold the cloth across "
                   + shown.length(marker.acrossMm())
-                  + " from its cut end, right sides together: the upper ply heads the other way. The"
+                  + " from its cut end, right sides together: the upper ply runs the other way. The"
                   + " fold is where the marker begins.";
           case TURNED ->
               "Cut the cloth across "
                   + shown.length(marker.acrossMm())
-                  + " from its cut end and turn the length cut off round, so that both head the"
-                  + " same; lay it right side down on the rest.";
+                  + " from its cut end and turn the length cut off round, so that both run the"
+                  + " same way; lay it right side down on the rest.";
           case FACE_TO_FACE ->
               "Spread an even number of plies face to face: every second one right side down on the"
                   + " one below.";
@@ -81,14 +82,15 @@ final class ClothWords {
     }
     words.add(
         switch (cloth.direction()) {
-          case ANY_WAY -> "Pieces may head either way.";
+          case ANY_WAY -> "Tops may point either way.";
           case ONE_WAY -> "All tops point the same way: the cloth has a direction.";
           case ONE_WAY_PER_GARMENT -> "All tops of one garment point the same way.";
         });
     own(marker, Grain.Heads.ANY_WAY)
-        .ifPresent(names -> words.add("May head either way all the same: " + names + "."));
+        .ifPresent(
+            names -> words.add("The tops of these may point either way even so: " + names + "."));
     own(marker, Grain.Heads.ONE_WAY)
-        .ifPresent(names -> words.add("Tops point the same way on each: " + names + "."));
+        .ifPresent(names -> words.add("All tops of these point the same way: " + names + "."));
     cloth.repeat().ifPresent(repeat -> words.addAll(of(repeat, marker, shown)));
     if (cloth.grainToleranceDegrees() > 0 && cloth.repeat().isEmpty()) {
       words.add(
@@ -99,16 +101,16 @@ final class ClothWords {
     }
     if (cloth.selvedgeMm() > 0) {
       words.add(
-          "The selvedges, "
+          "Measurements across start inside the selvedges, "
               + shown.length(cloth.selvedgeMm())
-              + " on each side, are left out of the drawing's measures.");
+              + " from each edge of the cloth.");
     }
-    if (cloth.bufferMm() > 0) {
+    if (cloth.fusingMarginMm() > 0) {
       words.add(
-          "Every piece keeps "
-              + shown.length(cloth.bufferMm())
-              + " of cloth all round, for a block that is fused before it is cut: begin the marker so"
-              + " far from the cut end, and leave as much beyond its end.");
+          "A fusing margin of "
+              + shown.length(cloth.fusingMarginMm())
+              + " is kept all round each piece, so that it can be fused before it is cut out: begin the"
+              + " marker that far from the cut end, and leave as much beyond its other end.");
     }
     return words;
   }
@@ -136,7 +138,7 @@ final class ClothWords {
     if (!cloth.flaws().isEmpty()) {
       what.add("flaws");
     }
-    cloth.repeat().ifPresent(repeat -> what.add("bars"));
+    cloth.repeat().ifPresent(repeat -> what.add("stripes"));
     return what.isEmpty()
         ? Optional.empty()
         : Optional.of(" that its " + String.join(" and ", what) + " are measured from");
@@ -180,24 +182,33 @@ final class ClothWords {
     return off < 0.05 ? 0 : off;
   }
 
+  /** What an edge that is folded over covers besides. */
+  private static String beyond(Cloth cloth) {
+    if (cloth.fusingMarginMm() > 0) {
+      return " plus the selvedge and the fusing margin";
+    }
+    return cloth.selvedgeMm() > 0 ? " plus the selvedge" : "";
+  }
+
   private static List<String> of(Repeat repeat, Marker marker, Shown shown) {
     List<String> words = new ArrayList<>();
     if (repeat.acrossMm() > 0 && folded(marker)) {
       foldsOn(repeat, marker).ifPresent(line -> words.add("The fold lies " + line + "."));
     }
     if (repeat.alongMm() > 0 && marker.fold() == Fold.CROSSWISE && folded(marker)) {
-      words.add("The fold lies along the middle of a bar.");
+      words.add("The fold lies along the middle of a stripe.");
     } else if (repeat.alongMm() > 0) {
       words.add(
-          "Cut the end so that the middle of a bar lies "
+          "Cut the end so that the middle of a stripe lies "
               + shown.length(repeat.startAlongMm())
               + " from it.");
     }
     if (repeat.acrossMm() > 0) {
       words.add(
-          "The middle of a bar lies "
+          "The middle of a stripe lies "
               + shown.length(repeat.startAcrossMm())
-              + " from the edge of the cloth; pin plies so that bars lie on bars.");
+              + " from the edge of the cloth"
+              + (folded(marker) ? "; pin the plies so that stripes lie on stripes." : "."));
     }
     return words;
   }
@@ -213,8 +224,8 @@ final class ClothWords {
         .map(
             bars ->
                 Math.abs(bars - Math.rint(bars)) < 0.25
-                    ? "on the middle of a bar"
-                    : "half way between the middles of two bars")
+                    ? "on the middle of a stripe"
+                    : "half way between the middles of two stripes")
         .findFirst();
   }
 

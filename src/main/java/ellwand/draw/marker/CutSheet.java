@@ -79,18 +79,19 @@ public final class CutSheet {
     cells.add(new Cell("garments", Integer.toString(figures.garments())));
     for (Figures cloth : figures.cloths()) {
       cells.add(
-          new Cell("buy of " + cloth.lies().cloth(), shown.bought(cloth.lengths().toBuyMm())));
+          new Cell(cloth.lies().cloth() + " to buy", shown.bought(cloth.lengths().toBuyMm())));
     }
     if (figures.totalCost() > 0) {
       cells.add(new Cell("cost", Shown.money(figures.totalCost(), figures.currency())));
       cells.add(
-          new Cell("cost of a garment", Shown.money(figures.costPerGarment(), figures.currency())));
+          new Cell("cost per garment", Shown.money(figures.costPerGarment(), figures.currency())));
     }
     flow.space(6);
     flow.add(
-        new TitleBlock(figures.style() + ", all told", "", cells, Pages.widthMm(), new Reading(1)));
+        new TitleBlock(
+            figures.style() + ", all cloths", "", cells, Pages.widthMm(), new Reading(1)));
     flow.space(2);
-    Pages.sentences("Mind", figures.cautions()).ifPresent(flow::add);
+    Pages.sentences("Take care", figures.cautions()).ifPresent(flow::add);
   }
 
   private byte[] bytes() {

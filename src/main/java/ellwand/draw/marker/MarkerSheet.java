@@ -145,7 +145,7 @@ final class MarkerSheet {
     if (Math.abs(figures.lengths().clothMm() - figures.lengths().markerMm()) > 0.5) {
       cells.add(new Cell("cloth length", shown.length(figures.lengths().clothMm())));
     }
-    cells.add(new Cell("lies", figures.lies().fold().words()));
+    cells.add(new Cell("laid", figures.lies().fold().words()));
     cells.add(new Cell("direction", figures.lies().direction().words()));
     cells.add(new Cell("garments", Integer.toString(figures.lies().garments())));
     cells.add(new Cell("utilisation", Shown.share(figures.areas().utilisation())));
@@ -164,7 +164,7 @@ final class MarkerSheet {
     Block cautions =
         new Paragraphs(
             "caution",
-            figures.cautions().isEmpty() ? "" : "Mind",
+            figures.cautions().isEmpty() ? "" : "Take care",
             figures.cautions(),
             Reading.TEXT,
             Colour.INK,
@@ -212,7 +212,7 @@ final class MarkerSheet {
         + arrow
         + folded
         + (marker.lay().cloth().repeat().isPresent()
-            ? "Light lines: middles of the bars. Rings: places that lie on the repeat as asked. "
+            ? "Light lines: middles of the stripes. Rings: places that lie where the job asks. "
             : "")
         + String.format(
             Locale.ROOT,

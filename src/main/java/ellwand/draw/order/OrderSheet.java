@@ -55,7 +55,7 @@ public final class OrderSheet {
     sheet.sizes();
     figures.cloths().forEach(sheet::plan);
     figures.lays().forEach(sheet::ticket);
-    Pages.sentences("Mind", figures.cautions()).ifPresent(sheet.pages::add);
+    Pages.sentences("Take care", figures.cautions()).ifPresent(sheet.pages::add);
     return bytes(figures.title() + ", cut order", sheet.pages);
   }
 
@@ -136,10 +136,10 @@ public final class OrderSheet {
     for (OrderCloth cloth : figures.cloths()) {
       columns.add(
           Column.numbers(
-              each, "Cloth of a", figures.several() ? "garment, " + cloth.cloth() : "garment"));
+              each, "Cloth per", figures.several() ? "garment, " + cloth.cloth() : "garment"));
     }
     if (priced) {
-      columns.add(Column.numbers(30, "Cost of", "a garment"));
+      columns.add(Column.numbers(30, "Cost per", "garment"));
     }
     Table table = table(columns.toArray(Column[]::new));
     List<Block> rows = new ArrayList<>();
@@ -224,7 +224,7 @@ public final class OrderSheet {
             new Cell("marker length", shown.length(lay.lengthMm())),
             new Cell("plies", Integer.toString(lay.totalPlies())),
             new Cell("cloth", bulk.length(lay.totalClothMm())),
-            new Cell("of it end loss", bulk.length(lay.endLossMm())));
+            new Cell("of which end loss", bulk.length(lay.endLossMm())));
     Block title =
         new TitleBlock(
             "Lay " + lay.number(),

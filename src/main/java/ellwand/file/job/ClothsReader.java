@@ -57,10 +57,21 @@ final class ClothsReader {
         .collect(Collectors.toSet());
   }
 
+  /** It was called buffer up to 0.1.0; that is read for one version more. */
+  private static Spot fusingMargin(Spot cloth) {
+    Spot margin = cloth.get("fusing-margin");
+    Spot older = cloth.get("buffer");
+    older.holds(
+        !(margin.present() && older.present()),
+        "buffer is the older word for fusing-margin, and both are given",
+        "Take buffer: out");
+    return margin.present() ? margin : older;
+  }
+
   private Optional<Cloth> cloth(String name, Spot spot) {
     int before = spot.problems().size();
     double width = spot.get("width").lengthAbove0().orElse(0.0);
-    double buffer = spot.get("buffer").lengthFrom0().orElse(0.0);
+    double margin = fusingMargin(spot).lengthFrom0().orElse(0.0);
     double selvedge = spot.get("selvedge").lengthFrom0().orElse(0.0);
     double gap = spot.get("gap").lengthFrom0().orElse(0.0);
     double ends = spot.get("ends").lengthFrom0().orElse(0.0);
@@ -69,7 +80,7 @@ final class ClothsReader {
     Direction direction = direction(spot.get("direction"), repeat);
     boolean tubular = spot.get("tubular").isTrue();
     spot.get("selvedge")
-        .holds(!tubular || selvedge + buffer == 0, "a tube has no selvedge", "Leave selvedge: out");
+        .holds(!tubular || selvedge + margin == 0, "a tube has no selvedge", "Leave selvedge: out");
     Spot tolerance = spot.get("grain-tolerance");
     double degrees =
         tolerance.text().flatMap(t -> tolerance.attempt(() -> Degrees.parse(t))).orElse(0.0);
@@ -101,7 +112,7 @@ final class ClothsReader {
                             .at(price.perMetre(), price.currency())
                             .at(widthPrices(spot.get("prices"))),
                         wishes.get())
-                    .buffered(buffer))
+                    .withFusingMargin(margin))
         .flatMap(cloth -> lying(cloth, spot.get("fold")));
   }
 

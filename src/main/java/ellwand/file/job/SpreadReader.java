@@ -57,7 +57,9 @@ final class SpreadReader {
             "this spreading needs " + fold.words() + " among the ways the cloth may lie",
             "Add " + fold.words() + " to fold: of the cloth, or spread it otherwise");
     boolean oneHanded =
-        spread.get("one-handed").isTrue()
+        spread.get("asymmetric").isTrue()
+            // As it was called up to 0.1.0; read for one version more.
+            || spread.get("one-handed").isTrue()
             || job.isPresent()
                 && cloth.isPresent()
                 && Spreading.oneHanded(job.get().style(), cloth.get().name());

@@ -11,6 +11,9 @@ import java.util.Optional;
 /** Reads {@code wishes:} and {@code wish-price:} of a cloth. */
 final class WishesReader {
 
+  /** What small pieces away from the ends was called up to 0.1.0; read for one version more. */
+  private static final String OLDER = "small off the end";
+
   private WishesReader() {}
 
   /** Nothing if there is a problem, which is reported. */
@@ -38,7 +41,7 @@ final class WishesReader {
   /** The schema knows all words. */
   private static Wish wish(String words) {
     return Arrays.stream(Wish.values())
-        .filter(w -> w.words().equals(words))
+        .filter(w -> w.words().equals(words) || w == Wish.SMALL_OFF_END && words.equals(OLDER))
         .findFirst()
         .orElseThrow();
   }

@@ -107,7 +107,7 @@ final class Ties {
                   + match.otherPiece()
                   + "."
                   + match.otherMark()
-                  + " on bars along the cloth: the seam leans across them, so that they would meet"
+                  + " on stripes along the cloth: the seam leans across them, so that they would meet"
                   + " in a mirror, and this repeat has no mirror line",
               // The columns of a half drop match both ways whatever is asked.
               (repeat.halfDrop() ? "Take" : "Ask for bars: across, take")

@@ -53,21 +53,45 @@ class ClothWordsTest {
   }
 
   @Test
-  void flawsAndBarsSayWhichEdgeIsFoldedOver() {
+  void flawsAndStripesSayWhichEdgeIsFoldedOver() {
     Cloth holed = plain(Fold.PART).flawed(List.of(HOLE));
     assertTrue(
         told(paired(holed, LaidCloth.of(holed, Fold.PART, 200)))
             .startsWith(
-                "Fold the edge that its flaws are measured from over, right sides together, until"
-                    + " the usable cloth lies double over 20.0 cm;"));
+                "Fold the edge that its flaws are measured from over by 20.0 cm plus the selvedge,"
+                    + " right sides together."));
     Cloth barred = plain(Fold.PART).flawed(List.of(HOLE)).repeating(Repeat.even(60, 40, 0, 10));
     assertTrue(
         told(paired(barred, LaidCloth.of(barred, Fold.PART, 200)))
-            .startsWith("Fold the edge that its flaws and bars are measured from over,"));
+            .startsWith(
+                "Fold the edge that its flaws and stripes are measured from over by 20.0 cm"));
     Cloth bare = plain(Fold.PART);
     assertTrue(
         told(paired(bare, LaidCloth.of(bare, Fold.PART, 200)))
-            .startsWith("Fold one edge of the cloth over,"));
+            .startsWith("Fold one edge of the cloth over by 20.0 cm plus the selvedge, right"));
+  }
+
+  @Test
+  void stripesAreCalledStripes() {
+    Cloth striped = plain(Fold.PART).repeating(Repeat.even(60, 40, 20, 10));
+    String told = told(paired(striped, LaidCloth.of(striped, Fold.PART, 200)));
+    assertTrue(
+        told.contains("Cut the end so that the middle of a stripe lies 2.0 cm from it."), told);
+    assertTrue(
+        told.contains(
+            "The middle of a stripe lies 1.0 cm from the edge of the cloth; pin the plies so that"
+                + " stripes lie on stripes."),
+        told);
+    assertTrue(told.matches(".*The fold lies .*middles? of .*stripes?\\. .*"), told);
+    assertFalse(told.contains("bar"), told);
+    // There is nothing to pin on one ply.
+    Cloth single = plain(Fold.OPEN).repeating(Repeat.even(60, 40, 20, 10));
+    Marker open =
+        Trial.open(
+            Trial.lay(single, Trial.rectangle("patch", "1", 100, 80)),
+            240,
+            copy(Trial.rectangle("patch", "1", 100, 80), Form.WHOLE, "open", false, 0, 0, 0));
+    assertTrue(told(open).contains("stripe lies 1.0 cm from the edge of the cloth. "), told(open));
   }
 
   @Test

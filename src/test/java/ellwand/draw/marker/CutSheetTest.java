@@ -55,14 +55,18 @@ class CutSheetTest {
   }
 
   @Test
-  void tellsWhatToCutAndWhatToMind() throws IOException {
+  void tellsWhatToCutAndWhatToTakeCareOf() throws IOException {
     Marker jacket = Samples.jacket();
     String text = text(CutSheet.pdf(Samples.job(jacket), List.of(jacket), Unit.INCH));
     assertTrue(text.contains("Front 104 1 pair 2 2 "), text);
     assertTrue(text.contains("Fold the cloth lengthwise, right sides together"));
     assertTrue(text.contains("EN 14682"));
     assertTrue(text.contains("to the nearest 1/8 in"));
-    assertTrue(text.contains("cost of a garment"));
+    assertTrue(text.contains("cost per garment"), text);
+    assertTrue(text.contains("Take care – Close a rotary cutter"), text);
+    assertTrue(text.contains("jacket, all cloths"), text);
+    assertTrue(text.contains(" to buy "), text);
+    assertTrue(text.contains("Measurements across start inside the selvedges, "), text);
   }
 
   @Test
