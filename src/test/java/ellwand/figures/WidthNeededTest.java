@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import ellwand.Garments;
 import ellwand.cloth.Cloth;
 import ellwand.cloth.Direction;
 import ellwand.cloth.Fold;
@@ -125,7 +126,7 @@ class WidthNeededTest {
             "smock",
             Trial.cloth(1000, 3, direction, fold).repeating(repeat),
             IntStream.range(0, 1 + random.nextInt(4))
-                .mapToObj(i -> piece(random, "piece " + i))
+                .mapToObj(i -> asking(random, "piece " + i))
                 .flatMap(piece -> Trial.wanted(piece, "110", 1).stream())
                 .toList());
     Marker marker = Nester.nest(lay, fold, Request.of(Effort.ofSteps(5), new Seed(1)));
@@ -140,16 +141,8 @@ class WidthNeededTest {
   }
 
   /** What is cut on the fold may ask for the bar of the fold only. */
-  private static CutPiece piece(Random random, String name) {
-    double length = 60 + random.nextInt(200);
-    double width = 60 + random.nextInt(200);
-    CutPiece cut =
-        switch (random.nextInt(4)) {
-          case 0 -> Trial.rectangle(name, "2", length, width);
-          case 1 -> Trial.sloped(name, "1", length, width);
-          case 2 -> Trial.sloped(name, "pair", length, width);
-          default -> Trial.rectangle(name, "1 on fold", length, width);
-        };
+  private static CutPiece asking(Random random, String name) {
+    CutPiece cut = Garments.piece(random, name, 200, 200, "2", "1", "pair", "1 on fold");
     return Asking.marked(
         cut, 20, Asking.at(Double.NaN, cut.fold().isPresent() ? 0 : random.nextInt(20)));
   }

@@ -3,6 +3,7 @@ package ellwand.nest;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import ellwand.Garments;
 import ellwand.cloth.Cloth;
 import ellwand.cloth.Direction;
 import ellwand.cloth.Flaw;
@@ -63,7 +64,7 @@ class FlawedClothTest {
     Fold fold = FOLDS.get(random.nextInt(FOLDS.size()));
     List<Wanted> wanted = new ArrayList<>();
     for (int i = 0; i < 2 + random.nextInt(4); i++) {
-      wanted.addAll(Trial.wanted(piece(random, i), "110", 1));
+      wanted.addAll(Trial.wanted(foldable(random, i), "110", 1));
     }
     Lay lay = new Lay("tabard", cloth(random, fold), wanted);
     Marker marker = Nester.nest(lay, fold, Request.of(Effort.ofSteps(40), new Seed(seed)));
@@ -74,15 +75,10 @@ class FlawedClothTest {
   }
 
   /** The first is a half piece, since no other asks for a part fold. */
-  private static CutPiece piece(Random random, int index) {
-    String name = "piece " + index;
-    double length = 60 + random.nextInt(250);
-    double width = 60 + random.nextInt(250);
-    return switch (index == 0 ? 2 : random.nextInt(3)) {
-      case 0 -> Trial.rectangle(name, "2", length, width);
-      case 1 -> Trial.sloped(name, "pair", length, width);
-      default -> Trial.rectangle(name, "1 on fold", length, width);
-    };
+  private static CutPiece foldable(Random random, int index) {
+    String[] cuts = {"2", "pair", "1 on fold"};
+    String[] half = {"1 on fold"};
+    return Garments.piece(random, "piece " + index, 250, 250, index == 0 ? half : cuts);
   }
 
   private static Cloth cloth(Random random, Fold fold) {

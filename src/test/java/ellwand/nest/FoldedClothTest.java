@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import ellwand.Garments;
 import ellwand.cloth.Cloth;
 import ellwand.cloth.Direction;
 import ellwand.cloth.Fold;
@@ -280,7 +281,16 @@ class FoldedClothTest {
     Fold fold = folds.get(random.nextInt(folds.size()));
     List<Wanted> wanted = new ArrayList<>();
     for (int i = 0; i < 2 + random.nextInt(3); i++) {
-      CutPiece piece = piece(random, "piece " + i, usable);
+      CutPiece piece =
+          Garments.piece(
+              random,
+              "piece " + i,
+              250,
+              (int) (usable / 2) - 80,
+              "2",
+              "pair",
+              "1 on fold",
+              "2 on fold");
       wanted.addAll(Trial.wanted(piece, "110", 1));
       wanted.addAll(Trial.wanted(piece, "110", 2));
     }
@@ -300,15 +310,5 @@ class FoldedClothTest {
 
   private static boolean two(List<Wanted> wanted, Wanted one) {
     return wanted.stream().filter(one::equals).count() == 2;
-  }
-
-  private static CutPiece piece(Random random, String name, double usable) {
-    double length = 60 + random.nextInt(250);
-    double width = 60 + random.nextInt((int) (usable / 2) - 80);
-    return switch (random.nextInt(3)) {
-      case 0 -> Trial.rectangle(name, "2", length, width);
-      case 1 -> Trial.sloped(name, "pair", length, width);
-      default -> Trial.rectangle(name, (1 + random.nextInt(2)) + " on fold", length, width);
-    };
   }
 }

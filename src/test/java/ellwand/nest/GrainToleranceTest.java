@@ -237,7 +237,7 @@ class GrainToleranceTest {
     for (int i = 0; i < 2 + random.nextInt(3); i++) {
       OptionalDouble own =
           random.nextInt(3) > 0 ? OptionalDouble.empty() : OptionalDouble.of(random.nextInt(3));
-      Piece piece = piece(random);
+      Piece piece = loose(random);
       strict.addAll(Trial.wanted(piece.cut(i, OptionalDouble.of(0)), "110", 1));
       loose.addAll(Trial.wanted(piece.cut(i, own), "110", 1));
     }
@@ -259,7 +259,7 @@ class GrainToleranceTest {
     }
   }
 
-  private static Piece piece(Random random) {
+  private static Piece loose(Random random) {
     double length = 60 + random.nextInt(200);
     double width = 40 + random.nextInt(100);
     if (random.nextInt(4) == 0) {

@@ -104,7 +104,7 @@ class MatchesFoundTest {
     List<CutPiece> pieces = new ArrayList<>();
     int count = 2 + random.nextInt(2);
     for (int i = 0; i < count; i++) {
-      pieces.add(piece(random, "piece " + i));
+      pieces.add(leaning(random, "piece " + i));
     }
     List<Match> matches = new ArrayList<>();
     for (int i = 0; i <= random.nextInt(3); i++) {
@@ -126,7 +126,7 @@ class MatchesFoundTest {
     return random.nextBoolean() ? "side" : MARKS.get(random.nextInt(MARKS.size()));
   }
 
-  private static CutPiece piece(Random random, String name) {
+  private static CutPiece leaning(Random random, String name) {
     double width = 80 + 40 * random.nextInt(3);
     double lean = random.nextInt(3) == 0 ? 240 : 0;
     String cut = List.of("1", "pair", "pair", "1 on fold").get(random.nextInt(4));

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import ellwand.Garments;
 import ellwand.cloth.Cloth;
 import ellwand.cloth.Direction;
 import ellwand.cloth.Flaw;
@@ -75,7 +76,7 @@ class RepeatedClothTest {
     List<CutPiece> pieces = new ArrayList<>();
     List<Match> matches = new ArrayList<>();
     for (int i = 0; i < count; i++) {
-      pieces.add(piece(random, "piece " + i));
+      pieces.add(asking(random, "piece " + i));
       if (i > 1 && random.nextBoolean()) {
         // The fold of a half piece wants a bar of its own, on a half drop both ways.
         boolean halves = pieces.stream().anyMatch(p -> p.fold().isPresent());
@@ -226,16 +227,8 @@ class RepeatedClothTest {
     return Nester.nest(lay, Fold.OPEN, Request.of(Effort.ofSteps(10), new Seed(1)));
   }
 
-  private static CutPiece piece(Random random, String name) {
-    double length = 60 + random.nextInt(200);
-    double width = 60 + random.nextInt(200);
-    CutPiece cut =
-        switch (random.nextInt(4)) {
-          case 0 -> Trial.rectangle(name, "2", length, width);
-          case 1 -> Trial.sloped(name, "1", length, width);
-          case 2 -> Trial.sloped(name, "pair", length, width);
-          default -> Trial.rectangle(name, "1 on fold", length, width);
-        };
+  private static CutPiece asking(Random random, String name) {
+    CutPiece cut = Garments.piece(random, name, 200, 200, "2", "1", "pair", "1 on fold");
     boolean first = name.endsWith("0") || name.endsWith("1");
     // What is cut on the fold has its mark there, so it can only want the bar of the fold.
     boolean onFold = cut.fold().isPresent();
@@ -245,6 +238,6 @@ class RepeatedClothTest {
                 random.nextBoolean() ? random.nextInt(20) : Double.NaN,
                 random.nextBoolean() ? (onFold ? 0 : random.nextInt(20)) : Double.NaN)
             : Optional.empty();
-    return Asking.marked(cut, random.nextInt((int) length), place);
+    return Asking.marked(cut, random.nextInt((int) cut.cutting().box().length()), place);
   }
 }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import ellwand.Garments;
 import ellwand.cloth.Cloth;
 import ellwand.cloth.Direction;
 import ellwand.cloth.Fold;
@@ -134,7 +135,8 @@ class WidthEnoughTest {
     }
     List<Wanted> wanted = new ArrayList<>();
     for (int i = 0; i < 1 + random.nextInt(3); i++) {
-      CutPiece piece = piece(random, "piece " + i);
+      CutPiece piece =
+          Garments.piece(random, "piece " + i, 200, 600, "2", "1", "pair", "1 on fold");
       CutPiece asking =
           barred && random.nextBoolean()
               ? Asking.marked(
@@ -154,16 +156,5 @@ class WidthEnoughTest {
       assertTrue(told.isPresent());
       assertEnough(told.getAsDouble(), lay, fold);
     }
-  }
-
-  private static CutPiece piece(Random random, String name) {
-    double length = 60 + random.nextInt(200);
-    double width = 60 + random.nextInt(600);
-    return switch (random.nextInt(4)) {
-      case 0 -> Trial.rectangle(name, "2", length, width);
-      case 1 -> Trial.sloped(name, "1", length, width);
-      case 2 -> Trial.sloped(name, "pair", length, width);
-      default -> Trial.rectangle(name, "1 on fold", length, width);
-    };
   }
 }
