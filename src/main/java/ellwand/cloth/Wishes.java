@@ -44,10 +44,6 @@ public record Wishes(List<Wish> asked, Price price) {
     return !asked.isEmpty();
   }
 
-  public boolean has(Wish wish) {
-    return asked.contains(wish);
-  }
-
   /** How long a marker may be where the shortest known takes so much cloth, mm. */
   public double longestMm(double shortestMm) {
     return shortestMm * (1 + price.share) + price.mm;

@@ -70,12 +70,6 @@ public record Path(List<Segment> segments) {
     return new Path(segments.stream().map(s -> s.moved(motion)).toList());
   }
 
-  public Path then(Path next) {
-    List<Segment> all = new ArrayList<>(segments);
-    all.addAll(next.segments);
-    return new Path(all);
-  }
-
   /**
    * Points from start to end, both included, none farther than the tolerance from the true line.
    */

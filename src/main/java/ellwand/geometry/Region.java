@@ -23,6 +23,9 @@ import org.locationtech.jts.operation.valid.IsSimpleOp;
 
 /**
  * A part of the plane, perhaps with holes, perhaps in several parts, perhaps empty. Areas in mm².
+ * Does not change, so that threads may share it.
+ *
+ * <p>Overlays move lines by up to a millionth of a mm. Distances and areas are as exact as doubles.
  */
 public final class Region {
 
@@ -55,10 +58,6 @@ public final class Region {
 
   public static Region of(Box box) {
     return of(Outline.of(box));
-  }
-
-  public static Region of(Outline shell, List<Outline> holes) {
-    return new Region(polygon(shell, holes));
   }
 
   public static Region union(Collection<Region> regions) {
@@ -98,15 +97,14 @@ public final class Region {
     return overlay(other, OverlayNG.DIFFERENCE);
   }
 
-  public Region union(Region other) {
-    return overlay(other, OverlayNG.UNION);
-  }
-
   private Region overlay(Region other, int operation) {
     return new Region(OverlayNG.overlay(geometry, other.geometry, operation, SNAPPED));
   }
 
-  /** Widened all round by {@code mm} with round corners, or narrowed where it is negative. */
+  /**
+   * Widened all round by {@code mm} with round corners, or narrowed where it is negative. Corners
+   * are drawn with 32 chords to a quarter, so that they fall short by up to 0.0003 of it.
+   */
   public Region grown(double mm) {
     return new Region(geometry.buffer(mm, 32));
   }
@@ -130,7 +128,7 @@ public final class Region {
     return geometry.isEmpty() || geometry.getArea() == 0;
   }
 
-  /** The smallest distance between the two, 0 where they touch or overlap, mm. */
+  /** The exact smallest distance between the two, 0 where they touch or overlap, mm. */
   public double distance(Region other) {
     return geometry.distance(other.geometry);
   }
@@ -151,12 +149,12 @@ public final class Region {
     return new Box(e.getMinX(), e.getMinY(), e.getMaxX(), e.getMaxY());
   }
 
-  /** The diameter of the largest circle that fits in, mm; 0 for an empty region. */
+  /** The diameter of the largest circle that fits in, to 0.02 mm; 0 for an empty region. */
   public double thickness() {
     return isEmpty() ? 0 : 2 * largestPart().map(Region::circleRadius).orElse(0.0);
   }
 
-  /** The middle of the largest circle that fits in: a good place for a name. */
+  /** The middle of the largest circle that fits in, to 0.5 mm: a good place for a name. */
   public Point middle() {
     org.locationtech.jts.geom.Point centre =
         new MaximumInscribedCircle(largestPart().orElseThrow(), 0.5).getCenter();
@@ -206,7 +204,7 @@ public final class Region {
   /**
    * Whether lines and others are the same lines, both ways and all along, however they are cut up.
    *
-   * @param mm how far apart they may run; told to a fiftieth of it
+   * @param mm how far apart they may run; told to a hundredth of it
    */
   public static boolean sameLines(List<List<Point>> lines, List<List<Point>> others, double mm) {
     if (lines.isEmpty() || others.isEmpty()) {

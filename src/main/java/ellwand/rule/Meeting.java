@@ -23,13 +23,9 @@ record Meeting(Placed one, Placed other, boolean overlaps, double mm, Point plac
   /** An overlap up to this share of the smaller copy's area is none. */
   static final double OVERLAP_SHARE = 1e-6;
 
-  /** All pairs that overlap, or that keep less than the gap between them. */
-  static List<Meeting> within(double gapMm, List<Placed> placed) {
-    return within(gapMm, placed, Optional.empty(), Set.of());
-  }
-
   /**
-   * The same where only some copies are no more as they were: pairs of others meet as before.
+   * All pairs that overlap, or that keep less than the gap between them. Where only some copies are
+   * no more as they were, pairs of others meet as before.
    *
    * @param before all meetings of the copies as they were; absent if nothing is known of them
    * @param changed copies that differ, by index

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.awt.geom.CubicCurve2D;
 import java.awt.geom.PathIterator;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 class PathTest {
@@ -44,8 +45,9 @@ class PathTest {
   @Test
   void aLineIsMeasuredFromPointToPoint() {
     Path line =
-        Path.line(new Point(0, 0), new Point(30, 40))
-            .then(Path.line(new Point(30, 40), new Point(30, 100)));
+        joined(
+            Path.line(new Point(0, 0), new Point(30, 40)),
+            Path.line(new Point(30, 40), new Point(30, 100)));
     assertEquals(110, line.length(), 1e-12);
     assertEquals(new Point(15, 20), line.tangent(25).at());
     assertEquals(new Point(30, 60), line.tangent(70).at());
@@ -103,8 +105,9 @@ class PathTest {
   @Test
   void straightMeansNoPointAsFarFromTheLineAsTheTolerance() {
     Path bent =
-        Path.line(new Point(0, 0), new Point(50, 0.04))
-            .then(Path.line(new Point(50, 0.04), new Point(100, 0)));
+        joined(
+            Path.line(new Point(0, 0), new Point(50, 0.04)),
+            Path.line(new Point(50, 0.04), new Point(100, 0)));
     assertTrue(bent.straight(0.05));
     assertTrue(!bent.straight(0.03));
     assertTrue(!Path.line(new Point(1, 1), new Point(1, 1)).straight(0.05));
@@ -115,7 +118,7 @@ class PathTest {
     assertThrows(IllegalArgumentException.class, () -> new Path(List.of()));
     Path first = Path.line(new Point(0, 0), new Point(1, 0));
     Path apart = Path.line(new Point(2, 0), new Point(3, 0));
-    assertThrows(IllegalArgumentException.class, () -> first.then(apart));
+    assertThrows(IllegalArgumentException.class, () -> joined(first, apart));
   }
 
   @Test
@@ -124,5 +127,9 @@ class PathTest {
     assertEquals(half(100).end(), back.start());
     assertEquals(half(100).length(), back.length(), 1e-9);
     assertTrue(back.startDirection().plus(half(100).endDirection()).norm() < 1e-9);
+  }
+
+  private static Path joined(Path one, Path next) {
+    return new Path(Stream.concat(one.segments().stream(), next.segments().stream()).toList());
   }
 }

@@ -19,7 +19,6 @@ class RegionTest {
     Region other = Region.of(new Box(50, 50, 150, 150));
     assertEquals(2500, SQUARE.intersect(other).area(), 1e-6);
     assertEquals(7500, SQUARE.minus(other).area(), 1e-6);
-    assertEquals(17500, SQUARE.union(other).area(), 1e-6);
     assertEquals(17500, Region.union(List.of(SQUARE, other)).area(), 1e-6);
     assertTrue(Region.union(List.of()).isEmpty());
   }
