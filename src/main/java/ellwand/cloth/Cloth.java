@@ -214,8 +214,14 @@ public record Cloth(String name, Goods goods, Laying laying, Selling selling, Wi
     return new Cloth(name, goods, laying, selling, other);
   }
 
-  /** The same sold in another width, at the price of that width if that is known. */
+  /**
+   * The same sold in another width, at the price of that width if that is known.
+   *
+   * @throws InputException if that is no width
+   */
   public Cloth wide(double otherWidthMm) {
+    InputException.unless(
+        otherWidthMm > 0, "the width of cloth " + name + " is 0 or less", "Give it more than 0");
     return new Cloth(
         name, goods.inWidth(otherWidthMm), laying, selling.inWidth(otherWidthMm), wishes);
   }
