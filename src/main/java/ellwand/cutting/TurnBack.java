@@ -29,6 +29,9 @@ final class TurnBack {
     boolean hemFirst = a.edge().turnedBack();
     Arm hem = hemFirst ? a : b;
     Arm side = hemFirst ? b : a;
+    if (hem.allowance() == 0) {
+      return Optional.empty();
+    }
     double reach = 4 * (hem.allowance() + side.allowance());
     Point far = hem.corner().plus(hem.out().times(reach));
     Point back = hem.corner().minus(hem.out().times(reach));

@@ -144,7 +144,7 @@ final class MarkPlaces {
   }
 
   /** After so much marks lie alike; along a half drop in this column or in the next. */
-  private double sameAfterMm() {
+  double sameAfterMm() {
     return repeat.halfDrop() ? axis == Axis.ALONG ? periodMm() / 2 : 2 * periodMm() : periodMm();
   }
 

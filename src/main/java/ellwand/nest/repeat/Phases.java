@@ -22,6 +22,7 @@ import ellwand.nest.pose.Way;
 import ellwand.nest.repeat.Free.Axis;
 import ellwand.nest.repeat.MarkPlaces.Member;
 import ellwand.pattern.Asks;
+import ellwand.pattern.Cut.How;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -184,6 +185,9 @@ public final class Phases {
     if (matched(placement) && !alongWarp(pose)) {
       return List.of();
     }
+    if (y.isPresent() && opensOnBothPlies(placement) && !twinMatches(placement, pose, y.get())) {
+      return List.of();
+    }
     List<Way> ways = new ArrayList<>();
     if (repeat.get().halfDrop() && x.isPresent() && y.isPresent()) {
       double half = x.get().step() / 2;
@@ -204,6 +208,26 @@ public final class Phases {
     String piece = placement.wanted().cut().name();
     return bySize.get(placement.wanted().size()).values().stream()
         .anyMatch(places -> places.matched(piece));
+  }
+
+  private static boolean opensOnBothPlies(Placement placement) {
+    return placement.form() == Form.PAIR && placement.wanted().how() == How.FOLD;
+  }
+
+  /**
+   * Whether what matches across the cloth does so on both plies: the twin is turned over, so that
+   * the middle has to lie on a mirror line of the repeat.
+   */
+  private boolean twinMatches(Placement placement, Pose pose, Lattice y) {
+    Wanted wanted = placement.wanted();
+    MarkPlaces places = bySize.get(wanted.size()).get(Axis.ACROSS);
+    Ply twin = pose.band().layers().get(0);
+    if (twin.mirrored() == twin.backwards() || !places.matched(wanted.cut().name())) {
+      return true;
+    }
+    double fold = pose.motion().apply(wanted.cut().fold().orElseThrow().from()).y();
+    double middle = seen(pose.band()).open(fold + y.offset()) - start(Axis.ACROSS);
+    return Math.abs(Math.IEEEremainder(2 * middle, places.sameAfterMm())) <= EXACT_MM;
   }
 
   private static boolean alongWarp(Pose pose) {
