@@ -70,7 +70,8 @@ class HemTest {
 
   @Test
   void withoutAllowanceThereIsNothingToTurnBack() {
-    Piece slanting = Drawn.from(0, 0).hem(200, 20, 0).line(200, 120, 0).line(0, 100, 0).line(0, 0, 0).piece();
+    Piece slanting =
+        Drawn.from(0, 0).hem(200, 20, 0).line(200, 120, 0).line(0, 100, 0).line(0, 0, 0).piece();
     Same.points(Drawn.cutting(slanting), 0, 0, 200, 20, 200, 120, 0, 100);
     Piece pointed = Drawn.from(-20, 0).hem(50, 0, 0).line(-10, 20, 8).line(-20, 0, 8).piece();
     assertEquals(0, Drawn.cutting(pointed).box().minY(), 1e-9);
