@@ -15,6 +15,7 @@ import ellwand.units.Unit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /** From a job to what is to be cut from each of its cloths. */
 final class JobLays {
@@ -73,28 +74,53 @@ final class JobLays {
 
   /** What a cutter should know about the pieces cut from a cloth, one sentence each. */
   static List<String> cautions(Job job, Cloth cloth, Unit unit) {
-    List<String> cautions = new ArrayList<>();
+    return Stream.concat(notes(job, cloth, unit).stream(), doubts(job, cloth, unit).stream())
+        .toList();
+  }
+
+  /** How pieces cut from a cloth come about, one sentence each. */
+  static List<String> notes(Job job, Cloth cloth, Unit unit) {
+    List<String> notes = new ArrayList<>();
     for (String size : job.garments().keySet()) {
       job.style().panels(size, cloth.name(), panelRoomMm(cloth)).stream()
           .flatMap(panels -> panels.sentence(unit).stream())
-          .forEach(cautions::add);
+          .forEach(notes::add);
+      job.style().notes(size, cloth.name(), unit).forEach(s -> notes.add(inSize(job, size) + s));
+    }
+    return sentences(notes);
+  }
+
+  /** What of the pieces cut from a cloth their maker may not have meant, one sentence each. */
+  static List<String> doubts(Job job, Cloth cloth, Unit unit) {
+    List<String> doubts = new ArrayList<>();
+    for (String size : job.garments().keySet()) {
+      job.style()
+          .cautions(size, cloth.name(), unit)
+          .forEach(s -> doubts.add(inSize(job, size) + s));
       job.style().pieces(size, cloth.name(), panelRoomMm(cloth)).stream()
           .flatMap(piece -> Cautions.of(piece).stream())
-          .forEach(caution -> cautions.add(caution.toString()));
+          .forEach(caution -> doubts.add(caution.toString()));
     }
-    cautions.addAll(seams(job, unit));
-    return cautions.stream().distinct().map(sentence -> sentence + ".").toList();
+    doubts.addAll(seams(job, unit));
+    return sentences(doubts);
+  }
+
+  private static List<String> sentences(List<String> said) {
+    return said.stream().distinct().map(sentence -> sentence + ".").toList();
   }
 
   /** How bindings that are cut from a cloth become strips, one sentence each. */
   static List<String> bindings(Job job, Cloth cloth, Unit unit) {
-    boolean several = job.garments().size() > 1;
     return job.garments().keySet().stream()
         .flatMap(
             size ->
                 job.style().bindings(size, cloth.name()).stream()
-                    .map(b -> (several ? "Size " + size + ", " : "") + b.sentence(unit) + "."))
+                    .map(b -> inSize(job, size) + b.sentence(unit) + "."))
         .toList();
+  }
+
+  private static String inSize(Job job, String size) {
+    return job.garments().size() > 1 ? "size " + size + ", " : "";
   }
 
   /** Which seams do not match in the sizes wanted. */
@@ -104,7 +130,7 @@ final class JobLays {
         .flatMap(
             size ->
                 style.seams().stream()
-                    .flatMap(seam -> seam.sentence(size, style.pieces(size), unit).stream()))
+                    .flatMap(seam -> seam.sentences(size, style.pieces(size), unit).stream()))
         .toList();
   }
 

@@ -14,7 +14,7 @@ import java.util.Optional;
  * Bias strip for binding edges, computed from its length: cut as one continuous strip from a
  * square, or as strips on the bias that are joined along the thread, at 45 degrees to the strip.
  *
- * @param lengthMm of all the strip, joined, with what its ends need, more than 0
+ * @param length of all the strip of one, joined, with what its ends need, more than 0
  * @param widthMm cut width, more than 0
  * @param cutAs how it is cut
  * @param longestMm longest single strip, between its joins; of no account for a square
@@ -24,7 +24,7 @@ import java.util.Optional;
  */
 public record Binding(
     String name,
-    double lengthMm,
+    Span length,
     double widthMm,
     CutAs cutAs,
     double longestMm,
@@ -55,9 +55,22 @@ public record Binding(
 
   private static final double SAME_MM = 1e-6;
 
+  /** One of so many mm. */
+  public Binding(
+      String name,
+      double lengthMm,
+      double widthMm,
+      CutAs cutAs,
+      double longestMm,
+      double joinMm,
+      double wholeMm,
+      List<Cut> cuts) {
+    this(name, Span.given(lengthMm), widthMm, cutAs, longestMm, joinMm, wholeMm, cuts);
+  }
+
   public Binding {
     cuts = List.copyOf(cuts);
-    if (!(lengthMm > 0 && widthMm > 0)) {
+    if (!(length.mm() > 0 && widthMm > 0)) {
       throw new InputException(
           Problem.inPiece(
               name, "a binding is longer and wider than 0", "Give its length: and width:"));
@@ -112,7 +125,7 @@ public record Binding(
 
   /** The fewest strips of equal length; 1 for a square. */
   public int pieces() {
-    return cutAs == CutAs.SQUARE ? 1 : (int) Math.ceil(lengthMm / longestMm - SAME_MM);
+    return cutAs == CutAs.SQUARE ? 1 : (int) Math.ceil(length.mm() / longestMm - SAME_MM);
   }
 
   /** What is cut, on the sewing line. */
@@ -125,21 +138,31 @@ public record Binding(
   /** What the cutter cannot see from the piece: how wide the strip is, and how it comes about. */
   public String sentence(Unit unit) {
     if (cutAs == CutAs.SQUARE) {
-      double side = squareSideMm(lengthMm, widthMm, wholeMm);
+      double side = squareSideMm(length.mm(), widthMm, wholeMm);
       return "%s: cut the square of %s from corner to corner, sew the halves to a slanted band, and cut that round and round %s wide: about %s of strip, of which %s are wanted"
           .formatted(
               name,
               show(side, unit),
               show(widthMm, unit),
               show(stripLengthMm(side * side, widthMm), unit),
-              show(lengthMm, unit));
+              show(length.mm(), unit));
     }
     return pieces() == 1
         ? "%s: one strip %s wide on the bias, %s long"
-            .formatted(name, show(widthMm, unit), show(lengthMm, unit))
+            .formatted(name, show(widthMm, unit), show(length.mm(), unit))
         : "%s: %d strips %s wide on the bias, joined at their slanted ends, allowance %s, to %s in all"
             .formatted(
-                name, pieces(), show(widthMm, unit), show(joinMm, unit), show(lengthMm, unit));
+                name, pieces(), show(widthMm, unit), show(joinMm, unit), show(length.mm(), unit));
+  }
+
+  /** What its maker should look at before it is cut from a cloth. */
+  Optional<String> caution(String cloth, Unit unit) {
+    return length.caution(name, cloth, 1, unit);
+  }
+
+  /** What each of several is sewn to. */
+  Optional<String> note(String cloth, Unit unit) {
+    return length.note(name, cloth, 1, unit);
   }
 
   private static String show(double mm, Unit unit) {
@@ -147,7 +170,7 @@ public record Binding(
   }
 
   private Piece square(List<Cut> all) {
-    double side = squareSideMm(lengthMm, widthMm, wholeMm);
+    double side = squareSideMm(length.mm(), widthMm, wholeMm);
     return outlined(
         List.of(new Point(0, 0), new Point(side, 0), new Point(side, side), new Point(0, side)),
         List.of(0.0, 0.0, 0.0, 0.0),
@@ -157,12 +180,12 @@ public record Binding(
 
   /** Slanted ends lie along the thread when the strip lies at 45 degrees. */
   private Piece strip(List<Cut> all) {
-    double length = lengthMm / pieces();
+    double each = length.mm() / pieces();
     return outlined(
         List.of(
             new Point(0, 0),
-            new Point(length, 0),
-            new Point(length + widthMm, widthMm),
+            new Point(each, 0),
+            new Point(each + widthMm, widthMm),
             new Point(widthMm, widthMm)),
         List.of(0.0, joinMm, 0.0, joinMm),
         Grain.BIAS,

@@ -6,7 +6,7 @@ import java.util.List;
 /**
  * A binding before the edges that it binds are measured.
  *
- * @param length of all the strip
+ * @param length of all the strip of one
  * @see Binding
  */
 public record BindingPlan(
@@ -37,6 +37,13 @@ public record BindingPlan(
   public PieceSet addedTo(PieceSet pieces, String size) {
     return pieces.with(
         new Binding(
-            name, length.mm(size, pieces), widthMm, cutAs, longestMm, joinMm, wholeMm, cuts));
+            name,
+            length.span(size, pieces, cuts),
+            widthMm,
+            cutAs,
+            longestMm,
+            joinMm,
+            wholeMm,
+            cuts));
   }
 }

@@ -71,6 +71,11 @@ public record Cut(String cloth, int count, How how, Optional<Grain> grain) {
         "'" + text + "' is more than any garment needs", "Write how many one garment needs");
   }
 
+  /** How many there are when all are cut: of a pair two, of what is cut on the fold one. */
+  public int pieces() {
+    return how == How.PAIR ? 2 * count : count;
+  }
+
   /** The same on another grain. */
   public Cut on(Grain other) {
     return new Cut(cloth, count, how, Optional.of(other));

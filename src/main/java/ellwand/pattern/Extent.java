@@ -6,6 +6,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** A length that a computed piece takes: one for all sizes, one for each, or that of edges. */
 public sealed interface Extent {
@@ -17,6 +18,16 @@ public sealed interface Extent {
    * @throws InputException if there is none
    */
   double mm(String size, PieceSet pieces);
+
+  /**
+   * The length that each of a piece's copies is made for in a size.
+   *
+   * @param cuts what a garment needs of the piece
+   * @throws InputException if there is none
+   */
+  default Span span(String size, PieceSet pieces, List<Cut> cuts) {
+    return Span.given(mm(size, pieces));
+  }
 
   /** The same in every size. */
   record Given(double mm) implements Extent {
@@ -44,7 +55,7 @@ public sealed interface Extent {
     }
   }
 
-  /** That of edges, each as piece.edge; see {@link Joined}. */
+  /** That of edges, each as piece.edge; see {@link Span}. */
   record OfEdges(List<String> edges) implements Extent {
 
     public OfEdges {
@@ -53,7 +64,12 @@ public sealed interface Extent {
 
     @Override
     public double mm(String size, PieceSet pieces) {
-      return Joined.lengthMm(edges, pieces.all());
+      return Joined.of(edges, pieces.all(), Optional.empty()).mm();
+    }
+
+    @Override
+    public Span span(String size, PieceSet pieces, List<Cut> cuts) {
+      return Span.of(edges, pieces.all(), cuts);
     }
   }
 }

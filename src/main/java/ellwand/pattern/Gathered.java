@@ -4,6 +4,7 @@ import ellwand.geometry.Path;
 import ellwand.geometry.Point;
 import ellwand.problem.InputException;
 import ellwand.problem.Problem;
+import ellwand.units.Unit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -18,14 +19,14 @@ import java.util.Optional;
  * #HEM}, {@value #SIDE} and {@value #OTHER_SIDE}, or {@value #FOLD} instead of the latter where it
  * is cut on the fold.
  *
- * @param joinedMm finished length of what it is gathered onto, more than 0; see {@link Joined}
+ * @param joined what one of it is gathered onto, finished and more than 0
  * @param fullness 1 or more; 1 is not gathered
  * @param lengthMm finished, from the gathered edge to the hem, more than 0
  * @param cuts what one garment needs of it, before it is split into panels
  */
 public record Gathered(
     String name,
-    double joinedMm,
+    Span joined,
     double fullness,
     double lengthMm,
     Seams seams,
@@ -47,10 +48,22 @@ public record Gathered(
    */
   public record Seams(double topMm, double hemMm, double sideMm, boolean hemTurnedBack) {}
 
+  /** One that is gathered onto so many mm. */
+  public Gathered(
+      String name,
+      double joinedMm,
+      double fullness,
+      double lengthMm,
+      Seams seams,
+      Grain grain,
+      List<Cut> cuts) {
+    this(name, Span.given(joinedMm), fullness, lengthMm, seams, grain, cuts);
+  }
+
   public Gathered {
     cuts = List.copyOf(cuts);
     List<Problem> problems = new ArrayList<>();
-    if (!(joinedMm > 0)) {
+    if (!(joined.mm() > 0)) {
       problems.add(
           Problem.inPiece(
               name, "there is nothing to gather it onto", "Give a length of more than 0"));
@@ -73,12 +86,22 @@ public record Gathered(
 
   /** Width of the whole rectangle between its sewing lines, mm. */
   public double finishedWidthMm() {
-    return joinedMm * fullness;
+    return joined.mm() * fullness;
   }
 
   /** Width of the whole rectangle with its side allowances, mm. */
   public double cutWidthMm() {
     return finishedWidthMm() + 2 * seams.sideMm;
+  }
+
+  /** What its maker should look at before it is cut from a cloth. */
+  Optional<String> caution(String cloth, Unit unit) {
+    return joined.caution(name, cloth, fullness, unit);
+  }
+
+  /** What each of several is sewn to. */
+  Optional<String> note(String cloth, Unit unit) {
+    return joined.note(name, cloth, fullness, unit);
   }
 
   /** The whole rectangle as a piece, however wide. */

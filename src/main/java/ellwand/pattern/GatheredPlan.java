@@ -37,6 +37,12 @@ public record GatheredPlan(
   public PieceSet addedTo(PieceSet pieces, String size) {
     return pieces.with(
         new Gathered(
-            name, joined.mm(size, pieces), fullness, length.mm(size, pieces), seams, grain, cuts));
+            name,
+            joined.span(size, pieces, cuts),
+            fullness,
+            length.mm(size, pieces),
+            seams,
+            grain,
+            cuts));
   }
 }

@@ -3,59 +3,171 @@ package ellwand.pattern;
 import ellwand.problem.InputException;
 import ellwand.problem.Problem;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
-/** Measures the edges that a gathered rectangle is sewn to. */
-public final class Joined {
+/**
+ * Edges of one garment that something is sewn to, each as often as it is there: of a piece cut in
+ * pairs twice for each pair, of a half piece once for each whole it opens to where the edge runs on
+ * across the fold, and twice where it does not.
+ */
+record Joined(List<Part> parts) {
 
-  private Joined() {}
+  private static final Pattern SO_OFTEN = Pattern.compile("(\\d{1,4})\\s*x\\s+(.+)");
 
   /**
-   * Finished length of all the edges together, mm. The edge of a half piece counts twice, for both
-   * its halves, and so does that of a piece cut in pairs; otherwise an edge counts as often as it
-   * is named, whatever number of the piece is cut.
+   * One of the edges.
    *
-   * @param edges each as piece.edge
-   * @param pieces those of the same style and size, gathered ones included
-   * @throws InputException naming every edge that is not there
+   * @param edge as piece.edge
+   * @param times how often it is there, 1 or more
+   * @param lengthMm of one of them
+   * @param assumed whether nobody said how often, though more than one or one pair of the piece is
+   *     cut, so that some might be layers that are sewn as one
    */
-  public static double lengthMm(List<String> edges, List<Piece> pieces) {
+  record Part(String edge, int times, double lengthMm, boolean assumed) {}
+
+  Joined {
+    parts = List.copyOf(parts);
+  }
+
+  /**
+   * Finds edges.
+   *
+   * @param edges each as piece.edge, or {@code 2 x piece.edge} where it is sewn another number of
+   *     times than it is cut
+   * @param pieces those of the same style and size, computed ones included
+   * @param cloth whose number counts, for pieces that are cut from it; else that of the first cloth
+   * @throws InputException naming every edge that is not there, or there twice
+   */
+  static Joined of(List<String> edges, List<Piece> pieces, Optional<String> cloth) {
     List<Problem> problems = new ArrayList<>();
-    double sum = 0;
-    for (String edge : edges) {
-      Optional<Piece> piece = owner(edge, pieces);
-      if (piece.isPresent()) {
-        sum += lengthMm(piece.get(), edge.substring(piece.get().name().length() + 1));
-      } else {
+    List<Part> parts = new ArrayList<>();
+    Set<String> seen = new HashSet<>();
+    for (String text : edges) {
+      Named named = Named.of(text, pieces);
+      Optional<Piece> piece = named.owner(pieces);
+      if (piece.isEmpty()) {
         problems.add(
             Problem.of(
-                "no edge is called " + edge, "Write piece.edge, for example " + example(pieces)));
+                "no edge is called " + named.edge,
+                "Write piece.edge, for example " + example(pieces)));
+      } else if (!seen.add(named.edge)) {
+        problems.add(
+            Problem.of(
+                named.edge + " stands there twice",
+                "It counts as often as it is cut; say otherwise with a number, for example 2 x "
+                    + named.edge));
+      } else if (named.times.filter(n -> n < 1).isPresent()) {
+        problems.add(Problem.of(text + " is not sewn at all", "Take it out"));
+      } else {
+        parts.add(part(named, piece.get(), cloth));
       }
     }
     if (!problems.isEmpty()) {
       throw new InputException(problems);
     }
-    return sum;
+    return new Joined(parts);
   }
 
-  /** Whether each of the edges counts twice. */
-  static boolean allTwice(List<String> edges, List<Piece> pieces) {
-    return edges.stream().allMatch(e -> twice(owner(e, pieces).orElseThrow()));
+  /** An edge as somebody wrote it, with how often it is sewn if that is said. */
+  private record Named(String edge, Optional<Integer> times) {
+
+    static Named of(String text, List<Piece> pieces) {
+      Named plain = new Named(text, Optional.empty());
+      Matcher matcher = SO_OFTEN.matcher(text);
+      return plain.owner(pieces).isEmpty() && matcher.matches()
+          ? new Named(matcher.group(2), Optional.of(Integer.valueOf(matcher.group(1))))
+          : plain;
+    }
+
+    Optional<Piece> owner(List<Piece> pieces) {
+      return pieces.stream()
+          .filter(p -> p.edges().stream().anyMatch(e -> edge.equals(p.name() + "." + e.name())))
+          .findFirst();
+    }
   }
 
-  private static Optional<Piece> owner(String edge, List<Piece> pieces) {
-    return pieces.stream()
-        .filter(p -> p.edges().stream().anyMatch(e -> edge.equals(p.name() + "." + e.name())))
-        .findFirst();
+  private static Part part(Named named, Piece piece, Optional<String> cloth) {
+    String edge = named.edge.substring(piece.name().length() + 1);
+    boolean acrossFold = piece.fold().filter(fold -> touch(piece, fold, edge)).isPresent();
+    Optional<Cut> cut = cloth.flatMap(piece::cutFrom).or(() -> piece.cuts().stream().findFirst());
+    int cutOut = cut.map(Cut::pieces).orElse(1);
+    int times = piece.fold().isPresent() && !acrossFold ? 2 * cutOut : cutOut;
+    return new Part(
+        named.edge,
+        named.times.orElse(times),
+        piece.edge(edge).line().length() * (acrossFold ? 2 : 1),
+        named.times.isEmpty() && cut.filter(c -> c.count() > 1).isPresent());
   }
 
-  private static double lengthMm(Piece piece, String edge) {
-    return piece.edge(edge).line().length() * (twice(piece) ? 2 : 1);
+  private static boolean touch(Piece piece, String fold, String edge) {
+    List<Edge> edges = piece.edges();
+    for (int i = 0; i < edges.size(); i++) {
+      String one = edges.get(i).name();
+      String next = edges.get((i + 1) % edges.size()).name();
+      if (one.equals(fold) && next.equals(edge) || one.equals(edge) && next.equals(fold)) {
+        return true;
+      }
+    }
+    return false;
   }
 
-  private static boolean twice(Piece piece) {
-    return piece.fold().isPresent() || piece.cuts().stream().anyMatch(c -> c.how() == Cut.How.PAIR);
+  /** The cloths that all pieces of these edges are cut from, in the order of the first piece. */
+  static List<String> cloths(List<String> edges, List<Piece> pieces) {
+    List<Piece> owners =
+        edges.stream().flatMap(e -> Named.of(e, pieces).owner(pieces).stream()).toList();
+    return owners.stream()
+        .limit(1)
+        .flatMap(first -> first.cuts().stream())
+        .map(Cut::cloth)
+        .filter(cloth -> owners.stream().allMatch(piece -> piece.cutFrom(cloth).isPresent()))
+        .toList();
+  }
+
+  /** Finished length of all of them together, mm. */
+  double mm() {
+    return parts.stream().mapToDouble(p -> p.times * p.lengthMm).sum();
+  }
+
+  /** Whether so many things can be sewn to a whole number of each edge. */
+  boolean sharedBy(int many) {
+    return parts.stream().allMatch(p -> p.times % many == 0);
+  }
+
+  /** What one of so many is sewn to. */
+  Joined among(int many) {
+    return new Joined(
+        parts.stream().map(p -> new Part(p.edge, p.times / many, p.lengthMm, p.assumed)).toList());
+  }
+
+  /** The most things that can be sewn to the same of each edge. */
+  int most() {
+    return parts.stream().mapToInt(Part::times).reduce(0, Joined::commonDivisor);
+  }
+
+  static int commonDivisor(int a, int b) {
+    return b == 0 ? a : commonDivisor(b, a % b);
+  }
+
+  /** What to write where an edge is not sewn as often as it is cut; nothing where that was said. */
+  Optional<String> layers() {
+    return parts.stream()
+        .filter(Part::assumed)
+        .findFirst()
+        .map(p -> "where layers are sewn as one, say how often: 1 x " + p.edge);
+  }
+
+  /** {@code front.waist + 2 x back.waist}. */
+  @Override
+  public String toString() {
+    return parts.stream()
+        .map(p -> (p.times == 1 ? "" : p.times + " x ") + p.edge)
+        .collect(Collectors.joining(" + "));
   }
 
   private static String example(List<Piece> pieces) {

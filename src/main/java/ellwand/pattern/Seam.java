@@ -2,9 +2,12 @@ package ellwand.pattern;
 
 import ellwand.problem.InputException;
 import ellwand.units.Unit;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Edges that are sewn together.
@@ -24,36 +27,74 @@ public record Seam(List<String> one, List<String> other, double easeMm) {
   }
 
   /**
-   * How much longer the first edges are than the others and the ease, mm; measured once where every
-   * edge is there twice, left and right.
+   * How much longer the first edges are than the others and the ease, mm; measured once where the
+   * same seam is there several times, left and right.
    *
    * @param pieces of one size
    * @throws InputException naming every edge that is not there
    */
   public double mismatchMm(List<Piece> pieces) {
-    return differenceMm(pieces) - easeMm;
+    return Sides.of(this, pieces, cloths(pieces).stream().findFirst()).mismatchMm(easeMm);
   }
 
-  private double differenceMm(List<Piece> pieces) {
-    double whole = Joined.lengthMm(one, pieces) - Joined.lengthMm(other, pieces);
-    return Joined.allTwice(one, pieces) && Joined.allTwice(other, pieces) ? whole / 2 : whole;
+  /** Both sides of one of the seams that there are. */
+  private record Sides(Joined one, Joined other) {
+
+    static Sides of(Seam seam, List<Piece> pieces, Optional<String> cloth) {
+      Joined one = Joined.of(seam.one, pieces, cloth);
+      Joined other = Joined.of(seam.other, pieces, cloth);
+      int seams = Joined.commonDivisor(one.most(), other.most());
+      return new Sides(one.among(seams), other.among(seams));
+    }
+
+    double mismatchMm(double easeMm) {
+      return one.mm() - other.mm() - easeMm;
+    }
   }
 
-  /** Says by how much the edges do not match in a size, if they do not. */
-  public Optional<String> sentence(String size, List<Piece> pieces, Unit unit) {
-    double mismatch = mismatchMm(pieces);
+  /** The cloths that both sides are cut from. */
+  private List<String> cloths(List<Piece> pieces) {
+    return Joined.cloths(Stream.concat(one.stream(), other.stream()).toList(), pieces);
+  }
+
+  /**
+   * Says by how much the edges do not match in a size, if they do not; for each cloth that both
+   * sides are cut from, where these differ.
+   */
+  public List<String> sentences(String size, List<Piece> pieces, Unit unit) {
+    List<String> cloths = cloths(pieces);
+    if (cloths.isEmpty()) {
+      return sentence(Sides.of(this, pieces, Optional.empty()), unit)
+          .map(s -> "size " + size + ": " + s)
+          .stream()
+          .toList();
+    }
+    Map<String, Optional<String>> byCloth = new LinkedHashMap<>();
+    cloths.forEach(c -> byCloth.put(c, sentence(Sides.of(this, pieces, Optional.of(c)), unit)));
+    boolean alike = byCloth.values().stream().distinct().count() == 1;
+    return byCloth.entrySet().stream()
+        .flatMap(
+            e ->
+                e.getValue().stream()
+                    .map(s -> "size " + size + (alike ? "" : ", " + e.getKey()) + ": " + s))
+        .distinct()
+        .toList();
+  }
+
+  private Optional<String> sentence(Sides sides, Unit unit) {
+    double mismatch = sides.mismatchMm(easeMm);
     if (Math.abs(mismatch) <= WORTH_SAYING_MM) {
       return Optional.empty();
     }
     return Optional.of(
-        "size %s: %s is %s too %s for %s%s"
+        "%s is %s too %s for %s%s%s"
             .formatted(
-                size,
-                String.join(" + ", one),
+                sides.one,
                 shown(Math.abs(mismatch), unit),
                 mismatch > 0 ? "long" : "short",
-                String.join(" + ", other),
-                easeMm == 0 ? "" : ", counting " + shown(easeMm, unit) + " of ease"));
+                sides.other,
+                easeMm == 0 ? "" : ", counting " + shown(easeMm, unit) + " of ease",
+                sides.one.layers().or(sides.other::layers).map(l -> "; " + l).orElse("")));
   }
 
   /** Finer than lengths of cloth are shown. */

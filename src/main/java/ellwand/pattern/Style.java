@@ -2,6 +2,7 @@ package ellwand.pattern;
 
 import ellwand.problem.InputException;
 import ellwand.problem.Problem;
+import ellwand.units.Unit;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -84,6 +85,24 @@ public record Style(Design design, Map<String, PieceSet> bySize) {
   public List<Binding> bindings(String size, String cloth) {
     return in(size).bindings().stream()
         .filter(b -> b.cuts().stream().anyMatch(c -> c.cloth().equals(cloth)))
+        .toList();
+  }
+
+  /** What to look at before the computed pieces of a size are cut from a cloth. */
+  public List<String> cautions(String size, String cloth, Unit unit) {
+    PieceSet pieces = in(size);
+    return Stream.concat(
+            pieces.bindings().stream().flatMap(b -> b.caution(cloth, unit).stream()),
+            pieces.gathered().stream().flatMap(g -> g.caution(cloth, unit).stream()))
+        .toList();
+  }
+
+  /** What the computed pieces of a size that are cut several times are sewn to. */
+  public List<String> notes(String size, String cloth, Unit unit) {
+    PieceSet pieces = in(size);
+    return Stream.concat(
+            pieces.bindings().stream().flatMap(b -> b.note(cloth, unit).stream()),
+            pieces.gathered().stream().flatMap(g -> g.note(cloth, unit).stream()))
         .toList();
   }
 

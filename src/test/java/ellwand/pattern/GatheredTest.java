@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import ellwand.geometry.Box;
-import ellwand.geometry.Path;
 import ellwand.geometry.Point;
 import ellwand.problem.InputException;
 import ellwand.units.Unit;
@@ -119,50 +118,6 @@ class GatheredTest {
             .getMessage());
   }
 
-  private static Piece part(String name, double rim, Cut.How how) {
-    boolean half = how == Cut.How.FOLD;
-    Point a = new Point(0, 0);
-    Point b = new Point(200, 0);
-    Point c = new Point(200, rim);
-    Point d = new Point(0, rim);
-    return new Piece(
-        name,
-        List.of(
-            new Edge("middle", Path.line(a, b), 0, false),
-            new Edge("upper", Path.line(b, c), 10, false),
-            new Edge("side", Path.line(c, d), 10, false),
-            new Edge("rim", Path.line(d, a), 10, false)),
-        half ? Optional.of("middle") : Optional.empty(),
-        Grain.ALONG,
-        List.of(),
-        List.of(),
-        List.of(new Cut("main", how == Cut.How.WHOLE ? 2 : 1, how)));
-  }
-
-  @Test
-  void joinedEdgesOfHalvesAndPairsCountTwice() {
-    List<Piece> pieces =
-        List.of(
-            part("end", 140, Cut.How.FOLD),
-            part("side", 130, Cut.How.PAIR),
-            part("flap", 50, Cut.How.WHOLE));
-    assertEquals(540, Joined.lengthMm(List.of("end.rim", "side.rim"), pieces), 1e-9);
-    assertEquals(50, Joined.lengthMm(List.of("flap.rim"), pieces), 1e-9);
-    assertEquals(100, Joined.lengthMm(List.of("flap.rim", "flap.rim"), pieces), 1e-9);
-  }
-
-  @Test
-  void unknownJoinedEdgesAreNamed() {
-    List<Piece> pieces = List.of(part("end", 140, Cut.How.FOLD));
-    assertEquals(
-        "no edge is called end.rum. Write piece.edge, for example end.middle.\n"
-            + "no edge is called side.rim. Write piece.edge, for example end.middle.",
-        assertThrows(
-                InputException.class,
-                () -> Joined.lengthMm(List.of("end.rum", "end.rim", "side.rim"), pieces))
-            .getMessage());
-  }
-
   @Test
   void aStyleHandsOutPanelsForTheClothTheyAreCutFrom() {
     Cut main = new Cut("main", 1, Cut.How.WHOLE);
@@ -180,7 +135,7 @@ class GatheredTest {
             Map.of(
                 "double",
                 new PieceSet(
-                    List.of(part("end", 140, Cut.How.FOLD)),
+                    List.of(JoinedTest.part("end", 140, "1 on fold")),
                     List.of(),
                     List.of(valance(1400, 1.5, main, trim)))));
     assertEquals(

@@ -192,16 +192,16 @@ class GradingTest {
     Seam seam = new Seam(List.of("front.side"), List.of("back.side"), 0);
     List<Piece> base = List.of(bodice().piece(), back.piece());
     List<Piece> larger = List.of(sizes.graded(bodice(), "116").piece(), back.piece());
-    assertEquals(Optional.empty(), seam.sentence("104", base, Unit.CM));
+    assertEquals(List.of(), seam.sentences("104", base, Unit.CM));
     // Two steps of 4 mm, on each side of the garment alike.
     assertEquals(8, seam.mismatchMm(larger), 1e-6);
     assertEquals(
-        Optional.of("size 116: front.side is 0.80 cm too long for back.side"),
-        seam.sentence("116", larger, Unit.CM));
+        List.of("size 116: front.side is 0.80 cm too long for back.side"),
+        seam.sentences("116", larger, Unit.CM));
     Seam eased = new Seam(List.of("back.side"), List.of("front.side"), 12.7);
     assertEquals(
-        Optional.of(
+        List.of(
             "size 116: back.side is 0.81 in too short for front.side, counting 0.50 in of ease"),
-        eased.sentence("116", larger, Unit.INCH));
+        eased.sentences("116", larger, Unit.INCH));
   }
 }
