@@ -16,6 +16,9 @@ import java.util.stream.Collectors;
 public record CheckedMarker(List<Finding> findings, boolean jobChanged, Unit unit)
     implements Answer {
 
+  /** Lines that somebody still reads; {@code --json} has all. */
+  private static final int MOST_LINES = 100;
+
   public CheckedMarker {
     findings = List.copyOf(findings);
   }
@@ -28,9 +31,16 @@ public record CheckedMarker(List<Finding> findings, boolean jobChanged, Unit uni
 
   @Override
   public String text() {
-    return findings.isEmpty()
-        ? "The marker keeps every rule."
-        : findings.stream().map(f -> f.sentence(unit)).collect(Collectors.joining("\n"));
+    if (findings.isEmpty()) {
+      return "Every hard rule is kept.";
+    }
+    String told =
+        findings.stream()
+            .limit(MOST_LINES)
+            .map(f -> f.sentence(unit))
+            .collect(Collectors.joining("\n"));
+    int left = findings.size() - MOST_LINES;
+    return left <= 0 ? told : told + "\nAnd " + left + " more; --json tells all.";
   }
 
   @Override

@@ -4,6 +4,7 @@ import ellwand.problem.InputException;
 import ellwand.work.Stop;
 import java.io.PrintWriter;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import picocli.CommandLine;
@@ -36,17 +37,20 @@ public final class Main implements Runnable {
   static final int BAD_INPUT = 2;
   static final int OUR_BUG = 3;
 
-  private final Stop stop;
+  private final Supplier<Stop> stop;
 
   @CommandLine.Spec private CommandLine.Model.CommandSpec spec;
 
-  private Main(Stop stop) {
+  private Main(Supplier<Stop> stop) {
     this.stop = stop;
   }
 
-  /** Set when the user wants to stop. */
+  /**
+   * Set from now on when the user wants to stop. Before a command asks for it, and where one never
+   * does, there is nothing to keep, and the signals end the program.
+   */
   Stop stop() {
-    return stop;
+    return stop.get();
   }
 
   /** Counts the solver's work; warns when several solvers run at once, which is what we want. */
@@ -55,11 +59,11 @@ public final class Main implements Runnable {
   public static void main(String[] args) {
     System.setProperty("java.awt.headless", "true");
     METERS.setLevel(Level.OFF);
-    System.exit(commandLine(Interrupt.install()).execute(args));
+    System.exit(commandLine(Interrupt::install).execute(args));
   }
 
   /** The whole command line; {@code execute} returns the exit code. */
-  static CommandLine commandLine(Stop stop) {
+  static CommandLine commandLine(Supplier<Stop> stop) {
     return new CommandLine(new Main(stop))
         .setCaseInsensitiveEnumValuesAllowed(true)
         .registerConverter(int.class, text -> number(text, Integer::valueOf, "4"))

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import org.locationtech.jts.algorithm.InteriorPoint;
 import org.locationtech.jts.algorithm.construct.MaximumInscribedCircle;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
@@ -159,6 +160,12 @@ public final class Region {
     org.locationtech.jts.geom.Point centre =
         new MaximumInscribedCircle(largestPart().orElseThrow(), 0.5).getCenter();
     return new Point(centre.getX(), centre.getY());
+  }
+
+  /** A place inside, found quickly; of a region that is not empty. */
+  public Point somewhereInside() {
+    Coordinate inside = InteriorPoint.getInteriorPoint(geometry);
+    return new Point(inside.x, inside.y);
   }
 
   private static double circleRadius(Polygon part) {

@@ -1,5 +1,6 @@
 package ellwand.rule;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -23,29 +24,39 @@ final class Apart {
           Apart::narrowGaps);
 
   private static List<Finding> overlaps(Rule rule, Inspection of) {
-    return of.meetings().stream()
-        .filter(Meeting::overlaps)
-        .map(
-            m ->
-                finding(
-                    rule,
-                    m,
-                    m.mm(),
-                    unit ->
-                        Say.capital(m.one().name())
-                            + " overlaps "
-                            + m.otherName()
-                            + " by "
-                            + Say.small(m.mm(), unit)
-                            + " "
-                            + Say.near(m.place(), unit)
-                            + "."))
-        .toList();
+    List<Finding> findings = new ArrayList<>();
+    for (Meeting m : of.meetings().measured()) {
+      if (m.overlaps()) {
+        findings.add(
+            finding(
+                rule,
+                m,
+                m.mm(),
+                unit ->
+                    Say.capital(m.one().name())
+                        + " overlaps "
+                        + m.otherName()
+                        + " by "
+                        + Say.small(m.mm(), unit)
+                        + " "
+                        + Say.near(m.place(), unit)
+                        + "."));
+      }
+    }
+    int more = of.meetings().more();
+    // How far these overlap nobody has measured.
+    findings.addAll(
+        Finding.ofWhole(
+            rule,
+            more * Double.MIN_NORMAL,
+            unit ->
+                "At least " + Say.number(more, "more pair", "more pairs") + " of pieces overlap."));
+    return findings;
   }
 
   private static List<Finding> narrowGaps(Rule rule, Inspection of) {
     double gap = of.marker().lay().cloth().gapMm();
-    return of.meetings().stream()
+    return of.meetings().measured().stream()
         .filter(m -> !m.overlaps())
         .map(
             m ->

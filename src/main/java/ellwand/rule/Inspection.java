@@ -25,7 +25,7 @@ public final class Inspection {
   private final Set<Integer> changed;
   private final Map<CutPiece, Boolean> handed;
   private List<Placed> placed;
-  private List<Meeting> meetings;
+  private Meetings meetings;
 
   private Inspection(
       Marker marker, Optional<Stated> stated, Optional<Inspection> before, Set<Integer> changed) {
@@ -111,13 +111,13 @@ public final class Inspection {
   }
 
   /** Copies that overlap or are nearer each other than the cloth's gap. */
-  List<Meeting> meetings() {
+  Meetings meetings() {
     meetings = meetings == null ? meet() : meetings;
     return meetings;
   }
 
-  private List<Meeting> meet() {
-    return Meeting.within(
+  private Meetings meet() {
+    return Meetings.within(
         marker.lay().cloth().gapMm(), placed(), before.map(Inspection::meetings), changed);
   }
 }

@@ -1,15 +1,10 @@
 package ellwand.rule;
 
-import ellwand.geometry.Box;
+import ellwand.geometry.Outline;
 import ellwand.geometry.Point;
 import ellwand.geometry.Region;
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 
 /**
  * Two copies too close to each other.
@@ -23,48 +18,8 @@ record Meeting(Placed one, Placed other, boolean overlaps, double mm, Point plac
   /** An overlap up to this share of the smaller copy's area is none. */
   static final double OVERLAP_SHARE = 1e-6;
 
-  /**
-   * All pairs that overlap, or that keep less than the gap between them. Where only some copies are
-   * no more as they were, pairs of others meet as before.
-   *
-   * @param before all meetings of the copies as they were; absent if nothing is known of them
-   * @param changed copies that differ, by index
-   */
-  static List<Meeting> within(
-      double gapMm, List<Placed> placed, Optional<List<Meeting>> before, Set<Integer> changed) {
-    Map<List<Integer>, Meeting> known = new HashMap<>();
-    before.ifPresent(all -> all.forEach(m -> known.put(m.copies(), m)));
-    List<Placed> byX =
-        placed.stream()
-            .filter(p -> p.region().isPresent())
-            .sorted(Comparator.comparingDouble((Placed p) -> p.box().minX()))
-            .toList();
-    List<Meeting> meetings = new ArrayList<>();
-    for (int i = 0; i < byX.size(); i++) {
-      Placed one = byX.get(i);
-      Box reach = one.box().grown(gapMm);
-      for (int j = i + 1; j < byX.size() && byX.get(j).box().minX() <= reach.maxX(); j++) {
-        Placed other = byX.get(j);
-        if (!reach.touches(other.box())) {
-          continue;
-        }
-        boolean asBefore =
-            before.isPresent()
-                && !changed.contains(one.index())
-                && !changed.contains(other.index());
-        if (asBefore) {
-          Optional.ofNullable(known.get(List.of(one.index(), other.index())))
-              .ifPresent(m -> meetings.add(new Meeting(one, other, m.overlaps, m.mm, m.place)));
-        } else {
-          between(one, other, gapMm).ifPresent(meetings::add);
-        }
-      }
-    }
-    return meetings;
-  }
-
   /** How they meet; empty if they keep the gap. */
-  private static Optional<Meeting> between(Placed a, Placed b, double gapMm) {
+  static Optional<Meeting> between(Placed a, Placed b, double gapMm) {
     Region one = a.region().orElseThrow();
     Region other = b.region().orElseThrow();
     double distance = gapMm > 0 ? one.distance(other) : 0;
@@ -77,6 +32,21 @@ record Meeting(Placed one, Placed other, boolean overlaps, double mm, Point plac
     return distance < gapMm - Rule.ROUNDING_MM
         ? Optional.of(new Meeting(a, b, false, distance, one.narrowest(other)))
         : Optional.empty();
+  }
+
+  /**
+   * Whether two copies overlap for certain, told without measuring.
+   *
+   * @param inside a place on the one
+   */
+  static boolean surely(Placed one, Placed other, Point inside) {
+    Outline mine = one.copy().outline();
+    Outline theirs = other.copy().outline();
+    if (!other.region().orElseThrow().contains(inside)) {
+      return false;
+    }
+    double radius = Math.min(mine.distance(inside), theirs.distance(inside));
+    return Math.PI * radius * radius > OVERLAP_SHARE * Math.min(mine.area(), theirs.area());
   }
 
   String otherName() {

@@ -100,7 +100,7 @@ class CommandLineTest {
   @Test
   void theExamplesInTheHelpNameFilesThatAreThere() {
     int examples = 0;
-    for (CommandLine command : Main.commandLine(new Stop()).getSubcommands().values()) {
+    for (CommandLine command : Main.commandLine(Stop::new).getSubcommands().values()) {
       for (String word : command.getUsageMessage().split("\\s+")) {
         if (word.startsWith("sample-markers/")) {
           examples++;

@@ -45,7 +45,7 @@ class MatchesMessageTest {
 
   private static void refused(String message, String... command) {
     StringWriter err = new StringWriter();
-    CommandLine commands = Main.commandLine(new Stop());
+    CommandLine commands = Main.commandLine(Stop::new);
     commands.setErr(new PrintWriter(err));
     assertEquals(2, commands.execute(command));
     assertTrue(err.toString().contains(message), err.toString());

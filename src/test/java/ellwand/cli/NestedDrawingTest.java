@@ -26,7 +26,7 @@ class NestedDrawingTest {
   @Test
   void everyPieceHasALineOfItsOwnForEachSize() throws Exception {
     Path out = folder.resolve("sizes.svg");
-    CommandLine commands = Main.commandLine(new Stop());
+    CommandLine commands = Main.commandLine(Stop::new);
     commands.setErr(new PrintWriter(new StringWriter()));
     int code =
         commands.execute(

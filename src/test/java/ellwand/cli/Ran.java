@@ -22,7 +22,7 @@ record Ran(int code, String out, String err) {
   static Ran of(Object... args) {
     StringWriter out = new StringWriter();
     StringWriter err = new StringWriter();
-    CommandLine commands = Main.commandLine(new Stop());
+    CommandLine commands = Main.commandLine(Stop::new);
     commands.setOut(new PrintWriter(out));
     commands.setErr(new PrintWriter(err));
     int code = commands.execute(Arrays.stream(args).map(Object::toString).toArray(String[]::new));

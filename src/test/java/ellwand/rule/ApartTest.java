@@ -10,6 +10,7 @@ import ellwand.cloth.Direction;
 import ellwand.cloth.Fold;
 import ellwand.cutting.CutPiece;
 import ellwand.geometry.Region;
+import ellwand.lay.Copy;
 import ellwand.lay.Form;
 import ellwand.lay.Marker;
 import ellwand.pattern.Grain;
@@ -17,7 +18,10 @@ import ellwand.units.Unit;
 import java.awt.geom.Area;
 import java.awt.geom.Path2D;
 import java.awt.geom.PathIterator;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 class ApartTest {
@@ -51,6 +55,33 @@ class ApartTest {
     assertEquals("Left back overlaps front by 3.2 mm near x = 40.8 cm.", finding.sentence(Unit.CM));
     assertEquals(
         "Left back overlaps front by 0.13 in near x = 16 1/8 in.", finding.sentence(Unit.INCH));
+  }
+
+  @Test
+  void ofManyInOnePlaceAHundredAreMeasuredAndTheOthersCounted() {
+    Marker marker = touching(0);
+    Copy one = marker.copies().get(0);
+    Copy aside = one.shifted(1, 0);
+    List<Copy> copies = new ArrayList<>(Collections.nCopies(14, one));
+    copies.add(aside);
+    List<Finding> overlaps =
+        Check.of(marker.with(copies)).stream().filter(f -> f.rule() == Apart.OVERLAP).toList();
+    assertEquals(101, overlaps.size());
+    // 15 copies make 105 pairs.
+    assertEquals("At least 5 more pairs of pieces overlap.", overlaps.get(100).sentence(Unit.CM));
+    assertEquals(List.of(), overlaps.get(100).copies());
+  }
+
+  @Test
+  void whatIsLeftOfManyIsKnownAgainOnceTheyAreMoved() {
+    Marker marker = touching(0);
+    List<Copy> copies = new ArrayList<>(Collections.nCopies(15, marker.copies().get(0)));
+    Inspection crowded = Inspection.of(marker.with(copies));
+    assertEquals(5, crowded.meetings().more());
+    copies.set(14, copies.get(14).shifted(450, 0));
+    Meetings after = crowded.after(marker.with(copies), Set.of(14)).meetings();
+    assertEquals(91, after.measured().size());
+    assertEquals(0, after.more());
   }
 
   @Test
