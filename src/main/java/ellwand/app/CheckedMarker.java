@@ -3,8 +3,8 @@ package ellwand.app;
 import ellwand.file.figures.CheckWriter;
 import ellwand.rule.Finding;
 import ellwand.units.Unit;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 
 /**
  * A marker file held against its job.
@@ -34,13 +34,20 @@ public record CheckedMarker(List<Finding> findings, boolean jobChanged, Unit uni
     if (findings.isEmpty()) {
       return "Every hard rule is kept.";
     }
-    String told =
-        findings.stream()
-            .limit(MOST_LINES)
-            .map(f -> f.sentence(unit))
-            .collect(Collectors.joining("\n"));
-    int left = findings.size() - MOST_LINES;
-    return left <= 0 ? told : told + "\nAnd " + left + " more; --json tells all.";
+    List<String> lines = new ArrayList<>();
+    int left = 0;
+    for (Finding finding : findings) {
+      // What concerns the whole marker is always told.
+      if (lines.size() < MOST_LINES || finding.copies().isEmpty()) {
+        lines.add(finding.sentence(unit));
+      } else {
+        left++;
+      }
+    }
+    if (left > 0) {
+      lines.add("And " + left + " more; --json tells all.");
+    }
+    return String.join("\n", lines);
   }
 
   @Override
