@@ -47,7 +47,7 @@ public final class CheckRun {
       // What it has a part of was worked out for the cloth as bought.
       return file.of(JobLays.of(job, Shelf.cloth(job, file.cloth()))).on(cloth);
     }
-    return file.fold() == Fold.FACE_TO_FACE ? JobLays.halfSets(job, cloth) : JobLays.of(job, cloth);
+    return JobLays.of(job, cloth);
   }
 
   private static Cloth cloth(Job job, MarkerFile file, Path markerPath) {

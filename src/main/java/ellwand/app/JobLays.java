@@ -35,24 +35,12 @@ final class JobLays {
 
   /** The lay of the job's order so many times over. */
   static Lay of(Job job, Cloth cloth, int times) {
-    return of(job, cloth, times, 1);
-  }
-
-  /**
-   * The lay of garments whose pieces are each cut from two plies face to face. Two garments of a
-   * size go by one number: what each has once is cut for both at once.
-   */
-  static Lay halfSets(Job job, Cloth cloth) {
-    return of(job, cloth, 1, 2);
-  }
-
-  private static Lay of(Job job, Cloth cloth, int times, int together) {
     List<Wanted> wanted = new ArrayList<>();
     int garment = 0;
     for (Map.Entry<String, Integer> size : job.garments().entrySet()) {
       List<CutPiece> pieces = cutPieces(job, size.getKey(), cloth);
       for (int i = 0; i < times * size.getValue(); i++) {
-        garment += i % together == 0 ? 1 : 0;
+        garment++;
         for (CutPiece piece : pieces) {
           Cut cut = piece.piece().cutFrom(cloth.name()).orElseThrow();
           for (int n = 0; n < cut.count(); n++) {

@@ -162,8 +162,7 @@ final class MarkerMaker {
 
   private Lay lay(SizeMix mix, Cloth of) {
     Job garments = job.withGarments(mix.garments());
-    return (spreading.halfSets() ? JobLays.halfSets(garments, of) : JobLays.of(garments, of))
-        .of(new Scope.Garments(mix.garments()));
+    return JobLays.of(garments, of).of(new Scope.Garments(mix.garments()));
   }
 
   /** How bindings become strips, one sentence each. */

@@ -29,7 +29,7 @@ public record LayTicket(
     Map<String, Double> clothMm,
     double endLossMm) {
 
-  /** The marker has one of each pair, and two garments of a size go by one number. */
+  /** The marker has one of each pair, and two garments of a size go in one bundle. */
   public boolean halfSets() {
     return spreading.halfSets();
   }

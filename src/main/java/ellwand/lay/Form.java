@@ -12,7 +12,7 @@ public enum Form {
   HALF,
   /**
    * One placement in a double zone that yields two: a piece of each hand, or a half piece opened
-   * out twice.
+   * out twice. Where neither has a hand they may be for two garments of a size.
    */
   PAIR;
 

@@ -3,9 +3,10 @@ package ellwand.rule;
 import ellwand.geometry.Point;
 import ellwand.lay.Copy;
 import ellwand.lay.Marker;
-import java.util.Collection;
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
-import java.util.stream.Collectors;
+import java.util.Map;
 
 /** The pieces of one garment lie near each other, so that its bundle is soon picked up. */
 final class GarmentsTogether {
@@ -24,12 +25,16 @@ final class GarmentsTogether {
   /** Mean distance of all pieces' middles from the mean of those of their garment, mm. */
   static double spreadMm(Marker marker) {
     record Garment(String size, int number) {}
-    Collection<List<Copy>> garments =
-        marker.copies().stream()
-            .collect(Collectors.groupingBy(c -> new Garment(c.size(), c.garment())))
-            .values();
-    return garments.stream().mapToDouble(GarmentsTogether::sumMm).sum()
-        / Math.max(1, marker.copies().size());
+    Map<Garment, List<Copy>> garments = new HashMap<>();
+    for (Copy copy : marker.copies()) {
+      for (int garment : copy.garments()) {
+        garments
+            .computeIfAbsent(new Garment(copy.size(), garment), g -> new ArrayList<>())
+            .add(copy);
+      }
+    }
+    return garments.values().stream().mapToDouble(GarmentsTogether::sumMm).sum()
+        / Math.max(1, garments.values().stream().mapToInt(List::size).sum());
   }
 
   private static double sumMm(List<Copy> garment) {

@@ -8,7 +8,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.Collectors;
+import java.util.Map;
 
 /** Pieces head the way the cloth's direction asks. */
 final class Headings {
@@ -49,12 +49,15 @@ final class Headings {
             ? "this cloth is cut one way"
             : "this piece is cut one way";
     mixed(findings, rule, asking(Direction.ONE_WAY, of), reason);
-    asking(Direction.ONE_WAY_PER_GARMENT, of).stream()
-        .collect(
-            Collectors.groupingBy(
-                p -> p.copy().garment() + " " + p.copy().size(),
-                LinkedHashMap::new,
-                Collectors.toList()))
+    Map<String, List<Placed>> garments = new LinkedHashMap<>();
+    for (Placed p : asking(Direction.ONE_WAY_PER_GARMENT, of)) {
+      for (int garment : p.copy().garments()) {
+        garments
+            .computeIfAbsent(garment + " " + p.copy().size(), g -> new ArrayList<>())
+            .add(p);
+      }
+    }
+    garments
         .values()
         .forEach(g -> mixed(findings, rule, g, "this cloth is cut one way within each garment"));
     return findings;

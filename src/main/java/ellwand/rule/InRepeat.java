@@ -13,6 +13,7 @@ import ellwand.lay.Heading;
 import ellwand.pattern.Asks;
 import ellwand.pattern.Match;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -154,7 +155,8 @@ final class InRepeat {
   }
 
   private static boolean sameGarment(Placed a, Placed b) {
-    return a.copy().garment() == b.copy().garment() && a.copy().size().equals(b.copy().size());
+    return a.copy().size().equals(b.copy().size())
+        && !Collections.disjoint(a.copy().garments(), b.copy().garments());
   }
 
   private Finding mismatch(Match match, Placed one, Placed other, double off) {

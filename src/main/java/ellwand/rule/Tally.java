@@ -24,6 +24,7 @@ import java.util.function.Supplier;
  */
 record Tally(
     String piece,
+    int garment,
     String name,
     Optional<CutPiece> cut,
     int wholes,
@@ -43,9 +44,11 @@ record Tally(
     }
     Map<Key, List<Placed>> placed = new LinkedHashMap<>();
     for (Placed p : inspection.placed()) {
-      Key key = new Key(p.copy().piece(), p.copy().size(), p.copy().garment());
-      placed.computeIfAbsent(key, k -> new ArrayList<>()).add(p);
-      wanted.putIfAbsent(key, List.of());
+      for (int garment : p.copy().garments()) {
+        Key key = new Key(p.copy().piece(), p.copy().size(), garment);
+        placed.computeIfAbsent(key, k -> new ArrayList<>()).add(p);
+        wanted.putIfAbsent(key, List.of());
+      }
     }
     List<Tally> tallies = new ArrayList<>();
     wanted.forEach(
@@ -53,6 +56,7 @@ record Tally(
             tallies.add(
                 new Tally(
                     key.piece,
+                    key.garment,
                     inspection.name(key.piece, key.size, key.garment),
                     list.stream().map(Wanted::cut).findFirst(),
                     count(list, Cut.How.WHOLE),
@@ -72,12 +76,18 @@ record Tally(
   }
 
   int delivered() {
-    return placed.stream().mapToInt(Tally::delivers).sum();
+    return placed.stream().mapToInt(this::delivers).sum();
   }
 
   /** A twin below a whole or opened copy in a double zone is wasted, so it does not count. */
-  private static int delivers(Placed p) {
-    return p.copy().form() == Form.PAIR && p.inDoubleZone() ? 2 : 1;
+  private int delivers(Placed p) {
+    boolean two = p.copy().form() == Form.PAIR && p.inDoubleZone();
+    return p.copy().secondGarment().isEmpty() ? two ? 2 : 1 : two || !second(p) ? 1 : 0;
+  }
+
+  /** Whether only the twin is for this garment. */
+  private boolean second(Placed p) {
+    return p.copy().garment() != garment;
   }
 
   /** How many of the delivered pieces have the wrong hand. */
@@ -85,9 +95,11 @@ record Tally(
     if (cut.isEmpty() || halves > 0) {
       return 0;
     }
-    int eachOfPair = placed.stream().mapToInt(p -> delivers(p) - 1).sum();
+    int eachOfPair = eachOfPair();
     int asDrawn = (int) placed.stream().filter(p -> oneHanded(p) && !mirrored(p)).count();
-    int mirrored = (int) placed.stream().filter(p -> oneHanded(p) && mirrored(p)).count();
+    // Of a piece that two garments share the second gets the twin.
+    int mirrored =
+        (int) placed.stream().filter(p -> oneHanded(p) ? mirrored(p) : second(p)).count();
     int tooMany =
         Math.max(0, asDrawn + eachOfPair - wholes - pairs)
             + Math.max(0, mirrored + eachOfPair - pairs);
@@ -97,12 +109,16 @@ record Tally(
 
   /** The copies that may be at fault for a wrong hand: those there are too many of. */
   List<Placed> suspects() {
-    int eachOfPair = placed.stream().mapToInt(p -> delivers(p) - 1).sum();
+    int eachOfPair = eachOfPair();
     long mirrored = placed.stream().filter(p -> oneHanded(p) && mirrored(p)).count();
     boolean tooManyMirrored = mirrored + eachOfPair > pairs;
     List<Placed> found =
         placed.stream().filter(p -> oneHanded(p) && mirrored(p) == tooManyMirrored).toList();
     return found.isEmpty() ? placed : found;
+  }
+
+  private int eachOfPair() {
+    return (int) placed.stream().filter(p -> delivers(p) == 2).count();
   }
 
   private static boolean oneHanded(Placed p) {

@@ -4,6 +4,7 @@ import ellwand.cloth.Cloth;
 import ellwand.cloth.Direction;
 import ellwand.cloth.Flaw;
 import ellwand.cloth.Fold;
+import ellwand.cloth.LaidCloth;
 import ellwand.cutting.CutPiece;
 import ellwand.geometry.Box;
 import ellwand.geometry.Motion;
@@ -41,7 +42,7 @@ final class OneAfterAnother {
    */
   static double clothMm(Lay lay, Fold fold) {
     OneAfterAnother row = new OneAfterAnother(lay);
-    List<List<Wanted>> servings = Stations.servings(lay);
+    List<List<Wanted>> servings = row.servings(fold);
     double opened = row.opened(servings, 0);
     if (fold == Fold.OPEN) {
       return opened;
@@ -59,6 +60,12 @@ final class OneAfterAnother {
             .min()
             .orElse(opened);
     return Math.min(least, row.folded(servings));
+  }
+
+  /** Only folded lengthwise it matters what is cut at once. */
+  private List<List<Wanted>> servings(Fold fold) {
+    return Stations.servings(
+        lay, LaidCloth.of(cloth, fold == Fold.LENGTHWISE ? fold : Fold.OPEN));
   }
 
   private static Lay whole(Lay lay) {
@@ -100,7 +107,7 @@ final class OneAfterAnother {
   private double folded(List<List<Wanted>> there) {
     double end = 0;
     List<List<Wanted>> rest = new ArrayList<>();
-    for (List<Wanted> serving : Stations.servings(lay)) {
+    for (List<Wanted> serving : servings(Fold.LENGTHWISE)) {
       CutPiece cut = serving.get(0).cut();
       if (!there.contains(serving) || cut.cutting().box().width() > width / 2) {
         rest.add(serving);

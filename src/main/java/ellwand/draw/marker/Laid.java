@@ -110,12 +110,22 @@ record Laid(
     return copy.piece();
   }
 
+  /** Whom it is cut for, in words. */
+  String garments() {
+    return copy.secondGarment().isPresent()
+        ? "garments " + copy.garment() + " and " + copy.secondGarment().getAsInt()
+        : "garment " + copy.garment();
+  }
+
   /** What the cutter gets from this placement. */
   String form() {
     return switch (copy.form()) {
       case HALF -> "on the fold";
       case OPENED -> zone.plies() == 2 ? "opened out, cuts 2, one is spare" : "opened out";
-      case PAIR -> how == Cut.How.FOLD ? "opened out, cuts 2" : "pair, cuts 2";
+      case PAIR ->
+          how == Cut.How.FOLD
+              ? "opened out, cuts 2"
+              : copy.secondGarment().isPresent() ? "cuts 2" : "pair, cuts 2";
       case WHOLE ->
           zone.plies() == 2
               ? "cuts 2, one is spare"
@@ -139,7 +149,7 @@ record Laid(
         + style
         + ", size "
         + copy.size()
-        + (manyGarments ? ", garment " + copy.garment() : "")
+        + (manyGarments ? ", " + garments() : "")
         + ", "
         + form()
         + ", top "

@@ -83,7 +83,7 @@ final class MarkerPicture {
   }
 
   private boolean manyGarments() {
-    return laid.stream().map(l -> l.copy().garment()).distinct().count() > 1;
+    return laid.stream().flatMap(l -> l.copy().garments().stream()).distinct().count() > 1;
   }
 
   private Item copy(Laid copy, OutsideNumbers outside) {
@@ -139,7 +139,7 @@ final class MarkerPicture {
 
   private List<Wording> wordings(Laid copy) {
     String which =
-        "size " + copy.copy().size() + (manyGarments() ? ", garment " + copy.copy().garment() : "");
+        "size " + copy.copy().size() + (manyGarments() ? ", " + copy.garments() : "");
     boolean allowance =
         copy.cut().piece().edges().stream().mapToDouble(Edge::allowanceMm).sum() > 0;
     return Wording.choices(

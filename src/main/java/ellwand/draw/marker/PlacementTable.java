@@ -70,7 +70,9 @@ record PlacementTable(Marker marker, List<Laid> laid, Shown shown) {
         Integer.toString(copy.number()),
         copy.piece(),
         copy.copy().size(),
-        Integer.toString(copy.copy().garment()),
+        copy.copy().garments().stream()
+            .map(garment -> Integer.toString(garment))
+            .collect(Collectors.joining(", ")),
         copy.form(),
         top(copy, copy.cut().piece().grain()),
         shown.number(box.minX()),

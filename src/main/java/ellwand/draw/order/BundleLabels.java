@@ -40,15 +40,16 @@ public final class BundleLabels {
           int each = lay.cut().get(colour.getKey()).get(size.getKey()) / size.getValue();
           int together = lay.halfSets() ? 2 : 1;
           for (int n = 0; n < size.getValue(); n += together) {
-            garment++;
+            int more = Math.min(together, size.getValue() - n);
+            garment += more;
             labels.add(
                 new Bundle(
                     figures.title(),
                     lay.number(),
                     size.getKey(),
                     figures.several() ? lay.cloth() + ", " + colour.getKey() : colour.getKey(),
-                    garment,
-                    each * Math.min(together, size.getValue() - n),
+                    more == 1 ? "no. " + garment : "nos. " + (garment - 1) + " and " + garment,
+                    each * more,
                     ply == last ? "ply " + ply : "plies " + ply + " to " + last));
           }
         }
@@ -66,11 +67,17 @@ public final class BundleLabels {
    * One label.
    *
    * @param colour of the cloth, with its name where there are several
-   * @param garment which of the marker, from 1
+   * @param numbers which of the marker's garments
    * @param garments in the bundle
    */
   private record Bundle(
-      String title, int lay, String size, String colour, int garment, int garments, String plies) {}
+      String title,
+      int lay,
+      String size,
+      String colour,
+      String numbers,
+      int garments,
+      String plies) {}
 
   private record Abreast(List<Bundle> labels) implements Block {
 
@@ -109,7 +116,7 @@ public final class BundleLabels {
       items.add(
           Item.Text.of(
               "label",
-              "lay " + label.lay() + ", no. " + label.garment(),
+              "lay " + label.lay() + ", " + label.numbers(),
               new Point(box.maxX() - PAD, top - size),
               text,
               Item.Anchor.END));

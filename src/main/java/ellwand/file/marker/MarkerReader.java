@@ -29,6 +29,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 
 /** Reads marker.json, also one written by hand; what it says may be wrong, but it is all there. */
@@ -143,6 +144,9 @@ public final class MarkerReader {
         in.text("piece"),
         in.text("size"),
         (int) in.whole("garment", 100_000),
+        in.has("secondGarment")
+            ? OptionalInt.of((int) in.whole("secondGarment", 100_000))
+            : OptionalInt.empty(),
         in.word("form", Form.values(), Json::word),
         in.text("zone"),
         in.word("heading", Heading.values(), Json::word),

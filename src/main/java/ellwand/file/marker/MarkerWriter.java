@@ -95,6 +95,7 @@ public final class MarkerWriter {
     node.put("piece", copy.piece());
     node.put("size", copy.size());
     node.put("garment", copy.garment());
+    copy.secondGarment().ifPresent(second -> node.put("secondGarment", second));
     node.put("form", Json.word(copy.form()));
     node.put("zone", copy.zone());
     node.put("heading", Json.word(copy.heading()));

@@ -57,7 +57,11 @@ public final class Choices {
                 values.stream()
                     .filter(mm -> Math.abs(mm - from.phases().get(free)) > 0.01)
                     .forEach(mm -> neighbours.add(from.phase(free, mm))));
-    return neighbours.stream().filter(decision -> keepsFold(plan, decision)).toList();
+    return neighbours.stream()
+        .map(Decision::agreeing)
+        .filter(decision -> !decision.equals(from))
+        .filter(decision -> keepsFold(plan, decision))
+        .toList();
   }
 
   /** Who names a fold wants it: open is a way to lie of its own. */
@@ -81,7 +85,7 @@ public final class Choices {
       if (firstOfItsPiece(plan.servings(), i)) {
         for (Station station : plan.servings().get(i).stations()) {
           if (station.folded()) {
-            keeping.add(decision.at(i, station));
+            keeping.add(decision.at(i, station).agreeing());
           }
         }
       }

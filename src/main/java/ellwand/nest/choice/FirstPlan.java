@@ -6,6 +6,7 @@ import ellwand.lay.Heading;
 import ellwand.lay.Lay;
 import ellwand.lay.Wanted;
 import ellwand.nest.pose.NoRoomException;
+import ellwand.nest.pose.Placement;
 import ellwand.nest.pose.Station;
 import ellwand.nest.pose.Stations;
 import ellwand.nest.repeat.Free;
@@ -42,7 +43,7 @@ public final class FirstPlan {
   }
 
   private LayPlan plan(LaidCloth cloth) {
-    List<List<Wanted>> wanted = Stations.servings(lay);
+    List<List<Wanted>> wanted = Stations.servings(lay, cloth);
     List<List<Station>> anywhere = new ArrayList<>();
     for (List<Wanted> wants : wanted) {
       List<Station> stations = Stations.of(wants, lay.cloth(), cloth);
@@ -95,7 +96,10 @@ public final class FirstPlan {
 
   private boolean possible(Station station, Heading heading) {
     Map<Integer, Heading> headings = new HashMap<>();
-    station.placements().forEach(r -> headings.put(r.wanted().garment(), heading));
+    for (Placement placement : station.placements()) {
+      headings.put(placement.wanted().garment(), heading);
+      placement.secondGarment().ifPresent(second -> headings.put(second, heading));
+    }
     return StretchTask.possible(
         lay.cloth(), phases, new Decision(List.of(station), headings, places));
   }
@@ -105,10 +109,12 @@ public final class FirstPlan {
       return List.of();
     }
     TreeMap<Integer, Boolean> down = new TreeMap<>();
-    servings.forEach(
-        s ->
-            down.merge(
-                s.wants().get(0).garment(), possible(s.station(), Heading.DOWN), (a, b) -> a && b));
+    for (Serving serving : servings) {
+      // Garments that share a piece head the same, so they begin so.
+      boolean alone = serving.wants().stream().map(Wanted::garment).distinct().count() == 1;
+      boolean can = alone && possible(serving.station(), Heading.DOWN);
+      serving.wants().forEach(w -> down.merge(w.garment(), can, (a, b) -> a && b));
+    }
     List<GarmentHeading> headings = new ArrayList<>();
     down.forEach(
         (garment, can) ->

@@ -78,6 +78,7 @@ public class LayPlan {
         headings.stream()
             .collect(
                 Collectors.toUnmodifiableMap(GarmentHeading::garment, GarmentHeading::heading)),
-        firstPhases);
+            firstPhases)
+        .agreeing();
   }
 }

@@ -5,18 +5,26 @@ import ellwand.cutting.CutPiece;
 import ellwand.lay.Form;
 import ellwand.lay.Wanted;
 import ellwand.pattern.Grain;
+import java.util.OptionalInt;
 
 /**
  * One placement to be made.
  *
  * @param wanted what it serves (the first of two, where a pair serves two of the same)
+ * @param secondGarment whose the second is, if it is another garment's
  * @param drawn the piece as it lies in its form
  * @param hand which hands may be seen from above
  * @param mostDegrees how far it may turn off its grain, either way
  * @param tooWide whether it fits nowhere on its grain, so that it has to turn
  */
 public record Placement(
-    Wanted wanted, Form form, CutPiece drawn, Hand hand, double mostDegrees, boolean tooWide) {
+    Wanted wanted,
+    OptionalInt secondGarment,
+    Form form,
+    CutPiece drawn,
+    Hand hand,
+    double mostDegrees,
+    boolean tooWide) {
 
   /** Which hands of a piece may be seen from above. */
   enum Hand {
@@ -27,12 +35,33 @@ public record Placement(
 
   static Placement of(Cloth cloth, Wanted wanted, Form form, Hand hand) {
     return new Placement(
-        wanted, form, form.drawn(wanted.cut()), hand, mostDegrees(cloth, wanted, form), false);
+        wanted,
+        OptionalInt.empty(),
+        form,
+        form.drawn(wanted.cut()),
+        hand,
+        mostDegrees(cloth, wanted, form),
+        false);
+  }
+
+  /** One that yields two of the same, maybe for two garments. */
+  static Placement ofTwo(Cloth cloth, Wanted first, Wanted second, Hand hand) {
+    Placement pair = of(cloth, first, Form.PAIR, hand);
+    return first.garment() == second.garment()
+        ? pair
+        : new Placement(
+            first,
+            OptionalInt.of(second.garment()),
+            pair.form,
+            pair.drawn,
+            hand,
+            pair.mostDegrees,
+            false);
   }
 
   /** The same of a piece that fits nowhere on its grain. */
   Placement turnedToFit() {
-    return new Placement(wanted, form, drawn, hand, mostDegrees, true);
+    return new Placement(wanted, secondGarment, form, drawn, hand, mostDegrees, true);
   }
 
   /** What stands on a fold stays on grain, and so does what must meet the bars of a repeat. */

@@ -23,10 +23,12 @@ public final class Stations {
   private Stations() {}
 
   /**
-   * The lay's wants as servings: one each, but two of one garment that a double zone can cut at
-   * once go together: wholes of a symmetric piece, and half pieces.
+   * The lay's wants as servings: one each, but two of a size that a double zone can cut at once go
+   * together: wholes of a symmetric piece, and half pieces. They may be for two garments, but where
+   * no cloth lies double, and where each has to match its own garment's bars.
    */
-  public static List<List<Wanted>> servings(Lay lay) {
+  public static List<List<Wanted>> servings(Lay lay, LaidCloth cloth) {
+    boolean liesDouble = cloth.bands().stream().anyMatch(band -> band.plies() == 2);
     List<List<Wanted>> servings = new ArrayList<>();
     Map<String, Wanted> waiting = new LinkedHashMap<>();
     for (Wanted wanted : lay.wanted()) {
@@ -34,7 +36,9 @@ public final class Stations {
         servings.add(List.of(wanted));
         continue;
       }
-      String key = wanted.cut().name() + "/" + wanted.size() + "/" + wanted.garment();
+      boolean shared = liesDouble && !matched(lay, wanted);
+      String key =
+          wanted.cut().name() + "/" + wanted.size() + (shared ? "" : "/" + wanted.garment());
       Wanted first = waiting.remove(key);
       if (first == null) {
         waiting.put(key, wanted);
@@ -44,6 +48,13 @@ public final class Stations {
     }
     waiting.values().forEach(wanted -> servings.add(List.of(wanted)));
     return servings;
+  }
+
+  private static boolean matched(Lay lay, Wanted wanted) {
+    String piece = wanted.cut().name();
+    return lay.cloth().repeat().isPresent()
+        && lay.matches().stream()
+            .anyMatch(m -> m.piece().equals(piece) || m.otherPiece().equals(piece));
   }
 
   private static boolean twoAtOnce(Wanted wanted) {
@@ -118,7 +129,7 @@ public final class Stations {
                 ? wants.stream()
                     .map(w -> Placement.of(cloth, w, Form.OPENED, Hand.AS_DRAWN))
                     .toList()
-                : List.of(Placement.of(cloth, first, Form.PAIR, Hand.AS_DRAWN)));
+                : List.of(Placement.ofTwo(cloth, first, wants.get(1), Hand.AS_DRAWN)));
         yield ways;
       }
       case PAIR ->
@@ -133,8 +144,11 @@ public final class Stations {
           yield List.of(
               wants.stream().map(w -> Placement.of(cloth, w, Form.WHOLE, drawn)).toList());
         }
-        Form form = wants.size() == 2 ? Form.PAIR : Form.WHOLE;
-        yield List.of(List.of(Placement.of(cloth, first, form, Hand.FREE)));
+        yield List.of(
+            List.of(
+                wants.size() == 2
+                    ? Placement.ofTwo(cloth, first, wants.get(1), Hand.FREE)
+                    : Placement.of(cloth, first, Form.WHOLE, Hand.FREE)));
       }
     };
   }

@@ -1,9 +1,11 @@
 package ellwand.nest.stretch;
 
 import ellwand.lay.Heading;
+import ellwand.nest.pose.Placement;
 import ellwand.nest.pose.Station;
 import ellwand.nest.repeat.Free;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -41,6 +43,24 @@ public record Decision(
     Map<Free, Double> changed = new HashMap<>(phases);
     changed.put(free, mm);
     return new Decision(stations, headings, changed);
+  }
+
+  /** The same with garments that share a piece heading as the first of them does. */
+  public Decision agreeing() {
+    Map<Integer, Heading> agreed = new HashMap<>(headings);
+    List<Placement> shared =
+        headings.isEmpty()
+            ? List.of()
+            : stations.stream()
+                .flatMap(station -> station.placements().stream())
+                .filter(placement -> placement.secondGarment().isPresent())
+                .sorted(Comparator.comparingInt(placement -> placement.wanted().garment()))
+                .toList();
+    for (Placement placement : shared) {
+      agreed.put(
+          placement.secondGarment().getAsInt(), agreed.get(placement.wanted().garment()));
+    }
+    return new Decision(stations, agreed, phases);
   }
 
   /** Cloth that the choices are expected to take, judged as the constraint streams do, mm. */

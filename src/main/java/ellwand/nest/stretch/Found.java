@@ -63,6 +63,7 @@ public record Found(Decision decision, List<LaidStretch> stretches) {
                 seat.placement().wanted().cut().name(),
                 seat.placement().wanted().size(),
                 seat.placement().wanted().garment(),
+                seat.placement().secondGarment(),
                 seat.placement().form(),
                 pose.band().id(),
                 pose.heading(),

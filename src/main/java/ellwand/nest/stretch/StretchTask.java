@@ -28,6 +28,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.DoubleStream;
 
@@ -168,8 +169,13 @@ public record StretchTask(
     return switch (direction) {
       case ANY_WAY -> EnumSet.allOf(Heading.class);
       case ONE_WAY -> EnumSet.of(Heading.UP);
-      case ONE_WAY_PER_GARMENT ->
-          EnumSet.of(decision.headings().get(seat.placement().wanted().garment()));
+      case ONE_WAY_PER_GARMENT -> {
+        Heading heading = decision.headings().get(seat.placement().wanted().garment());
+        OptionalInt second = seat.placement().secondGarment();
+        yield second.isEmpty() || decision.headings().get(second.getAsInt()) == heading
+            ? EnumSet.of(heading)
+            : EnumSet.noneOf(Heading.class);
+      }
     };
   }
 

@@ -62,17 +62,26 @@ final class Bundling {
     Direction direction = marker.lay().cloth().direction();
     Map<Alike, List<Integer>> kinds = new LinkedHashMap<>();
     for (int i = 0; i < garments.length; i++) {
-      kinds.computeIfAbsent(kind(copies.get(i), cuts, direction), k -> new ArrayList<>()).add(i);
+      // What two garments share stays theirs.
+      if (copies.get(i).secondGarment().isEmpty()) {
+        kinds.computeIfAbsent(kind(copies.get(i), cuts, direction), k -> new ArrayList<>()).add(i);
+      }
     }
     alike = kinds.values();
     if (sorted) {
       alike.forEach(this::sort);
     }
     for (int i = 0; i < garments.length; i++) {
-      Sum sum = sums.computeIfAbsent(garments[i], g -> new Sum());
-      sum.count++;
-      sum.add(middles.get(i).x(), middles.get(i).y());
+      count(garments[i], middles.get(i));
+      Point middle = middles.get(i);
+      copies.get(i).secondGarment().ifPresent(second -> count(second, middle));
     }
+  }
+
+  private void count(int garment, Point middle) {
+    Sum sum = sums.computeIfAbsent(garment, g -> new Sum());
+    sum.count++;
+    sum.add(middle.x(), middle.y());
   }
 
   private static Alike kind(Copy copy, Map<String, CutPiece> cuts, Direction direction) {
@@ -94,7 +103,8 @@ final class Bundling {
     int[] garments = (sorted.score() > kept.score() ? sorted : kept).garments;
     List<Copy> copies = new ArrayList<>();
     for (int i = 0; i < garments.length; i++) {
-      copies.add(marker.copies().get(i).forGarment(garments[i]));
+      Copy copy = marker.copies().get(i);
+      copies.add(copy.garment() == garments[i] ? copy : copy.forGarment(garments[i]));
     }
     return marker.with(copies);
   }
