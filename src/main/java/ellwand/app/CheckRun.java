@@ -1,7 +1,6 @@
 package ellwand.app;
 
 import ellwand.cloth.Cloth;
-import ellwand.cloth.Fold;
 import ellwand.file.job.JobReader;
 import ellwand.file.marker.MarkerFile;
 import ellwand.file.marker.MarkerReader;

@@ -52,9 +52,7 @@ final class Headings {
     Map<String, List<Placed>> garments = new LinkedHashMap<>();
     for (Placed p : asking(Direction.ONE_WAY_PER_GARMENT, of)) {
       for (int garment : p.copy().garments()) {
-        garments
-            .computeIfAbsent(garment + " " + p.copy().size(), g -> new ArrayList<>())
-            .add(p);
+        garments.computeIfAbsent(garment + " " + p.copy().size(), g -> new ArrayList<>()).add(p);
       }
     }
     garments

@@ -64,8 +64,7 @@ final class OneAfterAnother {
 
   /** Only folded lengthwise it matters what is cut at once. */
   private List<List<Wanted>> servings(Fold fold) {
-    return Stations.servings(
-        lay, LaidCloth.of(cloth, fold == Fold.LENGTHWISE ? fold : Fold.OPEN));
+    return Stations.servings(lay, LaidCloth.of(cloth, fold == Fold.LENGTHWISE ? fold : Fold.OPEN));
   }
 
   private static Lay whole(Lay lay) {

@@ -82,8 +82,7 @@ class SharedPliesTest {
     CutPiece pocket = Trial.rectangle("pocket", "1", 200, 150);
     CutPiece sleeve = Trial.sloped("sleeve", "pair", 500, 150);
     Marker marker = nested(lay(folded(1000), 3, pocket, sleeve), Fold.LENGTHWISE, 50);
-    List<Copy> pockets =
-        marker.copies().stream().filter(c -> c.piece().equals("pocket")).toList();
+    List<Copy> pockets = marker.copies().stream().filter(c -> c.piece().equals("pocket")).toList();
     assertEquals(List.of(List.of(1, 2), List.of(3)), pockets.stream().map(Copy::garments).toList());
   }
 
@@ -153,15 +152,17 @@ class SharedPliesTest {
     CutPiece pocket = Trial.rectangle("pocket", "1", 200, 150);
     Lay free = lay(striped, 2, pocket);
     Lay matched =
-        new Lay("tabard", striped, free.wanted(), List.of(new Match("pocket", "a", "yoke", "b", Bars.ALONG)));
+        new Lay(
+            "tabard",
+            striped,
+            free.wanted(),
+            List.of(new Match("pocket", "a", "yoke", "b", Bars.ALONG)));
     assertEquals(1, servings(free));
     assertEquals(2, servings(matched));
   }
 
   private static int servings(Lay lay) {
-    return Stations.servings(
-            lay, LaidCloth.of(lay.cloth(), Fold.LENGTHWISE))
-        .size();
+    return Stations.servings(lay, LaidCloth.of(lay.cloth(), Fold.LENGTHWISE)).size();
   }
 
   /** Whatever garments ask, the marker is legal: garments that share a piece head the same way. */
@@ -175,8 +176,7 @@ class SharedPliesTest {
     CutPiece front = Trial.rectangle("front", "1 on fold", 500, width);
     CutPiece pocket = Trial.rectangle("pocket", Integer.toString(pockets), 200, 150);
     CutPiece vee =
-        Trial.piece(
-            "vee", Grain.ALONG, "1", Trial.points(0, 0, 300, 0, 250, 60, 300, 120, 0, 120));
+        Trial.piece("vee", Grain.ALONG, "1", Trial.points(0, 0, 300, 0, 250, 60, 300, 120, 0, 120));
     Lay lay = lay(cloth, garments, front, pocket, vee);
     Marker marker = nested(lay, Fold.LENGTHWISE, 10);
     assertEquals(

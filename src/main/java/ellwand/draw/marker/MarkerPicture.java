@@ -138,8 +138,7 @@ final class MarkerPicture {
   }
 
   private List<Wording> wordings(Laid copy) {
-    String which =
-        "size " + copy.copy().size() + (manyGarments() ? ", " + copy.garments() : "");
+    String which = "size " + copy.copy().size() + (manyGarments() ? ", " + copy.garments() : "");
     boolean allowance =
         copy.cut().piece().edges().stream().mapToDouble(Edge::allowanceMm).sum() > 0;
     return Wording.choices(

@@ -74,10 +74,10 @@ public class LayPlan {
 
   public Decision decision() {
     return new Decision(
-        servings.stream().map(Serving::station).toList(),
-        headings.stream()
-            .collect(
-                Collectors.toUnmodifiableMap(GarmentHeading::garment, GarmentHeading::heading)),
+            servings.stream().map(Serving::station).toList(),
+            headings.stream()
+                .collect(
+                    Collectors.toUnmodifiableMap(GarmentHeading::garment, GarmentHeading::heading)),
             firstPhases)
         .agreeing();
   }

@@ -57,8 +57,7 @@ public record Decision(
                 .sorted(Comparator.comparingInt(placement -> placement.wanted().garment()))
                 .toList();
     for (Placement placement : shared) {
-      agreed.put(
-          placement.secondGarment().getAsInt(), agreed.get(placement.wanted().garment()));
+      agreed.put(placement.secondGarment().getAsInt(), agreed.get(placement.wanted().garment()));
     }
     return new Decision(stations, agreed, phases);
   }
