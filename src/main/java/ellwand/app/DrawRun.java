@@ -4,12 +4,15 @@ import ellwand.cloth.Cloth;
 import ellwand.cutting.CutPiece;
 import ellwand.draw.piece.PieceDrawing;
 import ellwand.job.Job;
+import ellwand.problem.InputException;
+import ellwand.problem.Problem;
 import ellwand.units.Unit;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** Draws the pieces of a job. */
 public final class DrawRun {
@@ -17,24 +20,47 @@ public final class DrawRun {
   private DrawRun() {}
 
   /**
-   * Every piece in every size that the style has, each once, as cut from the first cloth it needs.
+   * Every piece in every size asked for, each once, as cut from the first cloth it needs.
    *
    * @param nested all sizes of a piece on one another instead of side by side
+   * @param sizes those that are drawn; where there are none, those of the order, and nested all
    * @param scale mm of piece for one mm of paper in a PDF; where absent, to fit on A4
+   * @throws InputException if the style has no such size
    */
-  public static DrawnPieces make(Job job, Unit unit, boolean nested, Optional<Double> scale) {
+  public static DrawnPieces make(
+      Job job, Unit unit, boolean nested, List<String> sizes, Optional<Double> scale) {
     Map<String, List<CutPiece>> bySize = new LinkedHashMap<>();
-    for (String size : job.style().sizes()) {
+    for (String size : shown(job, nested, sizes)) {
       Map<String, CutPiece> byName = new LinkedHashMap<>();
       for (Cloth cloth : job.cloths()) {
         JobLays.cutPieces(job, size, cloth).forEach(p -> byName.putIfAbsent(p.name(), p));
       }
       bySize.put(size, new ArrayList<>(byName.values()));
     }
+    String title = job.heading();
     String style = job.style().name();
     return new DrawnPieces(
         job,
-        nested ? PieceDrawing.nested(style, bySize, unit) : PieceDrawing.of(style, bySize, unit),
+        nested ? PieceDrawing.nested(title, style, bySize, unit) : PieceDrawing.of(title, style, bySize, unit),
         scale);
+  }
+
+  /** In the order of the style, from small to large. */
+  private static List<String> shown(Job job, boolean nested, List<String> asked) {
+    List<String> all = job.style().sizes();
+    for (String size : asked) {
+      if (!all.contains(size)) {
+        throw new InputException(
+            Problem.of(
+                    "style " + job.style().name() + " has no size '" + size + "'",
+                    "Ask for sizes out of " + String.join(", ", all))
+                .at(job.origin().path(), 0));
+      }
+    }
+    Set<String> wanted =
+        !asked.isEmpty()
+            ? Set.copyOf(asked)
+            : nested ? Set.copyOf(all) : job.garments().keySet();
+    return all.stream().filter(wanted::contains).toList();
   }
 }

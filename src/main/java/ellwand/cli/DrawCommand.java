@@ -7,6 +7,7 @@ import ellwand.file.source.WholeFile;
 import ellwand.job.Job;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -28,6 +29,7 @@ import picocli.CommandLine.Spec;
       "",
       "Example: draw sample-markers/weir-jacket/job.yaml --out pieces.pdf",
       "Example: draw sample-markers/weir-jacket/job.yaml --scale 1 --out full-size.pdf",
+      "Example: draw sample-markers/beck-tunic/job.yaml --sizes 98,104 --out two-sizes.pdf",
       "Example: draw sample-markers/beck-tunic/job.yaml --nested --out sizes.pdf"
     })
 final class DrawCommand implements Callable<Integer> {
@@ -45,8 +47,16 @@ final class DrawCommand implements Callable<Integer> {
   @Option(
       names = "--scale",
       paramLabel = "N",
-      description = "Draw a PDF at 1:N on one page as large as it takes. Default: to fit on A4.")
+      description = "Draw a PDF at 1:N, each size on one page as large as it takes. Default: to fit on A4.")
   private Double scale;
+
+  @Option(
+      names = "--sizes",
+      paramLabel = "SIZE",
+      split = ",",
+      description =
+          "Sizes to draw, such as 104,110. Default: those that the job orders; with --nested, all.")
+  private List<String> sizes = List.of();
 
   @Option(names = "--nested", description = "Draw all sizes of each piece on one another.")
   private boolean nested;
@@ -66,7 +76,12 @@ final class DrawCommand implements Callable<Integer> {
     }
     Job job = JobReader.read(jobPath);
     DrawnPieces drawn =
-        DrawRun.make(job, units.unit().orElse(job.unit()), nested, Optional.ofNullable(scale));
+        DrawRun.make(
+            job,
+            units.unit().orElse(job.unit()),
+            nested,
+            sizes.stream().map(String::strip).distinct().toList(),
+            Optional.ofNullable(scale));
     WholeFile.write(out, drawn.output(name).bytes());
     PrintWriter err = spec.commandLine().getErr();
     err.println("Written: " + out);

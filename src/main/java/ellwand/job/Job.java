@@ -46,6 +46,11 @@ public record Job(
     garments = Collections.unmodifiableMap(new LinkedHashMap<>(garments));
   }
 
+  /** What heads the drawings: the title, or the style's name where there is none. */
+  public String heading() {
+    return title.orElse(style.name());
+  }
+
   /** Of all sizes together. */
   public int garmentCount() {
     return garments.values().stream().mapToInt(Integer::intValue).sum();

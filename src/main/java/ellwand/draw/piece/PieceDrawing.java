@@ -3,7 +3,6 @@ package ellwand.draw.piece;
 import ellwand.cutting.CutPiece;
 import ellwand.draw.sheet.Block;
 import ellwand.draw.sheet.Block.Stack;
-import ellwand.draw.sheet.Colour;
 import ellwand.draw.sheet.Drawing;
 import ellwand.draw.sheet.Fit;
 import ellwand.draw.sheet.Item;
@@ -11,7 +10,6 @@ import ellwand.draw.sheet.Palette;
 import ellwand.draw.sheet.Paper;
 import ellwand.draw.sheet.PdfWriter;
 import ellwand.draw.sheet.Reading;
-import ellwand.draw.sheet.Shift;
 import ellwand.draw.sheet.Shown;
 import ellwand.draw.sheet.SvgWriter;
 import ellwand.draw.sheet.TitleBlock;
@@ -20,20 +18,24 @@ import ellwand.geometry.Box;
 import ellwand.geometry.Point;
 import ellwand.units.Unit;
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Supplier;
+import java.util.OptionalInt;
 
-/** The pieces of a style with all their lines, side by side, tops up. */
+/** The pieces of a style with all their lines, side by side, tops up; each size on its pages. */
 public final class PieceDrawing {
 
   private static final double DOTS_PER_INCH = 200;
 
+  /** Pictures are not made higher than this, so that any machine can show them. */
+  private static final double MOST_DOTS = 20_000;
+
   /** Between pieces on paper, mm. */
   private static final double GAP = 4;
 
+  private final String title;
   private final String style;
   private final Map<String, List<CutPiece>> piecesBySize;
   private final Shown shown;
@@ -41,8 +43,13 @@ public final class PieceDrawing {
   private final boolean nested;
 
   private PieceDrawing(
-      String style, Map<String, List<CutPiece>> piecesBySize, Shown shown, boolean nested) {
+      String title,
+      String style,
+      Map<String, List<CutPiece>> piecesBySize,
+      Shown shown,
+      boolean nested) {
     this.nested = nested;
+    this.title = title;
     this.style = style;
     this.piecesBySize = piecesBySize;
     this.shown = shown;
@@ -56,51 +63,59 @@ public final class PieceDrawing {
   }
 
   /**
+   * @param title heads every page
    * @param style its name
    * @param piecesBySize as cut, sizes in the order in which they are to be shown
    * @param unit that allowances are shown in
    */
-  public static PieceDrawing of(String style, Map<String, List<CutPiece>> piecesBySize, Unit unit) {
+  public static PieceDrawing of(
+      String title, String style, Map<String, List<CutPiece>> piecesBySize, Unit unit) {
     return new PieceDrawing(
-        style, new LinkedHashMap<>(piecesBySize), new Shown(unit).atTable(), false);
+        title, style, new LinkedHashMap<>(piecesBySize), new Shown(unit).atTable(), false);
   }
 
   /**
    * All sizes of each piece on one another, told apart by their dashes.
    *
+   * @param title heads every page
    * @param style its name
    * @param piecesBySize as cut, from small to large
    */
   public static PieceDrawing nested(
-      String style, Map<String, List<CutPiece>> piecesBySize, Unit unit) {
+      String title, String style, Map<String, List<CutPiece>> piecesBySize, Unit unit) {
     return new PieceDrawing(
-        style, new LinkedHashMap<>(piecesBySize), new Shown(unit).atTable(), true);
-  }
-
-  /** SVG in UTF-8, true to size in mm, lettered so that it reads well printed on one A4 page. */
-  public byte[] svg() {
-    Fit fit = fit();
-    return SvgWriter.bytes(
-        drawing(fit.paper().innerWidthMm() * fit.scale(), fit.scale(), 1)
-            .withMargin(Paper.MARGIN_MM * fit.scale()));
-  }
-
-  /** A PNG picture of what is on the A4 page, 200 dots to the inch of that page. */
-  public byte[] png() {
-    Fit fit = fit();
-    Drawing drawing = drawing(fit.paper().innerWidthMm() * fit.scale(), fit.scale(), fit.scale());
-    return PdfWriter.picture(PdfWriter.onePage(drawing, fit.scale()), DOTS_PER_INCH);
-  }
-
-  /** One A4 page, its scale stated. */
-  public byte[] pdf() {
-    Fit fit = fit();
-    Drawing drawing = drawing(fit.paper().innerWidthMm() * fit.scale(), fit.scale(), fit.scale());
-    return PdfWriter.onePage(drawing, fit.scale(), fit.paper());
+        title, style, new LinkedHashMap<>(piecesBySize), new Shown(unit).atTable(), true);
   }
 
   /**
-   * One page as large as it must be.
+   * SVG in UTF-8, true to size in mm, lettered so that it reads well printed on A4; pages under one
+   * another.
+   */
+  public byte[] svg() {
+    Fit fit = fit();
+    double margin = Paper.MARGIN_MM * fit.scale();
+    List<Drawing> pages = pages(fit.paper(), fit.scale(), 1);
+    return SvgWriter.bytes(Drawing.underOneAnother(pages, margin).withMargin(margin));
+  }
+
+  /** A PNG picture of what is on the A4 pages, 200 dots to the inch unless they are very many. */
+  public byte[] png() {
+    Fit fit = fit();
+    List<Drawing> pages = pages(fit.paper(), fit.scale(), fit.scale());
+    Drawing all = Drawing.underOneAnother(pages, Paper.MARGIN_MM * fit.scale());
+    double inches = (all.frame().width() / fit.scale() + 2 * Paper.MARGIN_MM) / Unit.INCH.mm();
+    return PdfWriter.picture(
+        PdfWriter.onePage(all, fit.scale()), Math.min(DOTS_PER_INCH, MOST_DOTS / inches));
+  }
+
+  /** A4 pages, their scale stated. */
+  public byte[] pdf() {
+    Fit fit = fit();
+    return PdfWriter.pages(pages(fit.paper(), fit.scale(), fit.scale()), fit.scale(), fit.paper());
+  }
+
+  /**
+   * A page for each size, or for all sizes nested, each as large as it must be.
    *
    * @param scale mm of cloth for one mm of paper; 1 is full size
    */
@@ -110,66 +125,125 @@ public final class PieceDrawing {
     }
     Fit fit = fit();
     double width = fit.paper().innerWidthMm() * fit.scale();
-    return PdfWriter.onePage(drawing(width, scale, scale), scale);
+    Reading reading = new Reading(scale);
+    List<Drawing> drawings = new ArrayList<>();
+    for (String group : groups()) {
+      List<Standing> standing = standing(group, reading, drawings.size());
+      double wide = Math.max(width, PieceRow.widest(standing));
+      List<Block> rows = new ArrayList<>(PieceRow.rows(standing, wide, reading.mm(GAP)));
+      drawings.add(page(group, rows, wide, reading, scale));
+    }
+    return PdfWriter.pages(drawings, scale);
   }
 
+  /** What begins a page of its own: each size, or all of them together. */
+  private List<String> groups() {
+    return nested ? List.of("") : List.copyOf(piecesBySize.keySet());
+  }
+
+  /** One scale for all pages, after the size that takes most room. */
   private Fit fit() {
-    Map<Double, List<Standing>> byScale = new HashMap<>();
-    return Fit.onA4(
+    String largest =
+        groups().stream()
+            .max(Comparator.comparingDouble(group -> nested ? 0 : area(piecesBySize.get(group))))
+            .orElseThrow();
+    Map<Double, List<Standing>> byScale = new LinkedHashMap<>();
+    return Fit.onPages(
         (paper, scale) -> {
-          List<Standing> standing = byScale.computeIfAbsent(scale, this::standing);
-          double width = paper.innerWidthMm() * scale;
-          Stack stack = stack(standing, width, new Reading(scale), scale);
-          return widest(standing) <= width && stack.heightMm() <= paper.innerHeightMm() * scale;
+          Reading reading = new Reading(scale);
+          List<Standing> standing =
+              byScale.computeIfAbsent(scale, s -> standing(largest, reading, 0));
+          if (PieceRow.widest(standing) > paper.innerWidthMm() * scale) {
+            return OptionalInt.empty();
+          }
+          List<List<Block>> pages = broken(largest, standing, paper, reading);
+          boolean fits = pages.stream().allMatch(p -> fits(largest, p, paper, reading));
+          return fits ? OptionalInt.of(pages.size()) : OptionalInt.empty();
         });
   }
 
-  private Drawing drawing(double widthMm, double readAt, double stated) {
-    List<Standing> standing = standing(readAt);
-    double width = Math.max(widthMm, widest(standing));
-    Stack stack = stack(standing, width, new Reading(readAt), stated);
-    return new Drawing(
-        style, new Box(0, 0, width, stack.heightMm()), stack.items(new Point(0, stack.heightMm())));
+  private static double area(List<CutPiece> cuts) {
+    return cuts.stream().map(c -> c.cutting().box()).mapToDouble(b -> b.length() * b.width()).sum();
   }
 
-  private Stack stack(List<Standing> standing, double width, Reading reading, double stated) {
-    double gap = reading.mm(GAP);
-    List<Block> blocks = new ArrayList<>(List.of(head(width, reading, stated)));
+  private boolean fits(String group, List<Block> rows, Paper paper, Reading reading) {
+    Stack stack = stack(group, rows, paper.innerWidthMm() * reading.scale(), reading, 1);
+    return stack.heightMm() <= paper.innerHeightMm() * reading.scale();
+  }
+
+  /** Rows dealt out to pages, from the top. */
+  private List<List<Block>> broken(
+      String group, List<Standing> standing, Paper paper, Reading reading) {
+    double width = paper.innerWidthMm() * reading.scale();
+    List<List<Block>> pages = new ArrayList<>(List.of(new ArrayList<>()));
+    for (Block row : PieceRow.rows(standing, width, reading.mm(GAP))) {
+      List<Block> page = pages.get(pages.size() - 1);
+      page.add(row);
+      if (page.size() > 1 && !fits(group, page, paper, reading)) {
+        page.remove(page.size() - 1);
+        pages.add(new ArrayList<>(List.of(row)));
+      }
+    }
+    return pages;
+  }
+
+  private List<Drawing> pages(Paper paper, double scale, double stated) {
+    Reading reading = new Reading(scale);
+    List<Drawing> drawings = new ArrayList<>();
+    int pieces = 0;
+    for (String group : groups()) {
+      List<Standing> standing = standing(group, reading, pieces);
+      pieces += standing.size();
+      for (List<Block> rows : broken(group, standing, paper, reading)) {
+        drawings.add(page(group, rows, paper.innerWidthMm() * scale, reading, stated));
+      }
+    }
+    return drawings;
+  }
+
+  private Drawing page(
+      String group, List<Block> rows, double width, Reading reading, double stated) {
+    Stack stack = stack(group, rows, width, reading, stated);
+    return new Drawing(
+        title, new Box(0, 0, width, stack.heightMm()), stack.items(new Point(0, stack.heightMm())));
+  }
+
+  private Stack stack(
+      String group, List<Block> rows, double width, Reading reading, double stated) {
+    List<Block> blocks = new ArrayList<>(List.of(head(group, width, reading, stated)));
     if (nested) {
       blocks.add(new SizeKey(List.copyOf(piecesBySize.keySet()), width, reading));
     }
-    blocks.addAll(rows(standing, width, gap));
-    return new Stack(blocks, gap);
+    blocks.addAll(rows);
+    return new Stack(blocks, reading.mm(GAP));
   }
 
-  private static double widest(List<Standing> standing) {
-    return standing.stream().mapToDouble(s -> s.box().length()).max().orElse(0);
-  }
-
-  private List<Standing> standing(double readAt) {
-    Reading reading = new Reading(readAt);
+  /**
+   * @param before how many pieces stand on the pages before
+   */
+  private List<Standing> standing(String group, Reading reading, int before) {
     List<Standing> standing = new ArrayList<>();
     if (nested) {
       for (String kind : palette.kinds()) {
         NestedCell cell = new NestedCell(kind, inAllSizes(kind), palette.fill(kind), reading);
-        standing.add(new Standing(id(standing), "", kind, cell.box(), cell::items));
+        standing.add(new Standing(id(before, standing), kind, cell.box(), cell::items));
       }
       return standing;
     }
-    piecesBySize.forEach(
-        (size, cuts) -> {
-          for (CutPiece cut : cuts) {
-            PieceCell cell = new PieceCell(cut, style, size, reading, shown);
-            Colour fill = palette.fill(cut.name());
-            standing.add(
-                new Standing(id(standing), size, cell.title(), cell.box(), () -> cell.items(fill)));
-          }
-        });
+    for (CutPiece cut : piecesBySize.get(group)) {
+      PieceCell cell = new PieceCell(cut, style, group, reading, shown);
+      standing.add(
+          new Standing(
+              id(before, standing),
+              cell.title(),
+              cell.box(),
+              () -> cell.items(palette.fill(cut.name()))));
+    }
     return standing;
   }
 
-  private static String id(List<Standing> standing) {
-    return "piece-" + (standing.size() + 1);
+  private static String id(int before, List<Standing> standing) {
+    return "piece-" + (before + standing.size() + 1);
   }
 
   private Map<String, CutPiece> inAllSizes(String kind) {
@@ -183,66 +257,20 @@ public final class PieceDrawing {
     return bySize;
   }
 
-  /** Fills rows from the left; each size begins a row. */
-  private static List<SideBySide> rows(List<Standing> standing, double width, double gap) {
-    List<List<Standing>> rows = new ArrayList<>();
-    double used = 0;
-    String row = "";
-    for (Standing one : standing) {
-      double length = one.box().length();
-      if (rows.isEmpty() || !one.row().equals(row) || used + gap + length > width) {
-        rows.add(new ArrayList<>());
-        used = -gap;
-      }
-      rows.get(rows.size() - 1).add(one);
-      used += gap + length;
-      row = one.row();
-    }
-    return rows.stream().map(r -> new SideBySide(List.copyOf(r), gap)).toList();
-  }
-
-  private Block head(double width, Reading reading, double stated) {
+  private Block head(String group, double width, Reading reading, double stated) {
+    int pieces = nested ? palette.kinds().size() : piecesBySize.get(group).size();
     List<Cell> cells = new ArrayList<>();
-    cells.add(new Cell("pieces", Integer.toString(palette.kinds().size())));
-    cells.add(new Cell("sizes", String.join(", ", piecesBySize.keySet())));
+    cells.add(
+        nested
+            ? new Cell("sizes", String.join(", ", piecesBySize.keySet()))
+            : new Cell("size", group));
+    cells.add(new Cell("pieces", Integer.toString(pieces)));
     return new TitleBlock(
-        style,
+        title,
         TitleBlock.drawnAt(stated)
             + (nested ? ", cutting lines" : ", allowances in " + shown.unitWords()),
         cells,
         width,
         reading);
-  }
-
-  /**
-   * A piece, or all sizes of it.
-   *
-   * @param row what is not the same begins another row
-   */
-  private record Standing(
-      String id, String row, String title, Box box, Supplier<List<Item>> items) {}
-
-  /** Pieces standing side by side. */
-  private record SideBySide(List<Standing> standing, double gapMm) implements Block {
-
-    @Override
-    public double heightMm() {
-      return standing.stream().mapToDouble(s -> s.box().width()).max().orElse(0);
-    }
-
-    @Override
-    public List<Item> items(Point upperLeft) {
-      List<Item> items = new ArrayList<>();
-      double x = upperLeft.x();
-      double y = upperLeft.y() - heightMm();
-      for (Standing one : standing) {
-        Box box = one.box();
-        Point way = new Point(x - box.minX(), y - box.minY());
-        List<Item> shifted = Shift.by(way, one.items().get());
-        items.add(Item.Group.titled(one.id(), "piece", one.title(), shifted));
-        x += box.length() + gapMm;
-      }
-      return items;
-    }
   }
 }

@@ -1,5 +1,7 @@
 package ellwand.draw.sheet;
 
+import java.util.OptionalInt;
+
 /**
  * The largest scale at which a sheet fits on paper.
  *
@@ -12,16 +14,50 @@ public record Fit(Paper paper, double scale) {
 
   private static final double SMALLEST_PICTURE = 1000;
 
+  /** Smaller than this, more pages are better. */
+  private static final double SMALLEST_ON_PAGES = 10;
+
   /** What has to fit: whether it does on paper of this kind at this scale. */
   public interface Test {
     boolean fits(Paper paper, double scale);
+  }
+
+  /** How many pages it takes on paper of this kind at this scale; nothing if it never fits. */
+  public interface Count {
+    OptionalInt pages(Paper paper, double scale);
+  }
+
+  /**
+   * On as few A4 pages as can be, the largest of those scales, unless that makes it smaller than
+   * 1:10; upright or on its side, whichever shows more.
+   */
+  public static Fit onPages(Count count) {
+    Fit best = null;
+    int least = Integer.MAX_VALUE;
+    for (double scale = 1; scale <= SMALLEST_PICTURE; scale = next(scale)) {
+      for (Paper paper : new Paper[] {Paper.A4.onItsSide(), Paper.A4}) {
+        int pages = count.pages(paper, scale).orElse(Integer.MAX_VALUE);
+        if (pages < least) {
+          least = pages;
+          best = new Fit(paper, scale);
+        }
+      }
+      if (best != null && (least == 1 || scale >= SMALLEST_ON_PAGES)) {
+        return best;
+      }
+    }
+    throw new IllegalArgumentException("a part is too large for an A4 page at any scale");
+  }
+
+  private static double next(double scale) {
+    return scale + (scale < HALVES_UP_TO ? 0.5 : 1);
   }
 
   /** On A4, upright or on its side, whichever shows more; on its side when both are alike. */
   public static Fit onA4(Test test) {
     Paper upright = Paper.A4;
     Paper side = upright.onItsSide();
-    for (double scale = 1; scale <= SMALLEST_PICTURE; scale += scale < HALVES_UP_TO ? 0.5 : 1) {
+    for (double scale = 1; scale <= SMALLEST_PICTURE; scale = next(scale)) {
       for (Paper paper : new Paper[] {side, upright}) {
         if (test.fits(paper, scale)) {
           return new Fit(paper, scale);

@@ -48,20 +48,39 @@ public final class PdfWriter implements AutoCloseable {
 
   /** A drawing on one page that is as large as it must be. */
   public static byte[] onePage(Drawing drawing, double scale) {
-    double margins = 2 * Paper.MARGIN_MM;
-    double width = drawing.frame().length() / scale + margins;
-    double height = drawing.frame().width() / scale + margins;
-    return onePage(drawing, scale, new Paper(width, height));
+    return pages(List.of(drawing), scale);
   }
 
   /** A drawing on one page, at the top of it. */
   public static byte[] onePage(Drawing drawing, double scale, Paper paper) {
-    try (PdfWriter writer = new PdfWriter(drawing.title())) {
-      double height = drawing.frame().width() / scale;
-      Point at = new Point(Paper.MARGIN_MM, paper.heightMm() - Paper.MARGIN_MM - height);
-      writer.page(paper, List.of(new OnPaper(drawing, scale, at)));
+    return pages(List.of(drawing), scale, paper);
+  }
+
+  /** Each drawing on a page that is as large as it must be. */
+  public static byte[] pages(List<Drawing> drawings, double scale) {
+    try (PdfWriter writer = new PdfWriter(drawings.get(0).title())) {
+      double margins = 2 * Paper.MARGIN_MM;
+      for (Drawing drawing : drawings) {
+        double width = drawing.frame().length() / scale + margins;
+        double height = drawing.frame().width() / scale + margins;
+        writer.atTop(drawing, scale, new Paper(width, height));
+      }
       return writer.bytes();
     }
+  }
+
+  /** Each drawing on a page of its own, at the top of it. */
+  public static byte[] pages(List<Drawing> drawings, double scale, Paper paper) {
+    try (PdfWriter writer = new PdfWriter(drawings.get(0).title())) {
+      drawings.forEach(drawing -> writer.atTop(drawing, scale, paper));
+      return writer.bytes();
+    }
+  }
+
+  private void atTop(Drawing drawing, double scale, Paper paper) {
+    double height = drawing.frame().width() / scale;
+    Point at = new Point(Paper.MARGIN_MM, paper.heightMm() - Paper.MARGIN_MM - height);
+    page(paper, List.of(new OnPaper(drawing, scale, at)));
   }
 
   /**

@@ -45,7 +45,7 @@ class GoldenDrawingTest {
     Marker bib = Samples.bib();
     Map<String, List<ellwand.cutting.CutPiece>> pieces =
         Map.of("86", bib.lay().wanted().stream().map(w -> w.cut()).toList());
-    compare("bib-pieces.svg", PieceDrawing.of("Quay bib", pieces, Unit.INCH).svg());
+    compare("bib-pieces.svg", PieceDrawing.of("Quay bib", "Quay bib", pieces, Unit.INCH).svg());
   }
 
   private static void compare(String name, byte[] drawn) throws IOException {
