@@ -41,7 +41,9 @@ public final class DrawRun {
     String style = job.style().name();
     return new DrawnPieces(
         job,
-        nested ? PieceDrawing.nested(title, style, bySize, unit) : PieceDrawing.of(title, style, bySize, unit),
+        nested
+            ? PieceDrawing.nested(title, style, bySize, unit)
+            : PieceDrawing.of(title, style, bySize, unit),
         scale);
   }
 
@@ -58,9 +60,7 @@ public final class DrawRun {
       }
     }
     Set<String> wanted =
-        !asked.isEmpty()
-            ? Set.copyOf(asked)
-            : nested ? Set.copyOf(all) : job.garments().keySet();
+        !asked.isEmpty() ? Set.copyOf(asked) : nested ? Set.copyOf(all) : job.garments().keySet();
     return all.stream().filter(wanted::contains).toList();
   }
 }

@@ -47,7 +47,8 @@ final class DrawCommand implements Callable<Integer> {
   @Option(
       names = "--scale",
       paramLabel = "N",
-      description = "Draw a PDF at 1:N, each size on one page as large as it takes. Default: to fit on A4.")
+      description =
+          "Draw a PDF at 1:N, each size on one page as large as it takes. Default: to fit on A4.")
   private Double scale;
 
   @Option(

@@ -32,6 +32,9 @@ final class EdgeNames {
 
   private static final double[] PLACES = {0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8};
 
+  /** Longer names are shortened, mm on paper. */
+  private static final double LONGEST = 60;
+
   private final Reading reading;
   private final Area taken;
   private final List<Item> items = new ArrayList<>();
@@ -43,6 +46,13 @@ final class EdgeNames {
     cutting.points().forEach(p -> outline.lineTo(p.x(), p.y()));
     outline.closePath();
     this.taken = new Area(outline);
+  }
+
+  /** Keeps words off something that runs out of the piece. */
+  void keepOff(Point from, Point to) {
+    Point along = to.minus(from);
+    double turn = Math.atan2(along.y(), along.x());
+    taken.add(new Area(box(from.towards(to, 0.5), from.distance(to), reading.mm(2), turn)));
   }
 
   /** What has been named so far. */
@@ -61,7 +71,8 @@ final class EdgeNames {
    * @param line the edge's sewing line in place
    * @param allowanceMm between it and the cutting line
    */
-  void name(String words, Path line, double allowanceMm) {
+  void name(String whole, Path line, double allowanceMm) {
+    String words = Lettering.shortened(whole, reading.points(POINTS), reading.mm(LONGEST));
     double length = line.length();
     for (double away = NEAREST; away <= FARTHEST; away += STEP) {
       for (double share : PLACES) {

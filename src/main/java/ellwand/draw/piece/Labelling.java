@@ -21,8 +21,10 @@ public final class Labelling {
   private static final int MOST_PLACES = 40;
   private static final double ARROW_STEP = 0.5;
   private static final double ARROW_HALF_WIDTH = 1.0;
+  private static final double SLIM_HALF_WIDTH = 0.3;
   private static final double SHORTEST_ARROW = 6;
   private static final double LONGEST_ARROW = 28;
+  private static final double ARROW_ACROSS = 9;
 
   private final Reading reading;
   private final Room room;
@@ -30,25 +32,34 @@ public final class Labelling {
   private final List<List<Point>> innerLines;
 
   /** Distances from {@link GrainLine#through} at which the line is well inside. */
-  private final List<Double> stations = new ArrayList<>();
+  private final List<Double> stations;
 
   public Labelling(Reading reading, Outline inside, GrainLine grain, List<List<Point>> innerLines) {
     this.reading = reading;
     this.room = new Room(inside);
     this.grain = grain;
     this.innerLines = innerLines;
-    double reach = room.box().length() + room.box().width();
-    double step = reading.mm(ARROW_STEP);
-    for (double s = -Math.floor(reach / step) * step; s <= reach; s += step) {
-      if (room.holds(station(s))) {
-        stations.add(s);
-      }
-    }
+    this.stations = stations(ARROW_HALF_WIDTH);
   }
 
-  private Box station(double along) {
-    Point at = grain.through().plus(grain.towards().times(along));
-    return new Box(at.x(), at.y(), at.x(), at.y()).grown(reading.mm(ARROW_HALF_WIDTH));
+  private List<Double> stations(double halfWidth) {
+    double reach = room.box().length() + room.box().width();
+    double step = reading.mm(ARROW_STEP);
+    List<Double> inside = new ArrayList<>();
+    for (double s = -Math.floor(reach / step) * step; s <= reach; s += step) {
+      if (room.holds(station(s, halfWidth))) {
+        inside.add(s);
+      }
+    }
+    return inside;
+  }
+
+  private Box station(double along, double halfWidth) {
+    return around(grain.through().plus(grain.towards().times(along)), halfWidth);
+  }
+
+  private Box around(Point at, double halfWidth) {
+    return new Box(at.x(), at.y(), at.x(), at.y()).grown(reading.mm(halfWidth));
   }
 
   /**
@@ -71,8 +82,35 @@ public final class Labelling {
     return first(named, SHORTEST_ARROW, true)
         .or(() -> first(choices, SHORTEST_ARROW, false))
         .or(() -> first(choices, 0, false))
-        .map(label -> new Lettered(Optional.of(label), arrow(Optional.of(label))))
-        .orElseGet(() -> new Lettered(Optional.empty(), arrow(Optional.empty())));
+        .map(label -> new Lettered(Optional.of(label), anyArrow(Optional.of(label))))
+        .orElseGet(() -> new Lettered(Optional.empty(), anyArrow(Optional.empty())));
+  }
+
+  /** The arrow, nearer to the outline than looks well where the piece is narrow. */
+  private Optional<Arrow> anyArrow(Optional<Label> label) {
+    return arrow(label, stations, ARROW_HALF_WIDTH)
+        .or(() -> arrow(label, stations(SLIM_HALF_WIDTH), SLIM_HALF_WIDTH));
+  }
+
+  /**
+   * A short arrow that runs out of the piece on both sides, as on a strip cut on the bias: clear of
+   * the label if it can be.
+   */
+  Arrow across(Optional<Label> label) {
+    Point half = grain.towards().times(reading.mm(ARROW_ACROSS) / 2);
+    Point best = grain.through();
+    double most = 0;
+    for (Point at : label.isPresent() ? centres(0, 0) : List.<Point>of()) {
+      Box box = around(at.plus(half), 0).union(around(at.minus(half), 0));
+      double away = at.distance(label.get().box().centre());
+      if (room.holds(around(at, SLIM_HALF_WIDTH))
+          && !box.touches(label.get().box().grown(reading.mm(CLEAR)))
+          && (most == 0 || away < most)) {
+        best = at;
+        most = away;
+      }
+    }
+    return new Arrow(best.minus(half), best.plus(half));
   }
 
   private Optional<Label> first(
@@ -97,7 +135,10 @@ public final class Labelling {
           continue;
         }
         Label label = new Label(wording, box, upended);
-        double arrow = arrow(Optional.of(label)).map(a -> a.tail().distance(a.head())).orElse(0.0);
+        double arrow =
+            arrow(Optional.of(label), stations, ARROW_HALF_WIDTH)
+                .map(a -> a.tail().distance(a.head()))
+                .orElse(0.0);
         double worth = arrow - away(label);
         if (arrow >= shortestArrow && worth > bestWorth) {
           best = label;
@@ -146,7 +187,7 @@ public final class Labelling {
   }
 
   /** The longest free stretch of the grain line, not longer than looks well. */
-  private Optional<Arrow> arrow(Optional<Label> label) {
+  private Optional<Arrow> arrow(Optional<Label> label, List<Double> stations, double halfWidth) {
     Optional<Box> taken = label.map(l -> l.box().grown(reading.mm(CLEAR)));
     double step = reading.mm(ARROW_STEP);
     double from = Double.NaN;
@@ -154,7 +195,7 @@ public final class Labelling {
     double bestFrom = 0;
     double bestTo = 0;
     for (double s : stations) {
-      if (taken.isPresent() && taken.get().touches(station(s))) {
+      if (taken.isPresent() && taken.get().touches(station(s, halfWidth))) {
         continue;
       }
       if (!(s - last <= step * 1.5)) {

@@ -11,7 +11,6 @@ import ellwand.geometry.Outline;
 import ellwand.geometry.Path;
 import ellwand.geometry.Point;
 import ellwand.geometry.Segment;
-import ellwand.pattern.Cut;
 import ellwand.pattern.Edge;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
@@ -33,6 +32,7 @@ final class PieceCell {
   private final Reading reading;
   private final EdgeNames names;
   private final Labelling.Lettered lettering;
+  private final Labelling.Arrow arrow;
 
   PieceCell(CutPiece drawn, String style, String size, Reading reading, Shown shown) {
     this.drawn = drawn;
@@ -41,20 +41,36 @@ final class PieceCell {
     this.size = size;
     this.reading = reading;
     this.names = new EdgeNames(reading, cut.cutting());
+    Labelling labelling =
+        new Labelling(
+            reading,
+            cut.sewing(),
+            GrainLine.of(drawn).moved(TOP_UP),
+            cut.innerLines().stream().map(CutPiece.Drawn::points).toList());
+    this.lettering = labelling.place(wordings());
+    this.arrow = lettering.arrow().orElseGet(() -> labelling.across(lettering.label()));
+    names.keepOff(arrow.tail(), arrow.head());
     for (Edge edge : drawn.piece().edges()) {
       names.name(words(edge, shown), inPlace(edge), edge.allowanceMm());
     }
-    this.lettering =
-        new Labelling(
-                reading,
-                cut.sewing(),
-                GrainLine.of(drawn).moved(TOP_UP),
-                cut.innerLines().stream().map(CutPiece.Drawn::points).toList())
-            .place(wordings());
     if (lettering.label().isEmpty()) {
       Edge first = drawn.piece().edges().get(0);
       names.name(title(), inPlace(first), first.allowanceMm());
     }
+  }
+
+  String name() {
+    return drawn.name();
+  }
+
+  /** From which cloth it is cut and how, as far as its label has no room for it. */
+  List<String> untold() {
+    String told = lettering.label().map(l -> String.join(" ", l.wording().lines())).orElse("");
+    return cuts().stream().allMatch(told::contains) ? List.of() : cuts();
+  }
+
+  private List<String> cuts() {
+    return drawn.piece().cuts().stream().map(c -> c.cloth() + ": cut " + c).toList();
   }
 
   String title() {
@@ -72,7 +88,7 @@ final class PieceCell {
     List<Item> items = new ArrayList<>(lines.cutting(cut.cutting(), cut.fold(), fill));
     items.addAll(lines.inside(cut));
     cut.fold().ifPresent(f -> items.add(lines.fold(f.from(), f.to())));
-    items.addAll(lines.arrow(lettering.arrow(), true));
+    items.addAll(lines.arrow(Optional.of(arrow), true));
     lettering.label().map(l -> l.items(reading)).ifPresent(items::addAll);
     items.addAll(names.items());
     return items;
@@ -80,9 +96,7 @@ final class PieceCell {
 
   private List<Wording> wordings() {
     List<String> main = new ArrayList<>(List.of("size " + size));
-    for (Cut one : drawn.piece().cuts()) {
-      main.add(one.cloth() + ": cut " + one);
-    }
+    main.addAll(cuts());
     boolean allowance = drawn.piece().edges().stream().anyMatch(e -> e.allowanceMm() > 0);
     return Wording.choices(
         "", drawn.name(), main, List.of(style, allowance ? "allowance included" : "no allowance"));

@@ -5,13 +5,14 @@ import ellwand.draw.sheet.Block;
 import ellwand.draw.sheet.Block.Stack;
 import ellwand.draw.sheet.Drawing;
 import ellwand.draw.sheet.Fit;
-import ellwand.draw.sheet.Item;
 import ellwand.draw.sheet.Palette;
 import ellwand.draw.sheet.Paper;
 import ellwand.draw.sheet.PdfWriter;
 import ellwand.draw.sheet.Reading;
 import ellwand.draw.sheet.Shown;
 import ellwand.draw.sheet.SvgWriter;
+import ellwand.draw.sheet.Table;
+import ellwand.draw.sheet.Table.Column;
 import ellwand.draw.sheet.TitleBlock;
 import ellwand.draw.sheet.TitleBlock.Cell;
 import ellwand.geometry.Box;
@@ -22,6 +23,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
 
 /** The pieces of a style with all their lines, side by side, tops up; each size on its pages. */
@@ -130,7 +132,7 @@ public final class PieceDrawing {
     for (String group : groups()) {
       List<Standing> standing = standing(group, reading, drawings.size());
       double wide = Math.max(width, PieceRow.widest(standing));
-      List<Block> rows = new ArrayList<>(PieceRow.rows(standing, wide, reading.mm(GAP)));
+      List<PieceRow> rows = PieceRow.rows(standing, wide, reading.mm(GAP));
       drawings.add(page(group, rows, wide, reading, scale));
     }
     return PdfWriter.pages(drawings, scale);
@@ -156,7 +158,7 @@ public final class PieceDrawing {
           if (PieceRow.widest(standing) > paper.innerWidthMm() * scale) {
             return OptionalInt.empty();
           }
-          List<List<Block>> pages = broken(largest, standing, paper, reading);
+          List<List<PieceRow>> pages = broken(largest, standing, paper, reading);
           boolean fits = pages.stream().allMatch(p -> fits(largest, p, paper, reading));
           return fits ? OptionalInt.of(pages.size()) : OptionalInt.empty();
         });
@@ -166,18 +168,18 @@ public final class PieceDrawing {
     return cuts.stream().map(c -> c.cutting().box()).mapToDouble(b -> b.length() * b.width()).sum();
   }
 
-  private boolean fits(String group, List<Block> rows, Paper paper, Reading reading) {
+  private boolean fits(String group, List<PieceRow> rows, Paper paper, Reading reading) {
     Stack stack = stack(group, rows, paper.innerWidthMm() * reading.scale(), reading, 1);
     return stack.heightMm() <= paper.innerHeightMm() * reading.scale();
   }
 
   /** Rows dealt out to pages, from the top. */
-  private List<List<Block>> broken(
+  private List<List<PieceRow>> broken(
       String group, List<Standing> standing, Paper paper, Reading reading) {
     double width = paper.innerWidthMm() * reading.scale();
-    List<List<Block>> pages = new ArrayList<>(List.of(new ArrayList<>()));
-    for (Block row : PieceRow.rows(standing, width, reading.mm(GAP))) {
-      List<Block> page = pages.get(pages.size() - 1);
+    List<List<PieceRow>> pages = new ArrayList<>(List.of(new ArrayList<>()));
+    for (PieceRow row : PieceRow.rows(standing, width, reading.mm(GAP))) {
+      List<PieceRow> page = pages.get(pages.size() - 1);
       page.add(row);
       if (page.size() > 1 && !fits(group, page, paper, reading)) {
         page.remove(page.size() - 1);
@@ -194,7 +196,7 @@ public final class PieceDrawing {
     for (String group : groups()) {
       List<Standing> standing = standing(group, reading, pieces);
       pieces += standing.size();
-      for (List<Block> rows : broken(group, standing, paper, reading)) {
+      for (List<PieceRow> rows : broken(group, standing, paper, reading)) {
         drawings.add(page(group, rows, paper.innerWidthMm() * scale, reading, stated));
       }
     }
@@ -202,20 +204,37 @@ public final class PieceDrawing {
   }
 
   private Drawing page(
-      String group, List<Block> rows, double width, Reading reading, double stated) {
+      String group, List<PieceRow> rows, double width, Reading reading, double stated) {
     Stack stack = stack(group, rows, width, reading, stated);
     return new Drawing(
         title, new Box(0, 0, width, stack.heightMm()), stack.items(new Point(0, stack.heightMm())));
   }
 
   private Stack stack(
-      String group, List<Block> rows, double width, Reading reading, double stated) {
+      String group, List<PieceRow> rows, double width, Reading reading, double stated) {
     List<Block> blocks = new ArrayList<>(List.of(head(group, width, reading, stated)));
     if (nested) {
       blocks.add(new SizeKey(List.copyOf(piecesBySize.keySet()), width, reading));
     }
     blocks.addAll(rows);
+    List<Standing.Untold> untold =
+        rows.stream()
+            .flatMap(row -> row.standing().stream())
+            .flatMap(standing -> standing.untold().stream())
+            .toList();
+    if (!untold.isEmpty()) {
+      blocks.add(table(untold, reading));
+    }
     return new Stack(blocks, reading.mm(GAP));
+  }
+
+  /** How to cut what is too small to say so itself. */
+  private static Block table(List<Standing.Untold> untold, Reading reading) {
+    Table table =
+        new Table(List.of(Column.words(50, "piece"), Column.words(130, "cut")), false, reading);
+    List<Block> lines = new ArrayList<>(List.of(table.head()));
+    untold.forEach(u -> lines.add(table.row(List.of(u.piece(), String.join("; ", u.cuts())))));
+    return new Stack(lines, 0);
   }
 
   /**
@@ -226,7 +245,8 @@ public final class PieceDrawing {
     if (nested) {
       for (String kind : palette.kinds()) {
         NestedCell cell = new NestedCell(kind, inAllSizes(kind), palette.fill(kind), reading);
-        standing.add(new Standing(id(before, standing), kind, cell.box(), cell::items));
+        standing.add(
+            new Standing(id(before, standing), kind, Optional.empty(), cell.box(), cell::items));
       }
       return standing;
     }
@@ -236,10 +256,17 @@ public final class PieceDrawing {
           new Standing(
               id(before, standing),
               cell.title(),
+              untold(cell),
               cell.box(),
               () -> cell.items(palette.fill(cut.name()))));
     }
     return standing;
+  }
+
+  private static Optional<Standing.Untold> untold(PieceCell cell) {
+    return cell.untold().isEmpty()
+        ? Optional.empty()
+        : Optional.of(new Standing.Untold(cell.name(), cell.untold()));
   }
 
   private static String id(int before, List<Standing> standing) {

@@ -29,8 +29,7 @@ public record Drawing(String title, Box frame, List<Item> items) {
     for (int i = 1; i < pages.size(); i++) {
       Drawing page = pages.get(i);
       Point way =
-          new Point(
-              frame.minX() - page.frame().minX(), frame.minY() - gapMm - page.frame().maxY());
+          new Point(frame.minX() - page.frame().minX(), frame.minY() - gapMm - page.frame().maxY());
       items.addAll(calledAfter("-page-" + (i + 1), Shift.by(way, page.items())));
       frame =
           frame.union(
