@@ -13,21 +13,21 @@ final class Contact {
    */
   static final double TOUCH_MM = 2e-6;
 
-  private final Edges moving;
+  private final Contour moving;
   private final Point direction;
 
   Contact(Outline moving, Point direction) {
-    this.moving = new Edges(moving, direction);
+    this.moving = new Contour(moving, direction);
     this.direction = direction;
   }
 
   /** An outline's edges by their ends, along the drag and to its left. */
-  private static final class Edges {
+  private static final class Contour {
     private final double[] along;
     private final double[] left;
-    private final Edge around;
+    private final Chord around;
 
-    Edges(Outline outline, Point direction) {
+    Contour(Outline outline, Point direction) {
       List<Point> points = outline.points();
       int n = points.size();
       along = new double[n + 1];
@@ -41,20 +41,20 @@ final class Contact {
         most[2] = Math.min(most[2], left[i]);
         most[3] = Math.max(most[3], left[i]);
       }
-      around = new Edge(most[0], most[2], most[1], most[3]);
+      around = new Chord(most[0], most[2], most[1], most[3]);
     }
 
     int count() {
       return along.length - 1;
     }
 
-    Edge edge(int i) {
-      return new Edge(along[i], left[i], along[i + 1], left[i + 1]);
+    Chord edge(int i) {
+      return new Chord(along[i], left[i], along[i + 1], left[i + 1]);
     }
   }
 
   /** One edge, or the two corners of a box. */
-  private record Edge(double along0, double left0, double along1, double left1) {
+  private record Chord(double along0, double left0, double along1, double left1) {
     double back() {
       return Math.min(along0, along1);
     }
@@ -87,15 +87,15 @@ final class Contact {
    * @return whether they may come near each other at all
    */
   boolean against(Outline other, double gapMm, Passage passage) {
-    Edges fixed = new Edges(other, direction);
+    Contour fixed = new Contour(other, direction);
     if (!meet(moving.around, fixed.around, gapMm, passage)) {
       return false;
     }
     for (int j = 0; j < fixed.count(); j++) {
-      Edge there = fixed.edge(j);
+      Chord there = fixed.edge(j);
       if (meet(moving.around, there, gapMm, passage)) {
         for (int i = 0; i < moving.count(); i++) {
-          Edge here = moving.edge(i);
+          Chord here = moving.edge(i);
           if (meet(here, there, gapMm, passage)) {
             if (gapMm > 2 * TOUCH_MM) {
               near(here, there, gapMm - TOUCH_MM, passage);
@@ -109,7 +109,7 @@ final class Contact {
     return true;
   }
 
-  private static boolean meet(Edge here, Edge there, double gapMm, Passage passage) {
+  private static boolean meet(Chord here, Chord there, double gapMm, Passage passage) {
     double reach = gapMm + TOUCH_MM;
     return there.low() - here.high() <= reach
         && here.low() - there.high() <= reach
@@ -118,12 +118,12 @@ final class Contact {
   }
 
   /** Bars where the edges cross, more than touching with their ends. */
-  private static void cross(Edge here, Edge there, Passage passage) {
+  private static void cross(Chord here, Chord there, Passage passage) {
     double low = Math.max(here.low(), there.low()) + TOUCH_MM;
     double high = Math.min(here.high(), there.high()) - TOUCH_MM;
     if (here.level() != there.level()) {
-      Edge level = here.level() ? here : there;
-      Edge slanting = here.level() ? there : here;
+      Chord level = here.level() ? here : there;
+      Chord slanting = here.level() ? there : here;
       double left = (level.low() + level.high()) / 2;
       if (left > slanting.low() + TOUCH_MM && left < slanting.high() - TOUCH_MM) {
         double at = slanting.at(left);
@@ -150,7 +150,7 @@ final class Contact {
    * Bars where the edges come nearer than the gap: the differences of their points fill a
    * parallelogram; widened by the gap it is convex, so that the drag cuts one stretch out of it.
    */
-  private static void near(Edge here, Edge there, double gapMm, Passage passage) {
+  private static void near(Chord here, Chord there, double gapMm, Passage passage) {
     double[] x = {
       there.along0 - here.along0,
       there.along1 - here.along0,

@@ -100,20 +100,20 @@ final class Drag {
     Box box = moving.box();
     Point way = direction.times(lengthMm);
     Box swept = box.union(box.shifted(way.x(), way.y())).grown(gapMm);
-    List<Obstacle> near = new ArrayList<>();
+    List<KeptOff> near = new ArrayList<>();
     for (Outline other : others) {
       if (swept.touches(other.box()) && along.against(other, gapMm, passage)) {
-        near.add(Obstacle.of(other, gapMm));
+        near.add(KeptOff.of(other, gapMm));
       }
     }
     for (Outline keepOut : keepOuts) {
       if (along.against(keepOut, 0, passage)) {
-        near.add(Obstacle.of(keepOut, 0));
+        near.add(KeptOff.of(keepOut, 0));
       }
     }
     return passage.parts().stream()
         .filter(part -> part.playMm() >= LEAST_PLAY_MM)
-        .sorted(Comparator.comparingDouble((Passage.Part p) -> p.toMm()).reversed())
+        .sorted(Comparator.comparingDouble((Passage.Reach p) -> p.toMm()).reversed())
         .filter(part -> clear((part.fromMm() + part.toMm()) / 2, near))
         .findFirst()
         .map(part -> direction.times(part.toMm()))
@@ -121,7 +121,7 @@ final class Drag {
   }
 
   /** Where along the drag the copy lies inside a zone like its own. */
-  private List<Passage.Part> room() {
+  private List<Passage.Reach> room() {
     Optional<Zone> own = zone(copy.zone());
     if (own.isEmpty()) {
       return List.of();
@@ -140,7 +140,7 @@ final class Drag {
         : zone.plies() == own.plies() && zone.sideUp() == own.sideUp();
   }
 
-  private Optional<Passage.Part> inside(Box zone) {
+  private Optional<Passage.Reach> inside(Box zone) {
     Box box = moving.box();
     double from = 0;
     double to = lengthMm;
@@ -159,11 +159,11 @@ final class Drag {
         to = Math.min(to, (pace > 0 ? high : low) / pace);
       }
     }
-    return from <= to ? Optional.of(new Passage.Part(from, to)) : Optional.empty();
+    return from <= to ? Optional.of(new Passage.Reach(from, to)) : Optional.empty();
   }
 
   /** Whether the copy lies clear of everything at a place of the drag. */
-  private boolean clear(double mm, List<Obstacle> near) {
+  private boolean clear(double mm, List<KeptOff> near) {
     Point by = direction.times(mm);
     Outline there = moving.moved(new Motion(false, 0, by.x(), by.y()));
     Region region = Region.of(there);

@@ -10,11 +10,11 @@ import java.util.List;
 final class Passage {
 
   private final double lengthMm;
-  private final List<Part> open = new ArrayList<>();
-  private final List<Part> barred = new ArrayList<>();
+  private final List<Reach> open = new ArrayList<>();
+  private final List<Reach> barred = new ArrayList<>();
 
   /** A part of the drag. */
-  record Part(double fromMm, double toMm) {
+  record Reach(double fromMm, double toMm) {
     double playMm() {
       return toMm - fromMm;
     }
@@ -28,25 +28,25 @@ final class Passage {
     return lengthMm;
   }
 
-  void open(Part part) {
+  void open(Reach part) {
     open.add(part);
   }
 
   /** Bars what of a part is on the drag; its ends are where things may change. */
   void bar(double fromMm, double toMm) {
     if (toMm > 0 && fromMm < lengthMm) {
-      barred.add(new Part(fromMm, toMm));
+      barred.add(new Reach(fromMm, toMm));
     }
   }
 
   /** What is open and not barred, cut up wherever things may change. */
-  List<Part> parts() {
-    List<Part> bars = new ArrayList<>(barred);
-    bars.sort(Comparator.comparingDouble(Part::fromMm));
-    List<Part> parts = new ArrayList<>();
-    for (Part room : open) {
+  List<Reach> parts() {
+    List<Reach> bars = new ArrayList<>(barred);
+    bars.sort(Comparator.comparingDouble(Reach::fromMm));
+    List<Reach> parts = new ArrayList<>();
+    for (Reach room : open) {
       double from = room.fromMm;
-      for (Part bar : bars) {
+      for (Reach bar : bars) {
         if (bar.fromMm > from) {
           add(parts, from, Math.min(bar.fromMm, room.toMm));
         }
@@ -57,9 +57,9 @@ final class Passage {
     return parts;
   }
 
-  private static void add(List<Part> parts, double from, double to) {
+  private static void add(List<Reach> parts, double from, double to) {
     if (from <= to) {
-      parts.add(new Part(from, to));
+      parts.add(new Reach(from, to));
     }
   }
 }

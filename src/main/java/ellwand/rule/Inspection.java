@@ -107,7 +107,7 @@ public final class Inspection {
 
   /** Whether a piece differs from its mirror image. */
   boolean handed(CutPiece cut) {
-    return handed.computeIfAbsent(cut, Hand::of);
+    return handed.computeIfAbsent(cut, Handedness::of);
   }
 
   /** Copies that overlap or are nearer each other than the cloth's gap. */

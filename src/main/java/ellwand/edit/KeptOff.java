@@ -5,13 +5,13 @@ import ellwand.geometry.Outline;
 import ellwand.geometry.Region;
 
 /** What a dragged copy is to keep off, and by how much. */
-record Obstacle(Region region, Box box, double gapMm) {
+record KeptOff(Region region, Box box, double gapMm) {
 
   /** As the check has it: an overlap up to this share of the smaller is none. */
   private static final double OVERLAP_SHARE = 1e-6;
 
-  static Obstacle of(Outline outline, double gapMm) {
-    return new Obstacle(Region.of(outline), outline.box(), gapMm);
+  static KeptOff of(Outline outline, double gapMm) {
+    return new KeptOff(Region.of(outline), outline.box(), gapMm);
   }
 
   /** Whether a copy in place keeps off it. */

@@ -12,12 +12,12 @@ import java.util.List;
  * Whether a piece has a hand: asked of JTS, and not of {@link CutPiece#symmetric}, which the search
  * goes by.
  */
-final class Hand {
+final class Handedness {
 
   /** How far mirrored lines may run beside the drawn ones, mm; more than the search allows. */
   private static final double SAME_MM = 0.1;
 
-  private Hand() {}
+  private Handedness() {}
 
   /** Whether it differs from itself turned over about a line along the warp. */
   static boolean of(CutPiece cut) {
