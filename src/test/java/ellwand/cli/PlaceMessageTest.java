@@ -47,7 +47,7 @@ class PlaceMessageTest {
     assertEquals(
         job
             + ": piece panel: it has no room where place: and match: put it in the repeat of cloth"
-            + " print. Use cloth at least 65.0 cm wide, or change what is asked under place: and"
+            + " print. Use cloth at least 65.0 cm wide, or change what is asked for under place: and"
             + " match.",
         ran.err().strip());
     assertFalse(Files.exists(out));

@@ -169,7 +169,7 @@ class RepeatedClothTest {
     InputException refused =
         assertThrows(InputException.class, () -> laid(lay(uneven(), front, back)));
     assertEquals(
-        "piece front: side cannot match back.side on bars along the cloth: the seam leans across"
+        "piece front: side cannot match back.side on stripes along the cloth: the seam leans across"
             + " them, so that they would meet in a mirror, and this repeat has no mirror line."
             + " Ask for bars: across, take cloth with an even repeat, or leave the match out.",
         refused.getMessage());
