@@ -1,6 +1,7 @@
 package ellwand.geometry;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
@@ -22,15 +23,11 @@ public final class NoFitUnion {
   /**
    * Where {@code moving} overlaps {@code still}, by the place of its origin.
    *
-   * @param still x0, y0, x1, y1, ... counter-clockwise, without crossings
+   * @param still x0, y0, x1, y1, ... counter-clockwise, without crossings; a point may stand twice
    * @param moving the same
    * @return rings with the overlap on their left
    */
   public static List<double[]> rings(double[] still, double[] moving) {
-    double[] turned = new double[moving.length];
-    for (int i = 0; i < moving.length; i++) {
-      turned[i] = -moving[i];
-    }
     double size = 0;
     for (double c : still) {
       size = Math.max(size, Math.abs(c));
@@ -39,8 +36,12 @@ public final class NoFitUnion {
       size = Math.max(size, Math.abs(c));
     }
     double grid = Math.scalb(1.0, Math.getExponent(size) - 32);
+    double[] turned = withoutRepeats(moving, grid);
+    for (int i = 0; i < turned.length; i++) {
+      turned[i] = -turned[i];
+    }
     WoundPlane plane = new WoundPlane();
-    for (Object noded : noded(Convolution.of(still, turned), grid)) {
+    for (Object noded : noded(Convolution.of(withoutRepeats(still, grid), turned), grid)) {
       SegmentString string = (SegmentString) noded;
       int times = (Boolean) string.getData() ? 1 : -1;
       for (int i = 1; i < string.size(); i++) {
@@ -52,6 +53,20 @@ public final class NoFitUnion {
       add(rings, border, 4 * grid);
     }
     return rings;
+  }
+
+  /** A side of no length has no direction, so the convolution would not close there. */
+  private static double[] withoutRepeats(double[] ring, double grid) {
+    double[] kept = new double[ring.length];
+    int n = 0;
+    for (int i = 0; i < ring.length; i += 2) {
+      int next = (i + 2) % ring.length;
+      if (Math.hypot(ring[next] - ring[i], ring[next + 1] - ring[i + 1]) > grid) {
+        kept[n++] = ring[i];
+        kept[n++] = ring[i + 1];
+      }
+    }
+    return Arrays.copyOf(kept, n);
   }
 
   private static Collection<?> noded(List<Convolution.Stretch> stretches, double grid) {

@@ -57,6 +57,14 @@ class NoFitUnionTest {
     assertEquals(8, rings.get(0).length, "straight corners are left out");
   }
 
+  @Test
+  void aPointThatStandsTwiceMakesNoDifference() {
+    double[] twice = {0, 0, 2, 0, 2, 2, 2, 2, 0, 2, 0, 0};
+    List<double[]> rings = NoFitUnion.rings(twice, twice);
+    assertEquals(1, rings.size());
+    assertEquals(16, area(rings.get(0)), 1e-7);
+  }
+
   private static void agrees(double[] still, double[] moving) {
     double[] turned = new double[moving.length];
     for (int i = 0; i < moving.length; i++) {

@@ -105,14 +105,15 @@ final class Outward {
     if (!(along > 0)) {
       return null;
     }
-    double x = b.x + along * ux;
-    double y = b.y + along * uy;
+    // Counted from b: where the sides are nearly parallel the tip is too far off for its own place.
+    double fromX = along * ux;
+    double fromY = along * uy;
     double side = Math.hypot(c.x - b.x, c.y - b.y);
-    double foot = ((x - b.x) * (c.x - b.x) + (y - b.y) * (c.y - b.y)) / side;
+    double foot = (fromX * (c.x - b.x) + fromY * (c.y - b.y)) / side;
     double past = Math.max(0, Math.max(-foot, foot - side));
-    double high = Math.hypot(past, cross(b, new Corner(x, y, 0), c) / side);
+    double high = Math.hypot(past, (fromX * (c.y - b.y) - fromY * (c.x - b.x)) / side);
     double strayed = Math.max(b.strayed, c.strayed) + high;
-    return strayed <= bound ? new Corner(x, y, strayed) : null;
+    return strayed <= bound ? new Corner(b.x + fromX, b.y + fromY, strayed) : null;
   }
 
   /** Whether the hollow at corner i can be filled without meeting another side. */

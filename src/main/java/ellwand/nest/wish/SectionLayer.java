@@ -146,10 +146,9 @@ public final class SectionLayer {
             s -> {
               Shape free =
                   new Shape(0, 0, s.lengthMm(), 0, s.lengthMm(), s.widthMm(), 0, s.widthMm());
-              copies.add(
-                  List.of(
-                      StripForm.free(
-                          shapes.size(), s.lowY(), s.highY() - s.widthMm(), 0, s.lengthMm())));
+              // One as wide as its band may be wider by rounding.
+              double highY = Math.max(s.lowY(), s.highY() - s.widthMm());
+              copies.add(List.of(StripForm.free(shapes.size(), s.lowY(), highY, 0, s.lengthMm())));
               shapes.add(free);
             });
     return new Strip(shapes, copies, asked.strip().obstacles(), Double.POSITIVE_INFINITY);

@@ -48,4 +48,27 @@ class OutwardTest {
     double[] comb = RandomOutlines.comb(new SplittableRandom(1), 2);
     assertArrayEquals(comb, Outward.thinned(comb, 1));
   }
+
+  /** Sides that are parallel but for rounding meet a long way off, where differences are lost. */
+  @Test
+  void aSideBetweenParallelOnesIsNotRemoved() {
+    for (int k = 1; k <= 100; k++) {
+      judge(tongue(k * 0.001), 0.3);
+    }
+  }
+
+  /** 100 long and 10 wide with a round end, turned. */
+  private static double[] tongue(double turn) {
+    int round = 40;
+    double[] tongue = new double[2 * (round + 2)];
+    for (int i = 0; i < round + 2; i++) {
+      double end = Math.PI * (i - 1) / (round - 1);
+      boolean square = i == 0 || i == round + 1;
+      double x = square ? 0 : 100 + 5 * Math.sin(end);
+      double y = i == 0 ? 0 : square ? 10 : 5 - 5 * Math.cos(end);
+      tongue[2 * i] = Math.cos(turn) * x - Math.sin(turn) * y;
+      tongue[2 * i + 1] = Math.sin(turn) * x + Math.cos(turn) * y;
+    }
+    return tongue;
+  }
 }

@@ -1,12 +1,14 @@
 package ellwand.nest.wish;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import ellwand.geometry.NoFitUnion;
 import ellwand.nest.kernel.Shape;
 import ellwand.nest.kernel.Strip;
 import ellwand.nest.kernel.StripForm;
 import ellwand.nest.kernel.StripSearch;
+import ellwand.nest.wish.Section.Spared;
 import ellwand.nest.wish.SectionLayer.Asked;
 import ellwand.work.Effort;
 import ellwand.work.Request;
@@ -45,5 +47,21 @@ class SectionLayerTest {
     Stop stop = new Stop();
     stop.request();
     assertEquals(Optional.empty(), laid(stop));
+  }
+
+  /** Its width is a difference, which taken off again may miss the band's border by a rounding. */
+  @Test
+  void aRectangleAsWideAsItsBandIsSpared() {
+    SectionLayer layer =
+        new SectionLayer(NoFitUnion::rings, Request.of(Effort.ofSteps(200), new Seed(1)));
+    for (int k = 1; k <= 50; k++) {
+      double low = 0.1 * k;
+      double high = low + 57.3;
+      Spared spared = new Spared(low, high, 10, high - low, 0, low);
+      Asked asked =
+          new Asked(
+              squares(), List.of(0, 1), List.of(), Optional.of(spared), SectionLayer.OffEnd.NONE);
+      assertTrue(layer.lay(asked, 1).isPresent());
+    }
   }
 }
