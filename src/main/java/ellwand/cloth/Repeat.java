@@ -3,6 +3,7 @@ package ellwand.cloth;
 import ellwand.problem.InputException;
 import ellwand.problem.Problem;
 import java.util.Optional;
+import java.util.stream.DoubleStream;
 
 /**
  * What is woven or printed into the cloth again and again. Measured as it comes to the table, mm.
@@ -15,6 +16,7 @@ import java.util.Optional;
  * @param startAlongMm from the cut end to the middle of a bar
  * @param startAcrossMm from the edge of the open cloth (selvedge included) to the middle of a bar
  * @param borderMm from the edge of the open cloth to the line of a border, if it has one
+ * @param matchWithinMm by so much what matches may miss where it cannot match exactly
  */
 public record Repeat(
     double alongMm,
@@ -24,7 +26,39 @@ public record Repeat(
     boolean evenAcross,
     double startAlongMm,
     double startAcrossMm,
-    Optional<Double> borderMm) {
+    Optional<Double> borderMm,
+    double matchWithinMm) {
+
+  /** What matches may miss unless a job says other, mm: our own choice. */
+  private static final double USUAL_WITHIN_MM = 0.5;
+
+  /** And never more than this share of a repeat: our own choice. */
+  private static final double USUAL_SHARE = 0.1;
+
+  /** From this share of a repeat on, what misses cannot be told from what matches. */
+  private static final double MOST_SHARE = 0.25;
+
+  /** One that is to match as it usually is. */
+  public Repeat(
+      double alongMm,
+      double acrossMm,
+      boolean halfDrop,
+      boolean evenAlong,
+      boolean evenAcross,
+      double startAlongMm,
+      double startAcrossMm,
+      Optional<Double> borderMm) {
+    this(
+        alongMm,
+        acrossMm,
+        halfDrop,
+        evenAlong,
+        evenAcross,
+        startAlongMm,
+        startAcrossMm,
+        borderMm,
+        Math.min(USUAL_WITHIN_MM, USUAL_SHARE * least(alongMm, acrossMm)));
+  }
 
   public Repeat {
     if (!(alongMm >= 0 && acrossMm >= 0)) {
@@ -37,6 +71,11 @@ public record Repeat(
       throw InputException.of(
           "a half drop repeats both ways", "Give along: and across:, or leave half-drop: out");
     }
+    if (!(matchWithinMm >= 0 && matchWithinMm <= MOST_SHARE * least(alongMm, acrossMm))) {
+      throw InputException.of(
+          "what misses by so much does not match: it is more than a quarter of the repeat",
+          "Write less under match-within:, for example 1 mm");
+    }
   }
 
   /** Stripes or checks that look the same from all sides. */
@@ -44,6 +83,27 @@ public record Repeat(
       double alongMm, double acrossMm, double startAlong, double startAcross) {
     return new Repeat(
         alongMm, acrossMm, false, true, true, startAlong, startAcross, Optional.empty());
+  }
+
+  /** The same, but what matches may miss by so much, mm. */
+  public Repeat matchingWithin(double mm) {
+    return new Repeat(
+        alongMm,
+        acrossMm,
+        halfDrop,
+        evenAlong,
+        evenAcross,
+        startAlongMm,
+        startAcrossMm,
+        borderMm,
+        mm);
+  }
+
+  private static double least(double alongMm, double acrossMm) {
+    return DoubleStream.of(alongMm, acrossMm)
+        .filter(mm -> mm > 0)
+        .min()
+        .orElse(Double.POSITIVE_INFINITY);
   }
 
   /** Whether a heading shows, so that the cloth has to be cut one way. */
@@ -86,7 +146,15 @@ public record Repeat(
   /** The same repeat on cloth that begins at another place of it along the warp, mm. */
   Repeat startingAlong(double mm) {
     return new Repeat(
-        alongMm, acrossMm, halfDrop, evenAlong, evenAcross, mm, startAcrossMm, borderMm);
+        alongMm,
+        acrossMm,
+        halfDrop,
+        evenAlong,
+        evenAcross,
+        mm,
+        startAcrossMm,
+        borderMm,
+        matchWithinMm);
   }
 
   /** Which way cloth with it is cut where any way is said: one way if its heading shows. */

@@ -4,6 +4,7 @@ import ellwand.cloth.Direction;
 import ellwand.cloth.Fold;
 import ellwand.lay.Marker;
 import ellwand.rule.Handling;
+import ellwand.rule.WorstMatch;
 import java.util.List;
 import java.util.Optional;
 
@@ -91,12 +92,14 @@ public record Figures(
    * @param wastedTwins copies in a double zone whose twin nobody wants
    * @param single copies of a folded lay that lie where the cloth is opened
    * @param leftOvers the largest rectangle in each zone that has one
+   * @param worstMatch how well stripes and checks match; empty if nothing is to
    */
   public record OnCloth(
       List<PieceFigures> pieces,
       List<CopyName> wastedTwins,
       List<CopyName> single,
-      List<LeftOver> leftOvers) {
+      List<LeftOver> leftOvers,
+      Optional<WorstMatch> worstMatch) {
 
     public OnCloth {
       pieces = List.copyOf(pieces);

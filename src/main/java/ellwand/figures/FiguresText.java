@@ -96,6 +96,7 @@ public final class FiguresText {
     rows.put("Wasted", List.of(new Area(f.areas().wasteMm2()).show(unit)));
     rows.put(
         "Largest left-over", f.onCloth().leftOvers().stream().map(l -> leftOver(f, l)).toList());
+    rows.put("Matches", f.onCloth().worstMatch().map(w -> w.words(unit)).stream().toList());
     rows.put("Wishes", WishText.lines(f, unit));
     rows.put("Pieces", pieces(f.onCloth().pieces()));
     rows.put("Spare from the second ply", names(f.onCloth().wastedTwins()));

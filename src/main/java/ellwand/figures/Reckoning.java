@@ -10,6 +10,7 @@ import ellwand.lay.Wanted;
 import ellwand.pattern.Cut;
 import ellwand.rule.FreePlace;
 import ellwand.rule.Handling;
+import ellwand.rule.WorstMatch;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -47,7 +48,8 @@ final class Reckoning {
             pieces(),
             names(c -> doubled(c) && (c.form() == Form.WHOLE || c.form() == Form.OPENED)),
             names(c -> foldedElsewhere() && !doubled(c)),
-            leftOvers()),
+            leftOvers(),
+            WorstMatch.of(marker)),
         whollyOpened() ? withReason(cautions) : cautions,
         foldsTried,
         handling,

@@ -10,10 +10,12 @@ import ellwand.geometry.Motion;
 import ellwand.geometry.Point;
 import ellwand.lay.Form;
 import ellwand.lay.Heading;
+import ellwand.lay.Lay;
 import ellwand.pattern.Asks;
 import ellwand.pattern.Match;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -142,12 +144,35 @@ final class InRepeat {
       for (Placed other : named(match.otherPiece(), placed)) {
         if (sameGarment(one, other)) {
           OptionalDouble off = matched.offMm(match, one, other);
-          if (!(off.orElse(0) <= Rule.ROUNDING_MM)) {
+          if (!(off.orElse(0) <= repeat.matchWithinMm() + Rule.ROUNDING_MM)) {
             findings.add(mismatch(match, one, other, off.getAsDouble()));
           }
         }
       }
     }
+  }
+
+  /** How far the match that is met worst misses, mm; empty if nothing is to match. */
+  static Optional<WorstMatch> worst(Inspection of) {
+    return of.marker()
+        .lay()
+        .cloth()
+        .repeatLaid(of.marker().fold())
+        .flatMap(repeat -> new InRepeat(RULE, of, repeat).worst(of.placed(), of.marker().lay()));
+  }
+
+  private Optional<WorstMatch> worst(List<Placed> placed, Lay lay) {
+    List<WorstMatch> met = new ArrayList<>();
+    for (Match match : lay.matches()) {
+      for (Placed one : named(match.piece(), placed)) {
+        for (Placed other : named(match.otherPiece(), placed)) {
+          if (sameGarment(one, other)) {
+            matched.offMm(match, one, other).ifPresent(mm -> met.add(new WorstMatch(match, mm)));
+          }
+        }
+      }
+    }
+    return met.stream().max(Comparator.comparingDouble(WorstMatch::mm));
   }
 
   private static List<Placed> named(String piece, List<Placed> placed) {

@@ -127,6 +127,24 @@ class MatchedBarsTest {
         told(lay, asDrawn, mirrored, opened));
   }
 
+  @Test
+  void aMatchMayMissByHalfAMillimetreUnlessTheRepeatSaysOther() {
+    CutPiece fronts = side("front", "pair", 150, 0);
+    CutPiece half = side("back", "1 on fold", 170, 0);
+    // As above.
+    Copy opened = Trial.copy(half, Form.OPENED, "open", false, 0, 0, 900);
+    Copy asDrawn = Trial.copy(fronts, Form.WHOLE, "open", false, 0, 0, 900 - 150 - 3 * 60);
+    for (boolean strict : new boolean[] {false, true}) {
+      Repeat repeat = strict ? across(false).matchingWithin(0.1) : across(false);
+      for (double off : new double[] {0, 0.45, 0.55}) {
+        Copy over = Trial.copy(fronts, Form.WHOLE, "open", true, 0, 0, 900 + 340 + 120 + off);
+        assertEquals(
+            off > (strict ? 0.1 : 0.5) ? 1 : 0,
+            told(lay(repeat, SIDES, fronts, half), asDrawn, over, opened).size());
+      }
+    }
+  }
+
   /** Bars that meet at a leaning seam do so all along it: a chevron. */
   @Property(tries = 200)
   void evenStripesMeetAllAlongALeaningSeam(

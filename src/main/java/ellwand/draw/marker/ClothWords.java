@@ -10,6 +10,7 @@ import ellwand.draw.sheet.Shown;
 import ellwand.lay.Marker;
 import ellwand.pattern.Grain;
 import ellwand.pattern.Piece;
+import ellwand.rule.WorstMatch;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -192,6 +193,9 @@ final class ClothWords {
 
   private static List<String> of(Repeat repeat, Marker marker, Shown shown) {
     List<String> words = new ArrayList<>();
+    WorstMatch.of(marker)
+        .filter(worst -> !worst.exact())
+        .ifPresent(worst -> words.add("Matches are " + worst.words(shown.unit()) + "."));
     if (repeat.acrossMm() > 0 && folded(marker)) {
       foldsOn(repeat, marker).ifPresent(line -> words.add("The fold lies " + line + "."));
     }

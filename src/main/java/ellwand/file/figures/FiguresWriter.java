@@ -78,6 +78,7 @@ public final class FiguresWriter {
     CopyNames.write(node.putArray("onOpenedStretch"), onCloth.single());
     ArrayNode leftOvers = node.putArray("leftOvers");
     onCloth.leftOvers().forEach(left -> leftOvers.add(leftOver(left)));
+    onCloth.worstMatch().ifPresent(worst -> node.set("worstMatchMm", Json.number(worst.mm())));
   }
 
   private static ObjectNode piece(PieceFigures piece) {

@@ -22,19 +22,25 @@ final class RepeatReader {
     double startAlong = spot.get("start").get("along").length().orElse(0.0);
     double startAcross = spot.get("start").get("across").length().orElse(0.0);
     Optional<Double> border = spot.get("border").lengthAbove0();
+    Optional<Double> within = spot.get("match-within").lengthFrom0();
     if (spot.problems().size() > before) {
       return Optional.empty();
     }
     return spot.attempt(
-        () ->
-            new Repeat(
-                along,
-                across,
-                spot.get("half-drop").isTrue(),
-                !uneven.contains("along"),
-                !uneven.contains("across"),
-                startAlong,
-                startAcross,
-                border));
+            () ->
+                new Repeat(
+                    along,
+                    across,
+                    spot.get("half-drop").isTrue(),
+                    !uneven.contains("along"),
+                    !uneven.contains("across"),
+                    startAlong,
+                    startAcross,
+                    border))
+        .flatMap(
+            usual ->
+                within.isEmpty()
+                    ? Optional.of(usual)
+                    : spot.get("match-within").attempt(() -> usual.matchingWithin(within.get())));
   }
 }

@@ -25,8 +25,7 @@ import java.util.Queue;
  */
 final class MarkPlaces {
 
-  /** Marks may miss each other by so much where pieces match at several, mm. */
-  private static final double SAME_MM = 0.005;
+  private static final double ROUNDING_MM = 0.005;
 
   private final Axis axis;
   private final Repeat repeat;
@@ -163,25 +162,27 @@ final class MarkPlaces {
       only.put(group, serving);
       missed = serving.isEmpty() ? missed : 0;
     }
-    if (missed > SAME_MM) {
+    if (missed > repeat.matchWithinMm() + ROUNDING_MM) {
       throw new InputException(
           tie.match()
               .problem(
                   String.format(
                       Locale.ROOT,
                       "%s cannot match %s.%s as well as all else that is asked: it would be"
-                          + " %.1f mm off in size %s",
+                          + " %.1f mm off in size %s, and %.1f mm are allowed",
                       tie.match().mark(),
                       tie.match().otherPiece(),
                       tie.match().otherMark(),
                       missed,
-                      size),
-                  "Take out one of the matches or places of these pieces"));
+                      size,
+                      repeat.matchWithinMm()),
+                  "Take out one of the matches or places of these pieces, or allow more with"
+                      + " match-within: of the repeat"));
     }
   }
 
   private boolean same(double mm) {
-    return Math.abs(Math.IEEEremainder(mm, sameAfterMm())) <= SAME_MM;
+    return Math.abs(Math.IEEEremainder(mm, sameAfterMm())) <= repeat.matchWithinMm() + ROUNDING_MM;
   }
 
   /**
