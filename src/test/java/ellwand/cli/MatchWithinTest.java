@@ -42,8 +42,8 @@ class MatchWithinTest {
   }
 
   /**
-   * 36 cm along the sides run 36 x 45 / root(45 x 45 + 4 x 4) = 35.8586 cm along the cloth in front,
-   * and with 4.5 in the place of 4 35.8213 cm at the back: 0.373 mm less.
+   * 36 cm along the sides run 36 x 45 / root(45 x 45 + 4 x 4) = 35.8586 cm along the cloth in
+   * front, and with 4.5 in the place of 4 35.8213 cm at the back: 0.373 mm less.
    */
   @Test
   void whatIsMetWithinHalfAMillimetreIsLaidAndTold() throws IOException {
@@ -74,6 +74,7 @@ class MatchWithinTest {
         refused.err().strip());
     Marked marked = Marked.lay(folder, job("24.9", ", match-within: 1 mm"), "50steps");
     assertEquals(0, Ran.of("check", folder.resolve("out/main.marker.json")).code());
-    assertEquals(0.701, marked.figures().get("cloths").get(0).get("worstMatchMm").asDouble(), 0.001);
+    assertEquals(
+        0.701, marked.figures().get("cloths").get(0).get("worstMatchMm").asDouble(), 0.001);
   }
 }
