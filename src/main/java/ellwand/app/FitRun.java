@@ -154,9 +154,7 @@ public final class FitRun {
   }
 
   private static Optional<Marker> shortest(List<Tried> all) {
-    return all.stream()
-        .flatMap(tried -> tried.marker().stream())
-        .min(Comparator.comparingDouble(Marker::clothLengthMm));
+    return Tried.shortest(all);
   }
 
   private static boolean fits(Marker marker) {

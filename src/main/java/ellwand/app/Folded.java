@@ -16,7 +16,6 @@ import ellwand.rule.Check;
 import ellwand.units.Unit;
 import ellwand.work.Request;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -45,10 +44,7 @@ record Folded(
   static Folded make(Lay lay, Unit unit, Request request) {
     Cloth cloth = lay.cloth();
     List<Tried> tried = Nester.nest(lay, cloth.possibleFolds(), request);
-    Optional<Marker> best =
-        tried.stream()
-            .flatMap(t -> t.marker().stream())
-            .min(Comparator.comparingDouble(Marker::clothLengthMm));
+    Optional<Marker> best = Tried.shortest(tried);
     List<FoldTried> figures = new ArrayList<>();
     for (Fold fold : cloth.folds()) {
       Optional<Tried> one = tried.stream().filter(t -> t.fold() == fold).findFirst();

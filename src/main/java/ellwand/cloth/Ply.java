@@ -39,7 +39,12 @@ public record Ply(double openMm, boolean mirrored, boolean beyond, boolean backw
    * @param acrossMm how far from its cut end the cloth is folded or cut across; 0 if it is not
    */
   public Outline open(Outline laid, double acrossMm) {
-    return laid.moved(motion(beyond ? acrossMm : 0, openMm));
+    return laid.moved(opening(acrossMm));
+  }
+
+  /** What brings a place on the laid cloth to the open cloth; see {@link #open}. */
+  public Motion opening(double acrossMm) {
+    return motion(beyond ? acrossMm : 0, openMm);
   }
 
   /** An outline on the open cloth as it lies on the laid cloth; see {@link #open}. */

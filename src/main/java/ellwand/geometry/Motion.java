@@ -19,6 +19,17 @@ public record Motion(boolean flipped, double turnDegrees, double x, double y) {
     return new Point(c * p.x() - s * py + x, s * p.x() + c * py + y);
   }
 
+  /** Both in one: the other first, then this. */
+  public Motion after(Motion first) {
+    Point shift = apply(new Point(first.x, first.y));
+    double turned = flipped ? -first.turnDegrees : first.turnDegrees;
+    return new Motion(
+        flipped != first.flipped,
+        (turned + turnDegrees + 360) % 360,
+        shift.x(),
+        shift.y());
+  }
+
   /** The same turn without the shift. */
   public Motion unshifted() {
     return new Motion(flipped, turnDegrees, 0, 0);

@@ -60,6 +60,8 @@ public final class Nester {
    * the cutter has wishes, what serves them is sought after that, with less than half as much
    * effort again, so that the shortest marker is the one that there would be without them.
    *
+   * <p>Open cloth never takes more than folded: where it would, the folded marker is laid flat.
+   *
    * <p>The same lay, seed, thread count and step-limited effort give the same markers. When a stop
    * is wanted the best so far are returned, one construction at least if anything fits.
    *
@@ -139,7 +141,21 @@ public final class Nester {
                   .flatMap(a -> a.pleasing(search, request.part(PLEASING))),
               marker.isPresent() ? Optional.empty() : Optional.ofNullable(noRoom.get(fold))));
     }
-    return tried;
+    return tried.stream().map(t -> t.fold() == Fold.OPEN ? flat(t, tried) : t).toList();
+  }
+
+  /** What can lie folded can be opened flat. */
+  private static Tried flat(Tried open, List<Tried> all) {
+    double most = open.marker().map(Marker::clothLengthMm).orElse(Double.POSITIVE_INFINITY);
+    return all.stream()
+        .flatMap(t -> t.marker().stream())
+        .filter(m -> m.clothLengthMm() < most - Carried.SAME_MM)
+        .sorted(Comparator.comparingDouble(Marker::clothLengthMm))
+        .flatMap(m -> Carried.opened(m).stream())
+        .filter(m -> m.clothLengthMm() < most)
+        .findFirst()
+        .map(open::with)
+        .orElse(open);
   }
 
   /** Of two ways to make one fold; where nothing can lie folded the fold is not made at all. */

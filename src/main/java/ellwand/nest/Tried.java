@@ -3,6 +3,8 @@ package ellwand.nest;
 import ellwand.cloth.Fold;
 import ellwand.lay.Marker;
 import ellwand.nest.pose.NoRoomException;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -17,4 +19,27 @@ public record Tried(
     Fold fold,
     Optional<Marker> marker,
     Optional<Marker> pleasing,
-    Optional<NoRoomException> noRoom) {}
+    Optional<NoRoomException> noRoom) {
+
+  /** The same with a shorter marker. */
+  public Tried with(Marker shorter) {
+    return new Tried(fold, Optional.of(shorter), pleasing, Optional.empty());
+  }
+
+  /**
+   * The marker that takes least cloth; of those that take as much a folded one, which is cut in
+   * fewer cuts. Empty if there is none.
+   */
+  public static Optional<Marker> shortest(List<Tried> all) {
+    double least =
+        all.stream()
+            .flatMap(tried -> tried.marker().stream())
+            .mapToDouble(Marker::clothLengthMm)
+            .min()
+            .orElse(0);
+    return all.stream()
+        .flatMap(tried -> tried.marker().stream())
+        .filter(marker -> marker.clothLengthMm() <= least + Carried.SAME_MM)
+        .min(Comparator.comparing(marker -> marker.fold() == Fold.OPEN));
+  }
+}

@@ -1,0 +1,151 @@
+package ellwand.nest;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import ellwand.cloth.Cloth;
+import ellwand.cloth.Direction;
+import ellwand.cloth.Fold;
+import ellwand.cutting.CutPiece;
+import ellwand.lay.Lay;
+import ellwand.lay.Marker;
+import ellwand.lay.Wanted;
+import ellwand.pattern.Grain;
+import ellwand.rule.Check;
+import ellwand.rule.LegalMarkers;
+import ellwand.rule.Trial;
+import ellwand.units.Unit;
+import ellwand.work.Effort;
+import ellwand.work.Request;
+import ellwand.work.Seed;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.IntRange;
+import org.junit.jupiter.api.Test;
+
+/** Markers that are carried over to cloth that lies otherwise. */
+class CarriedTest {
+
+  private static final double ROUNDING_MM = 1e-6;
+
+  private static Lay lay(Random dice, Cloth cloth) {
+    List<Wanted> wanted = new ArrayList<>();
+    int garments = 1 + dice.nextInt(2);
+    List<CutPiece> cuts = new ArrayList<>();
+    for (int i = 0; i <= dice.nextInt(4); i++) {
+      double length = 100 + dice.nextInt(400);
+      double width = 60 + dice.nextInt(300);
+      String name = "piece " + i;
+      cuts.add(
+          switch (dice.nextInt(4)) {
+            case 0 -> Trial.rectangle(name, "1 on fold", length, width);
+            case 1 -> Trial.sloped(name, "pair", length, width);
+            case 2 -> Trial.rectangle(name, Integer.toString(1 + dice.nextInt(3)), length, width);
+            default ->
+                Trial.piece(
+                    name,
+                    Grain.ALONG,
+                    dice.nextBoolean() ? "1" : "2 on fold",
+                    Trial.points(0, 0, length, 0, length * 0.7, width, length * 0.2, width));
+          });
+    }
+    for (int garment = 1; garment <= garments; garment++) {
+      for (CutPiece cut : cuts) {
+        wanted.addAll(Trial.wanted(cut, "110", garment));
+      }
+    }
+    return new Lay("tabard", cloth, wanted);
+  }
+
+  private static Request request(int steps) {
+    return Request.of(Effort.ofSteps(steps), new Seed(1));
+  }
+
+  private static void legal(Marker marker) {
+    assertEquals(List.of(), Check.of(marker).stream().map(f -> f.sentence(Unit.MM)).toList());
+  }
+
+  @Test
+  void everythingLiesOpenOnThePlyItIsCutFrom() {
+    Marker folded = LegalMarkers.folded(Direction.ONE_WAY);
+    Marker both =
+        folded.of(
+            folded.lay().on(Trial.cloth(1000, 0, Direction.ONE_WAY, Fold.LENGTHWISE, Fold.OPEN)));
+    Marker open = Carried.opened(both).orElseThrow();
+    legal(open);
+    assertEquals(both.clothLengthMm(), open.clothLengthMm(), ROUNDING_MM);
+    // One back, two sleeves, one front and two yokes, of which one lay opened.
+    assertEquals(6, open.copies().size());
+  }
+
+  @Test
+  void doesNotOpenWhatMayNotLieOpen() {
+    assertEquals(Optional.empty(), Carried.opened(LegalMarkers.folded(Direction.ONE_WAY)));
+  }
+
+  /** As far as it takes no gap: that both of a pair may touch at the fold. */
+  @Property(tries = 12)
+  void openNeverTakesMoreThanFolded(
+      @ForAll Direction direction, @ForAll @IntRange(max = 9999) int number) {
+    Random dice = new Random(number);
+    List<Fold> folds =
+        Cloth.anyFold(false, direction).stream().filter(f -> dice.nextInt(3) > 0).toList();
+    Cloth cloth =
+        Trial.cloth(
+            900 + dice.nextInt(400),
+            0,
+            direction,
+            Fold.OPEN,
+            Fold.LENGTHWISE,
+            Fold.CROSSWISE,
+            Fold.TURNED,
+            Fold.PART,
+            Fold.DOUBLE);
+    List<Fold> tried = new ArrayList<>(cloth.possibleFolds());
+    tried.retainAll(folds);
+    if (!tried.contains(Fold.OPEN)) {
+      tried.add(Fold.OPEN);
+    }
+    List<Tried> all = Nester.nest(lay(dice, cloth), tried, request(8));
+    double open =
+        all.stream()
+            .filter(t -> t.fold() == Fold.OPEN)
+            .findFirst()
+            .flatMap(Tried::marker)
+            .orElseThrow()
+            .clothLengthMm();
+    for (Tried one : all) {
+      one.marker().ifPresent(CarriedTest::legal);
+      one.marker()
+          .ifPresent(
+              m -> assertTrue(open <= m.clothLengthMm() + ROUNDING_MM, one.fold().words()));
+    }
+  }
+
+  /** In every way of laying, whatever gap there is. */
+  @Property(tries = 12)
+  void narrowMarkersLieOnWiderCloth(
+      @ForAll Direction direction,
+      @ForAll Fold fold,
+      @ForAll @IntRange(max = 9999) int number) {
+    Random dice = new Random(number);
+    Cloth narrow =
+        Trial.cloth(900 + dice.nextInt(400), dice.nextInt(6), direction, fold.asOnePly());
+    if (fold == Fold.TUBULAR || narrow.barred(fold).isPresent()) {
+      return;
+    }
+    Lay lay = lay(dice, narrow);
+    if (!WidthEnough.hasRoom(lay, fold)) {
+      return;
+    }
+    Marker marker = Nester.nest(lay, fold, request(8));
+    Cloth wide = narrow.wide(narrow.widthMm() + 1 + dice.nextInt(300));
+    Marker carried = Carried.onto(wide, marker).orElseThrow();
+    assertEquals(marker.clothLengthMm(), carried.clothLengthMm(), ROUNDING_MM);
+    assertEquals(wide.widthMm(), carried.lay().cloth().widthMm());
+  }
+}
