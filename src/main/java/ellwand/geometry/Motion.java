@@ -24,10 +24,7 @@ public record Motion(boolean flipped, double turnDegrees, double x, double y) {
     Point shift = apply(new Point(first.x, first.y));
     double turned = flipped ? -first.turnDegrees : first.turnDegrees;
     return new Motion(
-        flipped != first.flipped,
-        (turned + turnDegrees + 360) % 360,
-        shift.x(),
-        shift.y());
+        flipped != first.flipped, (turned + turnDegrees + 360) % 360, shift.x(), shift.y());
   }
 
   /** The same turn without the shift. */

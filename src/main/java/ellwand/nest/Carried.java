@@ -81,8 +81,7 @@ public final class Carried {
       return both.stream();
     }
     // Where a twin was spare it is cut from the ply on which it lies as drawn.
-    Motion asDrawn =
-        motions.stream().filter(m -> !m.flipped()).findFirst().orElse(motions.get(0));
+    Motion asDrawn = motions.stream().filter(m -> !m.flipped()).findFirst().orElse(motions.get(0));
     return Stream.of(copy(copy, copy.garment(), form, cut, asDrawn));
   }
 
@@ -132,13 +131,11 @@ public final class Carried {
       zones.add(band.zone(zone.box().minX(), zone.box().maxX()));
       boolean fromHigh = zone.foldEdges().contains(Zone.Side.HIGH_Y);
       shifts.put(
-          zone.id(),
-          fromHigh ? band.highY() - zone.box().maxY() : band.lowY() - zone.box().minY());
+          zone.id(), fromHigh ? band.highY() - zone.box().maxY() : band.lowY() - zone.box().minY());
     }
     List<Copy> copies =
         marker.copies().stream().map(copy -> across(copy, shifts.get(copy.zone()))).toList();
-    return new Marker(
-        marker.lay().on(other), marker.fold(), zones, copies, marker.search());
+    return new Marker(marker.lay().on(other), marker.fold(), zones, copies, marker.search());
   }
 
   private static Copy across(Copy copy, double mm) {

@@ -121,17 +121,14 @@ class CarriedTest {
     for (Tried one : all) {
       one.marker().ifPresent(CarriedTest::legal);
       one.marker()
-          .ifPresent(
-              m -> assertTrue(open <= m.clothLengthMm() + ROUNDING_MM, one.fold().words()));
+          .ifPresent(m -> assertTrue(open <= m.clothLengthMm() + ROUNDING_MM, one.fold().words()));
     }
   }
 
   /** In every way of laying, whatever gap there is. */
   @Property(tries = 12)
   void narrowMarkersLieOnWiderCloth(
-      @ForAll Direction direction,
-      @ForAll Fold fold,
-      @ForAll @IntRange(max = 9999) int number) {
+      @ForAll Direction direction, @ForAll Fold fold, @ForAll @IntRange(max = 9999) int number) {
     Random dice = new Random(number);
     Cloth narrow =
         Trial.cloth(900 + dice.nextInt(400), dice.nextInt(6), direction, fold.asOnePly());
