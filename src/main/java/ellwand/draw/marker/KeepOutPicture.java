@@ -2,6 +2,7 @@ package ellwand.draw.marker;
 
 import ellwand.cloth.KeepOut;
 import ellwand.draw.sheet.Colour;
+import ellwand.draw.sheet.Hatching;
 import ellwand.draw.sheet.Ink;
 import ellwand.draw.sheet.Item;
 import ellwand.draw.sheet.Lettering;
@@ -69,43 +70,8 @@ final class KeepOutPicture {
 
   /** Lines up and down the slope, cut where they cross the outline. */
   private List<List<Point>> hatching(Outline part) {
-    List<List<Point>> lines = new ArrayList<>();
-    double step = reading.mm(HATCH) * Math.sqrt(2);
-    for (int slope : new int[] {1, -1}) {
-      // A line is where y - slope * x is constant.
-      double low = Double.POSITIVE_INFINITY;
-      double high = Double.NEGATIVE_INFINITY;
-      for (Point p : part.points()) {
-        low = Math.min(low, p.y() - slope * p.x());
-        high = Math.max(high, p.y() - slope * p.x());
-      }
-      for (double c = (Math.floor(low / step) + 0.5) * step; c < high; c += step) {
-        lines.addAll(inside(part, slope, c));
-      }
-    }
-    return lines;
-  }
-
-  private static List<List<Point>> inside(Outline part, int slope, double c) {
-    List<Double> xs = new ArrayList<>();
-    List<Point> ring = part.points();
-    for (int i = 0; i < ring.size(); i++) {
-      Point a = ring.get(i);
-      Point b = ring.get((i + 1) % ring.size());
-      double da = a.y() - slope * a.x() - c;
-      double db = b.y() - slope * b.x() - c;
-      if (da < 0 != db < 0) {
-        xs.add(a.x() + (b.x() - a.x()) * da / (da - db));
-      }
-    }
-    xs.sort(null);
-    List<List<Point>> lines = new ArrayList<>();
-    for (int i = 0; i + 1 < xs.size(); i += 2) {
-      lines.add(
-          List.of(
-              new Point(xs.get(i), slope * xs.get(i) + c),
-              new Point(xs.get(i + 1), slope * xs.get(i + 1) + c)));
-    }
+    List<List<Point>> lines = new ArrayList<>(Hatching.of(part.points(), reading.mm(HATCH), 45));
+    lines.addAll(Hatching.of(part.points(), reading.mm(HATCH), 135));
     return lines;
   }
 }

@@ -69,24 +69,43 @@ final class MarkerPicture {
     items.add(cloth.item());
     items.addAll(wishes.under());
     new KeepOutPicture(marker, reading).items().ifPresent(items::add);
+    List<Item> copies = copies();
+    items.add(Item.Group.of("copies", copies));
+    // Over the fills, which would hide it, but too light to disturb the lines.
+    List<Box> words = Item.texts(copies).map(Item.Text::box).toList();
+    new RepeatPicture(marker, reading, words).items().ifPresent(items::add);
+    items.addAll(surround.items(lines));
+    items.addAll(wishes.over(surround.box().minY()));
+    return items;
+  }
+
+  /** Numbers outside come last, since they keep off the words inside. */
+  private List<Item> copies() {
+    List<List<Item>> lettering = laid.stream().map(this::lettering).toList();
     List<Outline> occupied = new ArrayList<>();
     laid.forEach(l -> occupied.add(l.copy().outline()));
     marker.keepOuts().forEach(k -> occupied.add(k.outline()));
     occupied.addAll(wishes.occupied());
-    OutsideNumbers outside = new OutsideNumbers(occupied, reading);
-    items.add(Item.Group.of("copies", laid.stream().map(c -> copy(c, outside)).toList()));
-    // Over the fills, which would hide it, but too light to disturb the lines.
-    new RepeatPicture(marker, reading).items().ifPresent(items::add);
-    items.addAll(surround.items(lines));
-    items.addAll(wishes.over(surround.box().minY()));
-    return items;
+    List<Box> words = lettering.stream().flatMap(Item::texts).map(Item.Text::box).toList();
+    OutsideNumbers outside = new OutsideNumbers(occupied, words, reading);
+    List<Item> copies = new ArrayList<>();
+    for (int i = 0; i < laid.size(); i++) {
+      boolean lettered = Item.texts(lettering.get(i)).findAny().isPresent();
+      List<Item> number = lettered ? List.of() : outside.number(laid.get(i));
+      copies.add(copy(laid.get(i), lettering.get(i), number));
+    }
+    return copies;
   }
 
   private boolean manyGarments() {
     return laid.stream().flatMap(l -> l.copy().garments().stream()).distinct().count() > 1;
   }
 
-  private Item copy(Laid copy, OutsideNumbers outside) {
+  private boolean manySizes() {
+    return laid.stream().map(l -> l.copy().size()).distinct().count() > 1;
+  }
+
+  private Item copy(Laid copy, List<Item> lettering, List<Item> number) {
     List<Item> items = new ArrayList<>();
     CutPiece inPlace = copy.cut();
     // What is drawn as cutting line is what was checked, not what was worked out again here.
@@ -94,14 +113,13 @@ final class MarkerPicture {
     Optional<CutPiece.Stroke> fold =
         copy.copy().form() == Form.HALF ? inPlace.fold() : Optional.empty();
     items.addAll(lines.cutting(cutting, fold, palette.fill(copy.piece())));
+    items.addAll(palette.hatching(copy.piece(), cutting.points(), reading));
     items.addAll(lines.inside(inPlace));
     if (marker.lay().cloth().repeat().isPresent()) {
       copy.marks().forEach(at -> items.add(ring(at)));
     }
-    List<Item> lettering = lettering(copy, cutting);
-    boolean lettered = lettering.stream().anyMatch(Item.Text.class::isInstance);
     items.addAll(lettering);
-    items.addAll(lettered ? List.of() : outside.number(copy));
+    items.addAll(number);
     return new Item.Group(
         "copy-" + copy.number(),
         "copy piece-" + (palette.index(copy.piece()) + 1),
@@ -120,10 +138,11 @@ final class MarkerPicture {
     return Item.Lines.closed("mark", Ink.line(Colour.INK, reading.mm(0.3)), points);
   }
 
-  private List<Item> lettering(Laid copy, Outline cutting) {
+  private List<Item> lettering(Laid copy) {
+    Outline cutting = copy.copy().outline();
     List<List<Point>> avoid = copy.cut().innerLines().stream().map(CutPiece.Drawn::points).toList();
     List<Wording> choices = wordings(copy);
-    List<Wording> shortest = choices.subList(choices.size() - 2, choices.size());
+    List<Wording> shortest = choices.stream().filter(w -> !w.named()).toList();
     Labelling.Lettered found =
         new Labelling(reading, copy.cut().sewing(), copy.grain(), avoid).place(choices);
     if (found.label().isEmpty()) {
@@ -133,7 +152,13 @@ final class MarkerPicture {
         new ArrayList<>(
             lines.arrow(
                 found.arrow(), Laid.oneHeaded(Lay.direction(marker.lay().cloth(), copy.cut()))));
-    found.label().map(l -> l.items(reading)).ifPresent(items::addAll);
+    found
+        .label()
+        .ifPresent(
+            label -> {
+              items.add(label.ground(palette.fill(copy.piece()), reading));
+              items.addAll(label.items(reading));
+            });
     return items;
   }
 
@@ -143,6 +168,7 @@ final class MarkerPicture {
         copy.cut().piece().edges().stream().mapToDouble(Edge::allowanceMm).sum() > 0;
     return Wording.choices(
         Integer.toString(copy.number()),
+        manySizes() ? Optional.of(copy.copy().size()) : Optional.empty(),
         copy.piece(),
         List.of(which, copy.form()),
         List.of(

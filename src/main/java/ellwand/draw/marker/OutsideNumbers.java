@@ -6,11 +6,14 @@ import ellwand.draw.sheet.Ink;
 import ellwand.draw.sheet.Item;
 import ellwand.draw.sheet.Lettering;
 import ellwand.draw.sheet.Reading;
+import ellwand.draw.sheet.TurnedNumber;
 import ellwand.geometry.Box;
 import ellwand.geometry.Outline;
 import ellwand.geometry.Point;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Numbers beside pieces that are smaller on paper than their own number, each with a line to it.
@@ -23,60 +26,125 @@ final class OutsideNumbers {
   private static final double FARTHEST = 30;
 
   private static final double STEP = 1;
+  private static final double CLEAR = 0.6;
   private static final int DIRECTIONS = 24;
 
+  /** Places along and across a piece at which its line may begin. */
+  private static final int STARTS = 5;
+
   private final List<Room> occupied;
-  private final List<Box> taken = new ArrayList<>();
+  private final List<Box> taken;
+  private final List<List<Point>> pointers = new ArrayList<>();
   private final Reading reading;
 
   /**
    * @param occupied where no number may stand
+   * @param words that no line may run through
    */
-  OutsideNumbers(List<Outline> occupied, Reading reading) {
+  OutsideNumbers(List<Outline> occupied, List<Box> words, Reading reading) {
     this.occupied = occupied.stream().map(Room::new).toList();
+    this.taken = new ArrayList<>(words);
     this.reading = reading;
   }
 
-  /** The nearest free place on the same zone; over the piece if there is none. */
+  /** A number and the line from it to its piece. */
+  private record Place(Box box, Point from, Point to) {}
+
+  /**
+   * The nearest free place on the same zone from which a line runs to the piece and over nothing
+   * else; over other pieces, but no words, if there is none; on the piece if there is none either.
+   */
   List<Item> number(Laid copy) {
     String words = Integer.toString(copy.number());
     double size = reading.points(POINTS);
+    Optional<Place> place = place(copy, words, true).or(() -> place(copy, words, false));
+    if (place.isEmpty()) {
+      Item.Text text = text(words, copy.grain().through(), size);
+      Box ground = text.box().grown(reading.mm(0.2));
+      taken.add(ground);
+      List<Item> items = new ArrayList<>();
+      items.add(
+          Item.Lines.closed("label-ground", Ink.area(Colour.WHITE), Outline.of(ground).points()));
+      items.addAll(TurnedNumber.items(text));
+      return items;
+    }
+    Place found = place.get();
+    taken.add(found.box());
+    pointers.add(List.of(found.from(), found.to()));
+    List<Item> items = new ArrayList<>();
+    items.add(
+        Item.Lines.open(
+            "pointer", Ink.line(Colour.INK, reading.mm(0.2)), found.from(), found.to()));
+    items.addAll(TurnedNumber.items(text(words, found.box().centre(), size)));
+    return items;
+  }
+
+  private Optional<Place> place(Laid copy, String words, boolean overNothing) {
+    double size = reading.points(POINTS);
     double width = Lettering.width(words, size);
     double height = size * Lettering.CAPITALS;
-    Point from = copy.grain().through();
+    Room own = new Room(copy.copy().outline());
+    Box around = own.box().grown(reading.mm(FARTHEST) + width);
+    List<Room> near = occupied.stream().filter(r -> r.box().touches(around)).toList();
+    List<Room> others = near.stream().filter(r -> !r.box().equals(own.box())).toList();
+    List<Box> labels = taken.stream().filter(t -> t.touches(around)).toList();
+    List<Point> starts = starts(copy, own);
     for (double away = STEP; away <= FARTHEST; away += STEP) {
-      for (int i = 0; i < DIRECTIONS; i++) {
-        double angle = 2 * Math.PI * i / DIRECTIONS;
-        Point middle =
-            from.plus(new Point(Math.cos(angle), Math.sin(angle)).times(reading.mm(away)));
-        Box box =
-            new Box(middle.x(), middle.y(), middle.x(), middle.y())
-                .grown(height / 2)
-                .union(
-                    new Box(
-                        middle.x() - width / 2, middle.y(), middle.x() + width / 2, middle.y()));
-        if (isFree(box.grown(reading.mm(0.6)), copy.zone().box())) {
-          taken.add(box);
-          Point end = from.towards(middle, Math.max(0, 1 - height / reading.mm(away)));
-          return List.of(
-              Item.Lines.open("pointer", Ink.line(Colour.INK, reading.mm(0.2)), from, end),
-              text(words, middle, size));
+      for (Point from : starts) {
+        for (int i = 0; i < DIRECTIONS; i++) {
+          double angle = 2 * Math.PI * i / DIRECTIONS;
+          Point out = new Point(Math.cos(angle), Math.sin(angle));
+          Point middle = from.plus(out.times(reading.mm(away)));
+          Box box =
+              new Box(
+                  middle.x() - width / 2,
+                  middle.y() - height / 2,
+                  middle.x() + width / 2,
+                  middle.y() + height / 2);
+          Point to = from.towards(middle, Math.max(0, 1 - height / reading.mm(away)));
+          if (isFree(box.grown(reading.mm(CLEAR)), copy.zone().box(), near, labels)
+              && labels.stream().noneMatch(t -> Room.crosses(List.of(from, to), t))
+              && !(overNothing
+                  && others.stream().anyMatch(r -> r.isCrossed(from, to, reading.mm(0.4))))) {
+            return Optional.of(new Place(box, from, to));
+          }
         }
       }
     }
-    return List.of(text(words, from, size));
+    return Optional.empty();
   }
 
-  private boolean isFree(Box box, Box zone) {
+  /** Places on the piece, the middle first. */
+  private static List<Point> starts(Laid copy, Room own) {
+    Point middle = copy.grain().through();
+    List<Point> starts = new ArrayList<>();
+    Box box = own.box();
+    for (int i = 1; i < STARTS; i++) {
+      for (int j = 1; j < STARTS; j++) {
+        Point at =
+            new Point(
+                box.minX() + box.length() * i / STARTS, box.minY() + box.width() * j / STARTS);
+        if (own.isCrossed(at, at, 1)) {
+          starts.add(at);
+        }
+      }
+    }
+    starts.sort(Comparator.comparingDouble(middle::distance));
+    starts.add(0, middle);
+    return starts;
+  }
+
+  private boolean isFree(Box box, Box zone, List<Room> near, List<Box> labels) {
     return box.minX() >= zone.minX()
         && box.maxX() <= zone.maxX()
         && box.minY() >= zone.minY()
         && box.maxY() <= zone.maxY()
-        && occupied.stream().noneMatch(p -> p.touches(box))
-        && taken.stream().noneMatch(t -> t.touches(box));
+        && near.stream().noneMatch(p -> p.touches(box))
+        && labels.stream().noneMatch(t -> t.touches(box))
+        && pointers.stream().noneMatch(line -> Room.crosses(line, box));
   }
 
-  private static Item text(String words, Point middle, double size) {
+  private static Item.Text text(String words, Point middle, double size) {
     Point base = new Point(middle.x(), middle.y() - size * Lettering.CAPITALS / 2);
     return Item.Text.of("label", words, base, size, Item.Anchor.MIDDLE);
   }

@@ -59,6 +59,7 @@ record PieceKey(List<Laid> laid, Palette palette, double widthMm, Reading readin
               "swatch",
               Ink.line(Colour.INK, reading.mm(0.25)).filled(palette.fill(kind)),
               Outline.of(swatch).points()));
+      items.addAll(palette.hatching(kind, Outline.of(swatch).points(), reading));
       double room = column - side - reading.mm(4);
       String numbers = ": " + numbers(kind);
       double forName = Math.max(room / 3, room - Lettering.width(numbers, size));

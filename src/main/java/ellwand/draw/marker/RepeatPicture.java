@@ -13,6 +13,7 @@ import ellwand.geometry.Box;
 import ellwand.geometry.Point;
 import ellwand.lay.Marker;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -23,10 +24,15 @@ final class RepeatPicture {
 
   private final Marker marker;
   private final Reading reading;
+  private final List<Box> words;
 
-  RepeatPicture(Marker marker, Reading reading) {
+  /**
+   * @param words what no line runs through
+   */
+  RepeatPicture(Marker marker, Reading reading, List<Box> words) {
     this.marker = marker;
     this.reading = reading;
+    this.words = words;
   }
 
   Optional<Item> items() {
@@ -56,8 +62,48 @@ final class RepeatPicture {
     return Item.Group.of(
         "repeat",
         List.of(
-            new Item.Lines("bar", bars, false, Ink.line(LINE, reading.mm(0.12))),
-            new Item.Lines("border", borders, false, Ink.line(LINE, reading.mm(0.4)))));
+            new Item.Lines("bar", clear(bars), false, Ink.line(LINE, reading.mm(0.12))),
+            new Item.Lines("border", clear(borders), false, Ink.line(LINE, reading.mm(0.4)))));
+  }
+
+  /** Lines along or across the cloth without what of them runs through words. */
+  private List<List<Point>> clear(List<List<Point>> lines) {
+    List<List<Point>> clear = new ArrayList<>();
+    for (List<Point> line : lines) {
+      Point from = line.get(0);
+      Point to = line.get(1);
+      boolean along = from.y() == to.y();
+      List<Box> over =
+          words.stream()
+              .map(box -> along ? box : new Box(box.minY(), box.minX(), box.maxY(), box.maxX()))
+              .filter(box -> between(along ? from.y() : from.x(), box.minY(), box.maxY()))
+              .sorted(Comparator.comparingDouble(Box::minX))
+              .toList();
+      double at = along ? from.x() : from.y();
+      double end = along ? to.x() : to.y();
+      for (Box box : over) {
+        if (box.maxX() > at && box.minX() < end) {
+          addLine(clear, from, along, at, box.minX());
+          at = box.maxX();
+        }
+      }
+      addLine(clear, from, along, at, end);
+    }
+    return clear;
+  }
+
+  private static boolean between(double value, double low, double high) {
+    return value > low && value < high;
+  }
+
+  private static void addLine(
+      List<List<Point>> lines, Point on, boolean along, double from, double to) {
+    if (to > from) {
+      lines.add(
+          along
+              ? List.of(new Point(from, on.y()), new Point(to, on.y()))
+              : List.of(new Point(on.x(), from), new Point(on.x(), to)));
+    }
   }
 
   private static void bars(

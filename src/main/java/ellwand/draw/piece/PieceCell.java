@@ -3,6 +3,7 @@ package ellwand.draw.piece;
 import ellwand.cutting.CutPiece;
 import ellwand.draw.sheet.Colour;
 import ellwand.draw.sheet.Item;
+import ellwand.draw.sheet.Palette;
 import ellwand.draw.sheet.Reading;
 import ellwand.draw.sheet.Shown;
 import ellwand.geometry.Box;
@@ -83,13 +84,21 @@ final class PieceCell {
     return new Box(covered.getMinX(), covered.getMinY(), covered.getMaxX(), covered.getMaxY());
   }
 
-  List<Item> items(Colour fill) {
+  List<Item> items(Palette palette) {
+    Colour fill = palette.fill(drawn.name());
     PieceLines lines = new PieceLines(reading);
     List<Item> items = new ArrayList<>(lines.cutting(cut.cutting(), cut.fold(), fill));
+    items.addAll(palette.hatching(drawn.name(), cut.cutting().points(), reading));
     items.addAll(lines.inside(cut));
     cut.fold().ifPresent(f -> items.add(lines.fold(f.from(), f.to())));
     items.addAll(lines.arrow(Optional.of(arrow), true));
-    lettering.label().map(l -> l.items(reading)).ifPresent(items::addAll);
+    lettering
+        .label()
+        .ifPresent(
+            label -> {
+              items.add(label.ground(fill, reading));
+              items.addAll(label.items(reading));
+            });
     items.addAll(names.items());
     return items;
   }
@@ -99,7 +108,11 @@ final class PieceCell {
     main.addAll(cuts());
     boolean allowance = drawn.piece().edges().stream().anyMatch(e -> e.allowanceMm() > 0);
     return Wording.choices(
-        "", drawn.name(), main, List.of(style, allowance ? "allowance included" : "no allowance"));
+        "",
+        Optional.empty(),
+        drawn.name(),
+        main,
+        List.of(style, allowance ? "allowance included" : "no allowance"));
   }
 
   private String words(Edge edge, Shown shown) {

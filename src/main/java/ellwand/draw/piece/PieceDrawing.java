@@ -258,7 +258,7 @@ public final class PieceDrawing {
               cell.title(),
               untold(cell),
               cell.box(),
-              () -> cell.items(palette.fill(cut.name()))));
+              () -> cell.items(palette)));
     }
     return standing;
   }

@@ -22,7 +22,7 @@ public final class Room {
     box = outline.box();
   }
 
-  Box box() {
+  public Box box() {
     return box;
   }
 
@@ -41,8 +41,20 @@ public final class Room {
         && inside.intersects(other.minX(), other.minY(), other.length(), other.width());
   }
 
+  /** Whether a straight stretch of line runs over it. */
+  public boolean isCrossed(Point from, Point to, double stepMm) {
+    int steps = (int) Math.ceil(from.distance(to) / stepMm);
+    for (int i = 0; i <= steps; i++) {
+      Point at = from.towards(to, (double) i / Math.max(1, steps));
+      if (inside.contains(at.x(), at.y())) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   /** Whether a line of straight stretches runs through a box. */
-  static boolean crosses(List<Point> line, Box box) {
+  public static boolean crosses(List<Point> line, Box box) {
     Rectangle2D area = new Rectangle2D.Double(box.minX(), box.minY(), box.length(), box.width());
     for (int i = 1; i < line.size(); i++) {
       Point a = line.get(i - 1);

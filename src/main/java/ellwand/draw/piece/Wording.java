@@ -4,6 +4,7 @@ import ellwand.draw.sheet.Lettering;
 import ellwand.draw.sheet.Reading;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * One way to letter a piece: the fewer words, the smaller the room that is needed.
@@ -28,12 +29,13 @@ public record Wording(List<String> lines, double points, boolean named) {
    * From the most words to the fewest.
    *
    * @param number of the copy, or empty
+   * @param size where it tells copies apart
    * @param name of the piece
    * @param main lines that are kept as long as possible
    * @param more lines that are left out first
    */
   public static List<Wording> choices(
-      String number, String name, List<String> main, List<String> more) {
+      String number, Optional<String> size, String name, List<String> main, List<String> more) {
     String shortName =
         name.codePointCount(0, name.length()) <= LONGEST_NAME
             ? name
@@ -55,6 +57,7 @@ public record Wording(List<String> lines, double points, boolean named) {
     choices.add(new Wording(List.of(head), 8, true));
     choices.add(new Wording(List.of(head), 7, true));
     if (!number.isEmpty()) {
+      size.ifPresent(s -> choices.add(new Wording(List.of(number, "(" + s + ")"), 7, false)));
       choices.add(new Wording(List.of(number), 9, false));
       choices.add(new Wording(List.of(number), 7, false));
     }

@@ -1,8 +1,12 @@
 package ellwand.draw.sheet;
 
+import ellwand.geometry.Box;
+import ellwand.geometry.Motion;
+import ellwand.geometry.Outline;
 import ellwand.geometry.Point;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Something drawn; mm, y up. */
 public sealed interface Item permits Item.Group, Item.Lines, Item.Text {
@@ -108,6 +112,23 @@ public sealed interface Item permits Item.Group, Item.Lines, Item.Text {
     double widthMm() {
       return Lettering.width(words, sizeMm);
     }
+
+    /** What the letters cover, those that hang below the line included. */
+    public Box box() {
+      double before = -widthMm() * anchor.share();
+      Box flat = new Box(before, -sizeMm * Lettering.DESCENT, before + widthMm(), sizeMm * 0.75);
+      return Outline.of(flat).moved(new Motion(false, turnDegrees, at.x(), at.y())).box();
+    }
+  }
+
+  /** All words among things drawn. */
+  static Stream<Text> texts(List<Item> items) {
+    return items.stream()
+        .flatMap(
+            item ->
+                item instanceof Group group
+                    ? texts(group.items())
+                    : item instanceof Text text ? Stream.of(text) : Stream.empty());
   }
 
   /** Which part of a line of words stands at its place. */

@@ -1,5 +1,6 @@
 package ellwand.draw.sheet;
 
+import ellwand.geometry.Point;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,6 +18,11 @@ public final class Palette {
   /** Pale enough for text on it, strong enough to be seen on a poor printer. */
   private static final double TINT = 0.42;
 
+  /** From line to line and their width on paper, mm. */
+  private static final double HATCH = 1.3;
+
+  private static final double HATCH_LINE = 0.25;
+
   private final Map<String, Integer> kinds = new LinkedHashMap<>();
 
   /**
@@ -26,9 +32,35 @@ public final class Palette {
     kinds.forEach(k -> this.kinds.putIfAbsent(k, this.kinds.size()));
   }
 
-  /** The fill of a kind; after seven kinds they come round again. */
+  /** Hatchings, each a list of angles; the first seven kinds have none. */
+  private static final List<List<Integer>> ANGLES =
+      List.of(
+          List.of(),
+          List.of(45),
+          List.of(135),
+          List.of(45, 135),
+          List.of(0),
+          List.of(90),
+          List.of(0, 90));
+
+  /** The fill of a kind; after seven kinds they come round again, hatched. */
   public Colour fill(String kind) {
     return OKABE_ITO.get(index(kind) % OKABE_ITO.size()).tint(TINT);
+  }
+
+  /** Lines that tell a kind from others of its fill, and stay off its words. */
+  public List<Item> hatching(String kind, List<Point> outline, Reading reading) {
+    Colour colour = OKABE_ITO.get(index(kind) % OKABE_ITO.size());
+    return ANGLES.get(index(kind) / OKABE_ITO.size() % ANGLES.size()).stream()
+        .map(
+            angle ->
+                (Item)
+                    new Item.Lines(
+                        "hatching",
+                        Hatching.of(outline, reading.mm(HATCH), angle),
+                        false,
+                        Ink.line(colour, reading.mm(HATCH_LINE))))
+        .toList();
   }
 
   /** The place of a kind in the list, from 0. */

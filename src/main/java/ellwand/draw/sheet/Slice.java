@@ -49,24 +49,25 @@ record Slice(double from, double to, String ending, Reading reading) {
       return List.of();
     }
     if (inner.stream().noneMatch(Item.Text.class::isInstance)) {
-      group.number().ifPresent(number -> inner.add(number(number, inner)));
+      group.number().ifPresent(number -> inner.addAll(number(number, inner)));
     }
     return List.of(group.with(inner).called(group.id() + ending));
   }
 
-  private Item number(int number, List<Item> parts) {
+  private List<Item> number(int number, List<Item> parts) {
     Box box =
         Box.around(
             parts.stream()
                 .filter(Item.Lines.class::isInstance)
                 .flatMap(l -> ((Item.Lines) l).lines().stream().flatMap(List::stream))
                 .toList());
-    return Item.Text.of(
-        "number-again",
-        Integer.toString(number),
-        box.centre(),
-        reading.points(Reading.TEXT),
-        Item.Anchor.MIDDLE);
+    return TurnedNumber.items(
+        Item.Text.of(
+            "number-again",
+            Integer.toString(number),
+            box.centre(),
+            reading.points(Reading.TEXT),
+            Item.Anchor.MIDDLE));
   }
 
   private List<Item> lines(Item.Lines lines) {

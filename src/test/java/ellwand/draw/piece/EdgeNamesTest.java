@@ -2,9 +2,9 @@ package ellwand.draw.piece;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import ellwand.draw.sheet.Colour;
 import ellwand.draw.sheet.Drawn;
 import ellwand.draw.sheet.Item;
+import ellwand.draw.sheet.Palette;
 import ellwand.draw.sheet.Reading;
 import ellwand.draw.sheet.Shown;
 import ellwand.geometry.Motion;
@@ -22,7 +22,7 @@ class EdgeNamesTest {
     for (var cut : Pieces.all()) {
       PieceCell cell =
           new PieceCell(cut, "Weir jacket", "104", new Reading(scale), new Shown(Unit.CM));
-      List<Item> items = cell.items(Colour.WHITE);
+      List<Item> items = cell.items(new Palette(List.of(cut.name())));
       Region piece = Region.of(cut.cutting().moved(new Motion(false, 90, 0, 0)));
       List<Item.Text> names =
           Drawn.texts(items).stream().filter(t -> t.kind().equals("edge-name")).toList();

@@ -10,6 +10,7 @@ import ellwand.geometry.Point;
 import ellwand.geometry.Region;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -86,6 +87,7 @@ class LabellingTest {
   private static List<Wording> wordings() {
     return Wording.choices(
         "12",
+        Optional.empty(),
         "Undercollar",
         List.of("size 104, garment 2", "pair, cuts 2"),
         List.of("Weir jacket, main", "allowance included"));

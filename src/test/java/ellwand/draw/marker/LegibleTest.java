@@ -1,0 +1,109 @@
+package ellwand.draw.marker;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import ellwand.cloth.Cloth;
+import ellwand.cloth.Fold;
+import ellwand.cloth.Goods;
+import ellwand.cloth.Laying;
+import ellwand.cloth.Repeat;
+import ellwand.cloth.Selling;
+import ellwand.draw.piece.Room;
+import ellwand.draw.sheet.Drawn;
+import ellwand.draw.sheet.Item;
+import ellwand.draw.sheet.Palette;
+import ellwand.draw.sheet.Reading;
+import ellwand.draw.sheet.Shown;
+import ellwand.geometry.Box;
+import ellwand.geometry.Outline;
+import ellwand.geometry.Point;
+import ellwand.lay.Marker;
+import ellwand.units.Unit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** What is written on a marker can be read, and belongs to one piece only. */
+class LegibleTest {
+
+  @Test
+  void noStripeRunsThroughALabel() {
+    Marker jacket = Samples.jacket();
+    Repeat checks = new Repeat(60, 50, false, true, true, 10, 0, Optional.empty());
+    Cloth cloth =
+        new Cloth(
+            "main",
+            Goods.wide(1400).selvedge(10).repeating(Optional.of(checks)),
+            Laying.in(Fold.LENGTHWISE),
+            Selling.USUAL);
+    List<Item> items = picture(jacket.of(jacket.lay().on(cloth)), 8);
+    List<List<Point>> bars = lines(items, "bar");
+    assertTrue(bars.size() > 20, "" + bars.size());
+    for (Item.Text text : labels(items)) {
+      Box box = text.box().grown(-0.01);
+      assertTrue(bars.stream().noneMatch(bar -> Room.crosses(bar, box)), text.words());
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {14, 20, 30})
+  void lineToANumberRunsOverNoWords(double scale) {
+    Marker overalls = Samples.overalls();
+    List<Item> items = picture(overalls, scale);
+    List<List<Point>> pointers = lines(items, "pointer");
+    assertFalse(pointers.isEmpty());
+    for (List<Point> pointer : pointers) {
+      for (Item.Text text : labels(items)) {
+        Box core = text.box().grown(-0.15 * text.sizeMm());
+        assertFalse(Room.crosses(pointer, core), text.words());
+      }
+    }
+  }
+
+  @Test
+  void kindsOfOneColourAreHatchedEachInItsOwnWay() {
+    List<String> kinds = new ArrayList<>();
+    for (int i = 0; i < 21; i++) {
+      kinds.add("piece " + i);
+    }
+    Palette palette = new Palette(kinds);
+    List<Point> square = Outline.of(new Box(0, 0, 100, 100)).points();
+    Reading reading = new Reading(1);
+    assertTrue(palette.hatching("piece 0", square, reading).isEmpty());
+    assertEquals(palette.fill("piece 0"), palette.fill("piece 7"));
+    List<Item> seventh = palette.hatching("piece 7", square, reading);
+    List<Item> fourteenth = palette.hatching("piece 14", square, reading);
+    assertFalse(seventh.isEmpty());
+    assertFalse(seventh.equals(fourteenth));
+  }
+
+  private static List<Item> picture(Marker marker, double scale) {
+    List<Laid> laid = Laid.of(marker);
+    Palette palette =
+        new Palette(marker.lay().wanted().stream().map(w -> w.cut().name()).distinct().toList());
+    return new MarkerPicture(
+            marker, Samples.figures(marker), laid, palette, new Reading(scale), new Shown(Unit.CM))
+        .items();
+  }
+
+  private static List<Item.Text> labels(List<Item> items) {
+    return Drawn.texts(items).stream().filter(t -> t.kind().equals("label")).toList();
+  }
+
+  private static List<List<Point>> lines(List<Item> items, String kind) {
+    List<List<Point>> lines = new ArrayList<>();
+    for (Item item : items) {
+      if (item instanceof Item.Group group) {
+        lines.addAll(lines(group.items(), kind));
+      } else if (item instanceof Item.Lines found && found.kind().equals(kind)) {
+        lines.addAll(found.lines());
+      }
+    }
+    return lines;
+  }
+}
