@@ -4,6 +4,8 @@ import ellwand.cloth.Cloth;
 import ellwand.file.job.JobReader;
 import ellwand.file.marker.MarkerFile;
 import ellwand.file.marker.MarkerReader;
+import ellwand.file.source.Folder;
+import ellwand.file.source.WholeFile;
 import ellwand.job.Job;
 import ellwand.lay.Lay;
 import ellwand.lay.Scope;
@@ -11,8 +13,6 @@ import ellwand.problem.InputException;
 import ellwand.problem.Problem;
 import ellwand.rule.Check;
 import ellwand.units.Unit;
-import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -25,16 +25,18 @@ public final class CheckRun {
   /**
    * Checks a marker file.
    *
+   * @param name of the marker file: its path, or a name for it
    * @param job the job to hold it against; if absent, the one that the marker names
    * @param unit that lengths are shown in; if absent, that of the job
    * @throws InputException if either cannot be read
    */
-  public static CheckedMarker marker(Path markerPath, Optional<Path> job, Optional<Unit> unit) {
-    MarkerFile file = MarkerReader.read(markerPath);
-    Job whole = JobReader.read(job.orElseGet(() -> named(markerPath, file)));
+  public static CheckedMarker marker(
+      String name, Folder from, Optional<String> job, Optional<Unit> unit) {
+    MarkerFile file = MarkerReader.read(name, from);
+    Job whole = JobReader.read(job.orElseGet(() -> named(name, from, file)), from);
     Job read =
         file.scope() instanceof Scope.Garments some ? whole.withGarments(some.garments()) : whole;
-    Cloth cloth = cloth(read, file, markerPath);
+    Cloth cloth = cloth(read, file, name);
     return new CheckedMarker(
         Check.of(file.on(lay(read, cloth, file)), file.stated()),
         !read.origin().sha256().equals(file.jobSha256()),
@@ -49,7 +51,7 @@ public final class CheckRun {
     return JobLays.of(job, cloth);
   }
 
-  private static Cloth cloth(Job job, MarkerFile file, Path markerPath) {
+  private static Cloth cloth(Job job, MarkerFile file, String name) {
     try {
       Cloth cloth = Shelf.cloth(job, file.cloth());
       return file.remnant()
@@ -59,41 +61,31 @@ public final class CheckRun {
     } catch (InputException e) {
       throw new InputException(
           e.problems().stream()
-              .map(
-                  p ->
-                      Problem.of(p.what(), "Check against another job")
-                          .at(markerPath.toString(), 0))
+              .map(p -> Problem.of(p.what(), "Check against another job").at(name, 0))
               .toList());
     }
   }
 
   /** The job as the marker names it: seen from here, else from the marker's own folder upward. */
-  private static Path named(Path markerPath, MarkerFile file) {
-    Path name;
-    try {
-      name = Path.of(file.jobPath());
-    } catch (InvalidPathException e) {
-      throw notThere(markerPath, file);
+  private static String named(String marker, Folder from, MarkerFile file) {
+    if (from.holds(file.jobPath())) {
+      return file.jobPath();
     }
-    if (Files.exists(name)) {
-      return name;
-    }
-    for (Path folder = markerPath.toAbsolutePath().getParent();
-        folder != null;
-        folder = folder.getParent()) {
-      Path beside = folder.resolve(name.getFileName());
-      if (Files.exists(beside)) {
-        return beside;
+    if (WholeFile.canBeCalled(file.jobPath())) {
+      Path name = Path.of(file.jobPath()).getFileName();
+      for (Path folder = Path.of(marker).toAbsolutePath().getParent();
+          folder != null && name != null;
+          folder = folder.getParent()) {
+        String beside = folder.resolve(name).toString();
+        if (from.holds(beside)) {
+          return beside;
+        }
       }
     }
-    throw notThere(markerPath, file);
-  }
-
-  private static InputException notThere(Path markerPath, MarkerFile file) {
-    return new InputException(
+    throw new InputException(
         Problem.of(
                 "the job it was made from, " + file.jobPath() + ", is not there",
                 "Name the job with --job JOB.yaml")
-            .at(markerPath.toString(), 0));
+            .at(marker, 0));
   }
 }

@@ -6,6 +6,7 @@ import ellwand.draw.order.BundleLabels;
 import ellwand.draw.order.OrderSheet;
 import ellwand.file.figures.OrderWriter;
 import ellwand.file.marker.MarkerWriter;
+import ellwand.file.source.WholeFile;
 import ellwand.job.Job;
 import ellwand.problem.InputException;
 import ellwand.problem.Problem;
@@ -77,7 +78,8 @@ record Format<T>(String ending, Function<T, byte[]> writer) {
   }
 
   /**
-   * Refuses a job whose files would get the same name, where capitals make no difference.
+   * Refuses a job whose files would get the same name, where capitals make no difference, or one
+   * that no file can have here.
    *
    * @param markers names of all that may be made
    * @param once formats of which there is one file
@@ -88,6 +90,15 @@ record Format<T>(String ending, Function<T, byte[]> writer) {
     once.forEach(format -> names.add(format.ending()));
     for (String marker : markers) {
       for (Format<LaidMarker> format : MARKER) {
+        if (!WholeFile.canBeCalled(marker + format.ending)) {
+          throw new InputException(
+              Problem.of(
+                      "no file can be called " + marker + format.ending + " in this locale",
+                      "Set a locale with UTF-8, such as LC_ALL=C.UTF-8, or give cloth "
+                          + marker
+                          + " a name of plain letters")
+                  .at(job.origin().path(), 0));
+        }
         if (!names.add(marker + format.ending)) {
           throw new InputException(
               Problem.of(

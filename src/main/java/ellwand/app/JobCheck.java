@@ -1,12 +1,12 @@
 package ellwand.app;
 
 import ellwand.file.job.JobReader;
+import ellwand.file.source.Folder;
 import ellwand.job.Job;
 import ellwand.nest.repeat.Matching;
 import ellwand.problem.InputException;
 import ellwand.problem.Problem;
 import ellwand.units.Unit;
-import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -20,11 +20,12 @@ public final class JobCheck {
   /**
    * Reads a job and cuts all its pieces in every size.
    *
+   * @param name of the job: its path, or a name for it
    * @param unit that lengths are shown in; if absent, that of the job
    * @throws InputException with every problem of the job
    */
-  public static CheckedJob of(Path jobPath, Optional<Unit> unit) {
-    Job read = JobReader.read(jobPath);
+  public static CheckedJob of(String name, Folder from, Optional<Unit> unit) {
+    Job read = JobReader.read(name, from);
     Map<String, Integer> everySize = new LinkedHashMap<>();
     read.style().sizes().forEach(size -> everySize.put(size, 1));
     Job job = read.withGarments(everySize);

@@ -4,6 +4,7 @@ import ellwand.app.Answer;
 import ellwand.app.CheckRun;
 import ellwand.app.JobCheck;
 import ellwand.app.Refusal;
+import ellwand.file.source.Folder;
 import ellwand.problem.InputException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
@@ -49,8 +50,12 @@ final class CheckCommand implements Callable<Integer> {
     try {
       checked =
           path.toString().endsWith(".json")
-              ? CheckRun.marker(path, Optional.ofNullable(job), show.unit())
-              : JobCheck.of(path, show.unit());
+              ? CheckRun.marker(
+                  path.toString(),
+                  Folder.DISK,
+                  Optional.ofNullable(job).map(Path::toString),
+                  show.unit())
+              : JobCheck.of(path.toString(), Folder.DISK, show.unit());
     } catch (InputException e) {
       if (show.json()) {
         // Here, what is wrong is the result.

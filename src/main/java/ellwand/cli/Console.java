@@ -53,9 +53,10 @@ final class Console implements Progress, AutoCloseable {
   @Override
   public synchronized void hear(News news) {
     String best = best(news);
-    if (!what.equals(what(news))) {
+    String heard = PlainText.of(what(news));
+    if (!what.equals(heard)) {
       closeBar();
-      what = what(news);
+      what = heard;
       if (terminal) {
         startBar();
       } else {

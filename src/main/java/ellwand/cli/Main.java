@@ -3,6 +3,9 @@ package ellwand.cli;
 import ellwand.problem.InputException;
 import ellwand.work.Stop;
 import java.io.PrintWriter;
+import java.io.Writer;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.logging.Level;
@@ -64,12 +67,38 @@ public final class Main implements Runnable {
 
   /** The whole command line; {@code execute} returns the exit code. */
   static CommandLine commandLine(Supplier<Stop> stop) {
-    return new CommandLine(new Main(stop))
+    CommandLine commands = new CommandLine(new Main(stop));
+    return commandLine(commands, commands.getOut(), commands.getErr());
+  }
+
+  /** The same where what is printed goes elsewhere. */
+  static CommandLine commandLine(Supplier<Stop> stop, Writer out, Writer err) {
+    return commandLine(new CommandLine(new Main(stop)), out, err);
+  }
+
+  private static CommandLine commandLine(CommandLine commands, Writer out, Writer err) {
+    return commands
+        .setOut(PlainText.to(out))
+        .setErr(PlainText.to(err))
+        .setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF))
+        .setExecutionStrategy(Main::run)
         .setCaseInsensitiveEnumValuesAllowed(true)
+        .registerConverter(Path.class, Main::path)
         .registerConverter(int.class, text -> number(text, Integer::valueOf, "4"))
         .registerConverter(long.class, text -> number(text, Long::valueOf, "4"))
         .registerConverter(Double.class, text -> number(text, Double::valueOf, "0.5"))
         .setExecutionExceptionHandler(Main::failed);
+  }
+
+  private static Path path(String text) {
+    try {
+      return Path.of(text);
+    } catch (InvalidPathException e) {
+      throw new CommandLine.TypeConversionException(
+          "no file can be called '"
+              + text
+              + "' here. In a locale such as C, try again with LC_ALL=C.UTF-8.");
+    }
   }
 
   private static <N extends Number> N number(String text, Function<String, N> read, String like) {
@@ -81,8 +110,26 @@ public final class Main implements Runnable {
     }
   }
 
+  /** As usual, but what is no exception is told as one is: by a message and the exit code. */
+  private static int run(CommandLine.ParseResult args) {
+    try {
+      return new CommandLine.RunLast().execute(args);
+    } catch (Error e) {
+      CommandLine command = args.commandSpec().commandLine();
+      return failed(new CommandLine.ExecutionException(command, e.toString(), e), command, args);
+    }
+  }
+
   private static int failed(Exception e, CommandLine command, CommandLine.ParseResult args) {
     PrintWriter err = command.getErr();
+    if (isOutOfMemory(e)) {
+      err.println(
+          "There is not enough memory: all %d MB that Java may use are taken. Lay fewer garments at"
+                  .formatted(Runtime.getRuntime().maxMemory() >> 20)
+              + " once, or give it more: java -Xmx%dm -jar ellwand.jar ... Nothing was written."
+                  .formatted(Runtime.getRuntime().maxMemory() >> 19));
+      return OUR_BUG;
+    }
     if (e instanceof InputException input) {
       input.problems().forEach(err::println);
       return BAD_INPUT;
@@ -90,6 +137,11 @@ public final class Main implements Runnable {
     err.println("This is a bug in Ellwand. Please report these lines with the job file:");
     e.printStackTrace(err);
     return OUR_BUG;
+  }
+
+  /** Also where a thread of the search found none. */
+  private static boolean isOutOfMemory(Throwable e) {
+    return e != null && (e instanceof OutOfMemoryError || isOutOfMemory(e.getCause()));
   }
 
   @Override

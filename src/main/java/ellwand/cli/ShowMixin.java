@@ -25,11 +25,20 @@ final class ShowMixin {
     return json;
   }
 
+  /** The same JSON in signs that every encoding has. */
+  private static String ascii(String json) {
+    StringBuilder text = new StringBuilder();
+    for (char c : json.toCharArray()) {
+      text.append(c < 127 ? String.valueOf(c) : "\\u%04x".formatted((int) c));
+    }
+    return text.toString();
+  }
+
   /** Prints the result as it is asked for. */
   void print(PrintWriter results, Answer answer) {
     results.println(
         json
-            ? new String(answer.json(), StandardCharsets.UTF_8).strip()
+            ? ascii(new String(answer.json(), StandardCharsets.UTF_8).strip())
             : answer.text().stripTrailing());
   }
 }

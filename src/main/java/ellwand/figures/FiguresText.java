@@ -204,7 +204,7 @@ public final class FiguresText {
 
   private void wrapped(String first, String sentence) {
     StringBuilder line = new StringBuilder(first);
-    for (String word : sentence.split(" ")) {
+    for (String word : sentence.strip().split("\\s+")) {
       if (line.length() > first.length() && line.length() + word.length() > LINE_WIDTH) {
         text.append(line.toString().stripTrailing()).append('\n');
         line = new StringBuilder(" ".repeat(first.length()));

@@ -55,7 +55,9 @@ public final class OrderText {
                 cloth(figures.total().clothMm()),
                 money(figures.total().cost(), " for ")));
     figures.cloths().forEach(cloth -> add(text, cloth));
-    figures.cautions().forEach(c -> text.append("! ").append(c).append('\n'));
+    figures
+        .cautions()
+        .forEach(c -> text.append("! ").append(c.strip().replaceAll("\\s+", " ")).append('\n'));
     return text.toString().replace(System.lineSeparator(), "\n");
   }
 

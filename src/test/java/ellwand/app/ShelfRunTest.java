@@ -8,6 +8,7 @@ import ellwand.cloth.Stock;
 import ellwand.cloth.Wish;
 import ellwand.figures.Figures;
 import ellwand.file.job.JobReader;
+import ellwand.file.source.Folder;
 import ellwand.job.Job;
 import ellwand.lay.Copy;
 import ellwand.lay.Marker;
@@ -133,13 +134,17 @@ class ShelfRunTest {
       Files.write(file, output.bytes());
       if (file.toString().endsWith("marker.json")) {
         assertEquals(
-            List.of(), CheckRun.marker(file, Optional.empty(), Optional.empty()).findings());
+            List.of(),
+            CheckRun.marker(file.toString(), Folder.DISK, Optional.empty(), Optional.empty())
+                .findings());
         Path cut = folder.resolve("cut.marker.json");
         Files.writeString(
             cut,
             Files.readString(file).replaceFirst("\"form\" ?: ?\"whole\"", "\"form\": \"half\""));
         assertNotEquals(
-            List.of(), CheckRun.marker(cut, Optional.empty(), Optional.empty()).findings());
+            List.of(),
+            CheckRun.marker(cut.toString(), Folder.DISK, Optional.empty(), Optional.empty())
+                .findings());
       }
     }
   }

@@ -4,7 +4,6 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import ellwand.work.Stop;
 import java.io.IOException;
-import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -22,9 +21,7 @@ record Ran(int code, String out, String err) {
   static Ran of(Object... args) {
     StringWriter out = new StringWriter();
     StringWriter err = new StringWriter();
-    CommandLine commands = Main.commandLine(Stop::new);
-    commands.setOut(new PrintWriter(out));
-    commands.setErr(new PrintWriter(err));
+    CommandLine commands = Main.commandLine(Stop::new, out, err);
     int code = commands.execute(Arrays.stream(args).map(Object::toString).toArray(String[]::new));
     commands.getOut().flush();
     commands.getErr().flush();

@@ -110,8 +110,12 @@ public final class OrderWriter {
     return text.toString().getBytes(StandardCharsets.UTF_8);
   }
 
-  /** As RFC 4180 has it. */
-  private static String quoted(String text) {
+  /**
+   * As RFC 4180 has it. What a spreadsheet would take for a formula begins with an apostrophe
+   * (OWASP, CSV Injection).
+   */
+  private static String quoted(String name) {
+    String text = name.matches("(?s)[=+\\-@\t\r].*") ? "'" + name : name;
     return text.matches("[^\",\r\n]*") ? text : '"' + text.replace("\"", "\"\"") + '"';
   }
 }

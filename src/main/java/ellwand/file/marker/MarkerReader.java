@@ -23,7 +23,6 @@ import ellwand.pattern.Cut;
 import ellwand.problem.InputException;
 import ellwand.problem.Problem;
 import ellwand.rule.Stated;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -42,15 +41,16 @@ public final class MarkerReader {
   /**
    * Reads a marker file.
    *
+   * @param name its path, or a name for it
    * @throws InputException with every problem found
    */
-  public static MarkerFile read(Path path) {
-    Source source = Source.read(path.toString(), Folder.DISK, MAX_BYTES);
+  public static MarkerFile read(String name, Folder from) {
+    Source source = Source.read(name, from, MAX_BYTES);
     Tree tree = Tree.ofJson(source);
     if (!(tree.root() instanceof ObjectNode root) || !root.path("ellwand").asText().equals("1")) {
       throw new InputException(
           Problem.of("this is no marker of Ellwand", "Name a file that ends with .marker.json")
-              .at(path.toString(), 1));
+              .at(name, 1));
     }
     List<Problem> problems = new ArrayList<>();
     Sheet sheet = new Sheet(root, tree.places(), Map.of(), List.of(source));

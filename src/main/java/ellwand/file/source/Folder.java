@@ -3,16 +3,23 @@ package ellwand.file.source;
 import ellwand.problem.InputException;
 
 /** Where a job and the files that it names are read from: the disk, or memory. */
-@FunctionalInterface
 public interface Folder {
 
   /** The files on disk. */
-  Folder DISK = DiskFile::read;
+  Folder DISK = new DiskFiles();
 
   /** Holds nothing; files may be laid in it. */
   Folder EMPTY =
-      (name, mostBytes) -> {
-        throw Source.refused(name, 0, "there is no such file", "See that its path is right");
+      new Folder() {
+        @Override
+        public byte[] read(String name, int mostBytes) {
+          throw Source.refused(name, 0, "there is no such file", "See that its path is right");
+        }
+
+        @Override
+        public boolean holds(String name) {
+          return false;
+        }
       };
 
   /**
@@ -24,17 +31,29 @@ public interface Folder {
    */
   byte[] read(String name, int mostBytes);
 
+  /** Whether there is a file of that name, though it may not be to be read. */
+  boolean holds(String name);
+
   /** The same with a file laid in it, in place of one of that name. */
   default Folder with(String name, byte[] bytes) {
+    Folder under = this;
     byte[] own = bytes.clone();
-    return (asked, mostBytes) -> {
-      if (!asked.equals(name)) {
-        return read(asked, mostBytes);
+    return new Folder() {
+      @Override
+      public byte[] read(String asked, int mostBytes) {
+        if (!asked.equals(name)) {
+          return under.read(asked, mostBytes);
+        }
+        if (own.length > mostBytes) {
+          throw Source.tooLarge(name, mostBytes);
+        }
+        return own.clone();
       }
-      if (own.length > mostBytes) {
-        throw Source.tooLarge(name, mostBytes);
+
+      @Override
+      public boolean holds(String asked) {
+        return asked.equals(name) || under.holds(asked);
       }
-      return own.clone();
     };
   }
 }

@@ -115,8 +115,7 @@ public final class RunFolder {
 
   private static boolean abandoned(Path path) {
     String name = path.getFileName().toString();
-    return name.matches("\\Q" + PART + "\\E\\d{1,18}")
-        && ProcessHandle.of(Long.parseLong(name.substring(PART.length()))).isEmpty();
+    return name.startsWith(PART) && WholeFile.isEnded(name.substring(PART.length()));
   }
 
   private void settle() throws IOException {

@@ -17,12 +17,18 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import org.yaml.snakeyaml.error.MarkedYAMLException;
 
 /** Builds a {@link Tree} from a stream of tokens. */
 final class TreeBuilder {
 
   private static final int MAX_DEPTH = 20;
+
+  /** Sentences, which may be long; all other texts are names and values. */
+  private static final String NOTES = "notes";
+
+  private static final Pattern LINE_BREAK = Pattern.compile("\\R");
   private static final int MAX_DIGITS = 40;
   private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
 
@@ -109,8 +115,22 @@ final class TreeBuilder {
       case VALUE_TRUE -> NODES.booleanNode(true);
       case VALUE_FALSE -> NODES.booleanNode(false);
       case VALUE_NULL -> NODES.nullNode();
-      default -> NODES.textNode(in.getText());
+      default -> text(at, in.getText());
     };
+  }
+
+  /** A name that goes on over lines could pass for lines of ours wherever it is shown. */
+  private JsonNode text(JsonPointer at, String text) {
+    if (!at.matchesProperty(NOTES)) {
+      oneLine(text);
+    }
+    return NODES.textNode(text);
+  }
+
+  private void oneLine(String text) {
+    if (LINE_BREAK.matcher(text).find()) {
+      problem("'" + Names.shown(text) + "' goes on over several lines", "Write it on one line");
+    }
   }
 
   /** What is beyond all numbers stays as it is written, to be refused as that. */
@@ -129,6 +149,7 @@ final class TreeBuilder {
     ObjectNode object = NODES.objectNode();
     while (in.nextToken() != JsonToken.END_OBJECT) {
       String key = in.currentName();
+      oneLine(key);
       JsonPointer entry = at.appendProperty(key);
       FileLine before = places.putIfAbsent(entry, here());
       if (before != null) {

@@ -6,16 +6,31 @@ import java.io.IOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.NotDirectoryException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.util.stream.Stream;
 
 /** Writes files so that nobody ever finds half of one. */
 public final class WholeFile {
 
+  /** Beside the file: its name and the number of the process that writes it. */
+  private static final String PART = ".%s.%d";
+
   private WholeFile() {}
+
+  /** Whether the file system can hold a name, in the encoding that the locale sets. */
+  public static boolean canBeCalled(String name) {
+    try {
+      Path.of(name);
+      return true;
+    } catch (InvalidPathException e) {
+      return false;
+    }
+  }
 
   /**
    * Writes or replaces a file; its folder is made if need be.
@@ -25,9 +40,10 @@ public final class WholeFile {
   public static void write(Path path, byte[] bytes) {
     Path whole = path.toAbsolutePath();
     Path part =
-        whole.resolveSibling("." + whole.getFileName() + "." + ProcessHandle.current().pid());
+        whole.resolveSibling(PART.formatted(whole.getFileName(), ProcessHandle.current().pid()));
     try {
       Files.createDirectories(whole.getParent());
+      tidy(whole);
       try {
         Files.write(
             part,
@@ -43,6 +59,23 @@ public final class WholeFile {
     } catch (IOException e) {
       throw refused(path, reason(e));
     }
+  }
+
+  /** Removes what a program left that was ended while it wrote the same file. */
+  private static void tidy(Path whole) throws IOException {
+    String before = "." + whole.getFileName() + ".";
+    try (Stream<Path> all = Files.list(whole.getParent())) {
+      for (Path part : all.filter(p -> p.getFileName().toString().startsWith(before)).toList()) {
+        if (isEnded(part.getFileName().toString().substring(before.length()))) {
+          Files.deleteIfExists(part);
+        }
+      }
+    }
+  }
+
+  /** Whether a text is the number of a process that is no more. */
+  static boolean isEnded(String pid) {
+    return pid.matches("\\d{1,18}") && ProcessHandle.of(Long.parseLong(pid)).isEmpty();
   }
 
   static InputException refused(Path path, String why) {

@@ -79,9 +79,17 @@ class FolderTest {
     Folder memory = inMemory();
     OrderJobReader.read(
         "works/order.yaml",
-        (name, mostBytes) -> {
-          read.add(name);
-          return memory.read(name, mostBytes);
+        new Folder() {
+          @Override
+          public byte[] read(String name, int mostBytes) {
+            read.add(name);
+            return memory.read(name, mostBytes);
+          }
+
+          @Override
+          public boolean holds(String name) {
+            return memory.holds(name);
+          }
         });
     assertEquals(List.of("works/order.yaml", "works/styles/cushion.yaml"), read);
   }

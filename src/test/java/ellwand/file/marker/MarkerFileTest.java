@@ -9,6 +9,7 @@ import ellwand.cloth.Direction;
 import ellwand.cloth.Fold;
 import ellwand.cloth.KeepOut;
 import ellwand.cloth.Zone;
+import ellwand.file.source.Folder;
 import ellwand.file.source.Json;
 import ellwand.file.source.WholeFile;
 import ellwand.geometry.Box;
@@ -24,6 +25,7 @@ import ellwand.pattern.Cut;
 import ellwand.problem.InputException;
 import ellwand.rule.Stated;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -80,11 +82,12 @@ class MarkerFileTest {
   }
 
   private static String text(MarkerFile file) {
-    return new String(MarkerWriter.bytes(file), java.nio.charset.StandardCharsets.UTF_8);
+    return new String(MarkerWriter.bytes(file), StandardCharsets.UTF_8);
   }
 
-  private MarkerFile read(String text) throws IOException {
-    return MarkerReader.read(Files.writeString(folder.resolve("x.marker.json"), text));
+  private static MarkerFile read(String text) {
+    return MarkerReader.read(
+        "x.marker.json", Folder.EMPTY.with("x.marker.json", text.getBytes(StandardCharsets.UTF_8)));
   }
 
   private String refusal(String text) {
@@ -176,8 +179,7 @@ class MarkerFileTest {
       })
   void saysWhereAMarkerEditedByHandIsWrong(String old, String now, String told) throws IOException {
     assertTrue(written().contains(old), written());
-    assertEquals(
-        told.replace("\\n", "\n"), refusal(written().replace(old, now)).replace(folder + "/", ""));
+    assertEquals(told.replace("\\n", "\n"), refusal(written().replace(old, now)));
   }
 
   @Test
@@ -186,9 +188,7 @@ class MarkerFileTest {
     assertTrue(refusal(good.substring(0, good.length() / 2)).contains("not well-formed JSON"));
     assertTrue(refusal("[".repeat(100_000)).contains("nested too deeply"));
     assertEquals(
-        folder
-            + "/x.marker.json:1: this is no marker of Ellwand. Name a file that ends with"
-            + " .marker.json.",
+        "x.marker.json:1: this is no marker of Ellwand. Name a file that ends with .marker.json.",
         refusal("[1, 2]"));
   }
 

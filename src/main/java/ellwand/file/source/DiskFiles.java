@@ -1,23 +1,24 @@
 package ellwand.file.source;
 
-import ellwand.problem.InputException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 
-/** Reads files on disk. */
-final class DiskFile {
+/** Files on disk by their paths; only ordinary ones are read. */
+final class DiskFiles implements Folder {
 
-  private DiskFile() {}
+  @Override
+  public boolean holds(String name) {
+    return WholeFile.canBeCalled(name) && Files.exists(Path.of(name));
+  }
 
-  /**
-   * All bytes of a file, at most so many.
-   *
-   * @param name its path
-   * @throws InputException if it is not there, no ordinary file, too large or not to be read
-   */
-  static byte[] read(String name, int mostBytes) {
+  @Override
+  public byte[] read(String name, int mostBytes) {
+    if (!WholeFile.canBeCalled(name)) {
+      throw Source.refused(
+          name, 0, "no file can have this name here", "See that its path is right");
+    }
     Path path = Path.of(name);
     if (Files.isDirectory(path)) {
       throw Source.refused(name, 0, "this is a folder, not a file", "Name a file in it");
