@@ -1,5 +1,6 @@
 package ellwand.app;
 
+import ellwand.cloth.Cloth;
 import ellwand.file.job.JobReader;
 import ellwand.file.source.Folder;
 import ellwand.job.Job;
@@ -11,6 +12,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 
 /** Reads all of a job, down to its cutting lines, without laying it. */
 public final class JobCheck {
@@ -37,11 +39,22 @@ public final class JobCheck {
     if (!unmatched.isEmpty()) {
       throw new InputException(unmatched);
     }
+    Unit shown = unit.orElse(job.unit());
+    List<Problem> noRoom =
+        job.cloths().stream()
+            .flatMap(cloth -> NoRoom.foreseen(JobLays.of(job, cloth), shown).stream())
+            .map(problem -> problem.at(job.origin().path(), 0))
+            .toList();
+    if (!noRoom.isEmpty()) {
+      throw new InputException(noRoom);
+    }
     return new CheckedJob(
         job.origin(),
-        job.cloths().stream()
-            .flatMap(cloth -> JobLays.cautions(job, cloth, unit.orElse(job.unit())).stream())
-            .distinct()
-            .toList());
+        of(job, cloth -> JobLays.notes(job, cloth, shown)),
+        of(job, cloth -> JobLays.doubts(job, cloth, shown)));
+  }
+
+  private static List<String> of(Job job, Function<Cloth, List<String>> said) {
+    return job.cloths().stream().flatMap(c -> said.apply(c).stream()).distinct().toList();
   }
 }

@@ -10,11 +10,13 @@ import ellwand.lay.Lay;
 import ellwand.lay.Scope;
 import ellwand.lay.Wanted;
 import ellwand.pattern.Cut;
+import ellwand.pattern.Sizes;
 import ellwand.pattern.Style;
 import ellwand.units.Unit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /** From a job to what is to be cut from each of its cloths. */
@@ -90,7 +92,19 @@ final class JobLays {
           .forEach(caution -> doubts.add(caution.toString()));
     }
     doubts.addAll(seams(job, unit));
+    ungraded(job.style().design().sizes()).ifPresent(doubts::add);
     return sentences(doubts);
+  }
+
+  private static Optional<String> ungraded(Sizes sizes) {
+    return sizes.names().size() > 1 && sizes.rules().isEmpty()
+        ? Optional.of(
+            "sizes "
+                + String.join(", ", sizes.names())
+                + " are all drawn alike, as in "
+                + sizes.base()
+                + ": write under grade: of sizes: how points move between them")
+        : Optional.empty();
   }
 
   private static List<String> sentences(List<String> said) {

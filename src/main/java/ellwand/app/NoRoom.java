@@ -11,6 +11,8 @@ import ellwand.units.Unit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Says that a piece is too wide, and the way out. */
 final class NoRoom {
@@ -35,11 +37,26 @@ final class NoRoom {
   /** Of a lay for which none of its cloth's folds will do. */
   static Problem problem(Lay lay, List<Tried> tried, Unit unit) {
     NoRoomException least =
-        tried.stream()
-            .flatMap(t -> t.noRoom().stream())
-            .max(Comparator.comparingDouble(NoRoomException::widestMm))
+        widest(tried.stream().flatMap(t -> t.noRoom().stream()))
             .orElseThrow(() -> new IllegalStateException("nothing was tried"));
     return problem(lay, lay.cloth().folds(), least, unit);
+  }
+
+  /** The same without searching; empty if some fold will do. */
+  static Optional<Problem> foreseen(Lay lay, Unit unit) {
+    List<NoRoomException> noRoom = new ArrayList<>();
+    for (Fold fold : lay.cloth().possibleFolds()) {
+      Optional<NoRoomException> here = WidthEnough.noRoom(lay, fold);
+      if (here.isEmpty()) {
+        return Optional.empty();
+      }
+      noRoom.add(here.get());
+    }
+    return widest(noRoom.stream()).map(least -> problem(lay, lay.cloth().folds(), least, unit));
+  }
+
+  private static Optional<NoRoomException> widest(Stream<NoRoomException> noRoom) {
+    return noRoom.max(Comparator.comparingDouble(NoRoomException::widestMm));
   }
 
   /**

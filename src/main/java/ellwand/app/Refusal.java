@@ -24,6 +24,6 @@ public record Refusal(List<Problem> problems) implements Answer {
 
   @Override
   public byte[] json() {
-    return CheckWriter.problems(problems, List.of());
+    return CheckWriter.problems(problems, List.of(), List.of());
   }
 }

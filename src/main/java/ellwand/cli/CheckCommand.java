@@ -14,6 +14,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -45,11 +46,16 @@ final class CheckCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    boolean marker = path.toString().endsWith(".json");
+    if (job != null && !marker) {
+      throw new ParameterException(
+          spec.commandLine(), "--job goes with a marker: a job is not held against another");
+    }
     PrintWriter out = spec.commandLine().getOut();
     Answer checked;
     try {
       checked =
-          path.toString().endsWith(".json")
+          marker
               ? CheckRun.marker(
                   path.toString(),
                   Folder.DISK,

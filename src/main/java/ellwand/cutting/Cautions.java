@@ -1,6 +1,8 @@
 package ellwand.cutting;
 
+import ellwand.geometry.Box;
 import ellwand.geometry.Point;
+import ellwand.geometry.Region;
 import ellwand.pattern.Edge;
 import ellwand.pattern.Piece;
 import java.util.ArrayList;
@@ -15,7 +17,10 @@ public final class Cautions {
 
   private Cautions() {}
 
-  /** In the order of the edges. */
+  /** An inner line may stray past the cutting line by so much, mm; our own choice. */
+  private static final double STRAY_MM = 0.5;
+
+  /** In the order of the edges, then of the inner lines. */
   public static List<Caution> of(Piece piece) {
     List<Caution> cautions = new ArrayList<>();
     List<Edge> edges = piece.edges();
@@ -32,7 +37,41 @@ public final class Cautions {
         turnedBack(piece, edge.turnedBack() ? edge : next, inside, cautions);
       }
     }
+    CutPiece half = Cutter.cut(piece, 1, 1);
+    CutPiece cut = half.fold().isPresent() ? half.opened() : half;
+    allowances(piece, cut.sewing().box(), cautions);
+    innerLines(piece, cut, cautions);
     return cautions;
+  }
+
+  private static void allowances(Piece piece, Box sewing, List<Caution> cautions) {
+    double wide = Math.min(sewing.length(), sewing.width());
+    for (Edge edge : piece.edges()) {
+      if (edge.allowanceMm() > wide) {
+        cautions.add(
+            caution(
+                piece,
+                edge,
+                "its allowance of %.1f mm is wider than the finished piece, which is %.1f mm"
+                    .formatted(edge.allowanceMm(), wide)));
+      }
+    }
+  }
+
+  private static void innerLines(Piece piece, CutPiece cut, List<Caution> cautions) {
+    Region inside = Region.of(cut.cutting()).grown(STRAY_MM);
+    cut.innerLines().stream()
+        .filter(line -> !line.points().stream().allMatch(inside::contains))
+        .map(CutPiece.Drawn::name)
+        .distinct()
+        .forEach(
+            name ->
+                cautions.add(
+                    new Caution(piece.name(), "line " + name, "it runs outside the piece")));
+  }
+
+  private static Caution caution(Piece piece, Edge edge, String sentence) {
+    return new Caution(piece.name(), "edge " + edge.name(), sentence);
   }
 
   private static boolean isFold(Piece piece, Edge edge) {
@@ -49,9 +88,9 @@ public final class Cautions {
   private static void fold(Piece piece, Edge edge, double inside, List<Caution> cautions) {
     if (Math.abs(inside - 90) > SQUARE_DEGREES) {
       cautions.add(
-          new Caution(
-              piece.name(),
-              edge.name(),
+          caution(
+              piece,
+              edge,
               String.format(
                   Locale.ROOT,
                   "it meets the fold at %.0f degrees, so it will have a point where it opens;"
@@ -62,9 +101,9 @@ public final class Cautions {
 
   private static void turnedBack(Piece piece, Edge hem, double inside, List<Caution> cautions) {
     cautions.add(
-        new Caution(
-            piece.name(),
-            hem.name(),
+        caution(
+            piece,
+            hem,
             String.format(
                 Locale.ROOT,
                 "it meets its neighbour at %.0f degrees, where an allowance cannot be turned back,"

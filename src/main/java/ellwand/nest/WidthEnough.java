@@ -10,6 +10,7 @@ import ellwand.nest.repeat.Phases;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** How wide a cloth has to be so that everything of a lay has room on it. */
@@ -42,17 +43,24 @@ public final class WidthEnough {
 
   /** Whether everything has room on the lay's cloth when that is folded so. */
   public static boolean hasRoom(Lay lay, Fold fold) {
-    return lay.cloth().barred(fold).isEmpty()
-        && Borders.of(lay, fold).stream().anyMatch(way -> hasRoom(lay, way));
+    return lay.cloth().barred(fold).isEmpty() && noRoom(lay, fold).isEmpty();
   }
 
-  private static boolean hasRoom(Lay lay, LaidCloth way) {
-    try {
-      FirstPlan.of(lay, way, new Phases(lay, way));
-      return true;
-    } catch (NoRoomException e) {
-      return false;
+  /**
+   * What has no room on the lay's cloth when that is folded so, where it is widest; empty if
+   * everything has.
+   */
+  public static Optional<NoRoomException> noRoom(Lay lay, Fold fold) {
+    NoRoomException least = NoRoomException.ofFold(lay, fold);
+    for (LaidCloth way : Borders.of(lay, fold)) {
+      try {
+        FirstPlan.of(lay, way, new Phases(lay, way));
+        return Optional.empty();
+      } catch (NoRoomException e) {
+        least = e.widestMm() >= least.widestMm() ? e : least;
+      }
     }
+    return Optional.of(least);
   }
 
   /** Others of the size need no more room. */

@@ -16,9 +16,10 @@ public final class CheckWriter {
   /**
    * What is wrong with a job or with a file, and what is to be known of a job where nothing is.
    *
-   * @param cautions one sentence each
+   * @param notes how its pieces come about, one sentence each
+   * @param cautions what its maker should look at, one sentence each
    */
-  public static byte[] problems(List<Problem> problems, List<String> cautions) {
+  public static byte[] problems(List<Problem> problems, List<String> notes, List<String> cautions) {
     ObjectNode root = Json.object();
     ArrayNode list = root.putArray("problems");
     for (Problem problem : problems) {
@@ -30,6 +31,7 @@ public final class CheckWriter {
       node.put("what", problem.what());
       node.put("remedy", problem.remedy());
     }
+    notes.forEach(root.putArray("notes")::add);
     cautions.forEach(root.putArray("cautions")::add);
     return Json.bytes(root);
   }
