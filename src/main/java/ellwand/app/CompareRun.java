@@ -122,7 +122,7 @@ public final class CompareRun {
             request,
             FOR_OTHER_FOLDS,
             (row, part) ->
-                rows(row.cloth().lying(unasked), unit, part.with(Progress.NONE)).stream()
+                rows(row.cloth().lying(unasked), unit, part.with(onlyMishaps(part))).stream()
                     .map(WidthTried::tried)
                     .filter(FoldTried::possible)
                     .min(Comparator.comparingDouble(FoldTried::clothLengthMm))
@@ -137,6 +137,15 @@ public final class CompareRun {
         cloth.name(),
         garments,
         rows.stream().map(row -> instead.getOrDefault(row, row)).toList());
+  }
+
+  /** What is tried beside what was asked for is no news, unless it fails. */
+  private static Progress onlyMishaps(Request request) {
+    return news -> {
+      if (news instanceof Progress.Mishap) {
+        request.progress().hear(news);
+      }
+    };
   }
 
   /** Does some work for each of several things, as many at once as there are threads. */

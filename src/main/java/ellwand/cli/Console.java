@@ -52,6 +52,17 @@ final class Console implements Progress, AutoCloseable {
 
   @Override
   public synchronized void hear(News news) {
+    if (news instanceof Mishap mishap) {
+      closeBar();
+      what = "";
+      err.printf(
+          "%s: %s failed by a bug in Ellwand, and was left out. Please report these lines with the"
+              + " job file:%n",
+          mishap.cloth(), mishap.part());
+      mishap.why().printStackTrace(err);
+      err.flush();
+      return;
+    }
     String best = best(news);
     String heard = PlainText.of(what(news));
     if (!what.equals(heard)) {

@@ -1,5 +1,6 @@
 package ellwand.nest;
 
+import ellwand.cloth.Fold;
 import ellwand.cloth.LaidCloth;
 import ellwand.cloth.Wishes;
 import ellwand.lay.Lay;
@@ -39,12 +40,13 @@ final class Attempt {
   private final Lay lay;
   private final LaidCloth cloth;
   private final NoFit noFit;
+  private final Request request;
   private final Placing placing;
   private final LayPlan plan;
-  private final Solver<LayPlan> solver;
+  private final CompletableFuture<Solver<LayPlan>> solver;
 
   /**
-   * Places what is wanted and searches.
+   * Ready to begin; nothing is placed yet.
    *
    * @throws NoRoomException if a piece fits into no zone
    */
@@ -52,6 +54,7 @@ final class Attempt {
     this.lay = lay;
     this.cloth = cloth;
     this.noFit = noFit;
+    this.request = request;
     Phases repeat = new Phases(lay, cloth);
     plan = FirstPlan.of(lay, cloth, repeat);
     placing = new Placing(lay, cloth, repeat, noFit, request, teller);
@@ -64,19 +67,43 @@ final class Attempt {
     }
     phases.add(new Deepen(placing));
     // Configuring the solver takes a second when cold, the first marker less: so both at once.
-    CompletableFuture<Solver<LayPlan>> made =
+    solver =
         CompletableFuture.supplyAsync(
             () -> LaySolver.of(request.seed(), stations, phases).buildSolver());
-    placing.construct(plan.decision());
-    Choices.rows(plan).stream().filter(placing::possible).forEach(placing::row);
-    solver = made.join();
-    solver.solve(plan);
+  }
+
+  /** Places what is wanted and searches. */
+  void search() {
+    try {
+      placing.construct(plan.decision());
+    } finally {
+      // Whatever becomes of the search, so much can be laid.
+      Choices.rows(plan).stream().filter(placing::possible).forEach(placing::row);
+      if (!found()) {
+        placing.row(plan.decision());
+      }
+    }
+    solve();
   }
 
   /** Tries more choices and searches on from the best that was found. */
   void goOn(Effort effort) {
     placing.allow(effort);
-    solver.solve(plan);
+    solve();
+  }
+
+  private void solve() {
+    request.stop().unlessWanted(solver).ifPresent(made -> made.solve(plan));
+  }
+
+  /** Whether there is any marker. */
+  boolean found() {
+    return !placing.betterAndBetter().isEmpty();
+  }
+
+  /** How the cloth lies. */
+  Fold fold() {
+    return cloth.fold();
   }
 
   /** Turns pieces off their grain where they may and it saves cloth. */
@@ -118,7 +145,7 @@ final class Attempt {
    * The marker that serves the cutter's wishes best for what they may cost; none if not even the
    * shortest fits on its remnant.
    */
-  Optional<Marker> pleasing(Marker.Search search, Request request) {
+  Optional<Marker> pleasing(Marker.Search search, Request request, WishSearch.Careful careful) {
     Wishes wishes = lay.cloth().wishes();
     Found shortest = shortest(search);
     double most = lay.cloth().lengthMm();
@@ -136,7 +163,7 @@ final class Attempt {
             wishes.asked(),
             new Sectioned(lay.cloth().gapMm(), pleasing),
             new SectionLayer(noFit, request))
-        .run();
+        .run(careful);
     Marker pleases = pleasing.marker();
     // The stop may have come only now.
     Marker.Search ended =

@@ -41,9 +41,15 @@ final class Clock {
     return request.with(spending.take(share));
   }
 
-  /** What is left. */
-  synchronized Request rest() {
-    return part(1 - shareBefore - shareNow);
+  /** The share that is left. */
+  synchronized double left() {
+    return 1 - shareBefore - shareNow;
+  }
+
+  /** What failed just now. */
+  synchronized Progress.Mishap mishap(String cloth, String part, RuntimeException why) {
+    double share = Math.min(1, shareBefore + shareNow);
+    return new Progress.Mishap(cloth, spending.seconds(), share, part, why);
   }
 
   /** Tells of a marker if it is better than all before. */

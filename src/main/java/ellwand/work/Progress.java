@@ -6,12 +6,17 @@ import java.util.Optional;
 @FunctionalInterface
 public interface Progress {
 
-  /** Hears nothing. */
-  Progress NONE = news -> {};
+  /** Hears nothing, and lets no mistake of ours pass: a mishap is thrown on. */
+  Progress NONE =
+      news -> {
+        if (news instanceof Mishap mishap) {
+          throw mishap.why();
+        }
+      };
 
   void hear(News news);
 
-  /** One event; every one tells of something better than all before in the same search. */
+  /** One event: something better than all before in the same search, or a part of it failed. */
   sealed interface News {
 
     /** The cloth that is worked on, by name; empty where an order names none. */
@@ -56,4 +61,12 @@ public interface Progress {
       return new Cheaper(named, seconds, share, lays, cost, clothMm);
     }
   }
+
+  /**
+   * A part of a search failed by a mistake of ours; what was found besides is kept.
+   *
+   * @param part what was tried: a way to lie the cloth, turning, the cutter's wishes
+   */
+  record Mishap(String cloth, double seconds, double share, String part, RuntimeException why)
+      implements News {}
 }

@@ -30,7 +30,8 @@ final class SearchRun {
     this.plan = plan;
     this.exact = exact;
     seed = request.seed();
-    stop = request.stop();
+    // A failure ends all threads of this run, not what else the request is for.
+    stop = new Stop(request.stop()::wanted);
     meeting = new ThreadMeeting(plan, listener, request.threads());
     for (int t = 0; t < request.threads(); t++) {
       budgets.add(new ThreadBudget(request.effort(), stop, meeting, t));

@@ -20,7 +20,16 @@ public final class WishSearch {
     this.layer = layer;
   }
 
-  public void run() {
+  /** Does a part of the search, and lives through its failure. */
+  @FunctionalInterface
+  public interface Careful {
+    void part(String name, Runnable work);
+  }
+
+  /**
+   * @param careful what one wish fails by takes nothing from the others
+   */
+  public void run(Careful careful) {
     boolean straight = asked.contains(Wish.STRAIGHT_CUTS);
     boolean together = asked.contains(Wish.GARMENTS_TOGETHER);
     double parts = (straight ? 2 : 0) + (together ? 1 : 0) + asked.size();
@@ -32,19 +41,27 @@ public final class WishSearch {
       }
       if (straight || together) {
         until += 1.5 / parts / stretches.size();
-        new GarmentSections(sectioned, layer, stretch).lay(until);
+        double by = until;
+        careful.part(
+            "laying garments in sections",
+            () -> new GarmentSections(sectioned, layer, stretch).lay(by));
       }
       if (straight) {
         until += 1.5 / parts / stretches.size();
-        new StraightDivision(sectioned, layer, stretch).divide(until);
+        double by = until;
+        careful.part(
+            Wish.STRAIGHT_CUTS.words(),
+            () -> new StraightDivision(sectioned, layer, stretch).divide(by));
       }
     }
     boolean offEnd = asked.contains(Wish.SMALL_OFF_END);
     if (asked.contains(Wish.ONE_LEFT_OVER)) {
-      new LeftOverGrowth(sectioned, layer).grow(offEnd ? layer.part(1, 2) : 1);
+      careful.part(
+          Wish.ONE_LEFT_OVER.words(),
+          () -> new LeftOverGrowth(sectioned, layer).grow(offEnd ? layer.part(1, 2) : 1));
     }
     if (offEnd) {
-      new ClearedEnds(sectioned, layer).clear(1);
+      careful.part(Wish.SMALL_OFF_END.words(), () -> new ClearedEnds(sectioned, layer).clear(1));
     }
   }
 }

@@ -1,0 +1,194 @@
+package ellwand.nest;
+
+import ellwand.cloth.Fold;
+import ellwand.cloth.LaidCloth;
+import ellwand.lay.Lay;
+import ellwand.lay.Marker;
+import ellwand.nest.kernel.NoFit;
+import ellwand.nest.pose.NoRoomException;
+import ellwand.problem.InputException;
+import ellwand.work.Progress;
+import ellwand.work.Request;
+import ellwand.work.Stop;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * A lay tried in every way in which its cloth may lie. A part that fails by a mistake of ours is
+ * left out: it takes away nothing of what was found besides.
+ */
+final class WaysTried {
+
+  /** What all first trials together may take of the effort, where the cloth may lie variously. */
+  private static final double TRIALS = 0.3;
+
+  /** Folds that get a second trial, and what each may take. */
+  private static final int FINALISTS = 3;
+
+  private static final double SECOND_TRIAL = 0.08;
+
+  /** What turning pieces off grain may take beyond the effort, as a share of it. */
+  private static final double TURNING = 0.4;
+
+  /** What wishes may take beyond the effort for the shortest, as a share of it. */
+  private static final double PLEASING = 0.4;
+
+  private final Lay lay;
+  private final List<Fold> folds;
+  private final Request request;
+  private final Stop stop;
+  private final NoFit noFit;
+  private final Clock clock;
+  private final Map<Fold, Attempt> best = new LinkedHashMap<>();
+  private final Map<Fold, NoRoomException> noRoom = new LinkedHashMap<>();
+  private final List<Progress.Mishap> mishaps = new ArrayList<>();
+
+  WaysTried(
+      Lay lay, List<Fold> folds, Request request, Optional<MarkerListener> listener, NoFit noFit) {
+    this.lay = lay;
+    this.folds = folds;
+    this.request = request;
+    this.stop = request.stop();
+    this.noFit = noFit;
+    this.clock = new Clock(request, listener);
+  }
+
+  /** One for each fold, in their order. */
+  List<Tried> tried() {
+    Map<Fold, List<LaidCloth>> ways = new LinkedHashMap<>();
+    folds.forEach(fold -> ways.put(fold, Borders.of(lay, fold)));
+    int number = ways.values().stream().mapToInt(List::size).sum();
+    ways.forEach((fold, some) -> firstTrials(fold, some, number < 2 ? 1 : TRIALS / number));
+    if (number > 1) {
+      List<Attempt> finalists = shortest(best.values()).limit(FINALISTS).toList();
+      if (finalists.size() > 1) {
+        finalists.forEach(attempt -> goOn(attempt, SECOND_TRIAL));
+      }
+      shortest(best.values()).findFirst().ifPresent(attempt -> goOn(attempt, clock.left()));
+    }
+    best.forEach(
+        (fold, attempt) ->
+            part(
+                "turning off the grain, " + fold.words(),
+                () -> attempt.turn(request.part(TURNING / best.size()))));
+    clock.end();
+    List<Tried> tried = results();
+    if (tried.stream().noneMatch(t -> t.marker().isPresent()) && !mishaps.isEmpty()) {
+      throw mishaps.get(0).why();
+    }
+    mishaps.forEach(request.progress()::hear);
+    return tried;
+  }
+
+  private void firstTrials(Fold fold, List<LaidCloth> ways, double share) {
+    if (ways.isEmpty()) {
+      noRoom.put(fold, NoRoomException.ofFold(lay, fold));
+    }
+    for (LaidCloth way : ways) {
+      if (stop.wanted() && !best.isEmpty()) {
+        return;
+      }
+      try {
+        part(fold.words(), () -> trial(fold, way, share));
+      } catch (NoRoomException e) {
+        noRoom.merge(fold, e, (a, b) -> a.widestMm() >= b.widestMm() ? a : b);
+      }
+    }
+  }
+
+  private void trial(Fold fold, LaidCloth way, double share) {
+    Attempt attempt = new Attempt(lay, way, noFit, clock.part(share), clock::better);
+    try {
+      attempt.search();
+    } finally {
+      if (attempt.found()) {
+        best.merge(fold, attempt, WaysTried::better);
+      }
+    }
+  }
+
+  private void goOn(Attempt attempt, double share) {
+    if (!stop.wanted()) {
+      part(attempt.fold().words(), () -> attempt.goOn(clock.part(share).effort()));
+    }
+  }
+
+  private List<Tried> results() {
+    Marker.Search search = clock.search(stop.wanted());
+    Map<Fold, Marker> markers = new LinkedHashMap<>();
+    best.forEach(
+        (fold, attempt) -> part(fold.words(), () -> markers.put(fold, attempt.marker(search))));
+    Map<Fold, Marker> pleasing = new LinkedHashMap<>();
+    if (lay.cloth().wishes().any()) {
+      shortest(best.values())
+          .filter(attempt -> markers.containsKey(attempt.fold()))
+          .findFirst()
+          .ifPresent(
+              attempt ->
+                  part(
+                      "what the cutter wishes",
+                      () ->
+                          attempt
+                              .pleasing(search, request.part(PLEASING), this::part)
+                              .ifPresent(marker -> pleasing.put(attempt.fold(), marker))));
+    }
+    List<Tried> tried = new ArrayList<>();
+    for (Fold fold : folds) {
+      Optional<Marker> marker = Optional.ofNullable(markers.get(fold));
+      tried.add(
+          new Tried(
+              fold,
+              marker,
+              Optional.ofNullable(pleasing.get(fold)),
+              marker.isPresent() ? Optional.empty() : Optional.ofNullable(noRoom.get(fold))));
+    }
+    return tried.stream().map(t -> t.fold() == Fold.OPEN ? flat(t, tried) : t).toList();
+  }
+
+  /** What can lie folded can be opened flat. */
+  private Tried flat(Tried open, List<Tried> all) {
+    double most = open.marker().map(Marker::clothLengthMm).orElse(Double.POSITIVE_INFINITY);
+    List<Marker> flat = new ArrayList<>();
+    part(
+        "opening what lies folded",
+        () ->
+            all.stream()
+                .flatMap(t -> t.marker().stream())
+                .filter(m -> m.clothLengthMm() < most - Carried.SAME_MM)
+                .sorted(Comparator.comparingDouble(Marker::clothLengthMm))
+                .flatMap(m -> Carried.opened(m).stream())
+                .filter(m -> m.clothLengthMm() < most)
+                .findFirst()
+                .ifPresent(flat::add));
+    return flat.isEmpty() ? open : open.with(flat.get(0));
+  }
+
+  /** Does a part of the search; what it fails by is told at the end. */
+  private void part(String name, Runnable work) {
+    try {
+      work.run();
+    } catch (InputException | NoRoomException e) {
+      throw e;
+    } catch (RuntimeException e) {
+      mishaps.add(clock.mishap(lay.cloth().name(), name, e));
+    }
+  }
+
+  /** Of two ways to make one fold; where nothing can lie folded the fold is not made at all. */
+  private static Attempt better(Attempt a, Attempt b) {
+    if (a.folded() != b.folded()) {
+      return a.folded() ? a : b;
+    }
+    return b.clothMm() < a.clothMm() ? b : a;
+  }
+
+  private static Stream<Attempt> shortest(Collection<Attempt> attempts) {
+    return attempts.stream().sorted(Comparator.comparingDouble(Attempt::clothMm));
+  }
+}
