@@ -186,8 +186,10 @@ final class WidthNeeded {
     }
     double step = step();
     double least = cloth.usableWidthMm();
-    for (double low = taken.get().minY(); low > -HAIR_MM; low -= period) {
-      double high = low + taken.get().width();
+    double wide = taken.get().width();
+    double nearest = taken.get().minY() - slide(taken.get().minY());
+    for (double low = nearest; low + wide < least + HAIR_MM; low += period) {
+      double high = low + wide;
       for (double line = cloth.mirrorFromMm(high / 2); 2 * line < least + step; line += step) {
         double width =
             DoubleStream.of(opened, high, 2 * line - low, 2 * line - step + HAIR_MM)

@@ -102,6 +102,12 @@ class WidthNeededTest {
     assertEquals(2 * (150 + 100 + 10) + 20, WidthNeeded.mm(marker), 0.011);
   }
 
+  /** Turned cloth is narrowest here with what lies double one repeat farther from the edge. */
+  @Test
+  void whatLiesDoubleMayMoveAwayFromTheEdge() {
+    theMarkerCanBeHadOnTheWidthNeededAndOnNoLess(-124557);
+  }
+
   /** By trying every fold and every shift. */
   @Property(tries = 60)
   void theMarkerCanBeHadOnTheWidthNeededAndOnNoLess(@ForAll long seed) {
