@@ -29,6 +29,8 @@ import java.util.concurrent.CompletionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.function.BiFunction;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /** Lays one cloth of a job in several widths. */
 public final class CompareRun {
@@ -105,38 +107,90 @@ public final class CompareRun {
             .filter(fold -> !cloth.folds().contains(fold))
             .toList();
     double first = unasked.isEmpty() ? 1 : 1 - FOR_OTHER_FOLDS;
-    List<WidthTried> rows =
-        sideBySide(widthsMm, request, first, (width, part) -> rows(cloth.wide(width), unit, part))
-            .stream()
-            .flatMap(List::stream)
-            .toList();
-    int garments = job.garmentCount();
-    Comparison comparison = new Comparison(job.style().name(), cloth.name(), garments, rows);
+    List<Folded> laid =
+        carried(
+            sideBySide(
+                widthsMm,
+                request,
+                first,
+                (width, part) -> Folded.make(lay(cloth.wide(width)), unit, part)),
+            unit);
+    Comparison comparison = comparison(laid);
     List<WidthTried> lavish = request.stop().wanted() ? List.of() : comparison.lavish();
     if (unasked.isEmpty() || lavish.isEmpty()) {
       return comparison;
     }
-    List<WidthTried> explained =
+    List<Folded> otherwise =
         sideBySide(
             lavish,
             request,
             FOR_OTHER_FOLDS,
             (row, part) ->
-                rows(row.cloth().lying(unasked), unit, part.with(onlyMishaps(part))).stream()
-                    .map(WidthTried::tried)
-                    .filter(FoldTried::possible)
-                    .min(Comparator.comparingDouble(FoldTried::clothLengthMm))
-                    .map(row::withUnasked)
-                    .orElse(row));
-    Map<WidthTried, WidthTried> instead = new HashMap<>();
-    for (int i = 0; i < lavish.size(); i++) {
-      instead.put(lavish.get(i), explained.get(i));
+                Folded.make(
+                    lay(row.cloth().lying(unasked)), unit, part.with(onlyMishaps(part))));
+    return explained(carried(laid, otherwise, unit), otherwise);
+  }
+
+  /** No width takes more than a narrower one that is laid in the same way. */
+  private static List<Folded> carried(List<Folded> laid, Unit unit) {
+    List<Folded> kept = new ArrayList<>(laid);
+    List<Integer> narrowestFirst =
+        IntStream.range(0, laid.size())
+            .boxed()
+            .sorted(Comparator.comparingDouble(i -> widthMm(laid.get(i))))
+            .toList();
+    for (int i = 1; i < narrowestFirst.size(); i++) {
+      Folded narrower = kept.get(narrowestFirst.get(i - 1));
+      int wider = narrowestFirst.get(i);
+      kept.set(wider, kept.get(wider).noLongerThan(narrower, unit));
     }
+    return kept;
+  }
+
+  /** What was folded otherwise than asked for can be laid open, where that was asked for. */
+  private static List<Folded> carried(List<Folded> laid, List<Folded> otherwise, Unit unit) {
+    Map<Double, Folded> byWidth =
+        otherwise.stream().collect(Collectors.toMap(CompareRun::widthMm, folded -> folded));
+    return carried(
+        laid.stream()
+            .map(
+                folded ->
+                    Optional.ofNullable(byWidth.get(widthMm(folded)))
+                        .map(other -> folded.noLongerThan(other, unit))
+                        .orElse(folded))
+            .toList(),
+        unit);
+  }
+
+  private static double widthMm(Folded folded) {
+    return folded.lay().cloth().widthMm();
+  }
+
+  /** With the best way of those that were not asked for beside the best of its width. */
+  private Comparison explained(List<Folded> laid, List<Folded> otherwise) {
+    Comparison comparison = comparison(laid);
+    Map<WidthTried, WidthTried> instead = new HashMap<>();
+    for (Folded other : otherwise) {
+      Optional<FoldTried> best =
+          other.tried().stream()
+              .filter(FoldTried::possible)
+              .min(Comparator.comparingDouble(FoldTried::clothLengthMm));
+      for (WidthTried row : comparison.bestOfEach()) {
+        if (row.widthMm() == widthMm(other)) {
+          best.ifPresent(way -> instead.put(row, row.withUnasked(way)));
+        }
+      }
+    }
+    return comparison.with(
+        comparison.rows().stream().map(row -> instead.getOrDefault(row, row)).toList());
+  }
+
+  private Comparison comparison(List<Folded> laid) {
     return new Comparison(
         job.style().name(),
         cloth.name(),
-        garments,
-        rows.stream().map(row -> instead.getOrDefault(row, row)).toList());
+        job.garmentCount(),
+        laid.stream().flatMap(folded -> rows(folded).stream()).toList());
   }
 
   /** What is tried beside what was asked for is no news, unless it fails. */
@@ -170,9 +224,13 @@ public final class CompareRun {
     }
   }
 
-  private List<WidthTried> rows(Cloth laid, Unit unit, Request request) {
-    Lay lay = JobLays.of(job, laid.wishing(Wishes.NONE));
-    Folded folded = Folded.make(lay, unit, request);
+  private Lay lay(Cloth laid) {
+    return JobLays.of(job, laid.wishing(Wishes.NONE));
+  }
+
+  private List<WidthTried> rows(Folded folded) {
+    Lay lay = folded.lay();
+    Cloth laid = lay.cloth().wishing(cloth.wishes());
     List<WidthTried> rows = new ArrayList<>();
     for (FoldTried tried : folded.tried()) {
       double utilisation =

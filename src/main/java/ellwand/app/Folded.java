@@ -8,6 +8,7 @@ import ellwand.figures.FoldTried;
 import ellwand.job.Job;
 import ellwand.lay.Lay;
 import ellwand.lay.Marker;
+import ellwand.nest.Carried;
 import ellwand.nest.Nester;
 import ellwand.nest.Tried;
 import ellwand.problem.InputException;
@@ -42,8 +43,16 @@ record Folded(
    * @throws IllegalStateException if the marker breaks a hard rule, which is a bug of ours
    */
   static Folded make(Lay lay, Unit unit, Request request) {
+    return of(lay, Nester.nest(lay, lay.cloth().possibleFolds(), request), unit);
+  }
+
+  /** The same, but nothing longer than what another found for the lay on other cloth. */
+  Folded noLongerThan(Folded other, Unit unit) {
+    return of(lay, Carried.onto(lay, all, other.all), unit);
+  }
+
+  private static Folded of(Lay lay, List<Tried> tried, Unit unit) {
     Cloth cloth = lay.cloth();
-    List<Tried> tried = Nester.nest(lay, cloth.possibleFolds(), request);
     Optional<Marker> best = Tried.shortest(tried);
     List<FoldTried> figures = new ArrayList<>();
     for (Fold fold : cloth.folds()) {

@@ -56,6 +56,11 @@ public record Comparison(String style, String cloth, int garments, List<WidthTri
     rows = List.copyOf(rows);
   }
 
+  /** The same with other rows. */
+  public Comparison with(List<WidthTried> others) {
+    return new Comparison(style, cloth, garments, others);
+  }
+
   public boolean possible() {
     return rows.stream().anyMatch(r -> r.tried().possible());
   }

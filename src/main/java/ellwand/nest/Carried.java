@@ -12,14 +12,17 @@ import ellwand.geometry.Motion;
 import ellwand.lay.Copy;
 import ellwand.lay.Form;
 import ellwand.lay.Heading;
+import ellwand.lay.Lay;
 import ellwand.lay.Marker;
 import ellwand.lay.Wanted;
 import ellwand.rule.Check;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /**
@@ -41,26 +44,80 @@ public final class Carried {
     return unfolded(folded).filter(marker -> Check.of(marker).isEmpty());
   }
 
-  /** The same, whether or not it is legal; empty if its zones are not those of its cloth. */
-  static Optional<Marker> unfolded(Marker folded) {
-    Cloth cloth = folded.lay().cloth();
-    return LaidCloth.like(cloth, folded.fold(), folded.zones())
+  /** What can lie folded can be opened flat, so that open cloth takes no more. */
+  static List<Tried> flat(List<Tried> tried) {
+    List<Marker> byLength = byLength(tried);
+    return tried.stream()
+        .map(t -> t.fold() == Fold.OPEN ? openNoLonger(t, byLength) : t)
+        .toList();
+  }
+
+  private static List<Marker> byLength(List<Tried> tried) {
+    return tried.stream()
+        .flatMap(t -> t.marker().stream())
+        .sorted(Comparator.comparingDouble(Marker::clothLengthMm))
+        .toList();
+  }
+
+  private static Tried openNoLonger(Tried open, List<Marker> byLength) {
+    return byLength.stream()
+        .takeWhile(open::isLongerThan)
+        .flatMap(marker -> opened(marker).stream())
+        .findFirst()
+        .map(open::with)
+        .orElse(open);
+  }
+
+  /**
+   * What was found for a lay, but nothing longer than what was found for it on other cloth, where
+   * that may lie on its own, folded as it was or opened flat.
+   *
+   * @param others in whatever ways their cloth may lie
+   */
+  public static List<Tried> onto(Lay lay, List<Tried> tried, List<Tried> others) {
+    List<Marker> byLength = byLength(others);
+    return tried.stream()
         .map(
-            laid -> {
-              List<Copy> copies =
-                  folded.copies().stream().flatMap(copy -> opened(folded, laid, copy)).toList();
-              Band band = LaidCloth.of(cloth, Fold.OPEN).bands().get(0);
-              double length =
-                  Math.max(
-                      copies.stream().mapToDouble(c -> c.outline().box().maxX()).max().orElse(0),
-                      cloth.stock().map(Stock::lengthMm).orElse(0.0));
-              return new Marker(
-                  folded.lay(),
-                  Fold.OPEN,
-                  List.of(band.zone(0, length)),
-                  copies.stream().map(copy -> copy.in(band.id())).toList(),
-                  folded.search());
-            });
+            one ->
+                byLength.stream()
+                    .takeWhile(one::isLongerThan)
+                    .flatMap(marker -> onto(lay, marker, one.fold()).stream())
+                    .findFirst()
+                    .map(one::with)
+                    .orElse(one))
+        .toList();
+  }
+
+  private static Optional<Marker> onto(Lay lay, Marker marker, Fold fold) {
+    if (marker.fold() == fold) {
+      return onto(lay, marker);
+    }
+    return fold == Fold.OPEN ? moved(lay, marker).flatMap(Carried::opened) : Optional.empty();
+  }
+
+  private static Optional<Marker> unfolded(Marker folded) {
+    Cloth cloth = folded.lay().cloth();
+    boolean wanted = folded.copies().stream().allMatch(c -> folded.lay().wantedBy(c).isPresent());
+    return LaidCloth.like(cloth, folded.fold(), folded.zones())
+        .filter(laid -> wanted)
+        .map(laid -> unfolded(folded, laid));
+  }
+
+  private static Marker unfolded(Marker folded, LaidCloth laid) {
+    Band band = LaidCloth.of(folded.lay().cloth(), Fold.OPEN).bands().get(0);
+    List<Copy> copies =
+        folded.copies().stream()
+            .flatMap(copy -> opened(folded, laid, copy))
+            .map(copy -> copy.in(band.id()))
+            .toList();
+    double taken = copies.stream().mapToDouble(c -> c.outline().box().maxX()).max().orElse(0);
+    double stock = folded.lay().cloth().stock().map(Stock::lengthMm).orElse(0.0);
+    return new Marker(
+        folded.lay(),
+        Fold.OPEN,
+        List.of(band.zone(0, Math.max(taken, stock))),
+        copies,
+        folded.search());
   }
 
   private static Stream<Copy> opened(Marker folded, LaidCloth laid, Copy copy) {
@@ -102,14 +159,16 @@ public final class Carried {
   }
 
   /**
-   * The marker on other cloth that lies in the same way: on wider cloth everything keeps its
-   * distance from the fold or edge that its zone is laid from. Empty if it breaks a hard rule
-   * there.
+   * The marker as one of a lay on other cloth that lies in the same way: on wider cloth everything
+   * keeps its distance from the fold or edge that its zone is laid from. Empty if it breaks a hard
+   * rule there, or if the lay wants other pieces.
    */
-  public static Optional<Marker> onto(Cloth other, Marker marker) {
-    return like(other, marker)
-        .map(laid -> onto(other, laid, marker))
-        .filter(carried -> Check.of(carried).isEmpty());
+  public static Optional<Marker> onto(Lay lay, Marker marker) {
+    return moved(lay, marker).filter(carried -> Check.of(carried).isEmpty());
+  }
+
+  private static Optional<Marker> moved(Lay lay, Marker marker) {
+    return like(lay.cloth(), marker).map(laid -> moved(lay, laid, marker));
   }
 
   private static Optional<LaidCloth> like(Cloth other, Marker marker) {
@@ -123,19 +182,20 @@ public final class Carried {
         .map(border -> LaidCloth.of(other, fold, border));
   }
 
-  private static Marker onto(Cloth other, LaidCloth laid, Marker marker) {
+  private static Marker moved(Lay lay, LaidCloth laid, Marker marker) {
     List<Zone> zones = new ArrayList<>();
     Map<String, Double> shifts = new HashMap<>();
     for (Zone zone : marker.zones()) {
       Band band = laid.band(zone.id()).orElseThrow();
       zones.add(band.zone(zone.box().minX(), zone.box().maxX()));
-      boolean fromHigh = zone.foldEdges().contains(Zone.Side.HIGH_Y);
+      boolean fromHigh = zone.foldEdges().equals(Set.of(Zone.Side.HIGH_Y));
       shifts.put(
-          zone.id(), fromHigh ? band.highY() - zone.box().maxY() : band.lowY() - zone.box().minY());
+          zone.id(),
+          fromHigh ? band.highY() - zone.box().maxY() : band.lowY() - zone.box().minY());
     }
     List<Copy> copies =
         marker.copies().stream().map(copy -> across(copy, shifts.get(copy.zone()))).toList();
-    return new Marker(marker.lay().on(other), marker.fold(), zones, copies, marker.search());
+    return new Marker(lay, marker.fold(), zones, copies, marker.search());
   }
 
   private static Copy across(Copy copy, double mm) {

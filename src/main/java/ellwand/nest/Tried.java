@@ -26,6 +26,11 @@ public record Tried(
     return new Tried(fold, Optional.of(shorter), pleasing, Optional.empty());
   }
 
+  /** Whether it takes more cloth than another marker, by more than rounding. */
+  boolean isLongerThan(Marker other) {
+    return marker.map(m -> m.clothLengthMm() > other.clothLengthMm() + Carried.SAME_MM).orElse(true);
+  }
+
   /**
    * The marker that takes least cloth; of those that take as much a folded one, which is cut in
    * fewer cuts. Empty if there is none.

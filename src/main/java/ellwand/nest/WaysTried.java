@@ -148,25 +148,9 @@ final class WaysTried {
               Optional.ofNullable(pleasing.get(fold)),
               marker.isPresent() ? Optional.empty() : Optional.ofNullable(noRoom.get(fold))));
     }
-    return tried.stream().map(t -> t.fold() == Fold.OPEN ? flat(t, tried) : t).toList();
-  }
-
-  /** What can lie folded can be opened flat. */
-  private Tried flat(Tried open, List<Tried> all) {
-    double most = open.marker().map(Marker::clothLengthMm).orElse(Double.POSITIVE_INFINITY);
-    List<Marker> flat = new ArrayList<>();
-    part(
-        "opening what lies folded",
-        () ->
-            all.stream()
-                .flatMap(t -> t.marker().stream())
-                .filter(m -> m.clothLengthMm() < most - Carried.SAME_MM)
-                .sorted(Comparator.comparingDouble(Marker::clothLengthMm))
-                .flatMap(m -> Carried.opened(m).stream())
-                .filter(m -> m.clothLengthMm() < most)
-                .findFirst()
-                .ifPresent(flat::add));
-    return flat.isEmpty() ? open : open.with(flat.get(0));
+    List<Tried> opened = new ArrayList<>();
+    part("opening what lies folded", () -> opened.addAll(Carried.flat(tried)));
+    return opened.isEmpty() ? tried : opened;
   }
 
   /** Does a part of the search; what it fails by is told at the end. */

@@ -29,17 +29,24 @@ final class Comparing {
    */
   static Comparison compared(Path folder, String pieces, String cloth, long steps)
       throws IOException {
+    return compared(folder, pieces, "gap: 1 mm, " + cloth, WIDTHS, steps);
+  }
+
+  /** The same in any widths, mm, and with any gap. */
+  static Comparison compared(
+      Path folder, String pieces, String cloth, List<Double> widthsMm, long steps)
+      throws IOException {
     Path path = folder.resolve("job.yaml");
     Files.writeString(
         path,
         "ellwand: 1\nunit: cm\nstyle:\n  name: trial\n  size: \"1\"\n  allowance: 0\n  pieces:\n"
             + pieces
-            + "cloths:\n  main: {width: 91.44, gap: 1 mm, "
+            + "cloths:\n  main: {width: 91.44, "
             + cloth
             + "}\norder:\n  garments: 1\n");
     Job job = JobReader.read(path);
     Request request = Request.of(Effort.ofSteps(steps), new Seed(1)).onThreads(2);
-    return CompareRun.of(job, Optional.empty()).make(WIDTHS, Unit.CM, request).comparison();
+    return CompareRun.of(job, Optional.empty()).make(widthsMm, Unit.CM, request).comparison();
   }
 
   /** The sentences that say why a width takes more than its share of cloth. */

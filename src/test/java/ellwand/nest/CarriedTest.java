@@ -141,7 +141,7 @@ class CarriedTest {
     }
     Marker marker = Nester.nest(lay, fold, request(8));
     Cloth wide = narrow.wide(narrow.widthMm() + 1 + dice.nextInt(300));
-    Marker carried = Carried.onto(wide, marker).orElseThrow();
+    Marker carried = Carried.onto(lay.on(wide), marker).orElseThrow();
     assertEquals(marker.clothLengthMm(), carried.clothLengthMm(), ROUNDING_MM);
     assertEquals(wide.widthMm(), carried.lay().cloth().widthMm());
   }
