@@ -126,8 +126,7 @@ public final class CompareRun {
             request,
             FOR_OTHER_FOLDS,
             (row, part) ->
-                Folded.make(
-                    lay(row.cloth().lying(unasked)), unit, part.with(onlyMishaps(part))));
+                Folded.make(lay(row.cloth().lying(unasked)), unit, part.with(onlyMishaps(part))));
     return explained(carried(laid, otherwise, unit), otherwise);
   }
 

@@ -47,9 +47,7 @@ public final class Carried {
   /** What can lie folded can be opened flat, so that open cloth takes no more. */
   static List<Tried> flat(List<Tried> tried) {
     List<Marker> byLength = byLength(tried);
-    return tried.stream()
-        .map(t -> t.fold() == Fold.OPEN ? openNoLonger(t, byLength) : t)
-        .toList();
+    return tried.stream().map(t -> t.fold() == Fold.OPEN ? openNoLonger(t, byLength) : t).toList();
   }
 
   private static List<Marker> byLength(List<Tried> tried) {
@@ -190,8 +188,7 @@ public final class Carried {
       zones.add(band.zone(zone.box().minX(), zone.box().maxX()));
       boolean fromHigh = zone.foldEdges().equals(Set.of(Zone.Side.HIGH_Y));
       shifts.put(
-          zone.id(),
-          fromHigh ? band.highY() - zone.box().maxY() : band.lowY() - zone.box().minY());
+          zone.id(), fromHigh ? band.highY() - zone.box().maxY() : band.lowY() - zone.box().minY());
     }
     List<Copy> copies =
         marker.copies().stream().map(copy -> across(copy, shifts.get(copy.zone()))).toList();

@@ -28,7 +28,9 @@ public record Tried(
 
   /** Whether it takes more cloth than another marker, by more than rounding. */
   boolean isLongerThan(Marker other) {
-    return marker.map(m -> m.clothLengthMm() > other.clothLengthMm() + Carried.SAME_MM).orElse(true);
+    return marker
+        .map(m -> m.clothLengthMm() > other.clothLengthMm() + Carried.SAME_MM)
+        .orElse(true);
   }
 
   /**
