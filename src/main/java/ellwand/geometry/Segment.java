@@ -69,6 +69,9 @@ public sealed interface Segment permits Segment.Line, Segment.Cubic {
    */
   record Cubic(Point start, Point control1, Point control2, Point end) implements Segment {
 
+    /** Enough for 25 m of garment at a thousandth of a mm; our own choice. */
+    private static final int MOST_STEPS = 5_000;
+
     @Override
     public Point at(double t) {
       double s = 1 - t;
@@ -134,9 +137,10 @@ public sealed interface Segment permits Segment.Line, Segment.Cubic {
               * Math.max(
                   start.minus(control1.times(2)).plus(control2).norm(),
                   control1.minus(control2.times(2)).plus(end).norm());
-      int steps = (int) Math.max(1, Math.ceil(Math.sqrt(bend / (8 * toleranceMm))));
-      for (int i = 1; i < steps; i++) {
-        points.add(at((double) i / steps));
+      double steps = Math.ceil(Math.sqrt(bend / (8 * toleranceMm)));
+      int few = (int) Math.max(1, Math.min(MOST_STEPS, steps));
+      for (int i = 1; i < few; i++) {
+        points.add(at((double) i / few));
       }
       points.add(end);
     }

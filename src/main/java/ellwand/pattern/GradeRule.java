@@ -1,6 +1,7 @@
 package ellwand.pattern;
 
 import ellwand.geometry.Point;
+import ellwand.problem.InputException;
 import java.util.Map;
 
 /** How far a point lies, in each size, from where it is drawn in the base size; mm. */
@@ -14,8 +15,19 @@ public sealed interface GradeRule {
    */
   Point shiftMm(String size, int steps);
 
+  private static void checkNear(Point shift) {
+    if (!(shift.norm() <= Piece.FARTHEST_MM)) {
+      throw InputException.of(
+          "it moves the point by more than 100 m", "See that the number and its unit are right");
+    }
+  }
+
   /** The same shift from each size to the next larger one. */
   record Step(Point aSizeMm) implements GradeRule {
+
+    public Step {
+      checkNear(aSizeMm);
+    }
 
     @Override
     public Point shiftMm(String size, int steps) {
@@ -28,6 +40,7 @@ public sealed interface GradeRule {
 
     public EachSize {
       bySizeMm = Map.copyOf(bySizeMm);
+      bySizeMm.values().forEach(GradeRule::checkNear);
     }
 
     @Override

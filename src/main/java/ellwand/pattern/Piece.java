@@ -4,6 +4,7 @@ import ellwand.geometry.Outline;
 import ellwand.geometry.Path;
 import ellwand.geometry.Point;
 import ellwand.geometry.Region;
+import ellwand.geometry.Segment;
 import ellwand.problem.InputException;
 import ellwand.problem.Problem;
 import java.util.ArrayList;
@@ -12,6 +13,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * One pattern piece in one size, on the sewing line.
@@ -30,6 +32,9 @@ public record Piece(
     List<InnerLine> innerLines,
     List<Cut> cuts,
     Asks asks) {
+
+  /** No point lies farther from the origin than this along either axis, mm: 100 m. */
+  static final double FARTHEST_MM = 100_000;
 
   /** How far from a straight line a fold edge may stray, and a direction from the grain, mm. */
   private static final double STRAIGHT_MM = 0.05;
@@ -54,12 +59,44 @@ public record Piece(
     innerLines = List.copyOf(innerLines);
     cuts = List.copyOf(cuts);
     List<Problem> problems = new ArrayList<>();
+    checkNear(name, edges, innerLines, problems);
+    if (!problems.isEmpty()) {
+      throw new InputException(problems);
+    }
     checkOutline(name, edges, problems);
     checkFold(name, edges, fold, grain, cuts, problems);
     checkNotches(name, edges, notches, problems);
     if (!problems.isEmpty()) {
       throw new InputException(problems);
     }
+  }
+
+  private static void checkNear(
+      String name, List<Edge> edges, List<InnerLine> innerLines, List<Problem> problems) {
+    String what = "a point of it lies more than 100 m from the origin";
+    String remedy = "See that the numbers and their units are right";
+    edges.stream()
+        .filter(edge -> !near(edge.line()))
+        .forEach(edge -> problems.add(Problem.onEdge(name, edge.name(), what, remedy)));
+    innerLines.stream()
+        .filter(line -> !near(line.line()))
+        .forEach(
+            line ->
+                problems.add(
+                    Problem.inPiece(
+                        name,
+                        "a point of line " + line.name() + " lies more than 100 m from the origin",
+                        remedy)));
+  }
+
+  private static boolean near(Path line) {
+    return line.segments().stream()
+        .flatMap(
+            s ->
+                s instanceof Segment.Cubic c
+                    ? Stream.of(c.start(), c.control1(), c.control2(), c.end())
+                    : Stream.of(s.start(), s.end()))
+        .allMatch(p -> Math.abs(p.x()) <= FARTHEST_MM && Math.abs(p.y()) <= FARTHEST_MM);
   }
 
   private static void checkOutline(String name, List<Edge> edges, List<Problem> problems) {

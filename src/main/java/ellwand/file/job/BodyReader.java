@@ -65,9 +65,13 @@ final class BodyReader {
         matcher.group(2) != null
             ? Double.parseDouble(matcher.group(2).replace(',', '.'))
             : Double.parseDouble(matcher.group(3)) / Double.parseDouble(matcher.group(4));
-    if (!Double.isFinite(share)) {
+    if (Double.isNaN(share) || "0".equals(matcher.group(4))) {
       throw InputException.of(
           "'" + Names.shown(text) + "' divides by 0", "Write for example 1/4 chest");
+    }
+    if (Double.isInfinite(share)) {
+      throw InputException.of(
+          "'" + Names.shown(text) + "' is more than any body grows", "Write for example 1/4 chest");
     }
     Map<String, Double> measure = measures.getOrDefault(matcher.group(5), Map.of());
     List<String> missing = sizes.stream().filter(s -> !measure.containsKey(s)).toList();

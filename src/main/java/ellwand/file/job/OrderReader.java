@@ -2,18 +2,15 @@ package ellwand.file.job;
 
 import ellwand.file.source.JobShape;
 import ellwand.file.source.Spot;
-import ellwand.pattern.Cut;
-import ellwand.pattern.Piece;
 import ellwand.pattern.Style;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
 /** Reads {@code order:}. */
 final class OrderReader {
 
-  /** More placements than this in one lay are a slip of the pen. */
+  /** More copies than this of one cloth are a slip of the pen. */
   private static final long MAX_PLACEMENTS = 2_000;
 
   private final JobShape shape;
@@ -68,13 +65,13 @@ final class OrderReader {
   }
 
   private static void checkPlacements(Spot spot, Style style, Map<String, Integer> garments) {
-    long placements = 0;
-    for (Map.Entry<String, Integer> entry : garments.entrySet()) {
-      List<Piece> pieces = style.pieces(entry.getKey());
-      placements +=
-          entry.getValue()
-              * pieces.stream().flatMap(p -> p.cuts().stream()).mapToLong(Cut::count).sum();
-    }
+    Map<String, Long> byCloth = new LinkedHashMap<>();
+    garments.forEach(
+        (size, many) ->
+            style.pieces(size).stream()
+                .flatMap(p -> p.cuts().stream())
+                .forEach(cut -> byCloth.merge(cut.cloth(), (long) many * cut.pieces(), Long::sum)));
+    long placements = byCloth.values().stream().mapToLong(n -> n).max().orElse(0);
     spot.holds(
         placements <= MAX_PLACEMENTS,
         placements + " pieces are too many to cut together",

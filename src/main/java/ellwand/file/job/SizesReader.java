@@ -83,7 +83,7 @@ final class SizesReader {
 
   private Optional<GradeRule> rule(Spot spot) {
     if (spot.node().isArray()) {
-      return place(spot).map(GradeRule.Step::new);
+      return place(spot).flatMap(p -> spot.attempt(() -> new GradeRule.Step(p)));
     }
     if (!names.containsAll(AXES) && AXES.containsAll(spot.entries().keySet())) {
       return withBody(spot);
@@ -107,7 +107,7 @@ final class SizesReader {
           "Give one for each size but " + base + ", in which the pieces are drawn");
     }
     return bySize.keySet().containsAll(others())
-        ? Optional.of(new GradeRule.EachSize(bySize))
+        ? spot.attempt(() -> new GradeRule.EachSize(bySize))
         : Optional.empty();
   }
 
@@ -127,7 +127,7 @@ final class SizesReader {
     Map<String, Double> y = body.growth(spot.get("y"));
     Map<String, Point> bySize = new HashMap<>();
     others().forEach(size -> bySize.put(size, new Point(x.get(size), y.get(size))));
-    return Optional.of(new GradeRule.EachSize(bySize));
+    return spot.attempt(() -> new GradeRule.EachSize(bySize));
   }
 
   private List<String> others() {
