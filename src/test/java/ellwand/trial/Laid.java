@@ -1,0 +1,76 @@
+package ellwand.trial;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.geom.util.AffineTransformation;
+
+/** A copy as it stands in a marker's file. */
+record Laid(
+    String piece,
+    String size,
+    int garment,
+    String form,
+    String zone,
+    double turn,
+    boolean flipped,
+    AffineTransformation motion,
+    Polygon outline) {
+
+  static final GeometryFactory GEOMETRY = new GeometryFactory();
+
+  static Laid of(JsonNode copy) {
+    double turn = copy.get("turn").asDouble();
+    boolean flipped = copy.get("flipped").asBoolean();
+    AffineTransformation motion = AffineTransformation.scaleInstance(1, flipped ? -1 : 1);
+    motion.rotate(Math.toRadians(turn));
+    motion.translate(copy.get("x").asDouble(), copy.get("y").asDouble());
+    return new Laid(
+        copy.get("piece").asText(),
+        copy.get("size").asText(),
+        copy.get("garment").asInt(),
+        copy.get("form").asText(),
+        copy.get("zone").asText(),
+        turn,
+        flipped,
+        motion,
+        polygon(copy.get("outline")));
+  }
+
+  static Polygon polygon(JsonNode points) {
+    Coordinate[] ring = new Coordinate[points.size() + 1];
+    for (int i = 0; i < ring.length; i++) {
+      JsonNode point = points.get(i % points.size());
+      ring[i] = new Coordinate(point.get(0).asDouble(), point.get(1).asDouble());
+    }
+    return GEOMETRY.createPolygon(ring);
+  }
+
+  /** Its outline as the piece is drawn. */
+  Polygon drawn() {
+    try {
+      return (Polygon) motion.getInverse().transform(outline);
+    } catch (org.locationtech.jts.geom.util.NoninvertibleTransformationException e) {
+      throw new AssertionError(e);
+    }
+  }
+
+  Coordinate at(Coordinate drawn) {
+    return motion.transform(drawn, new Coordinate());
+  }
+
+  /** 1 where its drawn x axis points along the cloth, away from the cut end; else -1. */
+  int up() {
+    return Math.cos(Math.toRadians(turn)) >= 0 ? 1 : -1;
+  }
+
+  String garmentKey() {
+    return size + " " + garment;
+  }
+
+  @Override
+  public String toString() {
+    return piece + " of garment " + garment + " (" + size + ")";
+  }
+}
