@@ -41,7 +41,7 @@ record ClothPlan(CutOrderPlan plan, Map<String, Marker> markers, OrderCloth figu
     TrueLengths.Replanned improved = lengths.improve();
     CutOrderPlan plan = improved.last();
     OrderReckoning reckoning =
-        new OrderReckoning(maker.cloth().name(), plan, wished.figures(plan), lengths.estimate());
+        new OrderReckoning(maker.cloth(), plan, wished.figures(plan), lengths.estimate());
     OrderCloth figures =
         reckoning.figures(
             firstLay,

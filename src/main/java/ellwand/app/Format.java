@@ -42,7 +42,9 @@ record Format<T>(String ending, Function<T, byte[]> writer) {
   static final List<Format<LaidJob>> JOB =
       List.of(
           new Format<>("figures.json", LaidJob::json),
-          new Format<>("cut-sheet.pdf", j -> CutSheet.pdf(j.figures(), j.markers(), j.unit())));
+          new Format<>(
+              "cut-sheet.pdf",
+              j -> CutSheet.pdf(j.job().heading(), j.figures(), j.markers(), j.unit())));
 
   /** Of an order. */
   static final List<Format<PlannedOrder>> ORDER =

@@ -49,7 +49,12 @@ final class JobCautions {
     Stream<String> remnants =
         job.remnants().stream()
             .flatMap(r -> Stream.concat(Stream.of(r.name()), r.missing().stream().map(Flaw::name)));
-    return Stream.of(Stream.of(job.style().name()), job.notes().stream(), pieces, cloths, remnants)
+    return Stream.of(
+            Stream.of(job.heading(), job.style().name()),
+            job.notes().stream(),
+            pieces,
+            cloths,
+            remnants)
         .flatMap(s -> s);
   }
 

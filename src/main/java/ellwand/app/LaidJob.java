@@ -1,5 +1,6 @@
 package ellwand.app;
 
+import ellwand.draw.marker.MarkerHead;
 import ellwand.figures.Figures;
 import ellwand.figures.FiguresText;
 import ellwand.figures.JobFigures;
@@ -56,9 +57,10 @@ public record LaidJob(Job job, List<Marker> markers, JobFigures figures, Unit un
   @Override
   public List<Output> outputs() {
     List<Output> outputs = new ArrayList<>();
+    MarkerHead head = MarkerHead.of(job.heading());
     for (int i = 0; i < markers.size(); i++) {
       Marker marker = markers.get(i);
-      LaidMarker laid = LaidMarker.of(job, marker, figures.cloths().get(i), unit);
+      LaidMarker laid = LaidMarker.of(job, marker, figures.cloths().get(i), head, unit);
       outputs.addAll(Format.outputs(Format.MARKER, name(marker), laid));
     }
     outputs.addAll(Format.outputs(Format.JOB, "", this));

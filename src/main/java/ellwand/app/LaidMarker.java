@@ -1,6 +1,7 @@
 package ellwand.app;
 
 import ellwand.draw.marker.MarkerDrawing;
+import ellwand.draw.marker.MarkerHead;
 import ellwand.figures.Figures;
 import ellwand.job.Job;
 import ellwand.lay.Marker;
@@ -16,7 +17,7 @@ record LaidMarker(Job job, Marker marker, MarkerDrawing drawing) {
   /**
    * @param unit that lengths are shown in
    */
-  static LaidMarker of(Job job, Marker marker, Figures figures, Unit unit) {
-    return new LaidMarker(job, marker, MarkerDrawing.of(marker, figures, unit));
+  static LaidMarker of(Job job, Marker marker, Figures figures, MarkerHead head, Unit unit) {
+    return new LaidMarker(job, marker, MarkerDrawing.of(marker, figures, head, unit));
   }
 }

@@ -78,7 +78,7 @@ public final class OrderRun {
     makers.forEach(maker -> maker.flawed().ifPresent(cautions::add));
     makers.forEach(maker -> maker.mirrored(sizes).ifPresent(cautions::add));
     cautions.addAll(cautions(style, sizes, unit));
-    return made(job, job.title().orElse(style.style().name()), plans, cautions, unit);
+    return made(job, job.title().orElse(style.heading()), plans, cautions, unit);
   }
 
   private static PlannedOrder made(

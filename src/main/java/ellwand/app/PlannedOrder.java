@@ -1,5 +1,6 @@
 package ellwand.app;
 
+import ellwand.draw.marker.MarkerHead;
 import ellwand.figures.Figures;
 import ellwand.figures.OrderCloth.OrderMarker;
 import ellwand.figures.OrderFigures;
@@ -13,6 +14,7 @@ import ellwand.units.Unit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * A planned order with its markers.
@@ -58,11 +60,18 @@ public record PlannedOrder(
     markers.forEach(
         (name, marker) -> {
           Job style = job.style().orElseThrow();
-          LaidMarker laid = LaidMarker.of(style, marker, figures(name), unit);
+          LaidMarker laid = LaidMarker.of(style, marker, figures(name), head(name), unit);
           outputs.addAll(Format.outputs(Format.ORDERED_MARKER, name, laid));
         });
     outputs.addAll(Format.outputs(Format.ORDER, "", this));
     return outputs;
+  }
+
+  private MarkerHead head(String marker) {
+    return new MarkerHead(
+        figures.title(),
+        Optional.of(marker),
+        figures.lays().stream().filter(lay -> lay.marker().equals(marker)).toList());
   }
 
   private Figures figures(String marker) {

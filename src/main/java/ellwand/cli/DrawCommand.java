@@ -79,7 +79,7 @@ final class DrawCommand implements Callable<Integer> {
     DrawnPieces drawn =
         DrawRun.make(
             job,
-            units.unit().orElse(job.unit()),
+            UnitMixin.atTable(units.unit().orElse(job.unit())),
             nested,
             sizes.stream().map(String::strip).distinct().toList(),
             Optional.ofNullable(scale));

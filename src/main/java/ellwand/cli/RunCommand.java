@@ -57,7 +57,7 @@ abstract class RunCommand<J> implements Callable<Integer> {
   @Override
   public final Integer call() {
     J job = reader.apply(file.path());
-    Unit shown = show.unit().orElseGet(() -> unit.apply(job));
+    Unit shown = UnitMixin.atTable(show.unit().orElseGet(() -> unit.apply(job)));
     Request request = search.request(main.stop());
     PrintWriter err = spec.commandLine().getErr();
     RunFolder folder = RunFolder.at(file.folder(folderEnding));

@@ -22,6 +22,11 @@ final class UnitMixin {
     return Optional.ofNullable(unit);
   }
 
+  /** What is measured at the table in yards is shown in inches; what is bought, in yards. */
+  static Unit atTable(Unit unit) {
+    return unit == Unit.YARD ? Unit.INCH : unit;
+  }
+
   /** Reads a unit. */
   static final class UnitConverter implements ITypeConverter<Unit> {
     @Override

@@ -24,14 +24,29 @@ public final class Buying {
     if (cloth.stock().isPresent()) {
       return 0;
     }
-    double step = cloth.shopStepMm();
-    return Math.ceil((exactMm(cloth, clothLengthMm) - NOT_WORTH_A_STEP_MM) / step) * step;
+    return inStepsMm(cloth, exactMm(cloth, clothLengthMm));
   }
 
   /** The same where the shop cuts any length. */
   static double exactMm(Cloth cloth, double clothLengthMm) {
     double repeat = cloth.repeat().map(Repeat::alongMm).orElse(0.0);
     return cloth.shrinkage().boughtLength(clothLengthMm + cloth.endsMm() + repeat);
+  }
+
+  /**
+   * The same for cloth of an order, ends included: so much on the table, of one colour.
+   *
+   * @param laidMm 0 or more
+   */
+  static double ofOrderMm(Cloth cloth, double laidMm) {
+    double repeat = cloth.repeat().map(Repeat::alongMm).orElse(0.0);
+    double exact = laidMm == 0 ? 0 : cloth.shrinkage().boughtLength(laidMm + repeat);
+    return inStepsMm(cloth, exact);
+  }
+
+  private static double inStepsMm(Cloth cloth, double exactMm) {
+    double step = cloth.shopStepMm();
+    return Math.max(0, Math.ceil((exactMm - NOT_WORTH_A_STEP_MM) / step)) * step;
   }
 
   /** 0 if the price is unknown. */
@@ -45,14 +60,24 @@ public final class Buying {
   }
 
   /**
-   * A length as the shop is asked for it: in yards or metres where that tells it exactly, otherwise
-   * in the user's unit, rounded up.
+   * A length as the shop is asked for it: in yards or metres where that tells it exactly; otherwise
+   * rounded up, in yards and inches or in the user's unit.
    */
   public static String shown(double mm, Unit unit) {
+    if (mm == 0) {
+      return "nothing";
+    }
     Unit sold = unit == Unit.INCH || unit == Unit.YARD ? Unit.YARD : Unit.M;
     double steps = mm / sold.stepMm();
     if (Math.abs(steps - Math.rint(steps)) * sold.stepMm() < 0.05) {
       return new Length(mm).show(sold);
+    }
+    if (sold == Unit.YARD) {
+      double step = Unit.INCH.stepMm();
+      double whole = Math.floor(mm / Unit.YARD.mm() + 1e-9) * Unit.YARD.mm();
+      double rest = Math.ceil((mm - whole) / step - 1e-6) * step;
+      return (whole == 0 ? "" : new Length(whole).show(Unit.YARD) + " ")
+          + new Length(rest).show(Unit.INCH);
     }
     return new Length(Math.ceil(mm / unit.stepMm() - 1e-6) * unit.stepMm()).show(unit);
   }

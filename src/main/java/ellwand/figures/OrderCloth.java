@@ -12,6 +12,8 @@ import java.util.Optional;
  * @param lays numbered on through the cloths of an order
  * @param markers each different marker
  * @param clothByColour with end loss
+ * @param toBuyByColour the same as bought: unwashed, in the shop's steps; empty if no cloth is
+ *     known
  * @param sizes each size
  * @param utilisation area of what is cut over that of all cloth, end loss included; empty if
  *     unknown
@@ -28,6 +30,7 @@ public record OrderCloth(
     List<LayTicket> lays,
     List<OrderMarker> markers,
     Map<String, Double> clothByColour,
+    Map<String, Double> toBuyByColour,
     List<SizeCost> sizes,
     Optional<Double> utilisation,
     Sum total,

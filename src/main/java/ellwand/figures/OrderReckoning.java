@@ -1,5 +1,6 @@
 package ellwand.figures;
 
+import ellwand.cloth.Cloth;
 import ellwand.figures.OrderCloth.OrderMarker;
 import ellwand.figures.OrderCloth.SizeCost;
 import ellwand.figures.OrderCloth.Sum;
@@ -17,6 +18,7 @@ import java.util.Optional;
 public final class OrderReckoning {
 
   private final String cloth;
+  private final Optional<Cloth> goods;
   private final CutOrderPlan plan;
   private final Map<SizeMix, Figures> markers;
   private final MarkerLengths estimate;
@@ -29,7 +31,28 @@ public final class OrderReckoning {
    */
   public OrderReckoning(
       String cloth, CutOrderPlan plan, Map<SizeMix, Figures> markers, MarkerLengths estimate) {
+    this(cloth, Optional.empty(), plan, markers, estimate);
+  }
+
+  /**
+   * Of a cloth that is known, so that what to buy is.
+   *
+   * @param markers figures of those that were made
+   * @param estimate lengths that were first planned with
+   */
+  public OrderReckoning(
+      Cloth cloth, CutOrderPlan plan, Map<SizeMix, Figures> markers, MarkerLengths estimate) {
+    this(cloth.name(), Optional.of(cloth), plan, markers, estimate);
+  }
+
+  private OrderReckoning(
+      String cloth,
+      Optional<Cloth> goods,
+      CutOrderPlan plan,
+      Map<SizeMix, Figures> markers,
+      MarkerLengths estimate) {
     this.cloth = cloth;
+    this.goods = goods;
     this.plan = plan;
     this.markers = Map.copyOf(markers);
     this.estimate = estimate;
@@ -56,10 +79,12 @@ public final class OrderReckoning {
     plan.lays().forEach(lay -> lays.add(ticket(firstLay + lays.size(), lay)));
     Map<String, Integer> garments = new LinkedHashMap<>();
     Map<String, Double> byColour = new LinkedHashMap<>();
+    Map<String, Double> toBuy = new LinkedHashMap<>();
     for (String colour : plan.order().colours()) {
       garments.put(
           colour, plan.order().sizes().stream().mapToInt(size -> plan.cut(colour, size)).sum());
       byColour.put(colour, plan.clothMm(colour));
+      goods.ifPresent(c -> toBuy.put(colour, Buying.ofOrderMm(c, plan.clothMm(colour))));
     }
     return new OrderCloth(
         cloth,
@@ -67,6 +92,7 @@ public final class OrderReckoning {
         lays,
         mixes.stream().map(this::marker).toList(),
         byColour,
+        toBuy,
         sizes(),
         utilisation(),
         sum(plan),

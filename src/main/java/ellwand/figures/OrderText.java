@@ -84,7 +84,13 @@ public final class OrderText {
                   plies(lay)));
     }
     for (Map.Entry<String, Double> colour : cloth.clothByColour().entrySet()) {
-      text.append("  %s: %s of cloth%n".formatted(colour.getKey(), cloth(colour.getValue())));
+      Optional<Double> toBuy = Optional.ofNullable(cloth.toBuyByColour().get(colour.getKey()));
+      text.append(
+          "  %s: %s of cloth%s%n"
+              .formatted(
+                  colour.getKey(),
+                  cloth(colour.getValue()),
+                  toBuy.map(mm -> ", buy " + Buying.shown(mm, unit)).orElse("")));
     }
     cloth
         .utilisation()
@@ -219,7 +225,7 @@ public final class OrderText {
   }
 
   private String cloth(double mm) {
-    return new Length(mm).show(bulk(unit));
+    return Buying.shown(mm, bulk(unit));
   }
 
   /** What cloth by the roll is reckoned in, beside lengths on the table. */

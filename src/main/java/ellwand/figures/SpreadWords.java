@@ -52,7 +52,7 @@ public final class SpreadWords {
     words.add(
         how.headings() == PlyHeadings.ONE_WAY
             ? "All headings run one way: begin each at the same end of the table."
-            : "PlyHeadings alternate: every second one runs the other way.");
+            : "Headings alternate: every second one runs the other way.");
     if (lay.plies().size() > 1) {
       words.add(
           "From the table up: "

@@ -21,33 +21,36 @@ import java.util.List;
 /** What is taken to the cutting table: pictures, tables of places, figures and cautions. */
 public final class CutSheet {
 
+  private final String title;
   private final JobFigures figures;
   private final List<Unnumbered> pages = new ArrayList<>();
 
   /** One page before it has its number. */
   private record Unnumbered(Paper paper, OnPaper placed) {}
 
-  private CutSheet(JobFigures figures) {
+  private CutSheet(String title, JobFigures figures) {
+    this.title = title;
     this.figures = figures;
   }
 
   /**
    * A4 pages.
    *
+   * @param title heads every page
    * @param figures of the whole job
    * @param markers one for each of the job's cloths, in the order of {@link JobFigures#cloths}
    * @param unit that lengths are shown in
    */
-  public static byte[] pdf(JobFigures figures, List<Marker> markers, Unit unit) {
+  public static byte[] pdf(String title, JobFigures figures, List<Marker> markers, Unit unit) {
     if (markers.size() != figures.cloths().size()) {
       throw new IllegalArgumentException(
           markers.size() + " markers, but figures of " + figures.cloths().size() + " cloths");
     }
-    CutSheet sheet = new CutSheet(figures);
+    CutSheet sheet = new CutSheet(title, figures);
     Shown shown = new Shown(unit);
     for (int i = 0; i < markers.size(); i++) {
       sheet.picture(markers.get(i), figures.cloths().get(i), unit);
-      Pages flow = new Pages(figures.style());
+      Pages flow = new Pages(title);
       ClothPages.add(
           flow, new PlacementTable(markers.get(i), Laid.of(markers.get(i)), shown.atTable()));
       if (i == markers.size() - 1) {
@@ -59,7 +62,7 @@ public final class CutSheet {
   }
 
   private void picture(Marker marker, Figures cloth, Unit unit) {
-    MarkerSheet sheet = new MarkerSheet(marker, cloth, unit);
+    MarkerSheet sheet = new MarkerSheet(marker, cloth, MarkerHead.of(title), unit);
     Fit fit = MarkerDrawing.fit(sheet, Pages.FOOT);
     Drawing drawing = MarkerDrawing.drawing(sheet, fit, fit.scale());
     double height = drawing.frame().width() / fit.scale();
@@ -87,18 +90,16 @@ public final class CutSheet {
           new Cell("cost per garment", Shown.money(figures.costPerGarment(), figures.currency())));
     }
     flow.space(6);
-    flow.add(
-        new TitleBlock(
-            figures.style() + ", all cloths", "", cells, Pages.widthMm(), new Reading(1)));
+    flow.add(new TitleBlock(title + ", all cloths", "", cells, Pages.widthMm(), new Reading(1)));
     flow.space(2);
     Pages.sentences("Take care", figures.cautions()).ifPresent(flow::add);
   }
 
   private byte[] bytes() {
-    try (PdfWriter writer = new PdfWriter(figures.style() + ", cut sheet")) {
+    try (PdfWriter writer = new PdfWriter(title + ", cut sheet")) {
       for (int i = 0; i < pages.size(); i++) {
         Unnumbered page = pages.get(i);
-        Drawing foot = Pages.foot(figures.style(), i + 1, pages.size(), page.paper());
+        Drawing foot = Pages.foot(title, i + 1, pages.size(), page.paper());
         Point low = new Point(Paper.MARGIN_MM, Paper.MARGIN_MM);
         writer.page(page.paper(), List.of(page.placed(), new OnPaper(foot, 1, low)));
       }

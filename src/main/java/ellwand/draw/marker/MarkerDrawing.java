@@ -32,9 +32,10 @@ public final class MarkerDrawing {
    * @param figures of this marker
    * @param unit for rulers and figures
    */
-  public static MarkerDrawing of(Marker marker, Figures figures, Unit unit) {
+  public static MarkerDrawing of(Marker marker, Figures figures, MarkerHead head, Unit unit) {
     return new MarkerDrawing(
-        new MarkerSheet(marker, figures, unit), new MarkerSheet(marker, figures, unit, 1));
+        new MarkerSheet(marker, figures, head, unit),
+        new MarkerSheet(marker, figures, head, unit, 1));
   }
 
   /**

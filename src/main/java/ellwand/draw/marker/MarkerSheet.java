@@ -33,21 +33,23 @@ final class MarkerSheet {
 
   private final Marker marker;
   private final Figures figures;
+  private final MarkerHead head;
   private final Shown shown;
   private final List<Laid> laid;
   private final Palette palette;
 
   private final int rows;
 
-  MarkerSheet(Marker marker, Figures figures, Unit unit) {
-    this(marker, figures, unit, suitingRows(marker));
+  MarkerSheet(Marker marker, Figures figures, MarkerHead head, Unit unit) {
+    this(marker, figures, head, unit, suitingRows(marker));
   }
 
   /**
    * @param rows into which the picture is broken; 1 for a full-size print
    */
-  MarkerSheet(Marker marker, Figures figures, Unit unit, int rows) {
+  MarkerSheet(Marker marker, Figures figures, MarkerHead head, Unit unit, int rows) {
     this.rows = rows;
+    this.head = head;
     this.marker = marker;
     this.figures = figures;
     this.shown = new Shown(unit);
@@ -87,16 +89,16 @@ final class MarkerSheet {
     Rows broken = rows(reading);
     Box box = broken.box();
     double left = box.centre().x() - widthMm / 2;
-    Block head = head(widthMm, reading, scale);
+    Block heading = head(widthMm, reading, scale);
     Block foot = foot(widthMm, reading);
     double gap = reading.mm(GAP);
-    double top = box.maxY() + gap + head.heightMm();
+    double top = box.maxY() + gap + heading.heightMm();
     double bottom = box.minY() - gap - foot.heightMm();
-    List<Item> items = new ArrayList<>(head.items(new Point(left, top)));
+    List<Item> items = new ArrayList<>(heading.items(new Point(left, top)));
     items.addAll(broken.items(picture.items(), picture.cloth()));
     items.addAll(foot.items(new Point(left, box.minY() - gap)));
     return new Drawing(
-        marker.lay().style() + ", " + marker.lay().cloth().name(),
+        head.title() + ", " + marker.lay().cloth().name(),
         new Box(left, bottom, left + widthMm, top),
         items);
   }
@@ -121,25 +123,23 @@ final class MarkerSheet {
 
   private Block head(double widthMm, Reading reading, double scale) {
     return new TitleBlock(
-        marker.lay().style()
+        head.title()
             + " · "
             + marker.lay().cloth().name()
             + figures.lies().remnant().map(r -> " on " + r).orElse(""),
         TitleBlock.drawnAt(scale) + ", lengths in " + shown.unitWords(),
-        cells(figures, shown),
+        cells(),
         widthMm,
         reading);
   }
 
   /** The figures that matter at the table and in the shop. */
-  static List<Cell> cells(Figures figures, Shown shown) {
-    List<Cell> cells = new ArrayList<>();
-    cells.add(
-        new Cell(
-            "length to buy",
-            figures.lengths().toBuyMm() == 0
-                ? "nothing"
-                : shown.bought(figures.lengths().toBuyMm())));
+  private List<Cell> cells() {
+    List<Cell> cells = new ArrayList<>(head.cells(shown));
+    boolean ofOrder = head.marker().isPresent();
+    if (!ofOrder) {
+      cells.add(new Cell("length to buy", shown.bought(figures.lengths().toBuyMm())));
+    }
     cells.add(new Cell("cloth width", shown.length(figures.widths().clothMm())));
     cells.add(new Cell("marker length", shown.length(figures.lengths().markerMm())));
     if (Math.abs(figures.lengths().clothMm() - figures.lengths().markerMm()) > 0.5) {
@@ -149,7 +149,7 @@ final class MarkerSheet {
     cells.add(new Cell("direction", figures.lies().direction().words()));
     cells.add(new Cell("garments", Integer.toString(figures.lies().garments())));
     cells.add(new Cell("utilisation", Shown.share(figures.areas().utilisation())));
-    if (figures.money().cost() > 0) {
+    if (figures.money().cost() > 0 && !ofOrder) {
       cells.add(new Cell("cost", Shown.money(figures.money().cost(), figures.money().currency())));
     }
     return cells;

@@ -81,7 +81,7 @@ public final class OrderSheet {
     if (figures.several()) {
       cells.add(new Cell("cloths", Integer.toString(figures.cloths().size())));
     }
-    cells.add(new Cell("cloth", bulk.length(figures.total().clothMm())));
+    cells.add(new Cell("cloth", bulk.bought(figures.total().clothMm())));
     if (figures.total().cost() > 0) {
       cells.add(new Cell("cost", Shown.money(figures.total().cost(), figures.currency())));
       double saved = figures.plain().cost() - figures.total().cost();
@@ -103,10 +103,11 @@ public final class OrderSheet {
   private void colours() {
     Table table =
         table(
-            Column.words(40, "Cloth"),
-            Column.words(50, "Colour"),
+            Column.words(35, "Cloth"),
+            Column.words(45, "Colour"),
             Column.numbers(30, "Garments"),
-            Column.numbers(40, "Cloth, end loss", "included"));
+            Column.numbers(35, "Cloth, end loss", "included"),
+            Column.numbers(35, "To buy"));
     pages.add(Pages.heading("Cloth needed", HEADING), KEPT);
     List<Block> rows = new ArrayList<>();
     for (OrderCloth cloth : figures.cloths()) {
@@ -120,7 +121,10 @@ public final class OrderSheet {
                               cloth.cloth(),
                               colour,
                               Integer.toString(cloth.colours().get(colour)),
-                              bulk.length(mm)))));
+                              bulk.bought(mm),
+                              cloth.toBuyByColour().containsKey(colour)
+                                  ? bulk.bought(cloth.toBuyByColour().get(colour))
+                                  : ""))));
     }
     pages.add(table.head(), rows);
     pages.space(5);
@@ -214,7 +218,7 @@ public final class OrderSheet {
             (colour, plies) -> {
               List<String> cells = new ArrayList<>(List.of("", colour, plies.toString()));
               captions.forEach(s -> cells.add(lay.cut().get(colour).get(s).toString()));
-              cells.add(bulk.length(lay.clothMm().get(colour)));
+              cells.add(bulk.bought(lay.clothMm().get(colour)));
               rows.add(table.row(cells));
             });
     List<Cell> cells =
@@ -223,8 +227,8 @@ public final class OrderSheet {
             new Cell("garments x size", mix(lay.garments())),
             new Cell("marker length", shown.length(lay.lengthMm())),
             new Cell("plies", Integer.toString(lay.totalPlies())),
-            new Cell("cloth", bulk.length(lay.totalClothMm())),
-            new Cell("of which end loss", bulk.length(lay.endLossMm())));
+            new Cell("cloth", bulk.bought(lay.totalClothMm())),
+            new Cell("of which end loss", bulk.bought(lay.endLossMm())));
     Block title =
         new TitleBlock(
             "Lay " + lay.number(),

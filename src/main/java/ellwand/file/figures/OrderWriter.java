@@ -37,6 +37,7 @@ public final class OrderWriter {
         node.put("laysLowerBound", cloth.laysAtLeast());
         node.set("cut", cut(plans.get(i)));
         node.set("cloth", lengths(cloth.clothByColour()));
+        node.set("toBuy", lengths(cloth.toBuyByColour()));
         node.set("cost", Json.number(cloth.total().cost()));
         node.put("proved", cloth.proved());
       }

@@ -135,7 +135,7 @@ class ClothWordsTest {
 
   private static String svg(Marker marker) {
     return new String(
-            MarkerDrawing.of(marker, Samples.figures(marker), Unit.CM).svg(),
+            MarkerDrawing.of(marker, Samples.figures(marker), Samples.head(marker), Unit.CM).svg(),
             java.nio.charset.StandardCharsets.UTF_8)
         .replaceAll("\\s+", " ");
   }

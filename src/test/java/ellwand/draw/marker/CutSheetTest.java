@@ -25,7 +25,7 @@ class CutSheetTest {
   @Test
   void tellsWhereEachPieceLies() throws IOException {
     Marker jacket = Samples.jacket();
-    String text = text(CutSheet.pdf(Samples.job(jacket), List.of(jacket), Unit.CM));
+    String text = text(CutSheet.pdf("Weir jacket", Samples.job(jacket), List.of(jacket), Unit.CM));
     // A pocket of 13 x 11 cm with 1 cm allowance, laid with its corner at 97 and 38 cm; the grain
     // line at 3/10 of its sewn width: 38 + 1 + 0.3 x 11 = 42.3.
     assertTrue(text.contains("7 Pocket 104 1 cut 1 away 97.0 112.0 38.0 51.0 42.3"), text);
@@ -47,17 +47,20 @@ class CutSheetTest {
         last,
         Samples.laid(Pieces.pocket(), old.garment(), Form.WHOLE, old.zone(), 178.5, 1200, 400));
     Marker leaning = jacket.with(copies);
-    String text = text(CutSheet.pdf(Samples.job(leaning), List.of(leaning), Unit.CM));
+    String text =
+        text(CutSheet.pdf("Weir jacket", Samples.job(leaning), List.of(leaning), Unit.CM));
     assertTrue(text.contains("1.5 deg right"), text);
     assertTrue(text.contains("turned so far off its grain"), text);
-    String straight = text(CutSheet.pdf(Samples.job(jacket), List.of(jacket), Unit.CM));
+    String straight =
+        text(CutSheet.pdf("Weir jacket", Samples.job(jacket), List.of(jacket), Unit.CM));
     assertFalse(straight.contains("turned so far off its grain"), straight);
   }
 
   @Test
   void tellsWhatToCutAndWhatToTakeCareOf() throws IOException {
     Marker jacket = Samples.jacket();
-    String text = text(CutSheet.pdf(Samples.job(jacket), List.of(jacket), Unit.INCH));
+    String text =
+        text(CutSheet.pdf("Weir jacket", Samples.job(jacket), List.of(jacket), Unit.INCH));
     assertTrue(text.contains("Front 104 1 pair 2 2 "), text);
     assertTrue(text.contains("Fold the cloth lengthwise, right sides together"));
     assertTrue(text.contains("EN 14682"));
@@ -73,7 +76,9 @@ class CutSheetTest {
   void pagesAreNumberedA4AndTablesGoOn() throws IOException {
     Marker jacket = Samples.jacket();
     Marker overalls = Samples.overalls();
-    byte[] pdf = CutSheet.pdf(Samples.job(jacket, overalls), List.of(jacket, overalls), Unit.CM);
+    byte[] pdf =
+        CutSheet.pdf(
+            "Weir jacket", Samples.job(jacket, overalls), List.of(jacket, overalls), Unit.CM);
     try (PDDocument document = Loader.loadPDF(pdf)) {
       int pages = document.getNumberOfPages();
       assertEquals(5, pages);
@@ -100,7 +105,8 @@ class CutSheetTest {
   void everyClothNeedsItsMarker() {
     Marker jacket = Samples.jacket();
     JobFigures two = Samples.job(jacket, jacket);
-    assertThrows(IllegalArgumentException.class, () -> CutSheet.pdf(two, List.of(jacket), Unit.CM));
+    assertThrows(
+        IllegalArgumentException.class, () -> CutSheet.pdf("two", two, List.of(jacket), Unit.CM));
   }
 
   private static String text(byte[] pdf) throws IOException {

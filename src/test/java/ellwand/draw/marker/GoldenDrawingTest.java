@@ -26,7 +26,9 @@ class GoldenDrawingTest {
   @Test
   void markerIsDrawnAsBefore() throws IOException {
     Marker bib = Samples.bib();
-    compare("bib-marker.svg", MarkerDrawing.of(bib, Samples.figures(bib), Unit.CM).svg());
+    compare(
+        "bib-marker.svg",
+        MarkerDrawing.of(bib, Samples.figures(bib), Samples.head(bib), Unit.CM).svg());
   }
 
   @Test
@@ -34,7 +36,7 @@ class GoldenDrawingTest {
     Marker byHand = Samples.bib().byHand();
     String drawn =
         new String(
-            MarkerDrawing.of(byHand, Samples.figures(byHand), Unit.CM).svg(),
+            MarkerDrawing.of(byHand, Samples.figures(byHand), Samples.head(byHand), Unit.CM).svg(),
             StandardCharsets.UTF_8);
     assertTrue(drawn.replaceAll("<[^>]*>|\\s", "").contains("Ellwand,laidbyhand."), drawn);
     assertFalse(drawn.contains("seed"));

@@ -38,7 +38,7 @@ class LayoutTest {
     }
 
     Sheet(Marker marker, Figures figures, Unit unit) {
-      this.sheet = new MarkerSheet(marker, figures, unit);
+      this.sheet = new MarkerSheet(marker, figures, Samples.head(marker), unit);
     }
 
     Drawing drawing() {

@@ -52,7 +52,8 @@ class PdfWriterTest {
   @Test
   void pageIsA4AndTheRulerIsAsLongAsItsScaleSays() throws IOException {
     Marker marker = Samples.jacket();
-    byte[] pdf = MarkerDrawing.of(marker, Samples.figures(marker), Unit.CM).pdf();
+    byte[] pdf =
+        MarkerDrawing.of(marker, Samples.figures(marker), Samples.head(marker), Unit.CM).pdf();
     try (PDDocument document = Loader.loadPDF(pdf)) {
       PDPage page = document.getPage(0);
       assertEquals(210, page.getMediaBox().getWidth() * MM, 0.05);
@@ -65,7 +66,8 @@ class PdfWriterTest {
   @Test
   void fullSizeIsFullSize() throws IOException {
     Marker marker = Samples.jacket();
-    byte[] pdf = MarkerDrawing.of(marker, Samples.figures(marker), Unit.CM).pdf(1);
+    byte[] pdf =
+        MarkerDrawing.of(marker, Samples.figures(marker), Samples.head(marker), Unit.CM).pdf(1);
     try (PDDocument document = Loader.loadPDF(pdf)) {
       assertTrue(text(document).contains("drawn full size"));
       assertHasLine(document.getPage(0), marker.lengthMm(), 1);
@@ -94,7 +96,8 @@ class PdfWriterTest {
   @Test
   void wordsCanBeFoundAndTheirTypeIsEmbedded() throws IOException {
     Marker marker = Samples.jacket();
-    byte[] pdf = MarkerDrawing.of(marker, Samples.figures(marker), Unit.CM).pdf();
+    byte[] pdf =
+        MarkerDrawing.of(marker, Samples.figures(marker), Samples.head(marker), Unit.CM).pdf();
     try (PDDocument document = Loader.loadPDF(pdf)) {
       // The stripper puts spaces into upended words, so spaces are not compared.
       String text = text(document).replace(" ", "");
@@ -124,7 +127,7 @@ class PdfWriterTest {
   @Test
   void hostileNamesAreWordsLikeOthers() throws IOException {
     Marker marker = Samples.hostile();
-    byte[] pdf = CutSheet.pdf(Samples.job(marker), List.of(marker), Unit.CM);
+    byte[] pdf = CutSheet.pdf("Weir jacket", Samples.job(marker), List.of(marker), Unit.CM);
     try (PDDocument document = Loader.loadPDF(pdf)) {
       String text = text(document);
       assertTrue(text.contains("1 " + Samples.TAGS));
@@ -136,8 +139,10 @@ class PdfWriterTest {
   @Test
   void theSameDrawingGivesTheSameBytes() {
     Marker marker = Samples.jacket();
-    byte[] first = MarkerDrawing.of(marker, Samples.figures(marker), Unit.CM).pdf();
-    byte[] second = MarkerDrawing.of(marker, Samples.figures(marker), Unit.CM).pdf();
+    byte[] first =
+        MarkerDrawing.of(marker, Samples.figures(marker), Samples.head(marker), Unit.CM).pdf();
+    byte[] second =
+        MarkerDrawing.of(marker, Samples.figures(marker), Samples.head(marker), Unit.CM).pdf();
     assertTrue(Arrays.equals(first, second));
   }
 

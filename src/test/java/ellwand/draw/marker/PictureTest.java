@@ -26,7 +26,8 @@ class PictureTest {
   @Test
   void svgShownByBatikLooksLikeThePdf() throws Exception {
     Marker marker = Samples.jacket();
-    MarkerSheet sheet = new MarkerSheet(marker, Samples.figures(marker), Unit.CM);
+    MarkerSheet sheet =
+        new MarkerSheet(marker, Samples.figures(marker), Samples.head(marker), Unit.CM);
     Drawing drawing = MarkerDrawing.drawing(sheet, MarkerDrawing.fit(sheet, 0), 1);
     BufferedImage ours = image(PdfWriter.picture(PdfWriter.onePage(drawing, 4), 72));
     int margin = (int) Math.round(Paper.MARGIN_MM / 25.4 * 72);
@@ -49,7 +50,8 @@ class PictureTest {
   @Test
   void pictureIsOfASensibleSize() throws Exception {
     for (Marker marker : List.of(Samples.jacket(), Samples.overalls())) {
-      byte[] png = MarkerDrawing.of(marker, Samples.figures(marker), Unit.CM).png();
+      byte[] png =
+          MarkerDrawing.of(marker, Samples.figures(marker), Samples.head(marker), Unit.CM).png();
       BufferedImage image = image(png);
       // A4 at 200 dots to the inch: 1654 x 2339.
       assertTrue(image.getWidth() >= 1500 && image.getWidth() <= 2340, "" + image.getWidth());

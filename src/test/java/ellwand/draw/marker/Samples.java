@@ -208,6 +208,10 @@ public final class Samples {
         drawn.moved(motion));
   }
 
+  static MarkerHead head(Marker marker) {
+    return MarkerHead.of(marker.lay().style());
+  }
+
   public static Figures figures(Marker marker) {
     return Figures.of(
         marker, List.of("Front facing is cut in one piece: fold it along its middle."));

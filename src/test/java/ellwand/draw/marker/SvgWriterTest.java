@@ -89,7 +89,7 @@ class SvgWriterTest {
   }
 
   private static byte[] svg(Marker marker) {
-    return MarkerDrawing.of(marker, Samples.figures(marker), Unit.CM).svg();
+    return MarkerDrawing.of(marker, Samples.figures(marker), Samples.head(marker), Unit.CM).svg();
   }
 
   private static Document parsed(byte[] svg) throws Exception {

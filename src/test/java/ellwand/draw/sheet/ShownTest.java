@@ -18,8 +18,8 @@ class ShownTest {
 
   @Test
   void aLengthToBuyIsNeverRoundedDown() {
-    // 1.2 m is 47.24 inches: 47 1/4 is enough, 1 1/4 yd (45 in) would not be.
-    assertEquals("47 1/4 in", new Shown(Unit.INCH).bought(1200));
+    // 1.2 m is 47.24 inches: 1 yd 11 1/4 in is enough, 1 1/4 yd (45 in) would not be.
+    assertEquals("1 yd 11 1/4 in", new Shown(Unit.INCH).bought(1200));
     assertEquals("120.3 cm", new Shown(Unit.CM).bought(1202.1));
   }
 
