@@ -31,8 +31,16 @@ public final class Labelling {
   private final GrainLine grain;
   private final List<List<Point>> innerLines;
 
-  /** Distances from {@link GrainLine#through} at which the line is well inside. */
-  private final List<Double> stations;
+  /** Where the line is well inside. */
+  private final List<Station> stations;
+
+  /**
+   * A place on the grain line.
+   *
+   * @param along distance from {@link GrainLine#through}
+   * @param room that an arrow takes there
+   */
+  private record Station(double along, Box room) {}
 
   public Labelling(Reading reading, Outline inside, GrainLine grain, List<List<Point>> innerLines) {
     this.reading = reading;
@@ -42,20 +50,17 @@ public final class Labelling {
     this.stations = stations(ARROW_HALF_WIDTH);
   }
 
-  private List<Double> stations(double halfWidth) {
+  private List<Station> stations(double halfWidth) {
     double reach = room.box().length() + room.box().width();
     double step = reading.mm(ARROW_STEP);
-    List<Double> inside = new ArrayList<>();
+    List<Station> inside = new ArrayList<>();
     for (double s = -Math.floor(reach / step) * step; s <= reach; s += step) {
-      if (room.holds(station(s, halfWidth))) {
-        inside.add(s);
+      Box at = around(at(s), halfWidth);
+      if (room.holds(at)) {
+        inside.add(new Station(s, at));
       }
     }
     return inside;
-  }
-
-  private Box station(double along, double halfWidth) {
-    return around(grain.through().plus(grain.towards().times(along)), halfWidth);
   }
 
   private Box around(Point at, double halfWidth) {
@@ -88,8 +93,7 @@ public final class Labelling {
 
   /** The arrow, nearer to the outline than looks well where the piece is narrow. */
   private Optional<Arrow> anyArrow(Optional<Label> label) {
-    return arrow(label, stations, ARROW_HALF_WIDTH)
-        .or(() -> arrow(label, stations(SLIM_HALF_WIDTH), SLIM_HALF_WIDTH));
+    return arrow(label, stations).or(() -> arrow(label, stations(SLIM_HALF_WIDTH)));
   }
 
   /**
@@ -130,16 +134,19 @@ public final class Labelling {
       double dy = (upended ? width : height) / 2;
       for (Point centre : centres(dx, dy)) {
         Box box = new Box(centre.x() - dx, centre.y() - dy, centre.x() + dx, centre.y() + dy);
+        Label label = new Label(wording, box, upended);
+        double away = away(label);
+        if (reading.mm(LONGEST_ARROW) - away < bestWorth) {
+          // Not even with the longest arrow.
+          continue;
+        }
         Box clear = box.grown(reading.mm(CLEAR));
         if (!room.holds(clear) || clearOfInnerLines && isOnInnerLine(clear)) {
           continue;
         }
-        Label label = new Label(wording, box, upended);
         double arrow =
-            arrow(Optional.of(label), stations, ARROW_HALF_WIDTH)
-                .map(a -> a.tail().distance(a.head()))
-                .orElse(0.0);
-        double worth = arrow - away(label);
+            arrow(Optional.of(label), stations).map(a -> a.tail().distance(a.head())).orElse(0.0);
+        double worth = arrow - away;
         if (arrow >= shortestArrow && worth > bestWorth) {
           best = label;
           bestWorth = worth;
@@ -187,17 +194,18 @@ public final class Labelling {
   }
 
   /** The longest free stretch of the grain line, not longer than looks well. */
-  private Optional<Arrow> arrow(Optional<Label> label, List<Double> stations, double halfWidth) {
+  private Optional<Arrow> arrow(Optional<Label> label, List<Station> stations) {
     Optional<Box> taken = label.map(l -> l.box().grown(reading.mm(CLEAR)));
     double step = reading.mm(ARROW_STEP);
     double from = Double.NaN;
     double last = Double.NaN;
     double bestFrom = 0;
     double bestTo = 0;
-    for (double s : stations) {
-      if (taken.isPresent() && taken.get().touches(station(s, halfWidth))) {
+    for (Station station : stations) {
+      if (taken.isPresent() && taken.get().touches(station.room())) {
         continue;
       }
+      double s = station.along();
       if (!(s - last <= step * 1.5)) {
         from = s;
       }

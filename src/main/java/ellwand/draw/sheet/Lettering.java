@@ -34,18 +34,17 @@ public final class Lettering {
 
   private static final String FILE = "/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf";
 
-  private static final TrueTypeFont TYPE = read();
+  static final TrueTypeFont TYPE = read();
   private static final CmapLookup LETTERS = letters();
 
   private Lettering() {}
 
-  static InputStream file() {
-    return Lettering.class.getResourceAsStream(FILE);
-  }
-
   private static TrueTypeFont read() {
-    try (InputStream in = file()) {
-      return new TTFParser().parse(new RandomAccessReadBuffer(in));
+    try (InputStream in = Lettering.class.getResourceAsStream(FILE)) {
+      TrueTypeFont type = new TTFParser().parse(new RandomAccessReadBuffer(in));
+      // Nothing is substituted in these letters, and looking for it in each word takes long.
+      type.setEnableGsub(false);
+      return type;
     } catch (IOException e) {
       throw new UncheckedIOException("the type for drawings cannot be read", e);
     }

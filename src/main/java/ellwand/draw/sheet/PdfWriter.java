@@ -4,11 +4,12 @@ import ellwand.geometry.Point;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Optional;
 import javax.imageio.ImageIO;
+import javax.imageio.stream.ImageOutputStream;
+import javax.imageio.stream.MemoryCacheImageOutputStream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
@@ -36,8 +37,8 @@ public final class PdfWriter implements AutoCloseable {
   private final PDType0Font type;
 
   public PdfWriter(String title) {
-    try (InputStream in = Lettering.file()) {
-      type = PDType0Font.load(document, in, true);
+    try {
+      type = PDType0Font.load(document, Lettering.TYPE, true);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
@@ -133,7 +134,9 @@ public final class PdfWriter implements AutoCloseable {
       BufferedImage image =
           new PDFRenderer(document).renderImageWithDPI(0, (float) dotsPerInch, ImageType.RGB);
       ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-      ImageIO.write(image, "png", bytes);
+      try (ImageOutputStream out = new MemoryCacheImageOutputStream(bytes)) {
+        ImageIO.write(image, "png", out);
+      }
       return bytes.toByteArray();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
