@@ -16,6 +16,8 @@ import ellwand.rule.Check;
 import ellwand.units.Unit;
 import ellwand.work.Effort;
 import ellwand.work.Request;
+import ellwand.work.Spending;
+import ellwand.work.Stop;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -26,6 +28,9 @@ public final class FitRun {
 
   /** Hair by which a marker may be longer than its cloth and still fit, mm; as the check has it. */
   private static final double HAIR_MM = 0.01;
+
+  /** More copies than this in one lay are not tried, as a job cannot ask for more. */
+  private static final int MOST_COPIES = 2_000;
 
   private final Request request;
 
@@ -50,7 +55,8 @@ public final class FitRun {
   }
 
   /**
-   * How many times over the order of the job can be cut from the remnant.
+   * How many times over the order of the job can be cut from the remnant. The number is bounded by
+   * area and found by halving; all tries together have the effort of the request.
    *
    * @throws ellwand.problem.InputException if there is no such remnant or cloth
    */
@@ -58,17 +64,52 @@ public final class FitRun {
     Remnant remnant = Shelf.remnant(job, on, cloth);
     Cloth laid = remnant.laidAs(Shelf.cloth(job, remnant.cloth()).wishing(Wishes.NONE));
     FitRun run = new FitRun(request);
-    double once = JobLays.of(job, laid).wantedAreaMm2();
-    int bound = once == 0 ? 0 : (int) (room(laid) / once + 1e-9);
-    int times = 0;
-    while (times < bound
-        && run.shortest(
-                JobLays.of(job, laid, times + 1), request.effort().share(Math.min(bound, 4)))
-            .filter(FitRun::fits)
-            .isPresent()) {
-      times++;
+    Spending effort = new Spending(request.effort());
+    int bound = bound(JobLays.of(job, laid), Math.min(room(laid), remnant.areaMm2()));
+    int times =
+        most(
+            bound,
+            request.stop(),
+            (number, tries) ->
+                run.shortest(JobLays.of(job, laid, number), effort.take(effort.left() / tries))
+                    .filter(FitRun::fits)
+                    .isPresent());
+    return new FitTimes(on, times, job.garmentCount(), request.stop().wanted());
+  }
+
+  /** How often an order can come out of so much cloth at the most, and how often it is tried. */
+  private static int bound(Lay once, double areaMm2) {
+    return once.wanted().isEmpty()
+        ? 0
+        : (int)
+            Math.min(
+                areaMm2 / once.wantedAreaMm2() + 1e-9, MOST_COPIES / (double) once.wanted().size());
+  }
+
+  /** Whether so many fit; told how many tries there are left, this one with them. */
+  interface Fits {
+    boolean test(int number, int tries);
+  }
+
+  /**
+   * The greatest number that is found to fit, by halving; what was found by then if a stop is
+   * wanted.
+   *
+   * @param bound more cannot
+   */
+  static int most(int bound, Stop stop, Fits fits) {
+    int most = 0;
+    int tooMany = bound + 1;
+    int tries = Integer.SIZE - Integer.numberOfLeadingZeros(bound);
+    while (tooMany - most > 1 && !stop.wanted()) {
+      int middle = (most + tooMany) / 2;
+      if (fits.test(middle, Math.max(1, tries--))) {
+        most = middle;
+      } else {
+        tooMany = middle;
+      }
     }
-    return new FitTimes(on, times, job.garmentCount());
+    return most;
   }
 
   /** A marker of all that is wanted on its remnant, if one is found; it has passed the check. */

@@ -2,6 +2,7 @@ package ellwand.app;
 
 import ellwand.figures.Fitting;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 
 /**
  * How often the order of a job comes out of a remnant.
@@ -9,8 +10,10 @@ import java.nio.charset.StandardCharsets;
  * @param remnant as the user named it
  * @param times 0 or more
  * @param garments in the order
+ * @param stoppedEarly by the user, before the effort was spent
  */
-public record FitTimes(String remnant, int times, int garments) implements Answer {
+public record FitTimes(String remnant, int times, int garments, boolean stoppedEarly)
+    implements Answer {
 
   /** Whether it comes out at all. */
   @Override
@@ -21,6 +24,13 @@ public record FitTimes(String remnant, int times, int garments) implements Answe
   @Override
   public String text() {
     return Fitting.most(remnant, times, garments);
+  }
+
+  @Override
+  public List<String> remarks() {
+    return stoppedEarly
+        ? List.of("The search was stopped early; more may be cut from " + remnant + ".")
+        : List.of();
   }
 
   /** The number. */

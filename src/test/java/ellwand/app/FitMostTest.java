@@ -1,0 +1,75 @@
+package ellwand.app;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import ellwand.file.job.JobReader;
+import ellwand.job.Job;
+import ellwand.work.Effort;
+import ellwand.work.Request;
+import ellwand.work.Seed;
+import ellwand.work.Stop;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/** How often an order comes out of a remnant: by halving, within one effort, stopped at once. */
+class FitMostTest {
+
+  private static final Job WAISTCOAT =
+      JobReader.read(Path.of("sample-markers/tarn-waistcoat/job.yaml"));
+
+  @Test
+  void everyAnswerIsFoundWithAsManyTriesAsThereAreHalvings() {
+    for (int bound = 0; bound <= 70; bound++) {
+      int halvings = (int) Math.ceil(Math.log(bound + 1) / Math.log(2) - 1e-9);
+      for (int answer = 0; answer <= bound; answer++) {
+        List<Integer> left = new ArrayList<>();
+        int right = answer;
+        int found =
+            FitRun.most(
+                bound,
+                new Stop(),
+                (number, tries) -> {
+                  left.add(tries);
+                  return number <= right;
+                });
+        assertEquals(answer, found);
+        assertTrue(left.size() <= halvings, bound + ": " + left);
+        assertTrue(left.isEmpty() || left.get(0) == halvings, bound + ": " + left);
+      }
+    }
+  }
+
+  @Test
+  void aStopEndsItAndIsSaid() {
+    Stop stop = new Stop();
+    List<Integer> tried = new ArrayList<>();
+    int found =
+        FitRun.most(
+            100,
+            stop,
+            (number, tries) -> {
+              tried.add(number);
+              stop.request();
+              return true;
+            });
+    assertEquals(List.of(found), tried);
+    Request request = Request.of(Effort.ofSteps(100), new Seed(1)).with(stop);
+    FitTimes none = FitRun.most(WAISTCOAT, "150cm x 30m", Optional.empty(), request);
+    assertEquals(0, none.times());
+    assertEquals(
+        List.of("The search was stopped early; more may be cut from 150cm x 30m."), none.remarks());
+  }
+
+  @Test
+  void aLongRemnantCutsManyOrders() {
+    Request request = Request.of(Effort.ofSteps(200), new Seed(1));
+    FitTimes found = FitRun.most(WAISTCOAT, "150cm x 4m", Optional.empty(), request);
+    // One takes 0.27 m2 of 1.48 x 4 m: 21 by area, and at a usual utilisation of 0.6 to 0.9 of it.
+    assertTrue(found.times() >= 12 && found.times() <= 20, found.times() + " times");
+    assertEquals(List.of(), found.remarks());
+  }
+}
