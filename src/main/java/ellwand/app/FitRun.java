@@ -171,6 +171,9 @@ public final class FitRun {
     Cloth cloth = lay.cloth().wishing(Wishes.NONE);
     List<Wanted> chosen = new ArrayList<>();
     for (Wanted wanted : byValue) {
+      if (request.stop().wanted()) {
+        return chosen;
+      }
       List<Wanted> tried = new ArrayList<>(chosen);
       tried.add(wanted);
       Lay part = lay.on(cloth).part(tried);

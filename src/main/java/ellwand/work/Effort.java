@@ -9,7 +9,8 @@ import java.util.regex.Pattern;
  * How much search one marker may have: a time or a number of steps.
  *
  * <p>A search limited by steps repeats exactly for the same seed and thread count; one limited by
- * time does not.
+ * time does not. Of one that is limited by both ({@link #within}) steps decide, and the time says
+ * when to make haste with what takes no steps.
  *
  * @param seconds wall-clock seconds, {@link Double#POSITIVE_INFINITY} when limited by steps
  * @param steps search steps, {@link Long#MAX_VALUE} when limited by time
@@ -64,12 +65,17 @@ public record Effort(double seconds, long steps) {
 
   /** An equal part of this effort, for one of {@code parts} searches made one after another. */
   public Effort share(int parts) {
-    return repeats() ? ofSteps(Math.max(1, steps / parts)) : ofSeconds(seconds / parts);
+    return new Effort(seconds / parts, repeats() ? Math.max(1, steps / parts) : steps);
   }
 
   /** A part of this effort, {@code 0 < share <= 1}. */
   public Effort part(double share) {
-    return repeats() ? ofSteps(Math.max(1, (long) (steps * share))) : ofSeconds(seconds * share);
+    return new Effort(seconds * share, repeats() ? Math.max(1, (long) (steps * share)) : steps);
+  }
+
+  /** So many steps, in haste after as many seconds as the other effort has, if it has any. */
+  public Effort within(Effort other) {
+    return new Effort(other.seconds, steps);
   }
 
   @Override

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Queue;
 import java.util.Set;
 import org.optaplanner.core.api.score.director.ScoreDirector;
@@ -59,7 +60,11 @@ public final class ExploreChoices implements CustomPhaseCommand<LayPlan> {
         .ifPresent(waiting::add);
     waiting.addAll(unseen(plan, best.decision(), seen));
     while (!waiting.isEmpty() && glanced.size() < GLANCES && goesOn()) {
-      Found found = placing.construct(waiting.remove());
+      Optional<Found> laid = placing.construct(waiting.remove());
+      if (laid.isEmpty()) {
+        break;
+      }
+      Found found = laid.get();
       glanced.add(found);
       if (found.clothMm() < best.clothMm()) {
         best = found;

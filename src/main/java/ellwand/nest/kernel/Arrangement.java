@@ -167,8 +167,20 @@ final class Arrangement {
         || Math.abs(dy) >= plan.halfY[s] + plan.halfY[t]) {
       return 0;
     }
+    PairTable table = plan.tables.table(t, s, budget);
+    if (table == null) {
+      // Nobody can tell any more whether they overlap.
+      return plan.size[s];
+    }
     double sign = plan.tables.sign(t, s);
-    return plan.tables.table(t, s).depth(sign * dx, sign * dy);
+    return table.depth(sign * dx, sign * dy);
+  }
+
+  /**
+   * The table of a shape seen from a body; null where it isn't there and cannot be made in time.
+   */
+  PairTable table(int body, int moving) {
+    return plan.tables.table(shape[body], moving, budget);
   }
 
   /**
@@ -205,7 +217,10 @@ final class Arrangement {
           int pair = row + shape[k];
           PairTable table = tables[pair];
           if (table == null) {
-            table = plan.tables.table(shape[k], s);
+            table = table(k, s);
+            if (table == null) {
+              return Double.POSITIVE_INFINITY;
+            }
           }
           double d = table.depth(signs[pair] * dx, signs[pair] * dy);
           if (d > plan.tolerance) {

@@ -115,7 +115,8 @@ final class Descent {
         int t = a.shape[k];
         if (Math.abs(dx) < hx + plan.halfX[t] && Math.abs(dy) < hy + plan.halfY[t]) {
           double sign = plan.tables.sign(t, s);
-          double d = plan.tables.table(t, s).exit(sign * dx, sign * dy, way, 0);
+          PairTable table = a.table(k, s);
+          double d = table == null ? 0 : table.exit(sign * dx, sign * dy, way, 0);
           if (d > plan.tolerance) {
             keep(d * a.weights.now[copy * a.bodies + k], d, sign);
           }

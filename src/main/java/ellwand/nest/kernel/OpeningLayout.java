@@ -6,7 +6,8 @@ import java.util.stream.IntStream;
 
 /**
  * The first legal layout: copy by copy, large ones first, each to the place that ends furthest left
- * among those where it touches two others, or one and a border.
+ * among those where it touches two others, or one and a border. When there is no time left the rest
+ * goes behind all that lies there.
  */
 final class OpeningLayout {
 
@@ -54,7 +55,11 @@ final class OpeningLayout {
       if (budget.stopped()) {
         return null;
       }
-      place(copy);
+      if (budget.late()) {
+        behindAll(arrangement.kind(copy));
+      } else {
+        place(copy);
+      }
       put(copy, form, x, y);
     }
     return arrangement.snapshot().trimmed(plan);
@@ -111,8 +116,12 @@ final class OpeningLayout {
     if (ox - plan.halfX[t] - plan.halfX[s] + kind.reach[f] >= end) {
       return;
     }
+    PairTable table = arrangement.table(other, s);
+    if (table == null) {
+      return;
+    }
     double sign = plan.tables.sign(t, s);
-    double[] edges = plan.tables.table(t, s).edges();
+    double[] edges = table.edges();
     boolean free = kind.alongY[f].step() == 0 && kind.highY[f] > kind.lowY[f];
     double wall = kind.lowX[f];
     for (int e = 0; e < edges.length; e += PairTable.EDGE) {

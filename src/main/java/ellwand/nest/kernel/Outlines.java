@@ -17,6 +17,11 @@ final class Outlines {
 
   final Tables tables;
 
+  private final Set<Integer> fixed;
+  private final NoFit noFit;
+  private final List<double[]> whole;
+  private final List<double[]> bare;
+
   /** Whether any outline has been thinned. */
   private boolean thinned;
 
@@ -30,6 +35,8 @@ final class Outlines {
     halfX = new double[shapes.size()];
     halfY = new double[shapes.size()];
     size = new double[shapes.size()];
+    this.fixed = fixed;
+    this.noFit = noFit;
     Thinning whole = new Thinning(bound);
     Thinning bare = new Thinning(bound);
     for (int s = 0; s < shapes.size(); s++) {
@@ -46,8 +53,41 @@ final class Outlines {
       halfX[s] = Math.max(Rings.max(kept, 0), -Rings.min(kept, 0));
       halfY[s] = Math.max(Rings.max(kept, 1), -Rings.min(kept, 1));
     }
-    tables =
-        new Tables(whole.thinned, fixed.isEmpty() ? whole.thinned : bare.thinned, fixed, noFit);
+    this.whole = whole.thinned;
+    this.bare = fixed.isEmpty() ? whole.thinned : bare.thinned;
+    tables = new Tables(this.whole, this.bare, fixed, noFit);
+  }
+
+  /** The boxes of others, but for obstacles, which stay as they are. */
+  private Outlines(Outlines of) {
+    centreX = of.centreX;
+    centreY = of.centreY;
+    halfX = of.halfX;
+    halfY = of.halfY;
+    size = of.size;
+    fixed = of.fixed;
+    noFit = of.noFit;
+    whole = boxes(of.whole, fixed);
+    bare = boxes(of.bare, fixed);
+    tables = new Tables(whole, bare, fixed, noFit);
+  }
+
+  /** The boxes round them, whose tables are quickly made; obstacles stay as they are. */
+  Outlines boxed() {
+    return new Outlines(this);
+  }
+
+  private static List<double[]> boxes(List<double[]> rings, Set<Integer> fixed) {
+    List<double[]> boxes = new ArrayList<>();
+    for (int i = 0; i < rings.size(); i++) {
+      double[] r = rings.get(i);
+      double x0 = Rings.min(r, 0);
+      double y0 = Rings.min(r, 1);
+      double x1 = Rings.max(r, 0);
+      double y1 = Rings.max(r, 1);
+      boxes.add(fixed.contains(i) ? r : new double[] {x0, y0, x1, y0, x1, y1, x0, y1});
+    }
+    return boxes;
   }
 
   /** Outlines one after another; one that is another turned by half is thinned like it. */

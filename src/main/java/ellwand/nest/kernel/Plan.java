@@ -96,6 +96,11 @@ final class Plan {
     base = bases();
   }
 
+  /** The same with each outline's box in its stead. */
+  Plan boxed() {
+    return new Plan(strip, outlines.boxed());
+  }
+
   /** The longest of the copies, each in its shortest form. */
   private double longest() {
     double longest = 0;

@@ -14,6 +14,12 @@ final class SearchRun {
   /** Share of the budget from which the true outlines are used. */
   private static final double REFINED_FROM = 0.95;
 
+  /**
+   * Pairs of corners from which on the first layout is made of the boxes round the outlines: the
+   * tables of so many take some ten seconds.
+   */
+  private static final double MUCH = 4e6;
+
   private final Plan plan;
   private final Plan exact;
   private final Seed seed;
@@ -84,7 +90,7 @@ final class SearchRun {
 
   /** Builds tables until there is a first layout to search from. */
   private void help(int thread) {
-    plan.tables.buildAll(first::isDone);
+    plan.tables.buildAll(() -> first.isDone() || budgets.get(thread).late());
     seek(thread);
   }
 
@@ -95,7 +101,9 @@ final class SearchRun {
       parted(start, arrangement, budget).ifPresent(budget::found);
     }
     if (budget.best == null) {
-      Optional.ofNullable(new OpeningLayout(arrangement).lay(budget)).ifPresent(budget::found);
+      Arrangement opening =
+          plan.tables.work() > MUCH ? new Arrangement(plan.boxed(), budget) : arrangement;
+      Optional.ofNullable(new OpeningLayout(opening).lay(budget)).ifPresent(budget::found);
     }
     return budget.best;
   }

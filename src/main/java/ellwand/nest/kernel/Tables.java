@@ -101,6 +101,21 @@ final class Tables {
     return table != null ? table : build(still, moving);
   }
 
+  /** The same, but null where it isn't built yet and there is no time left for that. */
+  PairTable table(int still, int moving, ThreadBudget budget) {
+    PairTable table = tables[moving * count + still];
+    return table != null || budget.late() ? table : build(still, moving);
+  }
+
+  /** How long it takes to build them all, in pairs of corners. */
+  double work() {
+    double corners = 0;
+    for (int i = 0; i < count; i++) {
+      corners += base[i] == i ? outlines[i].length / 2 : 0;
+    }
+    return corners * corners;
+  }
+
   /** Builds every table that isn't there yet, until told that it is enough. */
   void buildAll(BooleanSupplier enough) {
     for (int s = 0; s < count; s++) {

@@ -20,6 +20,7 @@ final class ThreadBudget {
   private static final double BEHIND = 0.005;
 
   private final Spending spending;
+  private final double seconds;
   private final Stop stop;
   private final ThreadMeeting meeting;
   private final int thread;
@@ -36,6 +37,7 @@ final class ThreadBudget {
   /** Time runs from here; steps are shared evenly by the threads that meet. */
   ThreadBudget(Effort effort, Stop stop, ThreadMeeting meeting, int thread) {
     this.spending = new Spending(effort.repeats() ? effort.share(meeting.threads()) : effort);
+    this.seconds = effort.seconds();
     this.stop = stop;
     this.meeting = meeting;
     this.thread = thread;
@@ -66,6 +68,11 @@ final class ThreadBudget {
   /** Whether somebody wants the search to end, whatever is left of the budget. */
   boolean stopped() {
     return stop.wanted();
+  }
+
+  /** Whether there is no time left to prepare anything, such as a pair's table. */
+  boolean late() {
+    return stop.wanted() || spending.seconds() >= seconds;
   }
 
   /** Share of the budget that is used, 0 to 1. */

@@ -117,7 +117,7 @@ final class Tiling {
   /** The whole strip, tile after tile; null if the search is to stop before that. */
   private Snapshot repeated(Layout layout, ThreadBudget budget) {
     Snapshot tile = Snapshot.of(layout, block);
-    double pitch = pitch(tile);
+    double pitch = pitch(tile, budget);
     OpeningLayout opening = new OpeningLayout(new Arrangement(plan, budget));
     for (int t = 0; t < tiles.length; t++) {
       for (int i = 0; i < tiles[t].length; i++) {
@@ -128,7 +128,7 @@ final class Tiling {
   }
 
   /** The least shift along the strip from which on the block never meets itself. */
-  private double pitch(Snapshot tile) {
+  private double pitch(Snapshot tile, ThreadBudget budget) {
     double pitch = 0;
     for (int i = 0; i < block.copies; i++) {
       for (int k = 0; k < block.copies; k++) {
@@ -138,7 +138,8 @@ final class Tiling {
         double reach = block.halfX[still] + block.halfX[moving];
         if (Math.abs(apart) < block.halfY[still] + block.halfY[moving]
             && tile.x[i] - tile.x[k] + reach > pitch) {
-          double end = end(still, moving, apart);
+          PairTable table = plan.tables.table(still, moving, budget);
+          double end = table == null ? reach : end(still, moving, table, apart);
           pitch = Math.max(pitch, tile.x[i] - tile.x[k] + end);
         }
       }
@@ -151,9 +152,9 @@ final class Tiling {
   }
 
   /** The largest x at which the moving shape, so far across from the still one, touches it. */
-  private double end(int still, int moving, double apart) {
+  private double end(int still, int moving, PairTable table, double apart) {
     double sign = plan.tables.sign(still, moving);
-    double[] edges = plan.tables.table(still, moving).edges();
+    double[] edges = table.edges();
     double end = Double.NEGATIVE_INFINITY;
     for (int e = 0; e < edges.length; e += PairTable.EDGE) {
       double ay = sign * edges[e + 1] - apart;

@@ -19,9 +19,15 @@ import java.util.Set;
  * @param placements the placements it makes there
  * @param lengths how many lengths of cloth the stretch takes
  * @param longestMm the length of its longest placement, turned as short as it may be
+ * @param areaMm2 of cloth that is cut, both plies where they lie end over end
  */
 public record Station(
-    int stretch, List<Band> bands, List<Placement> placements, int lengths, double longestMm) {
+    int stretch,
+    List<Band> bands,
+    List<Placement> placements,
+    int lengths,
+    double longestMm,
+    double areaMm2) {
 
   /** Share of a lay that pieces usually fill: "very good" begins here, Vilumsone-Nemes p. 19. */
   private static final double USUAL_FILL = 0.8;
@@ -42,8 +48,8 @@ public record Station(
     double expected = 0;
     for (Station station : onStretch) {
       bands.addAll(station.bands);
-      area += station.areaMm2();
-      fills.merge(station.bands, station.areaMm2(), Double::sum);
+      area += station.areaMm2;
+      fills.merge(station.bands, station.areaMm2, Double::sum);
       expected = Math.max(expected, station.lengths * station.longestMm);
     }
     for (Map.Entry<List<Band>, Double> fill : fills.entrySet()) {
@@ -68,11 +74,6 @@ public record Station(
               .orElse(Double.POSITIVE_INFINITY);
     }
     return lengths * row;
-  }
-
-  /** Of cloth, both plies where they lie end over end. */
-  private double areaMm2() {
-    return lengths * placements.stream().mapToDouble(r -> r.drawn().cutting().area()).sum();
   }
 
   private static double widthMm(Collection<Band> bands) {

@@ -93,7 +93,9 @@ public final class Stations {
                 e.getValue(),
                 e.getKey(),
                 cloth.lengths(stretch),
-                longest(e.getKey(), e.getValue())));
+                longest(e.getKey(), e.getValue()),
+                cloth.lengths(stretch)
+                    * e.getKey().stream().mapToDouble(r -> r.drawn().cutting().area()).sum()));
       }
     }
     // The first is where the search begins: within a stretch rather not where a twin is wasted.

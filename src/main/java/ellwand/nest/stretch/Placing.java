@@ -28,6 +28,9 @@ public final class Placing {
   /** What the first layout may take: as good as nothing. */
   private static final Effort FIRST = Effort.ofSteps(1);
 
+  /** Share of the effort's time after which it makes haste. */
+  private static final double OPENED = 0.5;
+
   /** How often the place at which the cloth is folded across is moved on. */
   private static final int GUESSES = 6;
 
@@ -76,10 +79,15 @@ public final class Placing {
   }
 
   /**
-   * The kernel's first layout of every stretch; quick and legal, so a stop does not cut it short.
+   * The kernel's first layout of every stretch; empty if a stop is wanted before it is there. Where
+   * time limits it makes haste when that draws to its end.
    */
-  public Found construct(Decision decision) {
-    return keep(placed(decision, task -> task.search().flatMap(this::first)));
+  public Optional<Found> construct(Decision decision) {
+    Found found = placed(decision, task -> task.search().flatMap(this::first));
+    boolean whole =
+        found.stretches().stream()
+            .allMatch(placed -> placed.task().seats().isEmpty() || placed.layout().isPresent());
+    return whole ? Optional.of(keep(found)) : Optional.empty();
   }
 
   /** The copies one behind the other, which takes no search. */
@@ -130,11 +138,11 @@ public final class Placing {
     double acrossMm = acrossFrom(whole.lengthMm());
     for (int guess = 0; guess < GUESSES; guess++) {
       StretchTask task = task(lay.cloth(), decision, stretch, 0, acrossMm);
-      Layout layout = layer.apply(task).orElseThrow();
-      if (layout.length() <= acrossMm) {
-        return new LaidStretch(task, lengths, acrossMm, Optional.of(layout));
+      Optional<Layout> layout = layer.apply(task);
+      if (layout.isEmpty() || layout.get().length() <= acrossMm) {
+        return new LaidStretch(task, lengths, acrossMm, layout);
       }
-      acrossMm = acrossFrom(layout.length());
+      acrossMm = acrossFrom(layout.get().length());
     }
     // So far on no flaw lies among what would lie there without any.
     acrossMm = acrossFrom(whole.lengthMm() + farthestFlawMm());
@@ -151,8 +159,12 @@ public final class Placing {
   }
 
   private Optional<Layout> first(StripSearch search) {
+    Effort effort = FIRST.within(spending.until(OPENED));
     Outcome outcome =
-        search.run(Optional.empty(), Request.of(FIRST, request.seed()), Listener.NONE);
+        search.run(
+            Optional.empty(),
+            Request.of(effort, request.seed()).with(request.stop()),
+            Listener.NONE);
     spending.use(outcome.evaluations() / (double) StripSearch.STEP);
     return outcome.layout();
   }

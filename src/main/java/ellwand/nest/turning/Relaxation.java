@@ -1,5 +1,7 @@
 package ellwand.nest.turning;
 
+import java.util.function.BooleanSupplier;
+
 /**
  * Moves bodies as little as may be until every corner keeps beyond its side and inside the borders:
  * one correction after another, each shared by the bodies that it concerns.
@@ -65,8 +67,12 @@ final class Relaxation {
     return looked;
   }
 
-  /** Whether all that is asked could be met. */
-  boolean run() {
+  /**
+   * Whether all that is asked could be met.
+   *
+   * @param ended asked now and then, and then it could not
+   */
+  boolean run(BooleanSupplier ended) {
     for (int i = 0; i < slack.length; i++) {
       turn(i, s.turn[i]);
     }
@@ -86,7 +92,7 @@ final class Relaxation {
         return true;
       }
       if (sweep % PATIENCE == PATIENCE - 1) {
-        if (worst > before * PROGRESS) {
+        if (worst > before * PROGRESS || ended.getAsBoolean()) {
           return false;
         }
         before = worst;

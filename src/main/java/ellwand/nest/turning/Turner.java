@@ -146,7 +146,8 @@ public final class Turner {
       Stance from, Stance trial, double reach, double length, double[] least, double[] most) {
     contacts.choose(from, reach);
     Relaxation relaxation = new Relaxation(trial, contacts, length, least, most);
-    boolean met = relaxation.run();
+    // Whatever little work has been done: only a stop, or a time that is over, ends it midway.
+    boolean met = relaxation.run(() -> enough.test(0));
     looked += relaxation.looked();
     return met && contacts.choose(trial, NEAR_MM) >= 0;
   }
