@@ -3,6 +3,7 @@ package ellwand.trial;
 import com.fasterxml.jackson.databind.JsonNode;
 import ellwand.trial.Sheets.Sheet;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import org.locationtech.jts.geom.Coordinate;
@@ -11,6 +12,9 @@ import org.locationtech.jts.geom.Coordinate;
 final class InStripes {
 
   private static final double OFF_MM = 0.02;
+
+  /** Matches may miss each other by so much unless the job says otherwise. */
+  private static final double MATCH_OFF_MM = 0.52;
 
   private final JsonNode job;
   private final JsonNode cloth;
@@ -61,8 +65,8 @@ final class InStripes {
     return left * (ply.y(copy.at(drawn).y) - start);
   }
 
-  private static boolean off(double mm, double period) {
-    return period > 0 && Math.abs(Math.IEEEremainder(mm, period)) > OFF_MM;
+  private static boolean off(double mm, double period, double most) {
+    return period > 0 && Math.abs(Math.IEEEremainder(mm, period)) > most;
   }
 
   private void place(Laid copy) {
@@ -76,11 +80,11 @@ final class InStripes {
     JsonNode place = drawing.piece().get("place");
     Coordinate mark = drawing.at(place.get("at").asText());
     if (place.has("along")
-        && off(along(copy, mark) - place.get("along").asDouble(), period("along"))) {
+        && off(along(copy, mark) - place.get("along").asDouble(), period("along"), OFF_MM)) {
       faults.add(copy + " is off its place along the cloth");
     }
     if (place.has("across")
-        && off(across(copy, mark) - place.get("across").asDouble(), period("across"))) {
+        && off(across(copy, mark) - place.get("across").asDouble(), period("across"), OFF_MM)) {
       faults.add(copy + " is off its place across the cloth");
     }
   }
@@ -94,17 +98,18 @@ final class InStripes {
       for (Laid b : copies) {
         if (a.piece().equals(one[0])
             && b.piece().equals(other[0])
-            && a.garmentKey().equals(b.garmentKey())
+            && !Collections.disjoint(a.garments(), b.garments())
             && !job.has("sizes")) {
           Coordinate at = drawings.get(a.piece()).at(one[1]);
           Coordinate otherAt = drawings.get(b.piece()).at(other[1]);
-          if (!bars.equals("along") && off(along(a, at) - along(b, otherAt), period("along"))) {
+          if (!bars.equals("along")
+              && off(along(a, at) - along(b, otherAt), period("along"), MATCH_OFF_MM)) {
             faults.add(a + " does not match " + b + " along the cloth");
           }
           boolean wholes = whole(a) && whole(b);
           if (!bars.equals("across")
               && wholes
-              && off(across(a, at) - across(b, otherAt), period("across"))) {
+              && off(across(a, at) - across(b, otherAt), period("across"), MATCH_OFF_MM)) {
             faults.add(a + " does not match " + b + " across the cloth");
           }
         }

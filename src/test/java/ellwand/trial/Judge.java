@@ -150,8 +150,12 @@ final class Judge {
   }
 
   private void counts() {
-    Map<String, List<Laid>> laid =
-        copies.stream().collect(Collectors.groupingBy(c -> c.piece() + "/" + c.garmentKey()));
+    Map<String, List<Laid>> laid = new HashMap<>();
+    for (Laid copy : copies) {
+      for (String garment : copy.garments()) {
+        laid.computeIfAbsent(copy.piece() + "/" + garment, k -> new ArrayList<>()).add(copy);
+      }
+    }
     Map<String, Integer> garments = new HashMap<>();
     JsonNode order = job.path("order").path("garments");
     if (order.isObject()) {
@@ -161,7 +165,7 @@ final class Judge {
           job.get("style").has("size") ? job.get("style").get("size").asText() : onlySize();
       garments.put(size, order.asInt(1));
     }
-    int expected = 0;
+    Set<Laid> expected = new HashSet<>();
     for (Map.Entry<String, Drawing> e : drawings.entrySet()) {
       String cut = e.getValue().piece().get("cut").path(marker.get("cloth").asText()).asText("0");
       Wanted wanted = Wanted.of(cut);
@@ -179,13 +183,12 @@ final class Judge {
                   .formatted(e.getKey(), keys.size(), size.getKey()));
         }
         keys.forEach(k -> oneGarment(k, wanted, laid.get(k)));
-        expected += keys.stream().mapToInt(k -> laid.get(k).size()).sum();
+        keys.forEach(k -> expected.addAll(laid.get(k)));
       }
     }
-    int computed = (int) copies.stream().filter(c -> !drawings.containsKey(c.piece())).count();
-    if (expected + computed != copies.size()) {
-      fault("there are copies that nobody wants");
-    }
+    copies.stream()
+        .filter(c -> drawings.containsKey(c.piece()) && !expected.contains(c))
+        .forEach(c -> fault(c + " is wanted by nobody"));
   }
 
   private String onlySize() {
@@ -197,6 +200,7 @@ final class Judge {
     int mirrored = 0;
     int couples = 0;
     int either = 0;
+    int shared = 0;
     for (Laid copy : laid) {
       boolean half = copy.form().equals("half");
       boolean opened = copy.form().equals("opened");
@@ -207,11 +211,13 @@ final class Judge {
         fault(name + " is a half and lies as a whole");
       }
       boolean twoPlies = zone(copy).map(z -> z.get("plies").asInt() == 2).orElse(false);
-      if (copy.form().equals("pair")) {
+      if (copy.form().equals("pair") && !twoPlies) {
+        fault(name + " lies as a pair on one ply");
+      }
+      if (copy.secondGarment().isPresent()) {
+        shared++;
+      } else if (copy.form().equals("pair")) {
         couples++;
-        if (!twoPlies) {
-          fault(name + " lies as a pair on one ply");
-        }
       } else if (twoPlies) {
         either++;
       } else if (copy.flipped()) {
@@ -220,12 +226,15 @@ final class Judge {
         drawn++;
       }
     }
-    int cut = drawn + mirrored + either + 2 * couples;
+    int cut = drawn + mirrored + either + shared + 2 * couples;
     if (cut != wanted.all()) {
       fault(name + " is cut " + cut + " times, wanted " + wanted.all());
     }
     boolean wrongHand =
-        drawn + couples > wanted.wholes() + wanted.pairs() || mirrored + couples > wanted.pairs();
+        drawn + couples > wanted.wholes() + wanted.pairs()
+            || mirrored + couples > wanted.pairs()
+            // One of the two plies is of the other hand.
+            || shared > 0 && wanted.pairs() == 0;
     if (wanted.halves() == 0 && wrongHand && handed(laid.get(0))) {
       fault(name + " has the wrong hand");
     }
@@ -399,7 +408,7 @@ final class Judge {
       if (own.equals("one way")) {
         ups.computeIfAbsent("all", k -> new HashSet<>()).add(copy.up());
       } else if (own.equals("one way per garment")) {
-        ups.computeIfAbsent(copy.garmentKey(), k -> new HashSet<>()).add(copy.up());
+        copy.garments().forEach(g -> ups.computeIfAbsent(g, k -> new HashSet<>()).add(copy.up()));
       }
     }
     ups.forEach(

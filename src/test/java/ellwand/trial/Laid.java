@@ -1,16 +1,23 @@
 package ellwand.trial;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.util.List;
+import java.util.OptionalInt;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.util.AffineTransformation;
 
-/** A copy as it stands in a marker's file. */
+/**
+ * A copy as it stands in a marker's file.
+ *
+ * @param secondGarment that gets the other ply, where two garments share a copy
+ */
 record Laid(
     String piece,
     String size,
     int garment,
+    OptionalInt secondGarment,
     String form,
     String zone,
     double turn,
@@ -30,6 +37,9 @@ record Laid(
         copy.get("piece").asText(),
         copy.get("size").asText(),
         copy.get("garment").asInt(),
+        copy.has("secondGarment")
+            ? OptionalInt.of(copy.get("secondGarment").asInt())
+            : OptionalInt.empty(),
         copy.get("form").asText(),
         copy.get("zone").asText(),
         turn,
@@ -65,8 +75,11 @@ record Laid(
     return Math.cos(Math.toRadians(turn)) >= 0 ? 1 : -1;
   }
 
-  String garmentKey() {
-    return size + " " + garment;
+  /** Garments that get of it, with their size. */
+  List<String> garments() {
+    return secondGarment.isPresent()
+        ? List.of(size + " " + garment, size + " " + secondGarment.getAsInt())
+        : List.of(size + " " + garment);
   }
 
   @Override
