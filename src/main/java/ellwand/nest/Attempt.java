@@ -92,6 +92,12 @@ final class Attempt {
     solve();
   }
 
+  /** Searches on from where the copies of another marker lie on such cloth. */
+  void goOnFrom(Marker marker, Effort effort) {
+    placing.allow(effort);
+    placing.searchFrom(marker.copies());
+  }
+
   private void solve() {
     request.stop().unlessWanted(solver).ifPresent(made -> made.solve(plan));
   }

@@ -93,7 +93,7 @@ public final class Carried {
     return fold == Fold.OPEN ? moved(lay, marker).flatMap(Carried::opened) : Optional.empty();
   }
 
-  private static Optional<Marker> unfolded(Marker folded) {
+  static Optional<Marker> unfolded(Marker folded) {
     Cloth cloth = folded.lay().cloth();
     boolean wanted = folded.copies().stream().allMatch(c -> folded.lay().wantedBy(c).isPresent());
     return LaidCloth.like(cloth, folded.fold(), folded.zones())

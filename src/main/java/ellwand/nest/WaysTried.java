@@ -36,6 +36,9 @@ final class WaysTried {
   /** What turning pieces off grain may take beyond the effort, as a share of it. */
   private static final double TURNING = 0.4;
 
+  /** What open cloth may take beyond the effort from what lies folded, as a share of it. */
+  private static final double FLAT = 0.05;
+
   /** What wishes may take beyond the effort for the shortest, as a share of it. */
   private static final double PLEASING = 0.4;
 
@@ -72,6 +75,7 @@ final class WaysTried {
       }
       shortest(best.values()).findFirst().ifPresent(attempt -> goOn(attempt, clock.left()));
     }
+    Optional.ofNullable(best.get(Fold.OPEN)).ifPresent(this::goOnFlat);
     best.forEach(
         (fold, attempt) ->
             part(
@@ -116,6 +120,24 @@ final class WaysTried {
   private void goOn(Attempt attempt, double share) {
     if (!stop.wanted()) {
       part(attempt.fold().words(), () -> attempt.goOn(clock.part(share).effort()));
+    }
+  }
+
+  /** What lies folded in less cloth is a start for the open one, maybe with pieces too near. */
+  private void goOnFlat(Attempt open) {
+    if (lay.cloth().repeat().isEmpty() && !stop.wanted()) {
+      shortest(best.values())
+          .findFirst()
+          .filter(folded -> folded.clothMm() < open.clothMm() - Carried.SAME_MM)
+          .ifPresent(
+              folded ->
+                  part(
+                      "opening what lies folded",
+                      () ->
+                          Carried.unfolded(folded.marker(clock.search(false)))
+                              .ifPresent(
+                                  flat ->
+                                      open.goOnFrom(flat, request.effort().part(FLAT)))));
     }
   }
 

@@ -2,6 +2,7 @@ package ellwand.nest.stretch;
 
 import ellwand.cloth.Cloth;
 import ellwand.cloth.LaidCloth;
+import ellwand.lay.Copy;
 import ellwand.lay.Lay;
 import ellwand.nest.kernel.Layout;
 import ellwand.nest.kernel.Listener;
@@ -167,6 +168,15 @@ public final class Placing {
             Listener.NONE);
     spending.use(outcome.evaluations() / (double) StripSearch.STEP);
     return outcome.layout();
+  }
+
+  /**
+   * Searches on from where copies lie, as far as the best choices so far let them lie so; they need
+   * not be legal. Only on cloth of one stretch.
+   */
+  public void searchFrom(List<Copy> copies) {
+    Traced.of(best().stretches().get(0).task(), copies)
+        .ifPresent(layout -> search(best().with(0, layout), 1));
   }
 
   /**
