@@ -136,8 +136,7 @@ final class WaysTried {
                       () ->
                           Carried.unfolded(folded.marker(clock.search(false)))
                               .ifPresent(
-                                  flat ->
-                                      open.goOnFrom(flat, request.effort().part(FLAT)))));
+                                  flat -> open.goOnFrom(flat, request.effort().part(FLAT)))));
     }
   }
 

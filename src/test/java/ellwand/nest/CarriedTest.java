@@ -131,13 +131,10 @@ class CarriedTest {
     CutPiece side = Trial.sloped("side", "pair", 500, 480);
     CutPiece band = Trial.rectangle("band", "pair", 160, 440);
     CutPiece flap = Trial.sloped("flap", "2 pairs", 160, 200);
-    Cloth cloth =
-        Trial.cloth(1000, 4, Direction.ONE_WAY, Fold.OPEN, Fold.LENGTHWISE);
+    Cloth cloth = Trial.cloth(1000, 4, Direction.ONE_WAY, Fold.OPEN, Fold.LENGTHWISE);
     List<Tried> all =
         Nester.nest(
-            Trial.lay(cloth, side, band, flap),
-            List.of(Fold.OPEN, Fold.LENGTHWISE),
-            request(40));
+            Trial.lay(cloth, side, band, flap), List.of(Fold.OPEN, Fold.LENGTHWISE), request(40));
     double open = all.get(0).marker().orElseThrow().clothLengthMm();
     legal(all.get(0).marker().orElseThrow());
     assertTrue(open <= all.get(1).marker().orElseThrow().clothLengthMm() + ROUNDING_MM);
