@@ -3,6 +3,7 @@ package ellwand.app;
 import ellwand.cloth.Cloth;
 import ellwand.cutting.CutPiece;
 import ellwand.draw.piece.PieceDrawing;
+import ellwand.figures.Washing;
 import ellwand.job.Job;
 import ellwand.problem.InputException;
 import ellwand.problem.Problem;
@@ -39,12 +40,18 @@ public final class DrawRun {
     }
     String title = job.heading();
     String style = job.style().name();
-    return new DrawnPieces(
-        job,
+    PieceDrawing drawing =
         nested
             ? PieceDrawing.nested(title, style, bySize, unit)
-            : PieceDrawing.of(title, style, bySize, unit),
-        scale);
+            : PieceDrawing.of(title, style, bySize, unit);
+    return new DrawnPieces(job, drawing.larger(larger(job)), scale);
+  }
+
+  /** By cloth, by how much its pieces are drawn larger than their pattern. */
+  private static Map<String, String> larger(Job job) {
+    Map<String, String> larger = new LinkedHashMap<>();
+    job.cloths().forEach(c -> Washing.largerBy(c).ifPresent(by -> larger.put(c.name(), by)));
+    return larger;
   }
 
   /** In the order of the style, from small to large. */

@@ -5,15 +5,18 @@ import ellwand.file.figures.FittingWriter;
 import ellwand.units.Unit;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * Whether all that is wanted fits on a remnant.
  *
  * @param laid all of it on the remnant, as the cutter wishes; empty if it does not fit
  * @param fitting the answer in figures
+ * @param taken how the remnant is taken, one sentence each
  * @param unit that lengths are shown in
  */
-public record FitAnswer(Optional<LaidJob> laid, Fitting fitting, Unit unit) implements Answer {
+public record FitAnswer(Optional<LaidJob> laid, Fitting fitting, List<String> taken, Unit unit)
+    implements Answer {
 
   /** Whether it fits. */
   @Override
@@ -23,7 +26,9 @@ public record FitAnswer(Optional<LaidJob> laid, Fitting fitting, Unit unit) impl
 
   @Override
   public String text() {
-    return fitting.sentences(unit) + laid.map(l -> "\n" + l.text()).orElse("");
+    return fitting.sentences(unit)
+        + taken.stream().map(sentence -> "\n" + sentence).collect(Collectors.joining())
+        + laid.map(l -> "\n" + l.text()).orElse("");
   }
 
   @Override

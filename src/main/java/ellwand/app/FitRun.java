@@ -5,6 +5,7 @@ import ellwand.cloth.Remnant;
 import ellwand.cloth.Wishes;
 import ellwand.figures.Figures;
 import ellwand.figures.Fitting;
+import ellwand.figures.Washing;
 import ellwand.job.Job;
 import ellwand.lay.Lay;
 import ellwand.lay.Marker;
@@ -74,7 +75,8 @@ public final class FitRun {
                 run.shortest(JobLays.of(job, laid, number), effort.take(effort.left() / tries))
                     .filter(FitRun::fits)
                     .isPresent());
-    return new FitTimes(on, times, job.garmentCount(), request.stop().wanted());
+    return new FitTimes(
+        on, times, job.garmentCount(), request.stop().wanted(), taken(job, remnant));
   }
 
   /** How often an order can come out of so much cloth at the most, and how often it is tried. */
@@ -138,6 +140,8 @@ public final class FitRun {
       return new FitAnswer(
           Optional.of(laid(job, marker, fitting.get(), unit)),
           Fitting.all(lay, remnant.name(), marker.clothLengthMm()),
+          // The marker's own cautions say it.
+          List.of(),
           unit);
     }
     Optional<Double> needed = shortest.map(Marker::clothLengthMm);
@@ -145,7 +149,12 @@ public final class FitRun {
     return new FitAnswer(
         Optional.empty(),
         Fitting.some(lay, remnant.name(), needed, tooWide, chosen(lay, third)),
+        taken(job, remnant),
         unit);
+  }
+
+  private static List<String> taken(Job job, Remnant remnant) {
+    return Washing.remnant(remnant.name(), Shelf.cloth(job, remnant.cloth())).stream().toList();
   }
 
   private static LaidJob laid(Job job, Marker marker, Marker shortest, Unit unit) {

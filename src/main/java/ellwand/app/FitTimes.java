@@ -3,6 +3,7 @@ package ellwand.app;
 import ellwand.figures.Fitting;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /**
  * How often the order of a job comes out of a remnant.
@@ -11,8 +12,10 @@ import java.util.List;
  * @param times 0 or more
  * @param garments in the order
  * @param stoppedEarly by the user, before the effort was spent
+ * @param taken how the remnant is taken, one sentence each
  */
-public record FitTimes(String remnant, int times, int garments, boolean stoppedEarly)
+public record FitTimes(
+    String remnant, int times, int garments, boolean stoppedEarly, List<String> taken)
     implements Answer {
 
   /** Whether it comes out at all. */
@@ -23,7 +26,8 @@ public record FitTimes(String remnant, int times, int garments, boolean stoppedE
 
   @Override
   public String text() {
-    return Fitting.most(remnant, times, garments);
+    return Fitting.most(remnant, times, garments)
+        + taken.stream().map(sentence -> "\n" + sentence).collect(Collectors.joining());
   }
 
   @Override

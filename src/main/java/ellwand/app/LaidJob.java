@@ -1,15 +1,20 @@
 package ellwand.app;
 
+import ellwand.cloth.Stock;
 import ellwand.draw.marker.MarkerHead;
 import ellwand.figures.Figures;
 import ellwand.figures.FiguresText;
 import ellwand.figures.JobFigures;
+import ellwand.figures.Washing;
 import ellwand.file.figures.FiguresWriter;
 import ellwand.job.Job;
+import ellwand.lay.Lay;
 import ellwand.lay.Marker;
+import ellwand.pattern.Piece;
 import ellwand.units.Unit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A job's markers, which have passed the check, with their figures.
@@ -29,12 +34,28 @@ public record LaidJob(Job job, List<Marker> markers, JobFigures figures, Unit un
    */
   static LaidJob of(Job job, List<Marker> markers, List<Figures> figures, Unit unit) {
     List<String> cautions = new ArrayList<>(Shades.cautions(job, markers));
+    cautions.addAll(washing(job, markers, figures, unit));
     cautions.addAll(JobCautions.of(job, unit));
     return new LaidJob(
         job,
         markers,
         JobFigures.of(job.style().name(), job.garmentCount(), figures, cautions),
         unit);
+  }
+
+  private static List<String> washing(
+      Job job, List<Marker> markers, List<Figures> figures, Unit unit) {
+    List<String> sentences = new ArrayList<>();
+    for (int i = 0; i < markers.size(); i++) {
+      Lay lay = markers.get(i).lay();
+      List<Piece> pieces = lay.wanted().stream().map(w -> w.cut().piece()).toList();
+      Optional<Stock> stock = lay.cloth().stock();
+      (stock.isPresent()
+              ? Washing.remnant(stock.get().name(), Shelf.cloth(job, lay.cloth().name()))
+              : Washing.bought(lay.cloth(), pieces, figures.get(i).lengths().toBuyMm(), unit))
+          .ifPresent(sentences::add);
+    }
+    return sentences;
   }
 
   @Override

@@ -1,13 +1,16 @@
 package ellwand.app;
 
 import ellwand.cloth.Cloth;
+import ellwand.cutting.CutPiece;
 import ellwand.draw.sheet.Unprinted;
 import ellwand.figures.OrderFigures;
 import ellwand.figures.Safety;
+import ellwand.figures.Washing;
 import ellwand.job.Job;
 import ellwand.job.OrderJob;
 import ellwand.lay.Marker;
 import ellwand.order.Order;
+import ellwand.pattern.Piece;
 import ellwand.problem.InputException;
 import ellwand.units.Unit;
 import ellwand.work.Request;
@@ -95,6 +98,17 @@ public final class OrderRun {
   private static List<String> cautions(Job job, List<String> sizes, Unit unit) {
     Map<String, Integer> everySize = new LinkedHashMap<>();
     sizes.forEach(size -> everySize.put(size, 1));
-    return JobCautions.of(job.withGarments(everySize), unit);
+    Job all = job.withGarments(everySize);
+    List<String> cautions = new ArrayList<>();
+    for (Cloth cloth : job.cloths()) {
+      List<Piece> pieces =
+          sizes.stream()
+              .flatMap(size -> JobLays.cutPieces(all, size, cloth).stream())
+              .map(CutPiece::piece)
+              .toList();
+      Washing.bought(cloth, pieces, 0, unit).ifPresent(cautions::add);
+    }
+    cautions.addAll(JobCautions.of(all, unit));
+    return cautions;
   }
 }

@@ -7,6 +7,7 @@ import ellwand.cloth.LaidCloth;
 import ellwand.cloth.Repeat;
 import ellwand.cloth.Zone;
 import ellwand.draw.sheet.Shown;
+import ellwand.figures.Washing;
 import ellwand.lay.Marker;
 import ellwand.pattern.Grain;
 import ellwand.pattern.Piece;
@@ -81,6 +82,8 @@ final class ClothWords {
     if (marker.zones().size() > 1) {
       marker.zones().forEach(z -> words.add(sentence(of(z, shown))));
     }
+    Washing.atTable(cloth, marker.lay().wanted().stream().map(w -> w.cut().piece()).toList())
+        .ifPresent(words::add);
     words.add(
         switch (cloth.direction()) {
           case ANY_WAY -> "Tops may point either way.";

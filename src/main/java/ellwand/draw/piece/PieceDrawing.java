@@ -43,13 +43,16 @@ public final class PieceDrawing {
   private final Shown shown;
   private final Palette palette;
   private final boolean nested;
+  private final Map<String, String> larger;
 
   private PieceDrawing(
       String title,
       String style,
       Map<String, List<CutPiece>> piecesBySize,
       Shown shown,
-      boolean nested) {
+      boolean nested,
+      Map<String, String> larger) {
+    this.larger = new LinkedHashMap<>(larger);
     this.nested = nested;
     this.title = title;
     this.style = style;
@@ -73,7 +76,12 @@ public final class PieceDrawing {
   public static PieceDrawing of(
       String title, String style, Map<String, List<CutPiece>> piecesBySize, Unit unit) {
     return new PieceDrawing(
-        title, style, new LinkedHashMap<>(piecesBySize), new Shown(unit).atTable(), false);
+        title,
+        style,
+        new LinkedHashMap<>(piecesBySize),
+        new Shown(unit).atTable(),
+        false,
+        Map.of());
   }
 
   /**
@@ -86,7 +94,16 @@ public final class PieceDrawing {
   public static PieceDrawing nested(
       String title, String style, Map<String, List<CutPiece>> piecesBySize, Unit unit) {
     return new PieceDrawing(
-        title, style, new LinkedHashMap<>(piecesBySize), new Shown(unit).atTable(), true);
+        title, style, new LinkedHashMap<>(piecesBySize), new Shown(unit).atTable(), true, Map.of());
+  }
+
+  /**
+   * The same, saying of which cloths the pieces are drawn larger than their paper pattern.
+   *
+   * @param byCloth by how much, in words
+   */
+  public PieceDrawing larger(Map<String, String> byCloth) {
+    return new PieceDrawing(title, style, piecesBySize, shown, nested, byCloth);
   }
 
   /**
@@ -292,6 +309,9 @@ public final class PieceDrawing {
             ? new Cell("sizes", String.join(", ", piecesBySize.keySet()))
             : new Cell("size", group));
     cells.add(new Cell("pieces", Integer.toString(pieces)));
+    larger.forEach(
+        (cloth, by) ->
+            cells.add(new Cell(cloth + ": do not lay the paper pattern on it", "larger by " + by)));
     return new TitleBlock(
         title,
         TitleBlock.drawnAt(stated)
