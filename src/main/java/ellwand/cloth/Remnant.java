@@ -29,6 +29,9 @@ public record Remnant(
     Optional<Double> selvedgeMm,
     List<Flaw> missing) {
 
+  /** What is not there of a remnant that is no rectangle. */
+  public static final String NO_CLOTH = "no cloth";
+
   public Remnant {
     missing = List.copyOf(missing);
     if (!(lengthMm > 0 && widthMm > 0)) {
@@ -50,7 +53,7 @@ public record Remnant(
     Region.of(box)
         .minus(Region.of(outline))
         .shells()
-        .forEach(part -> missing.add(new Flaw("no cloth", part.moved(toCorner))));
+        .forEach(part -> missing.add(new Flaw(NO_CLOTH, part.moved(toCorner))));
     flaws.forEach(f -> missing.add(new Flaw(f.name(), f.outline().moved(toCorner))));
     return new Remnant(name, cloth, box.length(), box.width(), Optional.of(0.0), missing);
   }

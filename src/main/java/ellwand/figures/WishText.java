@@ -75,7 +75,11 @@ public final class WishText {
       case STRAIGHT_CUTS ->
           h.straightCuts() == 0
               ? "none, one stretch of " + length(h.stretchMm())
-              : h.straightCuts() + " across, stretches of " + length(h.stretchMm()) + " on average";
+              : h.straightCuts()
+                  + " across, stretches of "
+                  + length(h.stretchMm())
+                  + " on average, the longest "
+                  + length(h.longestStretchMm());
       case SMALL_OFF_END -> small(h);
     };
   }

@@ -31,6 +31,17 @@ public record Handling(
     double smallTooNearMm,
     double smallOffEndMm) {
 
+  /** The longest stretch between straight cuts, or between one and an end, mm. */
+  public double longestStretchMm() {
+    double longest = 0;
+    double from = 0;
+    for (double cut : straightCutsAtMm) {
+      longest = Math.max(longest, cut - from);
+      from = cut;
+    }
+    return Math.max(longest, stretchMm * (straightCuts + 1) - from);
+  }
+
   public Handling {
     straightCutsAtMm = List.copyOf(straightCutsAtMm);
   }

@@ -18,8 +18,7 @@ final class ClothPages {
   static void add(Pages flow, PlacementTable table) {
     flow.add(Pages.heading("How the cloth lies: " + table.cloth(), HEADING), KEPT);
     flow.space(2);
-    flow.add(
-        new FoldPicture(ClothWords.lies(table.marker()), Pages.widthMm() * 0.8, new Reading(1)));
+    flow.add(FoldPicture.of(table.marker(), Pages.widthMm() * 0.8, new Reading(1)));
     Pages.sentences("", ClothWords.of(table.marker(), table.shown())).ifPresent(flow::add);
     flow.space(5);
     flow.add(Pages.heading("What to cut", HEADING), KEPT);

@@ -14,6 +14,7 @@ import ellwand.geometry.Box;
 import ellwand.geometry.Point;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** What is drawn round the cloth and over the pieces: fold edges, ends, words, rulers. */
 record ClothSurround(ShownCloth cloth, Reading reading, Shown shown) {
@@ -71,7 +72,9 @@ record ClothSurround(ShownCloth cloth, Reading reading, Shown shown) {
           items.addAll(along(box, low, beyond, "fold"));
         } else if (cloth.isSelvedge(zone, side) && !cloth.cutAllRound()) {
           if (outside) {
-            items.addAll(along(box, low, beyond, selvedges(zone)));
+            boolean border = ClothWords.borderSide(cloth.marker()).equals(Optional.of(side));
+            items.addAll(
+                along(box, low, beyond, border ? "selvedge with the border" : selvedges(zone)));
           } else if (!low) {
             items.addAll(inside(box, cloth.high(zone)));
           }
@@ -135,7 +138,7 @@ record ClothSurround(ShownCloth cloth, Reading reading, Shown shown) {
     boolean folded = cloth.zones().get(0).foldEdges().contains(Zone.Side.LOW_X);
     Box start = cloth.at(0);
     Box end = cloth.at(x);
-    if (!folded) {
+    if (!folded && !cloth.cutAllRound()) {
       items.add(
           Item.Lines.open(
               "cut-end", heavy, new Point(0, start.minY()), new Point(0, start.maxY())));
@@ -203,12 +206,7 @@ record ClothSurround(ShownCloth cloth, Reading reading, Shown shown) {
       double y = cloth.isFar(zone) ? cloth.high(zone) + beside : all.minY() - beside - size;
       Box box = cloth.seen(zone);
       if (box.minX() > 0) {
-        items.add(
-            Item.Lines.open(
-                "zone-border",
-                Ink.line(Colour.INK, reading.mm(0.6), reading.mm(2.5), reading.mm(1.5)),
-                new Point(box.minX(), all.minY()),
-                new Point(box.minX(), y + size)));
+        items.add(border(box.minX(), y + size));
       }
       Point at = new Point(box.minX() + reading.mm(1), y);
       double room = box.length() - reading.mm(2);
@@ -220,6 +218,19 @@ record ClothSurround(ShownCloth cloth, Reading reading, Shown shown) {
       }
     }
     return items;
+  }
+
+  /** Two thin lines where the cloth is opened, unlike the end of the marker. */
+  private Item border(double x, double top) {
+    double beside = reading.mm(0.5);
+    double low = cloth.box().minY();
+    return new Item.Lines(
+        "zone-border",
+        List.of(
+            List.of(new Point(x - beside, low), new Point(x - beside, top)),
+            List.of(new Point(x + beside, low), new Point(x + beside, top))),
+        false,
+        Ink.line(Colour.INK, reading.mm(0.2)));
   }
 
   /** What ends the plies of a zone across; only one selvedge where the fold is off the middle. */

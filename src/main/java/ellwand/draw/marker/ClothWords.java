@@ -84,6 +84,9 @@ final class ClothWords {
     }
     Washing.atTable(cloth, marker.lay().wanted().stream().map(w -> w.cut().piece()).toList())
         .ifPresent(words::add);
+    if (lies(marker) != Fold.OPEN && opened(marker).isPresent()) {
+      words.add("Cut the folded part first, then open the rest.");
+    }
     words.add(
         switch (cloth.direction()) {
           case ANY_WAY -> "Tops may point either way.";
@@ -133,7 +136,13 @@ final class ClothWords {
   static String start(Marker marker) {
     return marker.zones().stream().anyMatch(z -> z.foldEdges().contains(Zone.Side.LOW_X))
         ? "fold"
-        : "cut end";
+        : cutAllRound(marker) ? "near end" : "cut end";
+  }
+
+  /** Whether it is a remnant without selvedges, of any shape. */
+  static boolean cutAllRound(Marker marker) {
+    Cloth cloth = marker.lay().cloth();
+    return cloth.selvedgeMm() == 0 && cloth.stock().isPresent();
   }
 
   /** Which of its edges is meant, where that matters. */
@@ -149,7 +158,7 @@ final class ClothWords {
   }
 
   /** The zone that is opened behind one that lies double. */
-  private static Optional<Zone> opened(Marker marker) {
+  static Optional<Zone> opened(Marker marker) {
     return marker.zones().stream().filter(z -> z.plies() == 1 && z.box().minX() > 0).findFirst();
   }
 
@@ -170,6 +179,11 @@ final class ClothWords {
   }
 
   private static String lengthwise(Marker marker, Shown shown) {
+    if (cutAllRound(marker)) {
+      return "Fold the remnant lengthwise, right sides together, "
+          + shown.length(firstFold(marker).box().width())
+          + " from its widest place.";
+    }
     double off = offMiddleMm(marker);
     return "Fold the cloth lengthwise, right sides together, so that "
         + (off == 0
@@ -196,6 +210,8 @@ final class ClothWords {
 
   private static List<String> of(Repeat repeat, Marker marker, Shown shown) {
     List<String> words = new ArrayList<>();
+    uneven(repeat).ifPresent(words::add);
+    repeat.borderMm().ifPresent(mm -> words.add(border(mm, marker, shown)));
     WorstMatch.of(marker)
         .filter(worst -> !worst.exact())
         .ifPresent(worst -> words.add("Matches are " + worst.words(shown.unit()) + "."));
@@ -218,6 +234,45 @@ final class ClothWords {
               + (folded(marker) ? "; pin the plies so that stripes lie on stripes." : "."));
     }
     return words;
+  }
+
+  /** In which direction a repeat has no mirror line. */
+  private static Optional<String> uneven(Repeat repeat) {
+    List<String> from = new ArrayList<>();
+    if (repeat.alongMm() > 0 && !repeat.evenAlong()) {
+      from.add("from either end");
+    }
+    if (repeat.acrossMm() > 0 && !repeat.evenAcross()) {
+      from.add("from either side");
+    }
+    return from.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            "The repeat is uneven: it looks different "
+                + String.join(" and ", from)
+                + ". The thin line beside each stripe says which way round.");
+  }
+
+  private static String border(double mm, Marker marker, Shown shown) {
+    Cloth cloth = marker.lay().cloth();
+    boolean low = mm <= cloth.widthMm() / 2;
+    String from = shown.length(low ? mm : cloth.widthMm() - mm) + " from its selvedge.";
+    return lies(marker) == Fold.OPEN
+        ? "Lay the selvedge with the border at the "
+            + (low ? "bottom" : "top")
+            + " of the drawing: the border runs "
+            + from
+        : "The border runs " + from;
+  }
+
+  /** Which selvedge of open cloth carries a border, if one does. */
+  static Optional<Zone.Side> borderSide(Marker marker) {
+    Cloth cloth = marker.lay().cloth();
+    return cloth
+        .repeat()
+        .filter(repeat -> lies(marker) == Fold.OPEN)
+        .flatMap(Repeat::borderMm)
+        .map(mm -> mm <= cloth.widthMm() / 2 ? Zone.Side.LOW_Y : Zone.Side.HIGH_Y);
   }
 
   /** Where in the repeat the fold along the cloth is, or the first of two, if there is one. */

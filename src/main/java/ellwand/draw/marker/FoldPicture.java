@@ -8,6 +8,7 @@ import ellwand.draw.sheet.Item;
 import ellwand.draw.sheet.Reading;
 import ellwand.geometry.Box;
 import ellwand.geometry.Point;
+import ellwand.lay.Marker;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -16,12 +17,51 @@ import java.util.List;
  * The cloth seen from its cut end: its plies one above the other, as they lie on the table.
  *
  * @param widthMm of the picture
+ * @param selvedges whether its edges are selvedges
  */
-record FoldPicture(Fold fold, double widthMm, Reading reading) implements Block {
+record FoldPicture(Fold fold, double widthMm, boolean selvedges, Reading reading) implements Block {
+
+  /** How a marker's cloth lies; where some of it is opened later, that too, one after the other. */
+  static Block of(Marker marker, double widthMm, Reading reading) {
+    boolean selvedges = !ClothWords.cutAllRound(marker);
+    Fold fold = ClothWords.lies(marker);
+    if (fold == Fold.OPEN || ClothWords.opened(marker).isEmpty()) {
+      return new FoldPicture(fold, widthMm, selvedges, reading);
+    }
+    double half = widthMm / 2;
+    return new Block.Beside(
+        new Step("First:", new FoldPicture(fold, half, selvedges, reading)),
+        new Step("then:", new FoldPicture(Fold.OPEN, half, selvedges, reading)),
+        half);
+  }
+
+  /** One of two pictures, with a word before it. */
+  private record Step(String word, FoldPicture picture) implements Block {
+
+    @Override
+    public double heightMm() {
+      return picture.heightMm();
+    }
+
+    @Override
+    public List<Item> items(Point upperLeft) {
+      List<Item> items = new ArrayList<>(picture.items(upperLeft));
+      double y = upperLeft.y() - picture.reading.mm(7);
+      items.add(
+          Item.Text.of(
+              "fold-word",
+              word,
+              new Point(upperLeft.x(), y),
+              picture.reading.points(Reading.SMALL),
+              Item.Anchor.START));
+      return items;
+    }
+  }
 
   private static final double HEIGHT = 13;
   private static final double PLIES_APART = 3.2;
   private static final String TOGETHER = "wrong side up, right sides together";
+  private static final String SHORTER = "right sides together";
 
   /** The right side of the cloth is drawn as a thick coloured line under or over the thin one. */
   private static final Colour RIGHT_SIDE = new Colour(0x56B4E9);
@@ -48,7 +88,7 @@ record FoldPicture(Fold fold, double widthMm, Reading reading) implements Block 
       }
       case LENGTHWISE, STACKED -> {
         items.addAll(ply(turn(strip.maxX(), strip.minX(), strip.maxX(), strip), -1));
-        items.addAll(words(strip, "fold", TOGETHER, "both selvedges"));
+        items.addAll(words(strip, "fold", together(strip), "both selvedges"));
       }
       case PART -> {
         double over = strip.minX() + strip.length() * 0.4;
@@ -90,6 +130,10 @@ record FoldPicture(Fold fold, double widthMm, Reading reading) implements Block 
       }
     }
     return List.of(Item.Group.of("fold-picture", items));
+  }
+
+  private String together(Box strip) {
+    return strip.length() < reading.mm(90) ? SHORTER : TOGETHER;
   }
 
   private List<Item> words(Box strip, String left, String middle, String right) {
@@ -148,7 +192,7 @@ record FoldPicture(Fold fold, double widthMm, Reading reading) implements Block 
   private Item word(String words, double x, double y, Item.Anchor anchor) {
     return Item.Text.of(
         "fold-word",
-        words,
+        selvedges ? words : words.replace("selvedge", "edge"),
         new Point(x, y + reading.mm(0.6)),
         reading.points(Reading.SMALL),
         anchor);

@@ -1,6 +1,7 @@
 package ellwand.draw.marker;
 
 import ellwand.cloth.KeepOut;
+import ellwand.cloth.Remnant;
 import ellwand.draw.sheet.Colour;
 import ellwand.draw.sheet.Hatching;
 import ellwand.draw.sheet.Ink;
@@ -25,8 +26,14 @@ final class KeepOutPicture {
   private final Marker marker;
   private final Reading reading;
 
-  KeepOutPicture(Marker marker, Reading reading) {
+  private final OutsideNumbers outside;
+
+  /**
+   * @param outside finds places for names that have no room inside
+   */
+  KeepOutPicture(Marker marker, OutsideNumbers outside, Reading reading) {
     this.marker = marker;
+    this.outside = outside;
     this.reading = reading;
   }
 
@@ -39,13 +46,19 @@ final class KeepOutPicture {
           Region.of(keepOut.outline())
               .intersect(Region.of(new Box(0, box.minY(), end, box.maxY())));
       for (Outline part : shown.shells()) {
-        items.add(picture("keep-out-" + (items.size() + 1), keepOut.flaw(), part));
+        items.add(picture("keep-out-" + (items.size() + 1), keepOut, part));
       }
     }
     return items.isEmpty() ? Optional.empty() : Optional.of(Item.Group.of("keep-outs", items));
   }
 
-  private Item picture(String id, String name, Outline part) {
+  private Item picture(String id, KeepOut keepOut, Outline part) {
+    String name = keepOut.flaw();
+    if (name.equals(Remnant.NO_CLOTH)) {
+      Ink ink = Ink.line(Colour.GREY, reading.mm(0.25)).filled(Colour.WHITE);
+      return Item.Group.titled(
+          id, "keep-out", name, List.of(Item.Lines.closed("no-cloth", ink, part.points())));
+    }
     List<Item> items = new ArrayList<>();
     items.add(
         Item.Lines.closed(
@@ -55,15 +68,21 @@ final class KeepOutPicture {
             "keep-out-hatching", hatching(part), false, Ink.line(Colour.GREY, reading.mm(0.15))));
     Box box = part.box();
     double size = reading.points(LETTERS);
-    if (Lettering.width(name, size) <= box.length() && size <= box.width()) {
-      Point at = Region.of(part).middle();
-      items.add(
+    Point at = Region.of(part).middle();
+    if (Lettering.width(name, size) <= 0.9 * box.length() && size <= box.width()) {
+      Item.Text word =
           Item.Text.of(
               "keep-out-word",
               name,
               new Point(at.x(), at.y() - size * Lettering.CAPITALS / 2),
               size,
-              Item.Anchor.MIDDLE));
+              Item.Anchor.MIDDLE);
+      Box ground = word.box().grown(reading.mm(0.3));
+      items.add(
+          Item.Lines.closed("label-ground", Ink.area(Colour.WHITE), Outline.of(ground).points()));
+      items.add(word);
+    } else {
+      items.addAll(outside.beside(name, part, at, marker.zone(keepOut.zone()).box()));
     }
     return Item.Group.titled(id, "keep-out", "not to be used: " + name, items);
   }

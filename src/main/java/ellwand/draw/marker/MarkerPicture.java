@@ -68,8 +68,10 @@ final class MarkerPicture {
     List<Item> items = new ArrayList<>();
     items.add(cloth.item());
     items.addAll(wishes.under());
-    new KeepOutPicture(marker, reading).items().ifPresent(items::add);
-    List<Item> copies = copies();
+    List<List<Item>> lettering = laid.stream().map(this::lettering).toList();
+    OutsideNumbers outside = outside(lettering);
+    List<Item> copies = copies(lettering, outside);
+    new KeepOutPicture(marker, outside, reading).items().ifPresent(items::add);
     items.add(Item.Group.of("copies", copies));
     // Over the fills, which would hide it, but too light to disturb the lines.
     List<Box> words = Item.texts(copies).map(Item.Text::box).toList();
@@ -80,14 +82,16 @@ final class MarkerPicture {
   }
 
   /** Numbers outside come last, since they keep off the words inside. */
-  private List<Item> copies() {
-    List<List<Item>> lettering = laid.stream().map(this::lettering).toList();
+  private OutsideNumbers outside(List<List<Item>> lettering) {
     List<Outline> occupied = new ArrayList<>();
     laid.forEach(l -> occupied.add(l.copy().outline()));
     marker.keepOuts().forEach(k -> occupied.add(k.outline()));
     occupied.addAll(wishes.occupied());
     List<Box> words = lettering.stream().flatMap(Item::texts).map(Item.Text::box).toList();
-    OutsideNumbers outside = new OutsideNumbers(occupied, words, reading);
+    return new OutsideNumbers(occupied, words, reading);
+  }
+
+  private List<Item> copies(List<List<Item>> lettering, OutsideNumbers outside) {
     List<Item> copies = new ArrayList<>();
     for (int i = 0; i < laid.size(); i++) {
       boolean lettered = Item.texts(lettering.get(i)).findAny().isPresent();

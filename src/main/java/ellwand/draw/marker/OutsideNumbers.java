@@ -30,7 +30,7 @@ final class OutsideNumbers {
   private static final int DIRECTIONS = 24;
 
   /** Places along and across a piece at which its line may begin. */
-  private static final int STARTS = 5;
+  private static final int STARTS = 3;
 
   private final List<Room> occupied;
   private final List<Box> taken;
@@ -55,11 +55,27 @@ final class OutsideNumbers {
    * else; over other pieces, but no words, if there is none; on the piece if there is none either.
    */
   List<Item> number(Laid copy) {
-    String words = Integer.toString(copy.number());
+    return beside(
+        Integer.toString(copy.number()),
+        copy.copy().outline(),
+        copy.grain().through(),
+        copy.zone().box());
+  }
+
+  /**
+   * The same for other words.
+   *
+   * @param outline what they belong to
+   * @param middle a place inside it
+   * @param zone that they keep to
+   */
+  List<Item> beside(String words, Outline outline, Point middle, Box zone) {
     double size = reading.points(POINTS);
-    Optional<Place> place = place(copy, words, true).or(() -> place(copy, words, false));
+    Optional<Place> place =
+        place(outline, middle, zone, words, true)
+            .or(() -> place(outline, middle, zone, words, false));
     if (place.isEmpty()) {
-      Item.Text text = text(words, copy.grain().through(), size);
+      Item.Text text = text(words, middle, size);
       Box ground = text.box().grown(reading.mm(0.2));
       taken.add(ground);
       List<Item> items = new ArrayList<>();
@@ -79,16 +95,17 @@ final class OutsideNumbers {
     return items;
   }
 
-  private Optional<Place> place(Laid copy, String words, boolean overNothing) {
+  private Optional<Place> place(
+      Outline outline, Point inside, Box zone, String words, boolean overNothing) {
     double size = reading.points(POINTS);
     double width = Lettering.width(words, size);
     double height = size * Lettering.CAPITALS;
-    Room own = new Room(copy.copy().outline());
+    Room own = new Room(outline);
     Box around = own.box().grown(reading.mm(FARTHEST) + width);
     List<Room> near = occupied.stream().filter(r -> r.box().touches(around)).toList();
     List<Room> others = near.stream().filter(r -> !r.box().equals(own.box())).toList();
     List<Box> labels = taken.stream().filter(t -> t.touches(around)).toList();
-    List<Point> starts = starts(copy, own);
+    List<Point> starts = starts(inside, own);
     for (double away = STEP; away <= FARTHEST; away += STEP) {
       for (Point from : starts) {
         for (int i = 0; i < DIRECTIONS; i++) {
@@ -101,8 +118,9 @@ final class OutsideNumbers {
                   middle.y() - height / 2,
                   middle.x() + width / 2,
                   middle.y() + height / 2);
-          Point to = from.towards(middle, Math.max(0, 1 - height / reading.mm(away)));
-          if (isFree(box.grown(reading.mm(CLEAR)), copy.zone().box(), near, labels)
+          double before = Math.abs(out.x()) * width / 2 + Math.abs(out.y()) * height;
+          Point to = from.towards(middle, Math.max(0, 1 - before / reading.mm(away)));
+          if (isFree(box.grown(reading.mm(CLEAR)), zone, near, labels)
               && labels.stream().noneMatch(t -> Room.crosses(List.of(from, to), t))
               && !(overNothing
                   && others.stream().anyMatch(r -> r.isCrossed(from, to, reading.mm(0.4))))) {
@@ -115,8 +133,7 @@ final class OutsideNumbers {
   }
 
   /** Places on the piece, the middle first. */
-  private static List<Point> starts(Laid copy, Room own) {
-    Point middle = copy.grain().through();
+  private static List<Point> starts(Point middle, Room own) {
     List<Point> starts = new ArrayList<>();
     Box box = own.box();
     for (int i = 1; i < STARTS; i++) {

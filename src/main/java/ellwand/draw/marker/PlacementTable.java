@@ -109,9 +109,15 @@ record PlacementTable(Marker marker, List<Laid> laid, Shown shown) {
     if (marker.fold().hasBorder() && !opened) {
       return "across is measured from the first fold";
     }
-    return marker.lay().cloth().selvedgeMm() > 0
-        ? "across is measured from the selvedge's inner edge"
-        : "across is measured from the edge of the cloth";
+    if (marker.lay().cloth().selvedgeMm() == 0) {
+      return "across is measured from the edge of the cloth at the bottom of the picture";
+    }
+    return "across is measured from the inner edge of the selvedge at the bottom of the picture"
+        + ClothWords.borderSide(marker)
+            .map(
+                side ->
+                    side == Zone.Side.LOW_Y ? ", the one with the border" : ", not the border's")
+            .orElse("");
   }
 
   private static Table wanted() {

@@ -22,6 +22,9 @@ final class RepeatPicture {
 
   private static final Colour LINE = new Colour(0x9A7B4F);
 
+  /** How far beside a bar the line stands that shows an uneven repeat, as a share of it. */
+  private static final double BESIDE = 0.15;
+
   private final Marker marker;
   private final Reading reading;
   private final List<Box> words;
@@ -42,6 +45,7 @@ final class RepeatPicture {
   private Item lines(Repeat repeat) {
     Optional<LaidCloth> laid = LaidCloth.like(marker.lay().cloth(), marker.fold(), marker.zones());
     List<List<Point>> bars = new ArrayList<>();
+    List<List<Point>> beside = new ArrayList<>();
     List<List<Point>> borders = new ArrayList<>();
     double selvedge = marker.lay().cloth().selvedgeMm();
     ShownCloth shown = new ShownCloth(marker);
@@ -51,6 +55,7 @@ final class RepeatPicture {
       if (band.isPresent()) {
         Ply ply = band.get().layers().get(band.get().layers().size() - 1);
         bars(repeat, seen, ply, selvedge, bars);
+        beside(repeat, seen, ply, selvedge, beside);
         repeat
             .borderMm()
             .map(mm -> ply.laid(mm - selvedge))
@@ -63,6 +68,11 @@ final class RepeatPicture {
         "repeat",
         List.of(
             new Item.Lines("bar", clear(bars), false, Ink.line(LINE, reading.mm(0.12))),
+            new Item.Lines(
+                "uneven",
+                clear(beside),
+                false,
+                Ink.line(LINE, reading.mm(0.12), reading.mm(0.6), reading.mm(0.9))),
             new Item.Lines("border", clear(borders), false, Ink.line(LINE, reading.mm(0.4)))));
   }
 
@@ -126,6 +136,23 @@ final class RepeatPicture {
     if (!repeat.halfDrop()) {
       for (double x : steps(repeat.startAlongMm(), repeat.alongMm(), seen.minX(), seen.maxX())) {
         bars.add(List.of(new Point(x, seen.minY()), new Point(x, seen.maxY())));
+      }
+    }
+  }
+
+  /** A second line on the same side of each bar, where the repeat has no mirror line that way. */
+  private static void beside(
+      Repeat repeat, Box seen, Ply ply, double selvedge, List<List<Point>> lines) {
+    if (!repeat.evenAcross()) {
+      double start = ply.laid(repeat.startAcrossMm() + BESIDE * repeat.acrossMm() - selvedge);
+      for (double y : steps(start, repeat.acrossMm(), seen.minY(), seen.maxY())) {
+        lines.add(List.of(new Point(seen.minX(), y), new Point(seen.maxX(), y)));
+      }
+    }
+    if (!repeat.evenAlong() && !repeat.halfDrop()) {
+      double start = repeat.startAlongMm() + BESIDE * repeat.alongMm();
+      for (double x : steps(start, repeat.alongMm(), seen.minX(), seen.maxX())) {
+        lines.add(List.of(new Point(x, seen.minY()), new Point(x, seen.maxY())));
       }
     }
   }

@@ -16,7 +16,7 @@ record ShownCloth(Marker marker) {
 
   /** A remnant without selvedges. */
   boolean cutAllRound() {
-    return selvedge() == 0 && marker.lay().cloth().stock().isPresent();
+    return ClothWords.cutAllRound(marker);
   }
 
   /** The cloth that is seen, selvedges included. */

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import ellwand.cloth.Cloth;
+import ellwand.cloth.Direction;
 import ellwand.cloth.Fold;
 import ellwand.cloth.Goods;
 import ellwand.cloth.Laying;
@@ -21,9 +22,13 @@ import ellwand.geometry.Outline;
 import ellwand.geometry.Point;
 import ellwand.lay.Marker;
 import ellwand.units.Unit;
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -62,6 +67,53 @@ class LegibleTest {
         Box core = text.box().grown(-0.15 * text.sizeMm());
         assertFalse(Room.crosses(pointer, core), text.words());
       }
+    }
+  }
+
+  @Test
+  void unevenStripesHaveASecondLineOnOneSide() {
+    Marker jacket = Samples.jacket();
+    Laying folded = Laying.in(Fold.LENGTHWISE).heading(Direction.ONE_WAY);
+    Repeat even = new Repeat(60, 50, false, true, true, 10, 0, Optional.empty());
+    Repeat uneven = new Repeat(60, 0, false, false, true, 10, 0, Optional.empty());
+    for (Repeat repeat : List.of(even, uneven)) {
+      Goods goods = Goods.wide(1400).selvedge(10).repeating(Optional.of(repeat));
+      Cloth cloth = new Cloth("main", goods, folded, Selling.USUAL);
+      Marker marker = jacket.of(jacket.lay().on(cloth));
+      assertEquals(repeat.evenAlong(), lines(picture(marker, 8), "uneven").isEmpty());
+      assertEquals(
+          repeat.evenAlong(),
+          ClothWords.of(marker, new Shown(Unit.CM)).stream().noneMatch(w -> w.contains("uneven")));
+    }
+  }
+
+  @Test
+  void whereTheClothIsOpenedIsDrawnAndSaidOtherwiseThanTheEnd() throws IOException {
+    Marker jacket = Samples.jacket();
+    List<Item> items = picture(jacket, 8);
+    assertEquals(2, lines(items, "zone-border").size());
+    byte[] pdf = CutSheet.pdf("Jacket", Samples.job(jacket), List.of(jacket), Unit.CM);
+    try (PDDocument document = Loader.loadPDF(pdf)) {
+      String words = new PDFTextStripper().getText(document);
+      assertTrue(words.contains("Cut the folded part first, then open the rest."), words);
+      assertTrue(words.contains("First:") && words.contains("then:"), words);
+    }
+  }
+
+  @Test
+  void theSelvedgeWithTheBorderIsNamed() {
+    Marker overalls = Samples.overalls();
+    for (double mm : new double[] {60, 1300}) {
+      Repeat border = new Repeat(0, 0, false, true, true, 0, 0, Optional.of(mm));
+      Goods goods = Goods.wide(1400).selvedge(10).repeating(Optional.of(border));
+      Cloth cloth = new Cloth("main", goods, Laying.in(Fold.OPEN), Selling.USUAL);
+      Marker marker = overalls.of(overalls.lay().on(cloth));
+      List<Item.Text> named =
+          Drawn.texts(picture(marker, 8)).stream()
+              .filter(t -> t.words().equals("selvedge with the border"))
+              .toList();
+      assertFalse(named.isEmpty());
+      assertTrue(named.stream().allMatch(t -> t.at().y() < 700 == mm < 700));
     }
   }
 
