@@ -4,8 +4,11 @@ import ellwand.problem.InputException;
 import ellwand.problem.Problem;
 import ellwand.units.Unit;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -83,26 +86,38 @@ public record Design(
     try {
       Draft draft = sizes.graded(piece.draft(), size);
       Piece bare = draft.piece();
-      List<Mark> marks =
-          marks(piece).stream().map(words -> Mark.of(words, unit, draft, bare)).toList();
+      List<Mark> marks = marks(piece, draft, bare);
       return bare.asking(new Asks(piece.value(), piece.place(), marks));
     } catch (InputException e) {
       throw in(piece.name(), e);
     }
   }
 
-  private Set<String> marks(Outlined piece) {
-    Set<String> words = new LinkedHashSet<>();
-    piece.place().ifPresent(place -> words.add(place.mark()));
+  private List<Mark> marks(Outlined piece, Draft draft, Piece bare) {
+    Map<String, Optional<Match>> asked = new LinkedHashMap<>();
+    piece.place().ifPresent(place -> asked.put(place.mark(), Optional.empty()));
     for (Match match : matches) {
       if (match.piece().equals(piece.name())) {
-        words.add(match.mark());
+        asked.putIfAbsent(match.mark(), Optional.of(match));
       }
       if (match.otherPiece().equals(piece.name())) {
-        words.add(match.otherMark());
+        asked.putIfAbsent(match.otherMark(), Optional.of(match));
       }
     }
-    return words;
+    List<Mark> marks = new ArrayList<>();
+    List<Problem> problems = new ArrayList<>();
+    asked.forEach(
+        (words, match) -> {
+          try {
+            marks.add(Mark.of(words, unit, draft, bare));
+          } catch (InputException e) {
+            e.problems().forEach(p -> problems.add(match.map(m -> m.located(p)).orElse(p)));
+          }
+        });
+    if (!problems.isEmpty()) {
+      throw new InputException(problems);
+    }
+    return marks;
   }
 
   /**

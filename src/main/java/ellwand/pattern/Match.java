@@ -36,7 +36,11 @@ public record Match(
 
   /** Something wrong with it, told where it is written. */
   public Problem problem(String what, String remedy) {
-    Problem problem = Problem.inPiece(piece, what, remedy);
+    return located(Problem.inPiece(piece, what, remedy));
+  }
+
+  /** A problem of one of its marks, told where it is written. */
+  Problem located(Problem problem) {
     return written.map(w -> problem.at(w.file(), w.line())).orElse(problem);
   }
 }

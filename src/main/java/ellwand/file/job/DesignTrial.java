@@ -43,8 +43,14 @@ final class DesignTrial {
    */
   Optional<Style> style(boolean whole) {
     Map<String, PieceSet> bySize = new LinkedHashMap<>();
+    String base = design.sizes().base();
+    List<Piece> inBase = drawn(design.outlined(), base);
+    List<String> good = inBase.stream().map(Piece::name).toList();
+    // What is wrong with a piece as it is drawn would be told again in each size.
+    List<Outlined> others =
+        design.outlined().stream().filter(piece -> good.contains(piece.name())).toList();
     for (String size : design.sizes().names()) {
-      List<Piece> drawn = drawn(size);
+      List<Piece> drawn = size.equals(base) ? inBase : drawn(others, size);
       if (whole && drawn.size() == design.outlined().size()) {
         completed(drawn, size).ifPresent(pieces -> bySize.put(size, pieces));
       }
@@ -54,9 +60,9 @@ final class DesignTrial {
         : Optional.empty();
   }
 
-  private List<Piece> drawn(String size) {
+  private List<Piece> drawn(List<Outlined> wanted, String size) {
     List<Piece> pieces = new ArrayList<>();
-    for (Outlined outlined : design.outlined()) {
+    for (Outlined outlined : wanted) {
       try {
         Piece piece = design.draw(outlined, size);
         Cutter.cut(piece, 1, 1);

@@ -103,4 +103,12 @@ class SizesTest {
     String refusal = refusal(old.replace("\\n", "\n").strip(), now.replace("\\n", "\n").strip());
     assertTrue(refusal.contains(message), refusal);
   }
+
+  /** The notch is as wrong in all nine sizes. */
+  @Test
+  void whatIsWrongAsDrawnIsToldOnce() throws IOException {
+    String refusal = refusal("{edge: armhole, at: 7.5,", "{edge: armhole, at: 75,");
+    assertEquals(1, refusal.lines().count(), refusal);
+    assertTrue(refusal.contains("piece back, edge armhole: a notch at 75.0 cm"), refusal);
+  }
 }
