@@ -202,6 +202,7 @@ final class MarkerMaker {
     for (SizeMix mix : mixes) {
       made.put(mix, marker(mix, request.with(effort.take((double) mix.count() / garments))));
     }
+    MixesJoined.shorten(made, this::lay);
   }
 
   /**
@@ -221,6 +222,7 @@ final class MarkerMaker {
             keep(mix, again);
           }
         });
+    MixesJoined.shorten(made, this::lay);
   }
 
   /** Keeps a marker if it is shorter than the one that is made. */

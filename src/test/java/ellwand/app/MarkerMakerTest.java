@@ -42,6 +42,29 @@ class MarkerMakerTest {
     return new MarkerMaker(job, job.cloths().get(0), spreading, Unit.CM);
   }
 
+  /** Few steps for many garments, more for the parts that they can be laid of. */
+  @Test
+  void noMarkerIsLongerThanOthersEndToEndNorThanALargerOne() {
+    MarkerMaker maker =
+        maker(Path.of("sample-markers/beck-tunic/job.yaml"), Spreading.Faces.ALL_UP);
+    SizeMix one = SizeMix.one("104");
+    SizeMix two = new SizeMix(new TreeMap<>(Map.of("104", 1, "110", 1)));
+    SizeMix three = new SizeMix(new TreeMap<>(Map.of("104", 2, "110", 1)));
+    SizeMix five = new SizeMix(new TreeMap<>(Map.of("104", 3, "110", 2)));
+    maker.make(List.of(five), steps(1));
+    double searched = maker.made().get(five).lengthMm();
+    maker.make(List.of(two, three), steps(200));
+    double gap = maker.cloth().gapMm();
+    double joined =
+        maker.made().get(two).lengthMm() + gap + maker.made().get(three).lengthMm();
+    assertTrue(joined < searched, joined + " and " + searched);
+    assertEquals(joined, maker.made().get(five).lengthMm(), 1e-6);
+    assertEquals(List.of(), Check.of(maker.made().get(five)));
+    assertEquals(maker.lay(five).wanted(), maker.made().get(five).lay().wanted());
+    maker.make(List.of(one), steps(1));
+    assertTrue(maker.made().get(one).lengthMm() <= maker.made().get(two).lengthMm());
+  }
+
   @Test
   void searchingAgainNeverMakesAMarkerLonger() {
     MarkerMaker maker =

@@ -1,6 +1,7 @@
 package ellwand.draw.marker;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import ellwand.cloth.Direction;
 import ellwand.cloth.Fold;
@@ -20,6 +21,7 @@ import ellwand.rule.Asking;
 import ellwand.rule.Trial;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 
 class LaidTest {
@@ -39,6 +41,25 @@ class LaidTest {
             "Pocket",
             "Hanger loop"),
         pieces);
+  }
+
+  @Test
+  void tellsWhichGarmentsAPlacementIsFor() {
+    Copy own = Samples.laid(Pieces.pocket(), 1, Form.WHOLE, "folded", 0, 0, 0);
+    Copy shared =
+        new Copy(
+            own.piece(),
+            own.size(),
+            1,
+            OptionalInt.of(2),
+            Form.PAIR,
+            own.zone(),
+            own.heading(),
+            own.motion(),
+            own.outline());
+    List<Laid> laid = Laid.of(Samples.jacket().with(List.of(shared)));
+    assertEquals("garments 1 and 2", laid.get(0).garments());
+    assertTrue(laid.get(0).title("Jacket", true).contains("garments 1 and 2, cuts 2, top"));
   }
 
   @Test

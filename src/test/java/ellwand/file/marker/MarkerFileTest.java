@@ -100,6 +100,15 @@ class MarkerFileTest {
   }
 
   @Test
+  void keepsWhomASecondPieceIsFor() throws IOException {
+    String shared = written()
+            .replaceFirst("(\"garment\":1,)(\\s*)\"form\"", "$1$2\"secondGarment\":2,$2\"form\"");
+    MarkerFile file = read(shared);
+    assertEquals(List.of(1, 2), file.copies().get(0).garments());
+    assertEquals(shared, text(file));
+  }
+
+  @Test
   void keepsApartWholePartAndOthersThanTheJobsGarments() throws IOException {
     for (Scope scope : List.of(Scope.WHOLE, Scope.PART, FILE.scope())) {
       assertEquals(scope, read(text(of(scope, FILE.search()))).scope());
