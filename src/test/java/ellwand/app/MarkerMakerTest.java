@@ -55,8 +55,7 @@ class MarkerMakerTest {
     double searched = maker.made().get(five).lengthMm();
     maker.make(List.of(two, three), steps(200));
     double gap = maker.cloth().gapMm();
-    double joined =
-        maker.made().get(two).lengthMm() + gap + maker.made().get(three).lengthMm();
+    double joined = maker.made().get(two).lengthMm() + gap + maker.made().get(three).lengthMm();
     assertTrue(joined < searched, joined + " and " + searched);
     assertEquals(joined, maker.made().get(five).lengthMm(), 1e-6);
     assertEquals(List.of(), Check.of(maker.made().get(five)));

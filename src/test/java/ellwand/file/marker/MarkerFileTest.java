@@ -101,7 +101,8 @@ class MarkerFileTest {
 
   @Test
   void keepsWhomASecondPieceIsFor() throws IOException {
-    String shared = written()
+    String shared =
+        written()
             .replaceFirst("(\"garment\":1,)(\\s*)\"form\"", "$1$2\"secondGarment\":2,$2\"form\"");
     MarkerFile file = read(shared);
     assertEquals(List.of(1, 2), file.copies().get(0).garments());
