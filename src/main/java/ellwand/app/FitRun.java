@@ -21,8 +21,11 @@ import ellwand.work.Spending;
 import ellwand.work.Stop;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.IntFunction;
 
 /** Answers whether a garment can be cut from a piece of cloth that is there. */
 public final class FitRun {
@@ -66,17 +69,45 @@ public final class FitRun {
     Cloth laid = remnant.laidAs(Shelf.cloth(job, remnant.cloth()).wishing(Wishes.NONE));
     FitRun run = new FitRun(request);
     Spending effort = new Spending(request.effort());
-    int bound = bound(JobLays.of(job, laid), Math.min(room(laid), remnant.areaMm2()));
-    int times =
+    double room = Math.min(room(laid), remnant.areaMm2());
+    List<String> smallestFirst = smallestFirst(job, laid);
+    IntFunction<Lay> lay = n -> JobLays.of(job, garments(job, smallestFirst, n), laid);
+    int count = job.garmentCount();
+    int bound = bound(JobLays.of(job, laid), room) * count;
+    for (int more = 1; more < count && lay.apply(bound + 1).wantedAreaMm2() <= room; more++) {
+      bound++;
+    }
+    int most =
         most(
             bound,
             request.stop(),
             (number, tries) ->
-                run.shortest(JobLays.of(job, laid, number), effort.take(effort.left() / tries))
+                run.shortest(lay.apply(number), effort.take(effort.left() / tries))
                     .filter(FitRun::fits)
                     .isPresent());
-    return new FitTimes(
-        on, times, job.garmentCount(), request.stop().wanted(), taken(job, remnant));
+    return new FitTimes(on, most, count, request.stop().wanted(), taken(job, remnant));
+  }
+
+  /** The order as often as it goes into so many garments, and the smallest of another. */
+  private static Map<String, Integer> garments(Job job, List<String> smallestFirst, int number) {
+    int left = number % job.garmentCount();
+    Map<String, Integer> garments = new LinkedHashMap<>();
+    for (String size : smallestFirst) {
+      int wanted = job.garments().get(size);
+      int more = Math.min(left, wanted);
+      garments.put(size, number / job.garmentCount() * wanted + more);
+      left -= more;
+    }
+    garments.values().removeIf(n -> n == 0);
+    return garments;
+  }
+
+  private static List<String> smallestFirst(Job job, Cloth cloth) {
+    return job.garments().keySet().stream()
+        .sorted(
+            Comparator.comparingDouble(
+                size -> JobLays.of(job, Map.of(size, 1), cloth).wantedAreaMm2()))
+        .toList();
   }
 
   /** How often an order can come out of so much cloth at the most, and how often it is tried. */

@@ -6,27 +6,27 @@ import java.util.List;
 import java.util.stream.Collectors;
 
 /**
- * How often the order of a job comes out of a remnant.
+ * How many garments of a job come out of a remnant.
  *
  * @param remnant as the user named it
- * @param times 0 or more
+ * @param cut how many garments, 0 or more
  * @param garments in the order
  * @param stoppedEarly by the user, before the effort was spent
  * @param taken how the remnant is taken, one sentence each
  */
 public record FitTimes(
-    String remnant, int times, int garments, boolean stoppedEarly, List<String> taken)
+    String remnant, int cut, int garments, boolean stoppedEarly, List<String> taken)
     implements Answer {
 
-  /** Whether it comes out at all. */
+  /** Whether one comes out at all. */
   @Override
   public boolean achieved() {
-    return times > 0;
+    return cut > 0;
   }
 
   @Override
   public String text() {
-    return Fitting.most(remnant, times, garments)
+    return Fitting.most(remnant, cut, garments)
         + taken.stream().map(sentence -> "\n" + sentence).collect(Collectors.joining());
   }
 
@@ -40,6 +40,6 @@ public record FitTimes(
   /** The number. */
   @Override
   public byte[] json() {
-    return Integer.toString(times).getBytes(StandardCharsets.UTF_8);
+    return Integer.toString(cut).getBytes(StandardCharsets.UTF_8);
   }
 }

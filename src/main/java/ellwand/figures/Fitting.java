@@ -6,6 +6,7 @@ import ellwand.pattern.Cut;
 import ellwand.units.Length;
 import ellwand.units.Unit;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -94,8 +95,16 @@ public record Fitting(
     return wanted.cut().cutting().area() * (wanted.how() == Cut.How.WHOLE ? 1 : 2);
   }
 
+  /** Both of a pair, since that is what is cut. */
   private static List<CopyName> names(List<Wanted> wanted) {
-    return wanted.stream().map(w -> new CopyName(w.cut().name(), w.size(), w.garment())).toList();
+    return wanted.stream()
+        .flatMap(
+            w ->
+                Collections.nCopies(
+                    w.how() == Cut.How.PAIR ? 2 : 1,
+                    new CopyName(w.cut().name(), w.size(), w.garment()))
+                    .stream())
+        .toList();
   }
 
   /** The answer in words, one sentence a line. */
@@ -142,20 +151,32 @@ public record Fitting(
   }
 
   /**
-   * How often an order comes out of a remnant, in words.
+   * How many garments come out of a remnant, in words.
    *
-   * @param times 0 or more
+   * @param cut 0 or more
    * @param garments in the order
    */
-  public static String most(String remnant, int times, int garments) {
-    if (times == 0) {
-      return "None: what is wanted was not found to fit on " + remnant + " once.";
+  public static String most(String remnant, int cut, int garments) {
+    if (cut == 0) {
+      return "None: not one garment was found to fit on " + remnant + ".";
     }
-    String all = times * garments == 1 ? "1 garment" : times * garments + " garments";
+    String all = counted(cut) + " can be cut from " + remnant;
+    if (garments == 1) {
+      return all + ".";
+    }
+    int times = cut / garments;
+    int more = cut % garments;
+    String orders = times == 1 ? "the order once" : "the order " + times + " times over";
     return all
-        + " can be cut from "
-        + remnant
-        + (garments == 1 ? "." : ": the order " + (times == 1 ? "once." : times + " times over."));
+        + ": "
+        + (times == 0
+            ? "the smallest of the order, which takes " + garments
+            : orders + (more == 0 ? "" : " and " + counted(more) + " more"))
+        + ".";
+  }
+
+  private static String counted(int garments) {
+    return garments == 1 ? "1 garment" : garments + " garments";
   }
 
   private static String list(List<CopyName> copies) {

@@ -12,6 +12,7 @@ import ellwand.work.Stop;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
@@ -59,7 +60,7 @@ class FitMostTest {
     assertEquals(List.of(found), tried);
     Request request = Request.of(Effort.ofSteps(100), new Seed(1)).with(stop);
     FitTimes none = FitRun.most(WAISTCOAT, "150cm x 30m", Optional.empty(), request);
-    assertEquals(0, none.times());
+    assertEquals(0, none.cut());
     assertEquals(
         List.of("The search was stopped early; more may be cut from 150cm x 30m."), none.remarks());
   }
@@ -69,7 +70,17 @@ class FitMostTest {
     Request request = Request.of(Effort.ofSteps(200), new Seed(1));
     FitTimes found = FitRun.most(WAISTCOAT, "150cm x 4m", Optional.empty(), request);
     // One takes 0.27 m2 of 1.48 x 4 m: 21 by area, and at a usual utilisation of 0.6 to 0.9 of it.
-    assertTrue(found.times() >= 12 && found.times() <= 20, found.times() + " times");
+    assertTrue(found.cut() >= 12 && found.cut() <= 20, found.cut() + " garments");
     assertEquals(List.of(), found.remarks());
+  }
+
+  @Test
+  void partOfAnOrderCountsToo() {
+    Job two = WAISTCOAT.withGarments(Map.of(WAISTCOAT.garments().keySet().iterator().next(), 2));
+    Request request = Request.of(Effort.ofSteps(400), new Seed(1));
+    FitTimes one = FitRun.most(two, "150cm x 45cm", Optional.empty(), request);
+    assertEquals(1, one.cut());
+    assertTrue(one.achieved());
+    assertTrue(one.text().startsWith("1 garment can be cut from 150cm x 45cm: "), one.text());
   }
 }

@@ -86,7 +86,7 @@ class FitCommandTest {
     assertTrue(ran.out().startsWith(NEEDS), ran.out());
     // The back has a value, straps and flaps have none; two fronts have no room beside it.
     assertTrue(ran.out().contains("These fit, the most valuable first: back, "), ran.out());
-    assertTrue(ran.out().contains("Left out: front"), ran.out());
+    assertTrue(ran.out().contains("Left out: 2 x front"), ran.out());
     assertFalse(Files.exists(folder.resolve("out")));
   }
 
@@ -142,9 +142,15 @@ class FitCommandTest {
   void ordersOfSeveralGarmentsAreCountedInGarments() {
     assertEquals(
         "6 garments can be cut from 1m x 2m: the order 3 times over.",
-        Fitting.most("1m x 2m", 3, 2));
+        Fitting.most("1m x 2m", 6, 2));
     assertEquals(
-        "2 garments can be cut from 1m x 1m: the order once.", Fitting.most("1m x 1m", 1, 2));
+        "2 garments can be cut from 1m x 1m: the order once.", Fitting.most("1m x 1m", 2, 2));
+    assertEquals(
+        "3 garments can be cut from 1m x 1m: the order once and 1 garment more.",
+        Fitting.most("1m x 1m", 3, 2));
+    assertEquals(
+        "1 garment can be cut from 1m x 1m: the smallest of the order, which takes 2.",
+        Fitting.most("1m x 1m", 1, 2));
   }
 
   @Test
@@ -153,5 +159,28 @@ class FitCommandTest {
     assertEquals(2, ran.code());
     assertTrue(ran.err().contains("no remnant is called tweed ofcut"), ran.err());
     assertTrue(ran.err().contains("tweed offcut, end of bolt"), ran.err());
+  }
+
+  @Test
+  void bothOfAPairAreCounted() throws IOException {
+    Path job =
+        Files.writeString(
+            folder.resolve("straps.yaml"),
+            """
+            ellwand: 1
+            unit: cm
+            style:
+              name: Straps
+              allowance: 0
+              pieces:
+                strap: {cut: {main: 2 pairs}, outline: [[0, 0], [0, 8], [40, 7], [40, 0]]}
+            cloths:
+              main: {width: 100, fold: open}
+            order: {garments: 1}
+            """);
+    Ran ran = Ran.of("fit", job, "--on", "20cm x 41cm", "--effort", "200steps");
+    assertEquals(1, ran.code(), ran.err());
+    assertTrue(ran.out().contains("2 x strap"), ran.out());
+    assertTrue(ran.out().contains("Left out: 2 x strap."), ran.out());
   }
 }
