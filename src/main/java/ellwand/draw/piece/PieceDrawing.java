@@ -169,6 +169,9 @@ public final class PieceDrawing {
     Map<Double, List<Standing>> byScale = new LinkedHashMap<>();
     return Fit.onPages(
         (paper, scale) -> {
+          if (!nested && !hasRoom(piecesBySize.get(largest), paper, scale)) {
+            return OptionalInt.empty();
+          }
           Reading reading = new Reading(scale);
           List<Standing> standing =
               byScale.computeIfAbsent(scale, s -> standing(largest, reading, 0));
@@ -183,6 +186,18 @@ public final class PieceDrawing {
 
   private static double area(List<CutPiece> cuts) {
     return cuts.stream().map(c -> c.cutting().box()).mapToDouble(b -> b.length() * b.width()).sum();
+  }
+
+  /**
+   * Whether every piece has room by itself, without a word: lettering all at each scale is slow.
+   */
+  private static boolean hasRoom(List<CutPiece> cuts, Paper paper, double scale) {
+    return cuts.stream()
+        .map(c -> c.cutting().box())
+        .allMatch(
+            topUp ->
+                topUp.width() <= paper.innerWidthMm() * scale
+                    && topUp.length() <= paper.innerHeightMm() * scale);
   }
 
   private boolean fits(String group, List<PieceRow> rows, Paper paper, Reading reading) {

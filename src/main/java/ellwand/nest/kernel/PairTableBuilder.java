@@ -22,6 +22,9 @@ final class PairTableBuilder {
   /** Corner distances of the edges under trial, four each. */
   private double[] near = new double[64];
 
+  /** Whether a border runs through the box that was looked at last. */
+  private boolean crossed;
+
   private PairTableBuilder(List<double[]> rings, int levels) {
     side = 1 << levels;
     edges = Edges.of(rings);
@@ -43,7 +46,7 @@ final class PairTableBuilder {
     for (int i = 0; i < all.length; i++) {
       all[i] = i * PairTable.EDGE;
     }
-    builder.quarter(0, 0, builder.side, all);
+    builder.quarter(0, 0, builder.side, all, false);
     return new PairTable(
         builder.box,
         builder.side,
@@ -52,14 +55,17 @@ final class PairTableBuilder {
         builder.edges);
   }
 
-  private void quarter(int column, int row, int span, int[] parents) {
+  /**
+   * @param within no border runs through what this is a quarter of, and it lies inside
+   */
+  private void quarter(int column, int row, int span, int[] parents, boolean within) {
     double wx = (box[2] - box[0]) / side;
     double wy = (box[3] - box[1]) / side;
     double x0 = box[0] + column * wx;
     double y0 = box[1] + row * wy;
     double x1 = x0 + span * wx;
     double y1 = y0 + span * wy;
-    int[] kept = nearest(parents, span <= FINE, x0, y0, x1, y1);
+    int[] kept = nearest(parents, span <= FINE, within, x0, y0, x1, y1);
     if (kept.length == 0) {
       return;
     }
@@ -67,11 +73,12 @@ final class PairTableBuilder {
       cells[row * side + column] = kept.length == 1 ? kept[0] : list(kept);
       return;
     }
+    boolean inside = within || !crossed;
     int half = span / 2;
-    quarter(column, row, half, kept);
-    quarter(column + half, row, half, kept);
-    quarter(column, row + half, half, kept);
-    quarter(column + half, row + half, half, kept);
+    quarter(column, row, half, kept, inside);
+    quarter(column + half, row, half, kept, inside);
+    quarter(column, row + half, half, kept, inside);
+    quarter(column + half, row + half, half, kept, inside);
   }
 
   private int list(int[] kept) {
@@ -86,8 +93,12 @@ final class PairTableBuilder {
     return -2 - at;
   }
 
-  /** The edges that can be nearest to a place of the box; none when all of it lies outside. */
-  private int[] nearest(int[] parents, boolean fine, double x0, double y0, double x1, double y1) {
+  /**
+   * The edges that can be nearest to a place of the box; none when all of it lies outside. Leaves
+   * in {@link #crossed} whether a border runs through it.
+   */
+  private int[] nearest(
+      int[] parents, boolean fine, boolean within, double x0, double y0, double x1, double y1) {
     int n = parents.length;
     if (near.length < 4 * n) {
       near = new double[8 * n];
@@ -106,7 +117,7 @@ final class PairTableBuilder {
     }
     int[] kept = new int[n];
     int count = 0;
-    boolean crossed = false;
+    crossed = false;
     for (int i = 0; i < n; i++) {
       double square = Edges.squareToBox(edges, parents[i], x0, y0, x1, y1);
       crossed |= square == 0;
@@ -115,7 +126,7 @@ final class PairTableBuilder {
         kept[count++] = parents[i];
       }
     }
-    if (!crossed && outside(kept, count, (x0 + x1) / 2, (y0 + y1) / 2)) {
+    if (!within && !crossed && outside(kept, count, (x0 + x1) / 2, (y0 + y1) / 2)) {
       return new int[0];
     }
     return fine && count > 1
@@ -125,9 +136,12 @@ final class PairTableBuilder {
 
   private boolean outside(int[] kept, int count, double x, double y) {
     int nearest = kept[0];
+    double least = Edges.square(edges, nearest, x, y);
     for (int i = 1; i < count; i++) {
-      if (Edges.square(edges, kept[i], x, y) < Edges.square(edges, nearest, x, y)) {
+      double square = Edges.square(edges, kept[i], x, y);
+      if (square < least) {
         nearest = kept[i];
+        least = square;
       }
     }
     return Edges.depth(edges, nearest, x, y) == 0;
