@@ -54,7 +54,8 @@ class MatchWithinTest {
         marked
             .ran()
             .out()
-            .contains("Matches            missed by 0.4 mm at most: front.side @ 38 and back.side"),
+            .replaceAll(" +", " ")
+            .contains("Matches missed by 0.4 mm at most: front.side @ 38 and back.side"),
         marked.ran().out());
     assertEquals(0, Ran.of("check", folder.resolve("out/main.marker.json")).code());
   }

@@ -150,17 +150,14 @@ final class MarkPlaces {
   private void agree(Tie tie, double offMm) {
     MarkPlace one = places.get(tie.one().body());
     int times = one.sign() - tie.turn() * places.get(tie.other().body()).sign();
-    double missed = Math.abs(Math.IEEEremainder(offMm, sameAfterMm()));
+    double missed = missMm(offMm);
     if (one.group().isPresent() && times != 0) {
       // What is chosen counts twice here, so that two places serve.
       int group = one.group().get();
       double first = -offMm / times;
-      List<Double> serving =
-          only.getOrDefault(group, List.of(first, first + sameAfterMm() / 2)).stream()
-              .filter(mm -> same(times * mm + offMm))
-              .toList();
-      only.put(group, serving);
-      missed = serving.isEmpty() ? missed : 0;
+      List<Double> left = only.getOrDefault(group, List.of(first, first + sameAfterMm() / 2));
+      only.put(group, left.stream().filter(mm -> same(times * mm + offMm)).toList());
+      missed = left.stream().mapToDouble(mm -> missMm(times * mm + offMm)).min().orElseThrow();
     }
     if (missed > repeat.matchWithinMm() + ROUNDING_MM) {
       throw new InputException(
@@ -181,8 +178,13 @@ final class MarkPlaces {
     }
   }
 
+  /** How far places that lie so far apart are from lying alike, mm. */
+  private double missMm(double mm) {
+    return Math.abs(Math.IEEEremainder(mm, sameAfterMm()));
+  }
+
   private boolean same(double mm) {
-    return Math.abs(Math.IEEEremainder(mm, sameAfterMm())) <= repeat.matchWithinMm() + ROUNDING_MM;
+    return missMm(mm) <= repeat.matchWithinMm() + ROUNDING_MM;
   }
 
   /**
