@@ -68,8 +68,7 @@ final class Attempt {
     phases.add(new Deepen(placing));
     // Configuring the solver takes a second when cold, the first marker less: so both at once.
     solver =
-        CompletableFuture.supplyAsync(
-            () -> LaySolver.of(request.seed(), stations, phases).buildSolver());
+        CompletableFuture.supplyAsync(() -> LaySolver.of(request, stations, phases).buildSolver());
   }
 
   /** Places what is wanted and searches. */
@@ -99,7 +98,10 @@ final class Attempt {
   }
 
   private void solve() {
-    request.stop().unlessWanted(solver).ifPresent(made -> made.solve(plan));
+    request
+        .stop()
+        .unlessWanted(solver)
+        .ifPresent(made -> LaySolver.solve(made, plan, request.stop()));
   }
 
   /** Whether there is any marker. */

@@ -3,16 +3,17 @@ package ellwand.nest.kernel;
 import ellwand.work.Request;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
- * Seeks the shortest legal layout of a strip. Prepared once; may be run several times, one after
- * another, but not by two callers at once: a later run goes on from the block that an earlier one
- * repeated. A run makes its own threads and ends them before it returns, also by an exception,
- * which makes it ask for the stop too; they share what was prepared, to which tables are added as
- * they are first needed. Searches made from another ({@link #StripSearch(Strip, StripSearch)})
- * share these tables too and may run beside it.
+ * Seeks the shortest legal layout of a strip. Prepared once, when first run; may be run several
+ * times, one after another, but not by two callers at once: a later run goes on from the block that
+ * an earlier one repeated. A run makes its own threads and ends them before it returns, also by an
+ * exception, which makes it ask for the stop too; they share what was prepared, to which tables are
+ * added as they are first needed. Searches made from another ({@link #StripSearch(Strip,
+ * StripSearch)}) share these tables too and may run beside it.
  */
 public final class StripSearch {
 
@@ -26,12 +27,16 @@ public final class StripSearch {
   private static final double TILED = 0.6;
 
   private final Strip strip;
-  private final Plan plan;
+  private final Supplier<Prepared> preparing;
+  private Prepared prepared;
 
-  /** The same with the true outlines. */
-  private final Plan exact;
-
-  private final Optional<Tiling> tiling;
+  /**
+   * What takes a while to make.
+   *
+   * @param plan with outlines that may be thinned
+   * @param exact the same with the true outlines
+   */
+  private record Prepared(Plan plan, Plan exact, Optional<Tiling> tiling) {}
 
   /**
    * @param strip what to lay
@@ -39,13 +44,17 @@ public final class StripSearch {
    */
   public StripSearch(Strip strip, NoFit noFit) {
     this.strip = strip;
+    preparing = () -> prepared(strip, noFit);
+  }
+
+  private static Prepared prepared(Strip strip, NoFit noFit) {
     Set<Integer> fixed =
         strip.obstacles().stream().map(Obstacle::shape).collect(Collectors.toSet());
-    exact = new Plan(strip, new Outlines(strip.shapes(), fixed, noFit, 0));
+    Plan exact = new Plan(strip, new Outlines(strip.shapes(), fixed, noFit, 0));
     double bound = THINNED * (exact.highY - exact.lowY);
     Outlines thinned = new Outlines(strip.shapes(), fixed, noFit, bound);
-    plan = thinned.thinned() ? new Plan(strip, thinned) : exact;
-    tiling = Tiling.of(plan);
+    Plan plan = thinned.thinned() ? new Plan(strip, thinned) : exact;
+    return new Prepared(plan, exact, Tiling.of(plan));
   }
 
   /**
@@ -60,9 +69,18 @@ public final class StripSearch {
       throw new IllegalArgumentException("what was prepared is for other shapes");
     }
     this.strip = strip;
-    exact = new Plan(strip, like.exact.outlines);
-    plan = like.plan == like.exact ? exact : new Plan(strip, like.plan.outlines);
-    tiling = Optional.empty();
+    preparing = () -> prepared(strip, like.prepared());
+  }
+
+  private static Prepared prepared(Strip strip, Prepared like) {
+    Plan exact = new Plan(strip, like.exact.outlines);
+    Plan plan = like.plan == like.exact ? exact : new Plan(strip, like.plan.outlines);
+    return new Prepared(plan, exact, Optional.empty());
+  }
+
+  private synchronized Prepared prepared() {
+    prepared = prepared == null ? preparing.get() : prepared;
+    return prepared;
   }
 
   /** What it lays. */
@@ -83,6 +101,9 @@ public final class StripSearch {
    */
   public Outcome run(Optional<Layout> start, Request request, Listener listener) {
     start.ifPresent(this::requireComplete);
+    Plan plan = prepared().plan;
+    Plan exact = prepared().exact;
+    Optional<Tiling> tiling = prepared().tiling;
     if (plan.least > strip.maxLength()) {
       return new Outcome(Optional.empty(), 0);
     }
@@ -120,9 +141,10 @@ public final class StripSearch {
   private void requireComplete(Layout start) {
     if (start.poses().size() != strip.copies().size()) {
       throw new IllegalArgumentException(
-          "a start of %d poses for %d copies".formatted(start.poses().size(), plan.copies));
+          "a start of %d poses for %d copies"
+              .formatted(start.poses().size(), strip.copies().size()));
     }
-    for (int i = 0; i < plan.copies; i++) {
+    for (int i = 0; i < strip.copies().size(); i++) {
       if (start.poses().get(i).form() >= strip.copies().get(i).size()) {
         throw new IllegalArgumentException("the start has a form that copy " + i + " has not");
       }

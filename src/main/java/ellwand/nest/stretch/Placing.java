@@ -32,6 +32,9 @@ public final class Placing {
   /** Share of the effort's time after which it makes haste. */
   private static final double OPENED = 0.5;
 
+  /** It has so much time whatever the effort: less is of no use. */
+  private static final Effort LEAST = Effort.ofSeconds(1);
+
   /** How often the place at which the cloth is folded across is moved on. */
   private static final int GUESSES = 6;
 
@@ -160,7 +163,7 @@ public final class Placing {
   }
 
   private Optional<Layout> first(StripSearch search) {
-    Effort effort = FIRST.within(spending.until(OPENED));
+    Effort effort = FIRST.within(opening());
     Outcome outcome =
         search.run(
             Optional.empty(),
@@ -168,6 +171,12 @@ public final class Placing {
             Listener.NONE);
     spending.use(outcome.evaluations() / (double) StripSearch.STEP);
     return outcome.layout();
+  }
+
+  /** The time for a first layout, if time is what limits. */
+  private Effort opening() {
+    Effort until = spending.until(OPENED);
+    return until.seconds() < LEAST.seconds() ? LEAST : until;
   }
 
   /**

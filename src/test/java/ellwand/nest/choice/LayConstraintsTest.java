@@ -13,6 +13,8 @@ import ellwand.cloth.LaidCloth;
 import ellwand.lay.Lay;
 import ellwand.nest.repeat.Phases;
 import ellwand.pattern.Cut.How;
+import ellwand.work.Effort;
+import ellwand.work.Request;
 import ellwand.work.Seed;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -38,7 +40,9 @@ class LayConstraintsTest {
   }
 
   private static long score(LayPlan plan) {
-    SolutionManager.create(LaySolver.of(new Seed(1), false, List.of())).update(plan);
+    SolutionManager.create(
+            LaySolver.of(Request.of(Effort.ofSteps(1), new Seed(1)), false, List.of()))
+        .update(plan);
     return plan.score().score();
   }
 
