@@ -4,6 +4,7 @@ import ellwand.cloth.Band;
 import ellwand.cloth.Cloth;
 import ellwand.cloth.LaidCloth;
 import ellwand.cloth.Zone.Face;
+import ellwand.cutting.CutPiece;
 import ellwand.lay.Form;
 import ellwand.lay.Heading;
 import ellwand.lay.Lay;
@@ -12,6 +13,7 @@ import ellwand.nest.pose.Placement.Hand;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -24,11 +26,11 @@ public final class Stations {
 
   /**
    * The lay's wants as servings: one each, but two of a size that a double zone can cut at once go
-   * together: wholes of a symmetric piece, and half pieces. They may be for two garments, but where
-   * no cloth lies double, and where each has to match its own garment's bars.
+   * together: wholes of a symmetric piece, and half pieces. They may be for two garments where they
+   * have room on both plies, unless each has to match its own garment's stripes.
    */
   public static List<List<Wanted>> servings(Lay lay, LaidCloth cloth) {
-    boolean liesDouble = cloth.bands().stream().anyMatch(band -> band.plies() == 2);
+    Map<CutPiece, Boolean> shared = new IdentityHashMap<>();
     List<List<Wanted>> servings = new ArrayList<>();
     Map<String, Wanted> waiting = new LinkedHashMap<>();
     for (Wanted wanted : lay.wanted()) {
@@ -36,9 +38,9 @@ public final class Stations {
         servings.add(List.of(wanted));
         continue;
       }
-      boolean shared = liesDouble && !matched(lay, wanted);
-      String key =
-          wanted.cut().name() + "/" + wanted.size() + (shared ? "" : "/" + wanted.garment());
+      String size = wanted.cut().name() + "/" + wanted.size();
+      boolean any = shared.computeIfAbsent(wanted.cut(), cut -> mayShare(lay, wanted, cloth));
+      String key = any ? size : size + "/" + wanted.garment();
       Wanted first = waiting.remove(key);
       if (first == null) {
         waiting.put(key, wanted);
@@ -48,6 +50,14 @@ public final class Stations {
     }
     waiting.values().forEach(wanted -> servings.add(List.of(wanted)));
     return servings;
+  }
+
+  private static boolean mayShare(Lay lay, Wanted wanted, LaidCloth cloth) {
+    Placement pair = Placement.of(lay.cloth(), wanted, Form.PAIR, Hand.AS_DRAWN);
+    return !matched(lay, wanted)
+        && cloth.bands().stream()
+            .filter(band -> band.plies() == 2)
+            .anyMatch(band -> longest(List.of(pair), List.of(band)) < Double.POSITIVE_INFINITY);
   }
 
   private static boolean matched(Lay lay, Wanted wanted) {
