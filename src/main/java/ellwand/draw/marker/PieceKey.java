@@ -24,6 +24,9 @@ record PieceKey(List<Laid> laid, Palette palette, double widthMm, Reading readin
   private static final double SWATCH = 3.6;
   private static final double COLUMN = 45;
 
+  /** More would leave no room for the marker. */
+  private static final int MOST_ROWS = 12;
+
   private int columns() {
     double longest =
         palette.kinds().stream()
@@ -35,7 +38,14 @@ record PieceKey(List<Laid> laid, Palette palette, double widthMm, Reading readin
   }
 
   private int rows() {
-    return (palette.kinds().size() + columns() - 1) / columns();
+    return Math.min(MOST_ROWS, (palette.kinds().size() + columns() - 1) / columns());
+  }
+
+  /** As many kinds as there is room for, with room to say how many more there are. */
+  private List<String> kinds() {
+    int room = MOST_ROWS * columns();
+    List<String> all = palette.kinds();
+    return all.size() <= room ? all : all.subList(0, room - 1);
   }
 
   @Override
@@ -48,7 +58,14 @@ record PieceKey(List<Laid> laid, Palette palette, double widthMm, Reading readin
     List<Item> items = new ArrayList<>();
     double column = widthMm / columns();
     double size = reading.points(Reading.TEXT);
-    for (String kind : palette.kinds()) {
+    int more = palette.kinds().size() - kinds().size();
+    if (more > 0) {
+      double x = upperLeft.x() + (columns() - 1) * column;
+      double y = upperLeft.y() - reading.mm(ROW) * (rows() - 1) - reading.mm(SWATCH) * 0.84;
+      String words = "and " + more + " more kinds of pieces";
+      items.add(Item.Text.of("key", words, new Point(x, y), size, Item.Anchor.START));
+    }
+    for (String kind : kinds()) {
       int index = palette.index(kind);
       double x = upperLeft.x() + index / rows() * column;
       double y = upperLeft.y() - reading.mm(ROW) * (index % rows());

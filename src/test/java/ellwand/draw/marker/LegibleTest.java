@@ -101,6 +101,18 @@ class LegibleTest {
   }
 
   @Test
+  void aKeyOfManyKindsLeavesRoomForTheMarker() {
+    List<String> kinds = new ArrayList<>();
+    for (int i = 0; i < 300; i++) {
+      kinds.add("a part of the harness, number " + i);
+    }
+    PieceKey key = new PieceKey(Laid.of(Samples.jacket()), new Palette(kinds), 190, new Reading(1));
+    assertTrue(key.heightMm() < 80, key.heightMm() + " mm");
+    List<Item.Text> words = Drawn.texts(key.items(new Point(0, 0)));
+    assertTrue(words.stream().anyMatch(t -> t.words().matches("and \\d+ more kinds of pieces")));
+  }
+
+  @Test
   void theSelvedgeWithTheBorderIsNamed() {
     Marker overalls = Samples.overalls();
     for (double mm : new double[] {60, 1300}) {
