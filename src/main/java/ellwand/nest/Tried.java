@@ -14,16 +14,27 @@ import java.util.Optional;
  * @param pleasing what serves the cutter's wishes best in the place of that; empty if nothing is
  *     wished, or if another way of folding takes less cloth
  * @param noRoom why none could be; empty if one was made, or if the search was stopped before it
+ * @param carried whether the marker was taken over from cloth that lies otherwise
  */
 public record Tried(
     Fold fold,
     Optional<Marker> marker,
     Optional<Marker> pleasing,
-    Optional<NoRoomException> noRoom) {
+    Optional<NoRoomException> noRoom,
+    boolean carried) {
 
-  /** The same with a shorter marker. */
+  /** With what was found by its own search. */
+  Tried(
+      Fold fold,
+      Optional<Marker> marker,
+      Optional<Marker> pleasing,
+      Optional<NoRoomException> noRoom) {
+    this(fold, marker, pleasing, noRoom, false);
+  }
+
+  /** The same with a shorter marker, taken over from cloth that lies otherwise. */
   public Tried with(Marker shorter) {
-    return new Tried(fold, Optional.of(shorter), pleasing, Optional.empty());
+    return new Tried(fold, Optional.of(shorter), pleasing, Optional.empty(), true);
   }
 
   /** Whether it takes more cloth than another marker, by more than rounding. */
@@ -34,8 +45,8 @@ public record Tried(
   }
 
   /**
-   * The marker that takes least cloth; of those that take as much a folded one, which is cut in
-   * fewer cuts. Empty if there is none.
+   * The marker that takes least cloth; of those that take as much the first that lies as it was
+   * found. Empty if there is none.
    */
   public static Optional<Marker> shortest(List<Tried> all) {
     double least =
@@ -45,8 +56,9 @@ public record Tried(
             .min()
             .orElse(0);
     return all.stream()
-        .flatMap(tried -> tried.marker().stream())
-        .filter(marker -> marker.clothLengthMm() <= least + Carried.SAME_MM)
-        .min(Comparator.comparing(marker -> marker.fold() == Fold.OPEN));
+        .filter(tried -> tried.marker().isPresent())
+        .filter(tried -> tried.marker().get().clothLengthMm() <= least + Carried.SAME_MM)
+        .min(Comparator.comparing(Tried::carried))
+        .flatMap(Tried::marker);
   }
 }
