@@ -327,6 +327,17 @@ class CommandLineTest {
     caught(good, "shrunk", copies -> scale(copies, 0, 0.98));
   }
 
+  @Test
+  void aJobThatNoFileCanBeCalledIsRefused() throws IOException {
+    JsonNode marker = JSON.readTree(laid().resolve("main.marker.json").toFile());
+    ((ObjectNode) marker.get("job")).put("path", "bib\u0000.yaml");
+    Path file = folder.resolve("nul.marker.json");
+    JSON.writeValue(file.toFile(), marker);
+    Ran ran = Ran.of("check", file);
+    assertEquals(2, ran.code(), ran.err());
+    assertTrue(ran.err().contains("Name the job with --job JOB.yaml"), ran.err());
+  }
+
   private void caught(JsonNode good, String what, Consumer<ArrayNode> edit) throws IOException {
     JsonNode bad = good.deepCopy();
     edit.accept((ArrayNode) bad.get("copies"));
