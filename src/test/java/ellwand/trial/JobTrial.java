@@ -6,8 +6,10 @@ import ellwand.app.LaidJob;
 import ellwand.app.LayRun;
 import ellwand.app.Output;
 import ellwand.file.job.JobReader;
+import ellwand.file.marker.MarkerWriter;
 import ellwand.file.source.Folder;
 import ellwand.job.Job;
+import ellwand.lay.Marker;
 import ellwand.problem.InputException;
 import ellwand.work.Effort;
 import ellwand.work.Request;
@@ -57,13 +59,13 @@ record JobTrial(long number, Ending ending, List<String> said) {
       LaidJob laid =
           LayRun.make(job, job.unit(), Request.of(Effort.ofSteps(steps), new Seed(number)));
       List<String> faults = new ArrayList<>();
-      for (Output output : laid.outputs()) {
-        if (output.name().endsWith(".marker.json")) {
-          JsonNode marker = JSON.readTree(output.bytes());
-          Judge.faults(made, marker).forEach(f -> faults.add(output.name() + ": " + f));
-        } else if (drawn) {
-          output.bytes();
-        }
+      for (Marker marker : laid.markers()) {
+        JsonNode written = JSON.readTree(MarkerWriter.bytes(marker, job));
+        String cloth = marker.lay().cloth().name();
+        Judge.faults(made, written).forEach(f -> faults.add(cloth + ": " + f));
+      }
+      if (drawn) {
+        laid.outputs().forEach(Output::bytes);
       }
       return new JobTrial(number, faults.isEmpty() ? Ending.LAID : Ending.ILLEGAL, faults);
     } catch (InputException e) {

@@ -14,14 +14,14 @@ import org.junit.jupiter.api.Test;
  */
 class RandomJobsTest {
 
-  private static final int JOBS = 150;
+  private static final int JOBS = 200;
 
   @Test
   void eachIsLaidRightOrRefusedWithAReason() {
     List<JobTrial> wrong = new ArrayList<>();
     int laid = 0;
     for (long number = 1; number <= JOBS; number++) {
-      JobTrial trial = JobTrial.of(number, 1, number % 20 == 0);
+      JobTrial trial = JobTrial.of(number, 1, number % 25 == 0);
       laid += trial.ending() == Ending.LAID ? 1 : 0;
       if (trial.wrong()) {
         wrong.add(trial);
