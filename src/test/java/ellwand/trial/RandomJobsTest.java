@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
  */
 class RandomJobsTest {
 
-  private static final int JOBS = 200;
+  private static final int JOBS = 150;
 
   @Test
   void eachIsLaidRightOrRefusedWithAReason() {
