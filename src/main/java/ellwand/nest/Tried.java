@@ -14,7 +14,7 @@ import java.util.Optional;
  * @param pleasing what serves the cutter's wishes best in the place of that; empty if nothing is
  *     wished, or if another way of folding takes less cloth
  * @param noRoom why none could be; empty if one was made, or if the search was stopped before it
- * @param carried whether the marker was taken over from cloth that lies otherwise
+ * @param carried whether the marker was taken over from cloth that lies otherwise, or found from there
  */
 public record Tried(
     Fold fold,
@@ -22,15 +22,6 @@ public record Tried(
     Optional<Marker> pleasing,
     Optional<NoRoomException> noRoom,
     boolean carried) {
-
-  /** With what was found by its own search. */
-  Tried(
-      Fold fold,
-      Optional<Marker> marker,
-      Optional<Marker> pleasing,
-      Optional<NoRoomException> noRoom) {
-    this(fold, marker, pleasing, noRoom, false);
-  }
 
   /** The same with a shorter marker, taken over from cloth that lies otherwise. */
   public Tried with(Marker shorter) {

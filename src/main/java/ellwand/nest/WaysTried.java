@@ -50,6 +50,7 @@ final class WaysTried {
   private final Clock clock;
   private final Map<Fold, Attempt> best = new LinkedHashMap<>();
   private final Map<Fold, NoRoomException> noRoom = new LinkedHashMap<>();
+  private boolean fromFolded;
   private final List<Progress.Mishap> mishaps = new ArrayList<>();
 
   WaysTried(
@@ -130,13 +131,15 @@ final class WaysTried {
           .findFirst()
           .filter(folded -> folded.clothMm() < open.clothMm() - Carried.SAME_MM)
           .ifPresent(
-              folded ->
-                  part(
+              folded -> {
+                fromFolded = true;
+                part(
                       "opening what lies folded",
                       () ->
                           Carried.unfolded(folded.marker(clock.search(false)))
                               .ifPresent(
-                                  flat -> open.goOnFrom(flat, request.effort().part(FLAT)))));
+                                  flat -> open.goOnFrom(flat, request.effort().part(FLAT))));
+              });
     }
   }
 
@@ -167,7 +170,8 @@ final class WaysTried {
               fold,
               marker,
               Optional.ofNullable(pleasing.get(fold)),
-              marker.isPresent() ? Optional.empty() : Optional.ofNullable(noRoom.get(fold))));
+              marker.isPresent() ? Optional.empty() : Optional.ofNullable(noRoom.get(fold)),
+              fold == Fold.OPEN && fromFolded));
     }
     List<Tried> opened = new ArrayList<>();
     part("opening what lies folded", () -> opened.addAll(Carried.flat(tried)));
