@@ -14,7 +14,8 @@ import java.util.Optional;
  * @param pleasing what serves the cutter's wishes best in the place of that; empty if nothing is
  *     wished, or if another way of folding takes less cloth
  * @param noRoom why none could be; empty if one was made, or if the search was stopped before it
- * @param carried whether the marker was taken over from cloth that lies otherwise, or found from there
+ * @param carried whether the marker was taken over from cloth that lies otherwise, or found from
+ *     there
  */
 public record Tried(
     Fold fold,

@@ -134,11 +134,10 @@ final class WaysTried {
               folded -> {
                 fromFolded = true;
                 part(
-                      "opening what lies folded",
-                      () ->
-                          Carried.unfolded(folded.marker(clock.search(false)))
-                              .ifPresent(
-                                  flat -> open.goOnFrom(flat, request.effort().part(FLAT))));
+                    "opening what lies folded",
+                    () ->
+                        Carried.unfolded(folded.marker(clock.search(false)))
+                            .ifPresent(flat -> open.goOnFrom(flat, request.effort().part(FLAT))));
               });
     }
   }
