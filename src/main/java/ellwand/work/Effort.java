@@ -1,6 +1,8 @@
 package ellwand.work;
 
 import ellwand.problem.InputException;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -80,10 +82,14 @@ public record Effort(double seconds, long steps) {
 
   @Override
   public String toString() {
-    return repeats() ? steps + "steps" : trim(seconds) + "s";
+    return repeats() ? steps + "steps" : inWords(seconds) + "s";
   }
 
-  private static String trim(double value) {
-    return value == Math.rint(value) ? Long.toString((long) value) : Double.toString(value);
+  /** Parts of an effort are told to a thousandth of a second. */
+  private static String inWords(double seconds) {
+    return BigDecimal.valueOf(seconds)
+        .setScale(3, RoundingMode.HALF_UP)
+        .stripTrailingZeros()
+        .toPlainString();
   }
 }

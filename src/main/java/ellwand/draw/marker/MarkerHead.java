@@ -39,7 +39,8 @@ public record MarkerHead(String title, Optional<String> marker, List<LayTicket> 
       cells.add(
           new Cell(
               "lay " + lay.number() + ", " + (plies == 1 ? "1 ply" : plies + " plies"), colours));
-      cells.add(new Cell("cloth of lay " + lay.number(), shown.bought(lay.totalClothMm())));
+      cells.add(
+          new Cell("cloth of lay " + lay.number(), shown.inBulk().bought(lay.totalClothMm())));
     }
     return cells;
   }

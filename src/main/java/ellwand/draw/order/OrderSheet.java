@@ -39,7 +39,7 @@ public final class OrderSheet {
   private OrderSheet(OrderFigures figures, Unit unit) {
     this.figures = figures;
     this.shown = new Shown(unit);
-    this.bulk = new Shown(OrderText.bulk(unit));
+    this.bulk = new Shown(unit).inBulk();
     this.pages = new Pages(figures.title());
   }
 

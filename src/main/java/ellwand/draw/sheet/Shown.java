@@ -1,6 +1,7 @@
 package ellwand.draw.sheet;
 
 import ellwand.figures.Buying;
+import ellwand.figures.OrderText;
 import ellwand.units.Length;
 import ellwand.units.Unit;
 import java.util.Locale;
@@ -20,6 +21,11 @@ public record Shown(Unit unit) {
   /** The same for work at the table, where metres and yards are too coarse. */
   public Shown atTable() {
     return new Shown(unit == Unit.M ? Unit.CM : unit == Unit.YARD ? Unit.INCH : unit);
+  }
+
+  /** The same for an order's cloth, for which what serves at the table is too fine. */
+  public Shown inBulk() {
+    return new Shown(OrderText.bulk(unit));
   }
 
   /** What cloth is sold in, where that tells it exactly; otherwise the user's unit, rounded up. */
