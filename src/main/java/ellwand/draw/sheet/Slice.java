@@ -54,18 +54,21 @@ record Slice(double from, double to, String ending, Reading reading) {
     return List.of(group.with(inner).called(group.id() + ending));
   }
 
+  /** On what of its lines lies here; none where only a mark or a leader of it does. */
   private List<Item> number(int number, List<Item> parts) {
-    Box box =
-        Box.around(
-            parts.stream()
-                .filter(Item.Lines.class::isInstance)
-                .flatMap(l -> ((Item.Lines) l).lines().stream().flatMap(List::stream))
-                .toList());
+    List<Point> here =
+        parts.stream()
+            .filter(Item.Lines.class::isInstance)
+            .flatMap(l -> ((Item.Lines) l).lines().stream().flatMap(List::stream))
+            .toList();
+    if (here.isEmpty()) {
+      return List.of();
+    }
     return TurnedNumber.items(
         Item.Text.of(
             "number-again",
             Integer.toString(number),
-            box.centre(),
+            Box.around(here).centre(),
             reading.points(Reading.TEXT),
             Item.Anchor.MIDDLE));
   }

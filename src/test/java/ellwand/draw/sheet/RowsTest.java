@@ -101,6 +101,26 @@ class RowsTest {
     assertEquals(List.of("7", "goes on in row 2", "7", "goes on from row 1"), words);
   }
 
+  /** Its outline lies in the first row only, a group of its marks reaches into the second. */
+  @Test
+  void aCopyOfWhichNoLineLiesInARowHasNoNumberThere() {
+    Item leader = Item.Lines.open("leader", INK, new Point(500, 50), new Point(700, 50));
+    List<Item> copy =
+        List.of(
+            Item.Lines.closed("cutting", INK, Outline.of(new Box(400, 10, 500, 90)).points()),
+            Item.Text.of("label", "7", new Point(450, 50), 20, Item.Anchor.MIDDLE),
+            new Item.Group("marks", "marks", Optional.empty(), Optional.empty(), List.of(leader)));
+    List<Item> kept =
+        broken(
+            2, List.of(new Item.Group("seventh", "copy", Optional.empty(), Optional.of(7), copy)));
+    assertEquals(
+        List.of("7"),
+        kept.stream()
+            .filter(i -> i instanceof Item.Text t && t.words().equals("7"))
+            .map(i -> ((Item.Text) i).words())
+            .toList());
+  }
+
   @Test
   void wordsStandOnce() {
     List<Item> words = new ArrayList<>();
