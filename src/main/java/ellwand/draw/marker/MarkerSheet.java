@@ -21,6 +21,7 @@ import ellwand.units.Unit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 
 /** A marker with its title block, key and cautions, composed for a width and a way of reading. */
 final class MarkerSheet {
@@ -36,6 +37,7 @@ final class MarkerSheet {
   private final MarkerHead head;
   private final Shown shown;
   private final List<Laid> laid;
+  private final Map<String, String> numbers;
   private final Palette palette;
 
   private final int rows;
@@ -54,6 +56,7 @@ final class MarkerSheet {
     this.figures = figures;
     this.shown = new Shown(unit);
     this.laid = Laid.of(marker);
+    this.numbers = PieceKey.numbers(laid);
     this.palette =
         new Palette(marker.lay().wanted().stream().map(w -> w.cut().name()).distinct().toList());
   }
@@ -160,7 +163,7 @@ final class MarkerSheet {
     boolean beside = widthMm >= reading.mm(TWO_COLUMNS) && !figures.cautions().isEmpty();
     double keyWidth = beside ? widthMm * 0.5 : widthMm;
     double cautionsWidth = beside ? widthMm * 0.5 - reading.mm(5) : widthMm;
-    Block key = new PieceKey(laid, palette, keyWidth, reading);
+    Block key = new PieceKey(numbers, palette, keyWidth, reading);
     Block cautions =
         new Paragraphs(
             "caution",

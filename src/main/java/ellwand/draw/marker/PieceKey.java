@@ -11,13 +11,18 @@ import ellwand.geometry.Box;
 import ellwand.geometry.Outline;
 import ellwand.geometry.Point;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 
-/** Which colour and which numbers are which piece, in columns. */
-record PieceKey(List<Laid> laid, Palette palette, double widthMm, Reading reading)
+/**
+ * Which colour and which numbers are which piece, in columns.
+ *
+ * @param numbers of each kind of piece, see {@link #numbers}
+ */
+record PieceKey(Map<String, String> numbers, Palette palette, double widthMm, Reading reading)
     implements Block {
 
   private static final double ROW = 4.8;
@@ -30,7 +35,8 @@ record PieceKey(List<Laid> laid, Palette palette, double widthMm, Reading readin
   private int columns() {
     double longest =
         palette.kinds().stream()
-            .mapToDouble(k -> Lettering.width(k + ": " + numbers(k), reading.points(Reading.TEXT)))
+            .mapToDouble(
+                k -> Lettering.width(k + ": " + numbers.get(k), reading.points(Reading.TEXT)))
             .max()
             .orElse(0);
     double column = Math.max(reading.mm(COLUMN), longest + reading.mm(SWATCH + 5));
@@ -78,9 +84,9 @@ record PieceKey(List<Laid> laid, Palette palette, double widthMm, Reading readin
               Outline.of(swatch).points()));
       items.addAll(palette.hatching(kind, Outline.of(swatch).points(), reading));
       double room = column - side - reading.mm(4);
-      String numbers = ": " + numbers(kind);
-      double forName = Math.max(room / 3, room - Lettering.width(numbers, size));
-      String words = Lettering.shortened(kind, size, forName) + numbers;
+      String which = ": " + numbers.get(kind);
+      double forName = Math.max(room / 3, room - Lettering.width(which, size));
+      String words = Lettering.shortened(kind, size, forName) + which;
       items.add(
           Item.Text.of(
               "key",
@@ -92,21 +98,32 @@ record PieceKey(List<Laid> laid, Palette palette, double widthMm, Reading readin
     return List.of(Item.Group.of("key", items));
   }
 
-  private String numbers(String kind) {
-    Map<String, List<Laid>> bySize =
+  /** The numbers of each kind of piece, told by size where there are several. */
+  static Map<String, String> numbers(List<Laid> laid) {
+    boolean manySizes = laid.stream().map(l -> l.copy().size()).distinct().count() > 1;
+    Map<String, Map<String, List<Laid>>> bySize =
         laid.stream()
-            .filter(l -> l.piece().equals(kind))
             .collect(
                 Collectors.groupingBy(
-                    l -> l.copy().size(), LinkedHashMap::new, Collectors.toList()));
-    boolean manySizes = laid.stream().map(l -> l.copy().size()).distinct().count() > 1;
-    return bySize.entrySet().stream()
-        .map(
-            e ->
-                e.getValue().stream()
-                        .map(l -> Integer.toString(l.number()))
-                        .collect(Collectors.joining(", "))
-                    + (manySizes ? " (size " + e.getKey() + ")" : ""))
-        .collect(Collectors.joining("; "));
+                    Laid::piece,
+                    Collectors.groupingBy(
+                        l -> l.copy().size(), LinkedHashMap::new, Collectors.toList())));
+    Map<String, String> numbers = new HashMap<>();
+    bySize.forEach(
+        (kind, sizes) ->
+            numbers.put(
+                kind,
+                sizes.entrySet().stream()
+                    .map(e -> listed(e.getValue()) + (manySizes ? inSize(e.getKey()) : ""))
+                    .collect(Collectors.joining("; "))));
+    return numbers;
+  }
+
+  private static String listed(List<Laid> copies) {
+    return copies.stream().map(l -> Integer.toString(l.number())).collect(Collectors.joining(", "));
+  }
+
+  private static String inSize(String size) {
+    return " (size " + size + ")";
   }
 }

@@ -6,8 +6,16 @@ import ellwand.geometry.Box;
 import ellwand.lay.Marker;
 import java.util.List;
 
-/** As much of a marker's cloth as is drawn: its zones, and where its edges are. */
-record ShownCloth(Marker marker) {
+/**
+ * As much of a marker's cloth as is drawn: its zones, and where its edges are.
+ *
+ * @param end how far the cloth is shown, mm
+ */
+record ShownCloth(Marker marker, double end) {
+
+  ShownCloth(Marker marker) {
+    this(marker, end(marker));
+  }
 
   /** What may not be used along each edge of the cloth, mm. */
   double selvedge() {
@@ -29,28 +37,25 @@ record ShownCloth(Marker marker) {
               new Box(
                   b.minX(),
                   isSelvedge(zone, Zone.Side.LOW_Y) ? b.minY() - selvedge() : b.minY(),
-                  Math.max(b.minX(), Math.min(b.maxX(), end())),
+                  Math.max(b.minX(), Math.min(b.maxX(), end)),
                   isSelvedge(zone, Zone.Side.HIGH_Y) ? b.maxY() + selvedge() : b.maxY()));
     }
-    return new Box(box.minX(), box.minY(), Math.min(box.maxX(), end()), box.maxY());
+    return new Box(box.minX(), box.minY(), Math.min(box.maxX(), end), box.maxY());
   }
 
-  /**
-   * How far the cloth is shown, mm: to the marker's end, some of it even when nothing lies on it,
-   * and all of a remnant.
-   */
-  double end() {
+  /** To the marker's end, some of it even when nothing lies on it, and all of a remnant. */
+  private static double end(Marker marker) {
     double length = marker.lay().cloth().lengthMm() - marker.acrossMm();
     return length < Double.POSITIVE_INFINITY ? length : Math.max(marker.lengthMm(), 100);
   }
 
   List<Zone> zones() {
-    return marker.zones().stream().filter(z -> z.box().minX() < end() - 1e-6).toList();
+    return marker.zones().stream().filter(z -> z.box().minX() < end - 1e-6).toList();
   }
 
   Box seen(Zone zone) {
     Box b = zone.box();
-    return new Box(b.minX(), b.minY(), Math.min(b.maxX(), end()), b.maxY());
+    return new Box(b.minX(), b.minY(), Math.min(b.maxX(), end), b.maxY());
   }
 
   /** A side is a selvedge unless it is folded, cut, or lies against an edge that is turned in. */

@@ -26,6 +26,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -106,7 +107,12 @@ class LegibleTest {
     for (int i = 0; i < 300; i++) {
       kinds.add("a part of the harness, number " + i);
     }
-    PieceKey key = new PieceKey(Laid.of(Samples.jacket()), new Palette(kinds), 190, new Reading(1));
+    PieceKey key =
+        new PieceKey(
+            kinds.stream().collect(Collectors.toMap(kind -> kind, kind -> "1, 2")),
+            new Palette(kinds),
+            190,
+            new Reading(1));
     assertTrue(key.heightMm() < 80, key.heightMm() + " mm");
     List<Item.Text> words = Drawn.texts(key.items(new Point(0, 0)));
     assertTrue(words.stream().anyMatch(t -> t.words().matches("and \\d+ more kinds of pieces")));
