@@ -25,10 +25,15 @@ public record Rows(int number, Box whole, double lengthMm, Reading reading) {
 
   private static final double BESIDE = 6;
 
+  /**
+   * The rulers and words of more would leave no room for the cloth on an A4 page, however small.
+   */
+  private static final int MOST = 5;
+
   /** How many rows suit a lay. */
   public static int suiting(double lengthMm, double widthMm) {
     double ratio = lengthMm / widthMm;
-    return ratio <= TOO_LONG ? 1 : (int) Math.ceil(Math.sqrt(ratio / GOOD_SHAPE));
+    return ratio <= TOO_LONG ? 1 : (int) Math.min(MOST, Math.ceil(Math.sqrt(ratio / GOOD_SHAPE)));
   }
 
   public Box box() {

@@ -47,6 +47,8 @@ class RowsTest {
     assertEquals(1, Rows.suiting(5900, 1000));
     assertEquals(2, Rows.suiting(6100, 1000));
     assertEquals(5, Rows.suiting(60_000, 1000));
+    // With eight rows 83 m of folded cloth had no room on a page at any scale.
+    assertEquals(5, Rows.suiting(83_400, 700));
     Item.Lines line = Item.Lines.open("x", INK, new Point(0, 0), new Point(1200, 0));
     assertEquals(List.of(line), broken(1, List.of(line)));
   }
