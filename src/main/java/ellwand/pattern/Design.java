@@ -16,7 +16,7 @@ import java.util.Set;
  * differ. {@link #in} makes the finished pieces of a size.
  *
  * @param unit that its maker reckons in
- * @param outlined pieces with an outline, in the base size
+ * @param outlined pieces with an outline: drawn, or drafted anew in each size
  * @param computed pieces without one; each measures the drawn ones and those before it
  * @param seams which edges are sewn together, where that is to be checked
  * @param matches places that are to lie alike in a cloth's repeat
@@ -64,9 +64,10 @@ public record Design(
   public PieceSet in(String size) {
     List<Piece> pieces = new ArrayList<>();
     List<Problem> problems = new ArrayList<>();
+    SizeDrafts drafts = drafts(size);
     for (Outlined piece : outlined) {
       try {
-        pieces.add(draw(piece, size));
+        pieces.add(draw(piece, drafts));
       } catch (InputException e) {
         problems.addAll(e.problems());
       }
@@ -77,19 +78,28 @@ public record Design(
     return completed(pieces, size);
   }
 
+  /** Those of a size. */
+  public SizeDrafts drafts(String size) {
+    return new SizeDrafts(sizes, size, outlined);
+  }
+
   /**
-   * A drawn piece in a size, with the marks that it and the matches speak of.
+   * A piece with an outline, with the marks that it and the matches speak of.
    *
+   * @param drafts those of a size
    * @throws InputException with every problem found, each with its piece
    */
-  public Piece draw(Outlined piece, String size) {
+  public Piece draw(Outlined piece, SizeDrafts drafts) {
     try {
-      Draft draft = sizes.graded(piece.draft(), size);
+      Draft draft = drafts.of(piece.name());
       Piece bare = draft.piece();
       List<Mark> marks = marks(piece, draft, bare);
       return bare.asking(new Asks(piece.value(), piece.place(), marks));
     } catch (InputException e) {
-      throw in(piece.name(), e);
+      throw new InputException(
+          e.problems().stream()
+              .map(p -> p.piece().isPresent() ? p : p.piece(piece.name()))
+              .toList());
     }
   }
 

@@ -11,6 +11,7 @@ import ellwand.pattern.Binding;
 import ellwand.pattern.BindingPlan;
 import ellwand.pattern.Cut;
 import ellwand.pattern.Draft;
+import ellwand.pattern.Drawn;
 import ellwand.pattern.Extent;
 import ellwand.pattern.Gathered;
 import ellwand.pattern.GatheredPlan;
@@ -30,7 +31,13 @@ final class PieceWriter {
   }
 
   ObjectNode outlined(Outlined piece) {
-    Draft draft = piece.draft();
+    ObjectNode node = drawn(((Drawn) piece.drafting()).draft());
+    piece.place().ifPresent(place -> node.set("place", place(place)));
+    piece.value().ifPresent(value -> node.set("value", Json.number(value)));
+    return node;
+  }
+
+  private ObjectNode drawn(Draft draft) {
     ObjectNode node = head(draft.cuts(), draft.grain());
     node.set("allowance", measures.number(draft.allowanceMm()));
     draft.fold().ifPresent(fold -> node.put("fold", fold));
@@ -53,8 +60,6 @@ final class PieceWriter {
         .forEach(
             line ->
                 node.withObject("/lines").putObject(line.name()).set("path", path(line.line())));
-    piece.place().ifPresent(place -> node.set("place", place(place)));
-    piece.value().ifPresent(value -> node.set("value", Json.number(value)));
     return node;
   }
 
