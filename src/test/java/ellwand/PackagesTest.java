@@ -56,6 +56,7 @@ class PackagesTest {
     TABLE.put("file.source", with("job", "job"));
     TABLE.put("file.job", with("job", "job", "file.source"));
     TABLE.put("file.marker", with("job", "job", "rule", "file.source"));
+    TABLE.put("file.dxf", with("job", "job", "file.source"));
     TABLE.put("file.figures", with("figures", "figures", "file.source"));
     TABLE.put(
         "app",
