@@ -16,7 +16,7 @@ import java.util.Set;
  * differ. {@link #in} makes the finished pieces of a size.
  *
  * @param unit that its maker reckons in
- * @param outlined pieces with an outline: drawn, or drafted anew in each size
+ * @param outlined pieces with an outline, in the base size
  * @param computed pieces without one; each measures the drawn ones and those before it
  * @param seams which edges are sewn together, where that is to be checked
  * @param matches places that are to lie alike in a cloth's repeat
@@ -64,10 +64,9 @@ public record Design(
   public PieceSet in(String size) {
     List<Piece> pieces = new ArrayList<>();
     List<Problem> problems = new ArrayList<>();
-    SizeDrafts drafts = drafts(size);
     for (Outlined piece : outlined) {
       try {
-        pieces.add(draw(piece, drafts));
+        pieces.add(draw(piece, size));
       } catch (InputException e) {
         problems.addAll(e.problems());
       }
@@ -78,28 +77,19 @@ public record Design(
     return completed(pieces, size);
   }
 
-  /** Those of a size. */
-  public SizeDrafts drafts(String size) {
-    return new SizeDrafts(sizes, size, outlined);
-  }
-
   /**
-   * A piece with an outline, with the marks that it and the matches speak of.
+   * A drawn piece in a size, with the marks that it and the matches speak of.
    *
-   * @param drafts those of a size
    * @throws InputException with every problem found, each with its piece
    */
-  public Piece draw(Outlined piece, SizeDrafts drafts) {
+  public Piece draw(Outlined piece, String size) {
     try {
-      Draft draft = drafts.of(piece.name());
+      Draft draft = sizes.graded(piece.draft(), size);
       Piece bare = draft.piece();
       List<Mark> marks = marks(piece, draft, bare);
       return bare.asking(new Asks(piece.value(), piece.place(), marks));
     } catch (InputException e) {
-      throw new InputException(
-          e.problems().stream()
-              .map(p -> p.piece().isPresent() ? p : p.piece(piece.name()))
-              .toList());
+      throw in(piece.name(), e);
     }
   }
 

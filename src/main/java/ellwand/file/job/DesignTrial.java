@@ -6,7 +6,6 @@ import ellwand.pattern.Design;
 import ellwand.pattern.Outlined;
 import ellwand.pattern.Piece;
 import ellwand.pattern.PieceSet;
-import ellwand.pattern.SizeDrafts;
 import ellwand.pattern.Style;
 import ellwand.problem.InputException;
 import ellwand.problem.Problem;
@@ -63,17 +62,13 @@ final class DesignTrial {
 
   private List<Piece> drawn(List<Outlined> wanted, String size) {
     List<Piece> pieces = new ArrayList<>();
-    SizeDrafts drafts = design.drafts(size);
     for (Outlined outlined : wanted) {
       try {
-        Piece piece = design.draw(outlined, drafts);
+        Piece piece = design.draw(outlined, size);
         Cutter.cut(piece, 1, 1);
         pieces.add(piece);
       } catch (InputException e) {
-        // What is wrong with another piece, which this one is made from, is told there.
-        e.problems().stream()
-            .filter(p -> p.piece().map(outlined.name()::equals).orElse(true))
-            .forEach(p -> tell(p, outlined.name(), size));
+        e.problems().forEach(p -> tell(p, outlined.name(), size));
       }
     }
     return pieces;

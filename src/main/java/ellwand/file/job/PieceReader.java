@@ -4,7 +4,6 @@ import ellwand.file.source.Names;
 import ellwand.file.source.Spot;
 import ellwand.pattern.Asks;
 import ellwand.pattern.Draft;
-import ellwand.pattern.Drawn;
 import ellwand.pattern.InnerLine;
 import ellwand.pattern.Notch;
 import ellwand.pattern.Outlined;
@@ -44,7 +43,7 @@ final class PieceReader {
     Spot value = spot.get("value");
     return Optional.of(
         new Outlined(
-            new Drawn(draft),
+            draft,
             value.present() ? Optional.of(value.node().asDouble()) : Optional.empty(),
             place(spot.get("place"))));
   }

@@ -11,7 +11,6 @@ import ellwand.pattern.Binding;
 import ellwand.pattern.BindingPlan;
 import ellwand.pattern.Cut;
 import ellwand.pattern.Draft;
-import ellwand.pattern.Drawn;
 import ellwand.pattern.Extent;
 import ellwand.pattern.Gathered;
 import ellwand.pattern.GatheredPlan;
@@ -31,13 +30,7 @@ final class PieceWriter {
   }
 
   ObjectNode outlined(Outlined piece) {
-    ObjectNode node = drawn(((Drawn) piece.drafting()).draft());
-    piece.place().ifPresent(place -> node.set("place", place(place)));
-    piece.value().ifPresent(value -> node.set("value", Json.number(value)));
-    return node;
-  }
-
-  private ObjectNode drawn(Draft draft) {
+    Draft draft = piece.draft();
     ObjectNode node = head(draft.cuts(), draft.grain());
     node.set("allowance", measures.number(draft.allowanceMm()));
     draft.fold().ifPresent(fold -> node.put("fold", fold));
@@ -60,6 +53,8 @@ final class PieceWriter {
         .forEach(
             line ->
                 node.withObject("/lines").putObject(line.name()).set("path", path(line.line())));
+    piece.place().ifPresent(place -> node.set("place", place(place)));
+    piece.value().ifPresent(value -> node.set("value", Json.number(value)));
     return node;
   }
 

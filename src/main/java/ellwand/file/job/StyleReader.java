@@ -5,8 +5,6 @@ import ellwand.file.source.Names;
 import ellwand.file.source.Spot;
 import ellwand.pattern.Computed;
 import ellwand.pattern.Design;
-import ellwand.pattern.Draft;
-import ellwand.pattern.Drawn;
 import ellwand.pattern.Match;
 import ellwand.pattern.Outlined;
 import ellwand.pattern.Seam;
@@ -19,7 +17,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 
 /** Reads {@code style:}, a design, and draws it in all of {@code sizes:}. */
 final class StyleReader {
@@ -53,7 +50,13 @@ final class StyleReader {
         name -> PieceReader.read(name, spots.get(name), heads.get(name)).ifPresent(drawn::add));
     List<Computed> computed = computed(spots, heads, sizes.map(Sizes::names).orElse(List.of()));
     sizes.ifPresent(
-        s -> GradeNames.check(sizesSpot.get("grade"), s, drafts(drawn), outlined, spots.keySet()));
+        s ->
+            GradeNames.check(
+                sizesSpot.get("grade"),
+                s,
+                drawn.stream().map(Outlined::draft).toList(),
+                outlined,
+                spots.keySet()));
     boolean whole = style.problems().size() == before && shape.holds(style) && sizes.isPresent();
     Design design =
         new Design(
@@ -75,12 +78,6 @@ final class StyleReader {
     return spot.problems().size() > before
         ? Optional.empty()
         : Optional.of(new Style(bare.design().sewn(seams), bare.bySize()));
-  }
-
-  private static List<Draft> drafts(List<Outlined> pieces) {
-    return pieces.stream()
-        .flatMap(p -> p.drafting() instanceof Drawn drawn ? Stream.of(drawn.draft()) : Stream.of())
-        .toList();
   }
 
   /** Bindings first: they go round drawn pieces only. */

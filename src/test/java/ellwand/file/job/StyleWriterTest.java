@@ -16,7 +16,6 @@ import ellwand.pattern.Computed;
 import ellwand.pattern.Cut;
 import ellwand.pattern.Design;
 import ellwand.pattern.Draft;
-import ellwand.pattern.Drawn;
 import ellwand.pattern.Edge;
 import ellwand.pattern.Extent;
 import ellwand.pattern.Gathered;
@@ -270,7 +269,7 @@ class StyleWriterTest {
                     "dart", Path.line(new Point(0, 0), new Point(10 * random.nextDouble(), 30)))),
             cuts);
     return new Outlined(
-        new Drawn(draft),
+        draft,
         random.nextBoolean() ? Optional.of(3.5) : Optional.empty(),
         random.nextBoolean()
             ? Optional.of(
