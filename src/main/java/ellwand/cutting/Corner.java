@@ -25,6 +25,9 @@ record Corner(List<Point> points, double offFirst, double offSecond, boolean sur
     points = List.copyOf(points);
   }
 
+  /** No corner: the line just ends. */
+  static final Corner NONE = untrimmed(List.of());
+
   private static Corner untrimmed(List<Point> points) {
     return new Corner(points, -1, -1, true);
   }

@@ -12,6 +12,7 @@ import ellwand.problem.InputException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Draws cutting lines round sewing lines.
@@ -21,7 +22,8 @@ import java.util.stream.Collectors;
  * without allowance the cutting line runs to that edge's line; a hem that is turned back ends as
  * its neighbour mirrored ({@link TurnBack}); where one edge runs on smoothly into another of a
  * different allowance the line steps square. Where a curve bends in more tightly than its
- * allowance, the loop is left out.
+ * allowance, the loop is left out. What a dart, pleat or tuck folds away ends, once it is folded,
+ * where the cutting line of the cloth does on which it lies.
  */
 public final class Cutter {
 
@@ -53,7 +55,9 @@ public final class Cutter {
             cutting,
             sewing(piece),
             Notching.strokes(piece, cutting),
-            piece.innerLines().stream()
+            Stream.concat(
+                    piece.innerLines().stream(),
+                    piece.edges().stream().flatMap(e -> e.intakeLines().stream()))
                 .map(l -> new CutPiece.Drawn(l.name(), flattened(l.line())))
                 .toList(),
             piece.fold().map(f -> FoldEdge.stroke(piece.edge(f), cutting)),

@@ -30,7 +30,16 @@ final class CuttingLine {
 
   CuttingLine(Piece piece) {
     this.piece = piece;
-    piece.edges().forEach(e -> runs.addAll(Run.of(e)));
+    for (Edge edge : piece.edges()) {
+      try {
+        runs.addAll(Run.of(edge));
+      } catch (InputException e) {
+        throw new InputException(
+            e.problems().stream()
+                .map(p -> Problem.onEdge(piece.name(), edge.name(), p.what(), p.remedy()))
+                .toList());
+      }
+    }
   }
 
   Outline outline() {
@@ -43,14 +52,9 @@ final class CuttingLine {
     for (int i = 0; i < runs.size(); i++) {
       Corner before = corners.get((i + runs.size() - 1) % runs.size());
       Corner after = corners.get(i);
-      List<Point> beside = runs.get(i).beside();
-      int last = beside.size() - 1;
+      int last = runs.get(i).beside().size() - 1;
       sure &= after.sure() && before.offSecond() + after.offFirst() <= last;
-      for (int k = 0; k <= last; k++) {
-        if (k > before.offSecond() && last - k > after.offFirst()) {
-          ring.add(beside.get(k));
-        }
-      }
+      ring.addAll(runs.get(i).between(before, after));
       ring.addAll(after.points());
     }
     Outline outline = sure && Region.crossing(ring).isEmpty() ? Outline.of(ring) : untangled(ring);

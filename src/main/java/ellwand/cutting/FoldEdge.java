@@ -35,13 +35,9 @@ final class FoldEdge {
         piece.edges().stream()
             .map(
                 e ->
-                    new Edge(
-                        e.name(),
-                        e.line() == fold
-                            ? Path.line(turn.apply(fold.start()), turn.apply(fold.end()))
-                            : e.line().moved(turn),
-                        e.allowanceMm(),
-                        e.turnedBack()))
+                    e.line() == fold
+                        ? e.along(Path.line(turn.apply(fold.start()), turn.apply(fold.end())))
+                        : e.moved(turn))
             .toList();
     List<InnerLine> lines =
         piece.innerLines().stream()

@@ -4,12 +4,13 @@ import ellwand.geometry.Outline;
 import ellwand.geometry.Path;
 import ellwand.geometry.Point;
 import ellwand.pattern.Edge;
+import ellwand.pattern.Intake;
 import ellwand.pattern.Notch;
 import ellwand.pattern.Piece;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Draws notches: strokes from the cutting line inward, square to the sewing line. */
+/** Draws notches: strokes from the cutting line inward, square to the sewing line or along a leg. */
 final class Notching {
 
   /** How far apart the two strokes of a double notch stand on the sewing line, mm. */
@@ -30,21 +31,39 @@ final class Notching {
       strokes.add(stroke(edge, first, notch.depthMm(), cutting));
       strokes.add(stroke(edge, first + APART_MM, notch.depthMm(), cutting));
     }
+    for (Edge edge : piece.edges()) {
+      if (edge.allowanceMm() == 0) {
+        continue;
+      }
+      for (Intake intake : edge.intakes()) {
+        strokes.add(legStroke(edge, intake.first(), cutting));
+        strokes.add(legStroke(edge, intake.second(), cutting));
+      }
+    }
     return strokes;
   }
 
   private static CutPiece.Stroke stroke(Edge edge, double atMm, double depthMm, Outline cutting) {
     Path.Tangent place = edge.line().tangent(atMm);
-    Point out = place.direction().left().times(-1);
+    return stroke(edge, place.at(), place.direction().left().times(-1), depthMm, cutting);
+  }
+
+  /** In line with the leg, so that both lie on one another when it is folded. */
+  private static CutPiece.Stroke legStroke(Edge edge, Intake.Leg leg, Outline cutting) {
+    return stroke(edge, leg.outer(), leg.outward(), Notch.USUAL_DEPTH_MM, cutting);
+  }
+
+  private static CutPiece.Stroke stroke(
+      Edge edge, Point at, Point out, double depthMm, Outline cutting) {
     // Corners may have cut the line beside the edge short, so look for where the stroke starts.
-    Point far = place.at().plus(out.times(2 * edge.allowanceMm() * Cutter.MITRE_LIMIT));
+    Point far = at.plus(out.times(2 * edge.allowanceMm() * Cutter.MITRE_LIMIT));
     List<Point> ring = new ArrayList<>(cutting.points());
     ring.add(ring.get(0));
     Point from =
-        Crossing.nearest(List.of(place.at(), far), ring, place.at())
+        Crossing.nearest(List.of(at, far), ring, at)
             .map(Crossing::at)
-            .orElse(place.at().plus(out.times(edge.allowanceMm())));
-    double depth = Math.min(depthMm, from.distance(place.at()));
+            .orElse(at.plus(out.times(edge.allowanceMm())));
+    double depth = Math.min(depthMm, from.distance(at));
     return new CutPiece.Stroke(from, from.minus(out.times(depth)));
   }
 }

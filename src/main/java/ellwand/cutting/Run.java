@@ -28,6 +28,11 @@ record Run(Edge edge, Point start, Point end, Point along, Point leaving, List<P
 
   /** The runs of an edge from its start to its end, at least one. */
   static List<Run> of(Edge edge) {
+    return edge.intakes().isEmpty() ? asDrawn(edge) : List.of(FoldedRun.of(edge));
+  }
+
+  /** The runs of an edge on which nothing is folded away. */
+  static List<Run> asDrawn(Edge edge) {
     List<Run> runs = new ArrayList<>();
     List<Segment> smooth = new ArrayList<>();
     for (Segment segment : edge.line().segments()) {
@@ -42,6 +47,18 @@ record Run(Edge edge, Point start, Point end, Point along, Point leaving, List<P
     }
     runs.add(smooth(edge, smooth));
     return runs;
+  }
+
+  /** What two corners leave of the line beside it. */
+  List<Point> between(Corner before, Corner after) {
+    int last = beside.size() - 1;
+    List<Point> kept = new ArrayList<>();
+    for (int k = 0; k <= last; k++) {
+      if (k > before.offSecond() && last - k > after.offFirst()) {
+        kept.add(beside.get(k));
+      }
+    }
+    return kept;
   }
 
   private static boolean bends(Segment before, Segment after) {

@@ -19,6 +19,22 @@ public record Motion(boolean flipped, double turnDegrees, double x, double y) {
     return new Point(c * p.x() - s * py + x, s * p.x() + c * py + y);
   }
 
+  /** Mirrors about the line through two places. */
+  public static Motion mirror(Point a, Point b) {
+    Point along = b.minus(a);
+    Motion over =
+        new Motion(true, 2 * Math.toDegrees(Math.atan2(along.y(), along.x())), 0, 0);
+    Point shift = a.minus(over.apply(a));
+    return over.shifted(shift.x(), shift.y());
+  }
+
+  /** Brings everything back. */
+  public Motion inverse() {
+    Motion back = new Motion(flipped, flipped ? turnDegrees : -turnDegrees, 0, 0);
+    Point shift = back.apply(new Point(-x, -y));
+    return back.shifted(shift.x(), shift.y());
+  }
+
   /** Both in one: the other first, then this. */
   public Motion after(Motion first) {
     Point shift = apply(new Point(first.x, first.y));

@@ -3,6 +3,7 @@ package ellwand.geometry;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 
 /** Lines and curves joined end to start, at least one. */
 public record Path(List<Segment> segments) {
@@ -12,6 +13,15 @@ public record Path(List<Segment> segments) {
 
   /** Chord tolerance used to measure lengths, mm; the error of a length is far below it. */
   private static final double MEASURING_MM = 1e-3;
+
+  /** What is shorter is no line, mm. */
+  private static final double NOTHING_MM = 1e-9;
+
+  /** In how many stretches of a curve a crossing is looked for. */
+  private static final int CROSSING_STEPS = 32;
+
+  /** Enough for the precision of doubles. */
+  private static final int HALVINGS = 50;
 
   public Path {
     segments = List.copyOf(segments);
@@ -129,4 +139,90 @@ public record Path(List<Segment> segments) {
 
   /** A place on a line and the direction of travel there. */
   public record Tangent(Point at, Point direction) {}
+
+  /**
+   * A place on a path.
+   *
+   * @param segment its number, from 0
+   * @param t its parameter, 0 to 1
+   */
+  public record Place(int segment, double t) implements Comparable<Place> {
+
+    @Override
+    public int compareTo(Place other) {
+      return Double.compare(segment + t, other.segment + other.t);
+    }
+  }
+
+  public Point at(Place place) {
+    return segments.get(place.segment).at(place.t);
+  }
+
+  /** Where it starts. */
+  public Place first() {
+    return new Place(0, 0);
+  }
+
+  /** Where it ends. */
+  public Place last() {
+    return new Place(segments.size() - 1, 1);
+  }
+
+  /** Where one of its lines or curves starts, or the last ends, within a millionth of a mm. */
+  public Optional<Place> joint(Point at) {
+    for (int i = 0; i < segments.size(); i++) {
+      if (segments.get(i).start().distance(at) <= JOINED_MM) {
+        return Optional.of(new Place(i, 0));
+      }
+    }
+    return end().distance(at) <= JOINED_MM ? Optional.of(last()) : Optional.empty();
+  }
+
+  /** What lies between two places, the first before the second; empty where they are the same. */
+  public List<Segment> between(Place from, Place to) {
+    List<Segment> part = new ArrayList<>();
+    for (int i = from.segment; i <= to.segment; i++) {
+      double start = i == from.segment ? from.t : 0;
+      double end = i == to.segment ? to.t : 1;
+      Segment whole = segments.get(i);
+      if (start < end && whole.at(start).distance(whole.at(end)) > NOTHING_MM) {
+        part.add(start == 0 && end == 1 ? whole : whole.between(start, end));
+      }
+    }
+    return part;
+  }
+
+  /** Every place where it passes from one side of the line through two places to the other. */
+  public List<Place> crossings(Point a, Point b) {
+    Point along = b.minus(a).unit();
+    List<Place> found = new ArrayList<>();
+    for (int i = 0; i < segments.size(); i++) {
+      Segment segment = segments.get(i);
+      int steps = segment instanceof Segment.Line ? 1 : CROSSING_STEPS;
+      double before = along.cross(segment.start().minus(a));
+      for (int k = 1; k <= steps; k++) {
+        double after = along.cross(segment.at((double) k / steps).minus(a));
+        if (before < 0 != after < 0) {
+          found.add(new Place(i, crossing(segment, a, along, (k - 1.0) / steps, (double) k / steps)));
+        }
+        before = after;
+      }
+    }
+    return found;
+  }
+
+  private static double crossing(Segment segment, Point a, Point along, double from, double to) {
+    boolean right = along.cross(segment.at(from).minus(a)) < 0;
+    double low = from;
+    double high = to;
+    for (int i = 0; i < HALVINGS; i++) {
+      double middle = (low + high) / 2;
+      if (along.cross(segment.at(middle).minus(a)) < 0 == right) {
+        low = middle;
+      } else {
+        high = middle;
+      }
+    }
+    return (low + high) / 2;
+  }
 }

@@ -37,8 +37,7 @@ final class DraftOutline {
     List<Notch> notches = draft.notches();
     if (clockwise()) {
       notches = notches.stream().map(n -> fromOtherEnd(n, edges)).toList();
-      edges.replaceAll(
-          e -> new Edge(e.name(), e.line().reversed(), e.allowanceMm(), e.turnedBack()));
+      edges.replaceAll(Edge::reversed);
       Collections.reverse(edges);
     }
     return new Piece(

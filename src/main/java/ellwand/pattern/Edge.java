@@ -1,6 +1,10 @@
 package ellwand.pattern;
 
+import ellwand.geometry.Motion;
 import ellwand.geometry.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
 
 /**
  * A named stretch of a piece's sewing line.
@@ -9,12 +13,90 @@ import ellwand.geometry.Path;
  * @param allowanceMm seam allowance outside the sewing line, 0 or more
  * @param turnedBack the allowance is folded back along this edge (a hem), so at both ends the
  *     cutting line is the neighbour's mirrored about this edge's sewing line
+ * @param intakes what is folded away, in order; the line has a joint at each leg
  */
-public record Edge(String name, Path line, double allowanceMm, boolean turnedBack) {
+public record Edge(
+    String name, Path line, double allowanceMm, boolean turnedBack, List<Intake> intakes) {
+
+  /** One on which nothing is folded away. */
+  public Edge(String name, Path line, double allowanceMm, boolean turnedBack) {
+    this(name, line, allowanceMm, turnedBack, List.of());
+  }
 
   public Edge {
     if (!(allowanceMm >= 0 && Double.isFinite(allowanceMm))) {
       throw new IllegalArgumentException("the allowance of edge " + name + " must be 0 or more");
     }
+    intakes =
+        intakes.stream().sorted(Comparator.comparing(i -> leg(line, i.first()))).toList();
+    for (Intake intake : intakes) {
+      if (leg(line, intake.second()).compareTo(leg(line, intake.first())) < 0) {
+        throw new IllegalArgumentException("the legs of " + intake.name() + " are exchanged");
+      }
+    }
+  }
+
+  private static Path.Place leg(Path line, Intake.Leg leg) {
+    return line.joint(leg.outer())
+        .orElseThrow(() -> new IllegalArgumentException("a leg does not stand on the edge"));
+  }
+
+  /** Length of what is sewn, mm: all but what is folded away. */
+  public double sewnMm() {
+    return line.length() - intakes.stream().mapToDouble(i -> mouth(i).length()).sum();
+  }
+
+  /** The sewing line between the legs of something that is folded away. */
+  Path mouth(Intake intake) {
+    return new Path(line.between(leg(line, intake.first()), leg(line, intake.second())));
+  }
+
+  /** As it is when all is folded that is folded away. */
+  public FoldedEdge folded() {
+    return new FoldedEdge(line, intakes);
+  }
+
+  /**
+   * The same with the sewing line in each mouth as it must run to meet its neighbours when folded.
+   *
+   * @throws ellwand.problem.InputException if what is folded away reaches past the edge's end
+   */
+  public Edge shaped() {
+    return intakes.isEmpty() ? this : along(folded().flat());
+  }
+
+  /** The same on another line, which has a joint at each leg. */
+  public Edge along(Path other) {
+    return new Edge(name, other, allowanceMm, turnedBack, intakes);
+  }
+
+  /** The same in another place, not turned over. */
+  public Edge moved(Motion motion) {
+    return new Edge(
+        name,
+        line.moved(motion),
+        allowanceMm,
+        turnedBack,
+        intakes.stream().map(i -> i.moved(motion::apply)).toList());
+  }
+
+  /** The same, run through the other way. */
+  public Edge reversed() {
+    return new Edge(
+        name,
+        line.reversed(),
+        allowanceMm,
+        turnedBack,
+        intakes.stream().map(Intake::reversed).toList());
+  }
+
+  /** The lines that are drawn inside the piece for what is folded away. */
+  public List<InnerLine> intakeLines() {
+    List<InnerLine> lines = new ArrayList<>();
+    for (Intake intake : intakes) {
+      Path mouth = mouth(intake);
+      lines.addAll(intake.lines(mouth.tangent(mouth.length() / 2).at()));
+    }
+    return lines;
   }
 }

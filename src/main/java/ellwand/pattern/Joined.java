@@ -101,7 +101,7 @@ record Joined(List<Part> parts) {
     return new Part(
         named.edge,
         named.times.orElse(times),
-        piece.edge(edge).line().length() * (acrossFold ? 2 : 1),
+        piece.edge(edge).sewnMm() * (acrossFold ? 2 : 1),
         named.times.isEmpty() && cut.filter(c -> c.count() > 1).isPresent());
   }
 
