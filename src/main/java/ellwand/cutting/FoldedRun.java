@@ -23,8 +23,7 @@ final class FoldedRun {
   static Run of(Edge edge) {
     FoldedEdge folded = edge.folded();
     List<Point> beside =
-        beside(
-            Run.asDrawn(new Edge(edge.name(), folded.line(), edge.allowanceMm(), false)));
+        beside(Run.asDrawn(new Edge(edge.name(), folded.line(), edge.allowanceMm(), false)));
     // A leg may leave aslant, so that it meets the line only past its end.
     double reach = Cutter.MITRE_LIMIT * edge.allowanceMm();
     List<Point> line = new ArrayList<>(beside);

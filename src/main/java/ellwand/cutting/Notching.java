@@ -10,7 +10,9 @@ import ellwand.pattern.Piece;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Draws notches: strokes from the cutting line inward, square to the sewing line or along a leg. */
+/**
+ * Draws notches: strokes from the cutting line inward, square to the sewing line or along a leg.
+ */
 final class Notching {
 
   /** How far apart the two strokes of a double notch stand on the sewing line, mm. */

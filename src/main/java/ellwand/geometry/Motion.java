@@ -22,8 +22,7 @@ public record Motion(boolean flipped, double turnDegrees, double x, double y) {
   /** Mirrors about the line through two places. */
   public static Motion mirror(Point a, Point b) {
     Point along = b.minus(a);
-    Motion over =
-        new Motion(true, 2 * Math.toDegrees(Math.atan2(along.y(), along.x())), 0, 0);
+    Motion over = new Motion(true, 2 * Math.toDegrees(Math.atan2(along.y(), along.x())), 0, 0);
     Point shift = a.minus(over.apply(a));
     return over.shifted(shift.x(), shift.y());
   }

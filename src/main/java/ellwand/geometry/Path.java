@@ -203,7 +203,8 @@ public record Path(List<Segment> segments) {
       for (int k = 1; k <= steps; k++) {
         double after = along.cross(segment.at((double) k / steps).minus(a));
         if (before < 0 != after < 0) {
-          found.add(new Place(i, crossing(segment, a, along, (k - 1.0) / steps, (double) k / steps)));
+          found.add(
+              new Place(i, crossing(segment, a, along, (k - 1.0) / steps, (double) k / steps)));
         }
         before = after;
       }

@@ -27,8 +27,7 @@ public record Edge(
     if (!(allowanceMm >= 0 && Double.isFinite(allowanceMm))) {
       throw new IllegalArgumentException("the allowance of edge " + name + " must be 0 or more");
     }
-    intakes =
-        intakes.stream().sorted(Comparator.comparing(i -> leg(line, i.first()))).toList();
+    intakes = intakes.stream().sorted(Comparator.comparing(i -> leg(line, i.first()))).toList();
     for (Intake intake : intakes) {
       if (leg(line, intake.second()).compareTo(leg(line, intake.first())) < 0) {
         throw new IllegalArgumentException("the legs of " + intake.name() + " are exchanged");

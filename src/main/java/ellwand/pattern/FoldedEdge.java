@@ -2,7 +2,6 @@ package ellwand.pattern;
 
 import ellwand.geometry.Motion;
 import ellwand.geometry.Path;
-import ellwand.geometry.Point;
 import ellwand.geometry.Segment;
 import ellwand.problem.InputException;
 import java.util.ArrayList;
@@ -13,9 +12,9 @@ import java.util.List;
  * An edge with its darts, pleats and tucks folded as they are sewn, so that its parts follow one
  * another without a gap. It lies in the frame of the part before the first of them.
  *
- * <p>What is folded away must end where the cloth on which it lies ends: laid out again, the line in
- * the mouth of a dart is the image of its neighbour's in the leg, up to the middle of the dart, and
- * the image of that in the middle.
+ * <p>What is folded away must end where the cloth on which it lies ends: laid out again, the line
+ * in the mouth of a dart is the image of its neighbour's in the leg, up to the middle of the dart,
+ * and the image of that in the middle.
  */
 public final class FoldedEdge {
 
@@ -32,8 +31,8 @@ public final class FoldedEdge {
   /**
    * Folds an edge.
    *
-   * @param drawn flat, with a joint at each leg; how it runs between the two legs of an intake is of
-   *     no account
+   * @param drawn flat, with a joint at each leg; how it runs between the two legs of an intake is
+   *     of no account
    * @param intakes in the order in which they follow one another on it
    */
   FoldedEdge(Path drawn, List<Intake> intakes) {

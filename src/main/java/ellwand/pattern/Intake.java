@@ -97,8 +97,7 @@ public record Intake(String name, Kind kind, Leg first, Leg second, boolean towa
 
   /** Where the cloth between the legs is folded. */
   Leg middle() {
-    return new Leg(
-        first.outer.towards(second.outer, 0.5), first.inner.towards(second.inner, 0.5));
+    return new Leg(first.outer.towards(second.outer, 0.5), first.inner.towards(second.inner, 0.5));
   }
 
   /** Brings the second leg, and all cloth beyond it, onto the first. */
@@ -111,7 +110,9 @@ public record Intake(String name, Kind kind, Leg first, Leg second, boolean towa
     return turned.shifted(shift.x(), shift.y());
   }
 
-  /** What is drawn of it inside the piece: what is sewn, where it is folded, a dart's drill mark. */
+  /**
+   * What is drawn of it inside the piece: what is sewn, where it is folded, a dart's drill mark.
+   */
   List<InnerLine> lines(Point fold) {
     List<InnerLine> lines = new ArrayList<>();
     Leg middle = middle();
@@ -134,8 +135,7 @@ public record Intake(String name, Kind kind, Leg first, Leg second, boolean towa
     Point drill = middle.inner.plus(middle.outward().times(shortBy));
     Point up = middle.outward().times(DRILL_ARM_MM);
     for (Point arm : List.of(up, up.left())) {
-      lines.add(
-          new InnerLine(name + ", drill mark", Path.line(drill.minus(arm), drill.plus(arm))));
+      lines.add(new InnerLine(name + ", drill mark", Path.line(drill.minus(arm), drill.plus(arm))));
     }
     return lines;
   }

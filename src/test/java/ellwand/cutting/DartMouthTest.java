@@ -51,7 +51,8 @@ class DartMouthTest {
       most = Math.max(most, cutting.distance(lies));
     }
     assertTrue(inMouth > 5, "the mouth has a cutting line");
-    return Math.max(most, Math.abs(out(cutting, point, first) - out(cutting, point, dart.second().outward())));
+    return Math.max(
+        most, Math.abs(out(cutting, point, first) - out(cutting, point, dart.second().outward())));
   }
 
   private static double degrees(Point from, Point to) {
@@ -71,10 +72,10 @@ class DartMouthTest {
   }
 
   /**
-   * Straight edge, upright dart 40 wide and 100 deep, allowance 15, by hand: the legs are as long as
-   * the root of 100² + 20², the edge leaves the first at 90 degrees and half the dart's angle. Its
-   * image in the leg crosses the dart's middle at the root of 20² + 100² by sin (90 + h) / sin (90 -
-   * 2 h) from the point, h being half the angle.
+   * Straight edge, upright dart 40 wide and 100 deep, allowance 15, by hand: the legs are as long
+   * as the root of 100² + 20², the edge leaves the first at 90 degrees and half the dart's angle.
+   * Its image in the leg crosses the dart's middle at the root of 20² + 100² by sin (90 + h) / sin
+   * (90 - 2 h) from the point, h being half the angle.
    */
   @Test
   void theSewingLineInTheMouthIsARoof() {

@@ -132,7 +132,8 @@ class IntakeMarksTest {
   void aMouthAtTheCornerIsRefused() {
     InputException e = assertThrows(InputException.class, () -> upright(15, 25, -200));
     assertEquals(
-        "what dart folds away reaches past the end of the edge. Fold it the other way, make it narrower, or move it farther from the corner.",
+        "what dart folds away reaches past the end of the edge. Fold it the other way, make it"
+            + " narrower, or move it farther from the corner.",
         e.getMessage());
   }
 

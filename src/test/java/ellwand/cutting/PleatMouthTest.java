@@ -39,9 +39,7 @@ class PleatMouthTest {
     for (int i = 0; i < steps && from > to; i++) {
       double a = from + (to - from) * i / steps;
       double b = from + (to - from) * (i + 1) / steps;
-      line.add(
-          new Segment.Line(
-              new Point(a - moved, height(a)), new Point(b - moved, height(b))));
+      line.add(new Segment.Line(new Point(a - moved, height(a)), new Point(b - moved, height(b))));
     }
     return line;
   }
@@ -155,10 +153,10 @@ class PleatMouthTest {
   @Test
   void aPleatThatReachesPastTheEndOfItsEdgeIsRefused() {
     InputException e =
-        assertThrows(
-            InputException.class, () -> pleated(List.of(-15.0), 20, List.of(true), 15));
+        assertThrows(InputException.class, () -> pleated(List.of(-15.0), 20, List.of(true), 15));
     assertEquals(
-        "what pleat 1 folds away reaches past the end of the edge. Fold it the other way, make it narrower, or move it farther from the corner.",
+        "what pleat 1 folds away reaches past the end of the edge. Fold it the other way, make it"
+            + " narrower, or move it farther from the corner.",
         e.getMessage());
   }
 }
