@@ -78,6 +78,29 @@ public record CutPiece(
     return Symmetry.of(this);
   }
 
+  /**
+   * Where a place comes to lie when the piece is turned over onto its own outline: about the fold
+   * edge of a half, else about its middle along its drawn x axis.
+   */
+  public Point turnedOver(Point place) {
+    double middle = cutting.box().centre().y();
+    return fold.map(line -> mirrored(place, line))
+        .orElseGet(() -> new Point(place.x(), 2 * middle - place.y()));
+  }
+
+  /**
+   * How a piece without a hand lies, as drawn, on the other ply of cloth folded along the warp:
+   * degrees that its drawn x axis is turned by, counter-clockwise, right side up.
+   *
+   * @param turnDegrees how the copy on the upright ply is turned
+   * @param flipped whether that is turned over before
+   */
+  public double twinTurn(double turnDegrees, boolean flipped) {
+    Point axis = fold.map(line -> line.to().minus(line.from())).orElse(new Point(1, 0));
+    double twice = 2 * Math.toDegrees(Math.atan2(axis.y(), axis.x()));
+    return (flipped ? turnDegrees : -turnDegrees) - twice;
+  }
+
   /** All its lines in a new place. */
   public CutPiece moved(Motion motion) {
     return new CutPiece(

@@ -43,6 +43,9 @@ final class Headings {
                         + "."));
       }
     }
+    of.placed().stream()
+        .filter(p -> p.twinTurn(of.marker().lay()).isPresent())
+        .forEach(p -> twin(findings, rule, p, of.marker().lay()));
     Cloth cloth = of.marker().lay().cloth();
     String reason =
         cloth.direction() == Direction.ONE_WAY
@@ -59,6 +62,24 @@ final class Headings {
         .values()
         .forEach(g -> mixed(findings, rule, g, "this cloth is cut one way within each garment"));
     return findings;
+  }
+
+  /** Where a heading counts, what one placement cuts from two plies has the same on both. */
+  private static void twin(List<Finding> findings, Rule rule, Placed p, Lay lay) {
+    Heading twin = Heading.ofTurn(p.twinTurn(lay).orElseThrow(), false);
+    Direction direction = p.cut().map(c -> Lay.direction(lay.cloth(), c)).orElse(Direction.ANY_WAY);
+    if (twin != real(p) && direction != Direction.ANY_WAY) {
+      findings.add(
+          p.finding(
+              rule,
+              1,
+              unit ->
+                  "Of the two of "
+                      + p.name()
+                      + " "
+                      + Say.near(p.box().centre(), unit)
+                      + " one heads up and one down, since the plies mirror each other."));
+    }
   }
 
   private static List<Placed> asking(Direction direction, Inspection of) {

@@ -11,7 +11,9 @@ import ellwand.geometry.Point;
 import ellwand.lay.Form;
 import ellwand.lay.Heading;
 import ellwand.lay.Lay;
+import ellwand.lay.Wanted;
 import ellwand.pattern.Asks;
+import ellwand.pattern.Cut;
 import ellwand.pattern.Match;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -37,6 +39,7 @@ final class InRepeat {
           InRepeat::findings);
 
   private final Rule rule;
+  private final Lay lay;
   private final Cloth cloth;
   private final Repeat repeat;
   private final LaidCloth laid;
@@ -46,11 +49,12 @@ final class InRepeat {
   private InRepeat(Rule rule, Inspection of, Repeat repeat) {
     this.rule = rule;
     this.repeat = repeat;
-    cloth = of.marker().lay().cloth();
+    lay = of.marker().lay();
+    cloth = lay.cloth();
     laid =
         LaidCloth.like(cloth, of.marker().fold(), of.marker().zones())
             .orElseGet(() -> LaidCloth.of(cloth, Fold.OPEN));
-    matched = new MatchedMarks(of.marker().lay(), repeat, laid);
+    matched = new MatchedMarks(lay, repeat, laid);
   }
 
   /**
@@ -72,44 +76,50 @@ final class InRepeat {
     return check.findings;
   }
 
-  private Optional<Phase> phase(Placed p, String mark) {
+  /** Of each piece that is kept; of a half the side that is as drawn, on whichever ply. */
+  private List<Phase> phases(Placed p, String words) {
     Optional<Band> band = laid.band(p.copy().zone());
-    Optional<Point> at = p.cut().map(cut -> cut.marks().get(mark));
-    if (band.isEmpty() || at.isEmpty()) {
-      return Optional.empty();
+    Optional<Wanted> wanted = lay.wantedBy(p.copy());
+    Optional<Point> mark = wanted.map(w -> w.cut().marks().get(words));
+    if (band.isEmpty() || mark.isEmpty()) {
+      return List.of();
     }
+    Cut.How how = wanted.get().how();
+    List<Phase> phases = new ArrayList<>();
+    for (Ply ply : p.pliesCut(band.get(), how)) {
+      if (how == Cut.How.PAIR || !p.turnedOver(ply)) {
+        phases.add(phase(p, ply, mark.get(), 1));
+      } else if (p.copy().form() != Form.HALF) {
+        // It is kept as one that is as drawn, with what is drawn to the left on its left.
+        phases.add(phase(p, ply, wanted.get().cut().turnedOver(mark.get()), -1));
+      }
+    }
+    return phases;
+  }
+
+  private Phase phase(Placed p, Ply ply, Point mark, int hand) {
     Motion motion = p.copy().motion();
-    // The ply that lies right side up, where there is one.
-    Ply ply = band.get().layers().get(band.get().layers().size() - 1);
-    Point laidAt = motion.apply(at.get());
-    double y = ply.open(laidAt.y());
-    double left = ply.open(motion.apply(at.get().plus(new Point(0, 1))).y()) - y;
+    Point at = motion.apply(mark);
+    double y = ply.open(at.y());
+    double left = ply.open(motion.apply(mark.plus(new Point(0, hand))).y()) - y;
     double up = Heading.ofTurn(motion.turnDegrees(), motion.flipped()) == Heading.UP ? 1 : -1;
     double fromEdge = y + cloth.selvedgeMm();
-    return Optional.of(
-        new Phase(
-            up * (laidAt.x() - repeat.startAlongMm()),
-            (left < -1e-6 ? -1 : 1) * (fromEdge - repeat.startAcrossMm())));
+    return new Phase(
+        up * (at.x() - repeat.startAlongMm()),
+        (left < -1e-6 ? -1 : 1) * (fromEdge - repeat.startAcrossMm()));
   }
 
   private void place(Placed p) {
     Optional<Asks.Place> place = p.cut().flatMap(cut -> cut.piece().asks().place());
-    Optional<Phase> phase = place.flatMap(at -> phase(p, at.mark()));
-    if (phase.isEmpty()) {
+    List<Phase> phases = place.map(at -> phases(p, at.mark())).orElse(List.of());
+    if (phases.isEmpty()) {
       return;
     }
     Asks.Place asked = place.get();
-    double off;
-    if (asked.onBorder()) {
-      off = repeat.borderMm().map(border -> offBorder(p, asked.mark(), border)).orElse(0.0);
-    } else {
-      boolean along = asked.alongMm().isPresent() || repeat.halfDrop();
-      boolean across = asked.acrossMm().isPresent() || repeat.halfDrop();
-      off =
-          repeat.offMm(
-              along ? phase.get().along() - asked.alongMm().orElse(0.0) : 0,
-              across ? phase.get().across() - asked.acrossMm().orElse(0.0) : 0);
-    }
+    double off =
+        asked.onBorder()
+            ? repeat.borderMm().map(border -> offBorder(p, asked.mark(), border)).orElse(0.0)
+            : phases.stream().mapToDouble(phase -> off(phase, asked)).max().orElseThrow();
     if (!(off <= Rule.ROUNDING_MM)) {
       findings.add(
           p.finding(
@@ -128,12 +138,20 @@ final class InRepeat {
     }
   }
 
+  private double off(Phase phase, Asks.Place asked) {
+    boolean along = asked.alongMm().isPresent() || repeat.halfDrop();
+    boolean across = asked.acrossMm().isPresent() || repeat.halfDrop();
+    return repeat.offMm(
+        along ? phase.along() - asked.alongMm().orElse(0.0) : 0,
+        across ? phase.across() - asked.acrossMm().orElse(0.0) : 0);
+  }
+
   /** How far the copy is off the border, on whichever of its plies it is further, mm. */
   private double offBorder(Placed p, String mark, double border) {
-    List<Ply> plies = laid.band(p.copy().zone()).orElseThrow().layers();
-    boolean all = p.copy().form() == Form.PAIR || p.copy().form() == Form.HALF;
+    Band band = laid.band(p.copy().zone()).orElseThrow();
+    Cut.How how = lay.wantedBy(p.copy()).orElseThrow().how();
     double laidY = p.copy().motion().apply(p.cut().orElseThrow().marks().get(mark)).y();
-    return plies.subList(all ? 0 : plies.size() - 1, plies.size()).stream()
+    return p.pliesCut(band, how).stream()
         .mapToDouble(ply -> Math.abs(ply.open(laidY) + cloth.selvedgeMm() - border))
         .max()
         .orElse(0);

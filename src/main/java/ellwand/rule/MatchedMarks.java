@@ -5,7 +5,7 @@ import ellwand.cloth.Cloth;
 import ellwand.cloth.LaidCloth;
 import ellwand.cloth.Ply;
 import ellwand.cloth.Repeat;
-import ellwand.cutting.CutPiece.Stroke;
+import ellwand.cutting.CutPiece;
 import ellwand.geometry.Motion;
 import ellwand.geometry.Point;
 import ellwand.lay.Form;
@@ -83,17 +83,14 @@ final class MatchedMarks {
     if (mark.isEmpty() || band.isEmpty()) {
       return List.of();
     }
-    List<Ply> layers = band.get().layers();
-    Form form = p.copy().form();
-    boolean everyPly = form == Form.PAIR || form == Form.HALF;
-    boolean opened = wanted.how() == Cut.How.FOLD && (form == Form.OPENED || form == Form.PAIR);
+    CutPiece cut = wanted.cut();
+    boolean opened = wanted.how() == Cut.How.FOLD && p.copy().form() != Form.HALF;
     List<Sewn> sewn = new ArrayList<>();
-    // The last ply lies right side up, where one does.
-    for (Ply ply : layers.subList(everyPly ? 0 : layers.size() - 1, layers.size())) {
-      sewn.add(sewn(p, ply, mark.get(), false));
+    for (Ply ply : p.pliesCut(band.get(), wanted.how())) {
+      boolean other = wanted.how() == Cut.How.WHOLE && p.turnedOver(ply);
+      sewn.add(sewn(p, ply, other ? cut.turnedOver(mark.get()) : mark.get(), other));
       if (opened) {
-        Stroke fold = wanted.cut().fold().orElseThrow();
-        sewn.add(sewn(p, ply, mark.get().mirrored(fold.from(), fold.to()), true));
+        sewn.add(sewn(p, ply, cut.turnedOver(mark.get()), true));
       }
     }
     return sewn;
@@ -105,7 +102,7 @@ final class MatchedMarks {
     int up = Heading.ofTurn(motion.turnDegrees(), motion.flipped()) == Heading.UP ? 1 : -1;
     double fromEdge = ply.open(at.y()) + cloth.selvedgeMm();
     return new Sewn(
-        motion.flipped() ^ ply.mirrored() ^ ply.backwards() ^ mirrored,
+        p.turnedOver(ply) ^ mirrored,
         up * (at.x() - repeat.startAlongMm()),
         (ply.backwards() ? -up : up) * (fromEdge - repeat.startAcrossMm()));
   }

@@ -1,5 +1,7 @@
 package ellwand.rule;
 
+import ellwand.cloth.Band;
+import ellwand.cloth.Ply;
 import ellwand.cloth.Zone;
 import ellwand.cutting.CutPiece;
 import ellwand.geometry.Box;
@@ -8,8 +10,13 @@ import ellwand.geometry.Outline;
 import ellwand.geometry.Point;
 import ellwand.geometry.Region;
 import ellwand.lay.Copy;
+import ellwand.lay.Form;
+import ellwand.lay.Lay;
+import ellwand.lay.Wanted;
+import ellwand.pattern.Cut;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * A copy and what it claims to be.
@@ -71,6 +78,48 @@ record Placed(
 
   boolean inDoubleZone() {
     return zone.filter(z -> z.plies() == 2).isPresent();
+  }
+
+  /** Whether the copy as cut from a ply is of the other hand than drawn. */
+  boolean turnedOver(Ply ply) {
+    return copy.motion().flipped() ^ ply.mirrored() ^ ply.backwards();
+  }
+
+  /**
+   * How the twin of a copy lies that is to yield the same on two plies, each as drawn: how far its
+   * drawn x axis is turned from the warp, degrees counter-clockwise; empty if it is not.
+   */
+  OptionalDouble twinTurn(Lay lay) {
+    if (copy.form() != Form.PAIR) {
+      return OptionalDouble.empty();
+    }
+    Optional<Wanted> wanted = lay.wantedBy(copy).filter(w -> w.how() != Cut.How.PAIR);
+    if (wanted.isEmpty()) {
+      return OptionalDouble.empty();
+    }
+    // Turned over onto itself its x axis comes to point there; the plies mirror each other.
+    CutPiece piece = wanted.get().cut();
+    Point from = piece.turnedOver(new Point(0, 0));
+    Point to = piece.turnedOver(new Point(1, 0));
+    Point axis = copy.motion().apply(to).minus(copy.motion().apply(from));
+    double degrees = Math.toDegrees(Math.atan2(axis.y(), axis.x()));
+    return OptionalDouble.of(copy.motion().flipped() ? degrees : -degrees);
+  }
+
+  /**
+   * The plies of which something is kept: both, or of a piece whose twin is wasted the one on which
+   * it has the hand that is wanted.
+   */
+  List<Ply> pliesCut(Band band, Cut.How how) {
+    List<Ply> layers = band.layers();
+    if (copy.form() == Form.PAIR || copy.form() == Form.HALF) {
+      return layers;
+    }
+    // The last ply lies right side up, where one does.
+    Ply last = layers.get(layers.size() - 1);
+    boolean drawn = how == Cut.How.WHOLE;
+    return List.of(
+        layers.stream().filter(ply -> drawn && !turnedOver(ply)).findFirst().orElse(last));
   }
 
   Finding finding(Rule rule, double amount, Finding.Words words) {

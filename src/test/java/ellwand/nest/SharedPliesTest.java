@@ -118,6 +118,39 @@ class SharedPliesTest {
         List.of("hand"), Check.of(wrong).stream().map(f -> f.rule().id()).distinct().toList());
   }
 
+  /** Across the warp or aslant the other ply mirrors it end for end, and off its grain. */
+  @Test
+  void twoThatLieAcrossAreCutAtOnceOnlyWhereTheyMayHeadBothWays() {
+    for (Grain grain : List.of(Grain.ALONG, Grain.ACROSS, Grain.EITHER, Grain.BIAS, Grain.at(30))) {
+      CutPiece flap =
+          Trial.piece("flap", grain, "2", Trial.points(0, 0, 200, 40, 200, 110, 0, 150));
+      CutPiece sleeve = Trial.sloped("sleeve", "pair", 500, 150);
+      for (Direction direction : Direction.values()) {
+        Cloth cloth = Trial.cloth(1000, 0, direction, Fold.LENGTHWISE);
+        Marker marker = nested(lay(cloth, 1, flap, sleeve), Fold.LENGTHWISE, 20);
+        List<Copy> flaps = marker.copies().stream().filter(c -> c.piece().equals("flap")).toList();
+        boolean asDrawn =
+            !grain.equals(Grain.at(30))
+                && (direction == Direction.ANY_WAY || !grain.equals(Grain.ACROSS));
+        assertEquals(asDrawn ? 1 : 2, flaps.size(), grain.word() + " " + direction);
+      }
+    }
+  }
+
+  @Test
+  void aTwinThatHeadsTheOtherWayOrLiesOffItsGrainIsFound() {
+    for (Grain grain : List.of(Grain.ACROSS, Grain.at(30))) {
+      CutPiece flap =
+          Trial.piece("flap", grain, "2", Trial.points(0, 0, 200, 40, 200, 110, 0, 150));
+      double turn = grain.turns(false).get(0);
+      Copy pair = Trial.copy(flap, Form.PAIR, "folded", false, turn, 200, 100);
+      Marker marker = Trial.folded(lay(folded(1000), 1, flap), 450, 450, pair);
+      assertEquals(
+          List.of(grain.equals(Grain.ACROSS) ? "heading" : "grain"),
+          Check.of(marker).stream().map(f -> f.rule().id()).toList());
+    }
+  }
+
   /** One that lies on one ply cannot serve two. */
   @Test
   void aSinglePlyServesOneGarment() {

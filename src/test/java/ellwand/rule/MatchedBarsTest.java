@@ -240,4 +240,32 @@ class MatchedBarsTest {
     int off = (right > 1e-6 ? 1 : 0) + (left > 1e-6 ? 1 : 0);
     assertEquals(off, told.size(), () -> right + " " + left + " " + told);
   }
+
+  /**
+   * On folded cloth a front that is turned over is as drawn on the upper ply, and its twin below is
+   * wasted: the front that is kept matches the back, not the twin.
+   */
+  @Test
+  void ofAPieceWhoseTwinIsWastedTheOneThatIsKeptMatches() {
+    CutPiece front = side("front", "1", 150, 0);
+    CutPiece half = side("back", "1 on fold", 170, 0);
+    Cloth cloth = Trial.cloth(3000, 0, Direction.ONE_WAY, Fold.LENGTHWISE).repeating(across(true));
+    Lay lay = new Lay("smock", cloth, Trial.lay(cloth, front, half).wanted(), List.of(SIDES));
+    double fold = cloth.nearestMirrorMm(1500);
+    Copy opened = Trial.copy(half, Form.OPENED, "folded", false, 0, 0, 900);
+    int met = 0;
+    for (double mm = 0; mm < W; mm++) {
+      Copy over = Trial.copy(front, Form.WHOLE, "folded", true, 0, 400, mm);
+      Point kept = new Point(0, SELVEDGE + fold - over.motion().apply(new Point(200, 150)).y());
+      Point right = new Point(0, SELVEDGE + fold + opened.motion().apply(new Point(200, -170)).y());
+      boolean meets = difference(kept, right, 1, MatchedBarsTest::even) < 1e-6;
+      met += meets ? 1 : 0;
+      List<String> told =
+          Check.of(Trial.folded(lay, 800, 800, opened, over)).stream()
+              .map(f -> f.sentence(Unit.MM))
+              .toList();
+      assertEquals(meets ? 0 : 1, told.size(), () -> told.toString());
+    }
+    assertEquals(1, met);
+  }
 }

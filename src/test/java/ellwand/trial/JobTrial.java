@@ -52,7 +52,15 @@ record JobTrial(long number, Ending ending, List<String> said) {
    * @param drawn whether all its files are made, too
    */
   static JobTrial of(long number, int steps, boolean drawn) {
-    JsonNode made = RandomJob.of(number);
+    return of(number, RandomJob.of(number), steps, drawn);
+  }
+
+  /**
+   * The same of a job that another has made.
+   *
+   * @param number the seed, too
+   */
+  static JobTrial of(long number, JsonNode made, int steps, boolean drawn) {
     try {
       Job job =
           JobReader.read("job.yaml", Folder.EMPTY.with("job.yaml", JSON.writeValueAsBytes(made)));

@@ -3,9 +3,12 @@ package ellwand.nest.pose;
 import ellwand.cloth.Cloth;
 import ellwand.cutting.CutPiece;
 import ellwand.lay.Form;
+import ellwand.lay.Heading;
 import ellwand.lay.Wanted;
+import ellwand.pattern.Cut.How;
 import ellwand.pattern.Grain;
 import java.util.OptionalInt;
+import java.util.Set;
 
 /**
  * One placement to be made.
@@ -25,6 +28,9 @@ public record Placement(
     Hand hand,
     double mostDegrees,
     boolean tooWide) {
+
+  /** How far a fold edge may lean and still lie along or across, degrees. */
+  private static final double LEVEL_DEGREES = 0.1;
 
   /** Which hands of a piece may be seen from above. */
   enum Hand {
@@ -57,6 +63,30 @@ public record Placement(
             hand,
             pair.mostDegrees,
             false);
+  }
+
+  /** Whether it is to yield the same on both plies, each as drawn. */
+  public boolean twice() {
+    return form == Form.PAIR && wanted.how() != How.PAIR;
+  }
+
+  /** Whether a twin that is to be as drawn lies on its grain and heads as it may. */
+  boolean twinLies(double turn, boolean flipped, Set<Heading> headings) {
+    return !twice() || twinLies(wanted.cut(), turn, flipped, headings);
+  }
+
+  /** Whether two without a hand can be cut at once: their twins are turned end for end at times. */
+  static boolean cutsTwo(CutPiece cut, Set<Heading> headings) {
+    return cut.piece().grain().turns(false).stream()
+        .filter(turn -> headings.contains(Heading.ofTurn(turn, false)))
+        .anyMatch(turn -> twinLies(cut, turn, false, headings));
+  }
+
+  private static boolean twinLies(
+      CutPiece cut, double turn, boolean flipped, Set<Heading> headings) {
+    double twin = cut.twinTurn(turn, flipped);
+    return cut.piece().grain().offDegrees(twin, false) <= LEVEL_DEGREES
+        && headings.contains(Heading.ofTurn(twin, false));
   }
 
   /** The same of a piece that fits nowhere on its grain. */

@@ -44,11 +44,21 @@ public record Pose(
    * everywhere, turned off it as little as will do; empty if it does not fit.
    */
   public static List<Pose> of(Placement placement, Band band, Set<Heading> headings) {
+    return of(placement, band, headings, headings);
+  }
+
+  /**
+   * The same with headings of its own for a twin that is to be as drawn, too.
+   *
+   * @param twins how it may head
+   */
+  public static List<Pose> of(
+      Placement placement, Band band, Set<Heading> headings, Set<Heading> twins) {
     List<Pose> poses = new ArrayList<>();
     for (boolean flipped : flips(placement)) {
       for (double turn : placement.wanted().cut().piece().grain().turns(flipped)) {
         Heading heading = Heading.ofTurn(turn, flipped);
-        if (headings.contains(heading)) {
+        if (headings.contains(heading) && placement.twinLies(turn, flipped, twins)) {
           Motion motion = new Motion(flipped, turn, 0, 0);
           Outline outline = placement.drawn().cutting().moved(motion);
           if (placement.form() == Form.HALF) {

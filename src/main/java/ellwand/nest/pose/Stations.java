@@ -2,6 +2,7 @@ package ellwand.nest.pose;
 
 import ellwand.cloth.Band;
 import ellwand.cloth.Cloth;
+import ellwand.cloth.Direction;
 import ellwand.cloth.LaidCloth;
 import ellwand.cloth.Zone.Face;
 import ellwand.cutting.CutPiece;
@@ -34,7 +35,7 @@ public final class Stations {
     List<List<Wanted>> servings = new ArrayList<>();
     Map<String, Wanted> waiting = new LinkedHashMap<>();
     for (Wanted wanted : lay.wanted()) {
-      if (!twoAtOnce(wanted)) {
+      if (!twoAtOnce(lay, wanted)) {
         servings.add(List.of(wanted));
         continue;
       }
@@ -67,12 +68,17 @@ public final class Stations {
             .anyMatch(m -> m.piece().equals(piece) || m.otherPiece().equals(piece));
   }
 
-  private static boolean twoAtOnce(Wanted wanted) {
-    return switch (wanted.how()) {
-      case WHOLE -> wanted.cut().symmetric();
-      case FOLD -> true;
-      case PAIR -> false;
-    };
+  private static boolean twoAtOnce(Lay lay, Wanted wanted) {
+    boolean alike =
+        switch (wanted.how()) {
+          case WHOLE -> wanted.cut().symmetric();
+          case FOLD -> true;
+          case PAIR -> false;
+        };
+    boolean anyWay = Lay.direction(lay.cloth(), wanted.cut()) == Direction.ANY_WAY;
+    return alike
+        && Placement.cutsTwo(
+            wanted.cut(), anyWay ? EnumSet.allOf(Heading.class) : EnumSet.of(Heading.UP));
   }
 
   /** Every station at which the wants could be served; empty if they fit nowhere. */

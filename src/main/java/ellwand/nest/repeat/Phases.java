@@ -185,7 +185,7 @@ public final class Phases {
     if (matched(placement) && !alongWarp(pose)) {
       return List.of();
     }
-    if (y.isPresent() && opensOnBothPlies(placement) && !twinMatches(placement, pose, y.get())) {
+    if (y.isPresent() && placement.twice() && !twinMatches(placement, pose, y.get())) {
       return List.of();
     }
     List<Way> ways = new ArrayList<>();
@@ -210,24 +210,25 @@ public final class Phases {
         .anyMatch(places -> places.matched(piece));
   }
 
-  private static boolean opensOnBothPlies(Placement placement) {
-    return placement.form() == Form.PAIR && placement.wanted().how() == How.FOLD;
-  }
-
   /**
-   * Whether what matches across the cloth does so on both plies: the twin is turned over, so that
+   * Whether what is asked across the cloth is met on both plies: the twin is turned over, so that
    * the middle has to lie on a mirror line of the repeat.
    */
   private boolean twinMatches(Placement placement, Pose pose, Lattice y) {
-    Wanted wanted = placement.wanted();
-    MarkPlaces places = bySize.get(wanted.size()).get(Axis.ACROSS);
     Ply twin = pose.band().layers().get(0);
-    if (twin.mirrored() == twin.backwards() || !places.matched(wanted.cut().name())) {
+    if (twin.mirrored() == twin.backwards()) {
       return true;
     }
-    double fold = pose.motion().apply(wanted.cut().fold().orElseThrow().from()).y();
-    double middle = seen(pose.band()).open(fold + y.offset()) - start(Axis.ACROSS);
-    return Math.abs(Math.IEEEremainder(2 * middle, places.sameAfterMm())) <= EXACT_MM;
+    if (!alongWarp(pose)) {
+      return false;
+    }
+    Wanted wanted = placement.wanted();
+    CutPiece cut = wanted.cut();
+    Point middle = cut.fold().map(Stroke::from).orElseGet(() -> cut.cutting().box().centre());
+    double from =
+        seen(pose.band()).open(pose.motion().apply(middle).y() + y.offset()) - start(Axis.ACROSS);
+    double same = bySize.get(wanted.size()).get(Axis.ACROSS).sameAfterMm();
+    return Math.abs(Math.IEEEremainder(2 * from, same)) <= EXACT_MM;
   }
 
   private static boolean alongWarp(Pose pose) {
@@ -310,7 +311,12 @@ public final class Phases {
       return List.of();
     }
     double line = repeat.orElseThrow().borderMm().orElseThrow() - cloth.selvedgeMm();
-    Ply ply = seen(band);
+    Ply ply =
+        band.layers().stream()
+            .filter(p -> pose.motion().flipped() == (p.mirrored() != p.backwards()))
+            .findFirst()
+            .filter(p -> placement.wanted().how() == How.WHOLE)
+            .orElse(seen(band));
     double y = ply.laid(line) - pose.motion().apply(mark).y();
     boolean beyond = ply.open(pose.outline().box().centre().y() + y) > line;
     return beyond && y >= pose.lowY() - EXACT_MM && y <= pose.highY() + EXACT_MM
