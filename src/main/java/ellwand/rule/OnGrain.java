@@ -59,7 +59,10 @@ final class OnGrain {
     Motion motion = p.copy().motion();
     double off = grain(p).offDegrees(motion.turnDegrees(), motion.flipped());
     double twin =
-        p.twinTurn(lay).stream().map(turn -> grain(p).offDegrees(turn, false)).findFirst().orElse(0);
+        p.twinTurn(lay).stream()
+            .map(turn -> grain(p).offDegrees(turn, false))
+            .findFirst()
+            .orElse(0);
     return twin > off + LEVEL_DEGREES ? twin : off;
   }
 

@@ -163,8 +163,7 @@ final class InStripes {
     Seam seam = seam(a, one, b, other);
     for (Sewn at : sewn(a, drawings.get(a.piece()).at(one))) {
       for (Sewn otherAt : sewn(b, drawings.get(b.piece()).at(other))) {
-        if (!bars.equals("along")
-            && off(at.along - otherAt.along, period("along"), MATCH_OFF_MM)) {
+        if (!bars.equals("along") && off(at.along - otherAt.along, period("along"), MATCH_OFF_MM)) {
           faults.add(a + " does not match " + b + " along the cloth");
         }
         double across = at.across - (seam.chevron ? -1 : 1) * otherAt.across;

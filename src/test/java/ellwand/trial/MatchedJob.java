@@ -79,7 +79,8 @@ final class MatchedJob {
     }
     int side = any(List.of(1, 2, 2));
     edges.putObject("side").put("from", "n" + side).put("to", "n" + (side + 1));
-    String cut = half ? any(List.of("1 on fold", "2 on fold")) : any(List.of("1", "2", "3", "pair"));
+    String cut =
+        half ? any(List.of("1 on fold", "2 on fold")) : any(List.of("1", "2", "3", "pair"));
     piece.putObject("cut").put("main", cut);
     if (first && dice.nextInt(3) == 0) {
       piece.putObject("place").put("at", "side @ 40").put("across", dice.nextInt(15) - 7);

@@ -160,7 +160,8 @@ public record StretchTask(
         .flatMap(
             heading ->
                 seat.bands().stream()
-                    .flatMap(band -> Pose.of(placement, band, EnumSet.of(heading), headings).stream()))
+                    .flatMap(
+                        band -> Pose.of(placement, band, EnumSet.of(heading), headings).stream()))
         .flatMap(pose -> phases.ways(placement, pose, fromX, decision.phases()).stream())
         .toList();
   }
