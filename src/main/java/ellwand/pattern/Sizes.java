@@ -15,8 +15,10 @@ import java.util.Map;
  * @param names in the user's order, from small to large
  * @param base the one of them that the pieces are drawn in
  * @param rules by piece, then by the name of a point or of an inner line
+ * @param body measures that blocks are drafted from
  */
-public record Sizes(List<String> names, String base, Map<String, Map<String, GradeRule>> rules) {
+public record Sizes(
+    List<String> names, String base, Map<String, Map<String, GradeRule>> rules, Body body) {
 
   public Sizes {
     names = List.copyOf(names);
@@ -30,6 +32,11 @@ public record Sizes(List<String> names, String base, Map<String, Map<String, Gra
               "the pieces are drawn in size " + base + ", which is not among the sizes",
               "Add it to names: of sizes:, or draw in one of " + String.join(", ", names)));
     }
+  }
+
+  /** Sizes of which no body is measured. */
+  public Sizes(List<String> names, String base, Map<String, Map<String, GradeRule>> rules) {
+    this(names, base, rules, Body.NONE);
   }
 
   /** A style in the one size that it is drawn in. */

@@ -2,11 +2,11 @@ package ellwand.file.job;
 
 import ellwand.file.source.Names;
 import ellwand.file.source.Spot;
+import ellwand.pattern.Body;
 import ellwand.problem.InputException;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -18,30 +18,34 @@ final class BodyReader {
 
   private final List<String> sizes;
   private final String base;
-  private final Map<String, Map<String, Double>> measures = new LinkedHashMap<>();
+  private final Body body;
 
   /** Reads the table; what is wrong with it is reported. */
-  BodyReader(Spot body, List<String> sizes, String base) {
+  BodyReader(Spot table, List<String> sizes, String base) {
     this.sizes = sizes;
     this.base = base;
-    body.entries()
+    Map<String, Map<String, Double>> measures = new LinkedHashMap<>();
+    table
+        .entries()
         .forEach(
-            (size, table) -> {
-              table.holds(
+            (size, row) -> {
+              row.holds(
                   sizes.contains(size),
                   "there is no size " + Names.shown(size),
                   "Use " + String.join(", ", sizes));
-              table
-                  .entries()
+              Map<String, Double> ofSize = new LinkedHashMap<>();
+              row.entries()
                   .forEach(
                       (measure, spot) ->
-                          spot.lengthAbove0()
-                              .ifPresent(
-                                  mm ->
-                                      measures
-                                          .computeIfAbsent(measure, m -> new LinkedHashMap<>())
-                                          .put(size, mm)));
+                          spot.lengthAbove0().ifPresent(mm -> ofSize.put(measure, mm)));
+              measures.put(size, ofSize);
             });
+    this.body = new Body(measures);
+  }
+
+  /** The table as it was read. */
+  Body body() {
+    return body;
   }
 
   /** By size, a share of how much more a measure is than in the base size, mm; 0 if not given. */
@@ -73,21 +77,19 @@ final class BodyReader {
       throw InputException.of(
           "'" + Names.shown(text) + "' is more than any body grows", "Write for example 1/4 chest");
     }
-    Map<String, Double> measure = measures.getOrDefault(matcher.group(5), Map.of());
-    List<String> missing = sizes.stream().filter(s -> !measure.containsKey(s)).toList();
+    String measure = matcher.group(5);
+    List<String> missing = body.without(measure, sizes);
     if (!missing.isEmpty()) {
       throw InputException.of(
-          "no "
-              + Names.shown(matcher.group(5))
-              + " is given for size "
-              + String.join(", ", missing),
+          "no " + Names.shown(measure) + " is given for size " + String.join(", ", missing),
           "Add it to body:"
-              + (measures.isEmpty()
+              + (body.measures().isEmpty()
                   ? ""
-                  : ", or use " + String.join(", ", new TreeSet<>(measures.keySet()))));
+                  : ", or use " + String.join(", ", body.measures())));
     }
     double sign = matcher.group(1).isEmpty() ? 1 : -1;
-    growth.replaceAll((size, none) -> sign * share * (measure.get(size) - measure.get(base)));
+    growth.replaceAll(
+        (size, none) -> sign * share * (body.mm(measure, size) - body.mm(measure, base)));
     return growth;
   }
 }

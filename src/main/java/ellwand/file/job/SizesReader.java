@@ -78,7 +78,7 @@ final class SizesReader {
             });
     return sizes.problems().size() > before
         ? Optional.empty()
-        : sizes.attempt(() -> new Sizes(names, base, rules));
+        : sizes.attempt(() -> new Sizes(names, base, rules, body.body()));
   }
 
   private Optional<GradeRule> rule(Spot spot) {

@@ -22,8 +22,8 @@ import java.util.Set;
 
 /**
  * Writes a design as a file that jobs can name: {@code style: {file: coat.yaml}}, and {@code sizes:
- * {file: coat.yaml}} where it has several. The same design gives the same bytes. Shifts that follow
- * body measures are written as what they came to in each size.
+ * {file: coat.yaml}} where it has several or body measures. The same design gives the same bytes.
+ * Shifts that follow body measures are written as what they came to in each size.
  */
 public final class StyleWriter {
 
@@ -51,7 +51,7 @@ public final class StyleWriter {
     file.put("ellwand", 1);
     file.put("unit", design.unit().symbol());
     file.set("style", style(wear));
-    if (design.sizes().names().size() > 1) {
+    if (design.sizes().names().size() > 1 || !design.sizes().body().mmBySize().isEmpty()) {
       file.set("sizes", sizes(design.sizes()));
     }
     return file;
@@ -124,6 +124,17 @@ public final class StyleWriter {
     ObjectNode node = Json.object();
     ArrayNode names = node.putArray("names");
     sizes.names().forEach(names::add);
+    if (!sizes.body().mmBySize().isEmpty()) {
+      ObjectNode body = node.putObject("body");
+      sizes
+          .body()
+          .mmBySize()
+          .forEach(
+              (size, of) -> {
+                ObjectNode row = body.putObject(size);
+                of.forEach((measure, mm) -> row.set(measure, measures.number(mm)));
+              });
+    }
     if (!sizes.rules().isEmpty()) {
       ObjectNode grade = node.putObject("grade");
       sizes

@@ -12,6 +12,7 @@ import ellwand.pattern.Asks;
 import ellwand.pattern.Bars;
 import ellwand.pattern.Binding;
 import ellwand.pattern.BindingPlan;
+import ellwand.pattern.Body;
 import ellwand.pattern.Computed;
 import ellwand.pattern.Cut;
 import ellwand.pattern.Design;
@@ -89,6 +90,16 @@ class StyleWriterTest {
     assertEquals(wear, job.wear());
     assertEquals(design.name(), read.name());
     assertEquals(design.sizes().names(), read.sizes().names());
+    Body body = read.sizes().body();
+    assertEquals(design.sizes().body().mmBySize().keySet(), body.mmBySize().keySet(), text);
+    design
+        .sizes()
+        .body()
+        .mmBySize()
+        .forEach(
+            (size, of) ->
+                of.forEach(
+                    (measure, mm) -> assertEquals(mm, body.mm(measure, size), SAME_MM, text)));
     assertEquals(design.seams().size(), read.seams().size(), text);
     for (int i = 0; i < design.seams().size(); i++) {
       assertEquals(design.seams().get(i).one(), read.seams().get(i).one(), text);
@@ -108,7 +119,9 @@ class StyleWriterTest {
     pieces(design, size).forEach(p -> p.cuts().forEach(c -> cloths.add(c.cloth())));
     String text =
         "ellwand: 1\nunit: m\nstyle: {file: style.yaml}\n"
-            + (design.sizes().names().size() > 1 ? "sizes: {file: style.yaml}\n" : "")
+            + (design.sizes().names().size() > 1 || !design.sizes().body().mmBySize().isEmpty()
+                ? "sizes: {file: style.yaml}\n"
+                : "")
             + cloths.stream()
                 .map(c -> "  " + c + ": {width: 2}\n")
                 .collect(Collectors.joining("", "cloths:\n", ""));
@@ -198,7 +211,7 @@ class StyleWriterTest {
     return new Design(
         "any: design, " + random.nextInt(9),
         unit,
-        new Sizes(sizes, base, rules),
+        new Sizes(sizes, base, rules, body(random, sizes)),
         outlined,
         computed,
         List.of(
@@ -206,6 +219,14 @@ class StyleWriterTest {
             new Seam(List.of("frill.top"), List.of("40.first"), -random.nextInt(2))),
         List.of(
             new Match("panel", "first @ 1 mm", "yes", "first", Bars.values()[random.nextInt(3)])));
+  }
+
+  private static Body body(Random random, List<String> sizes) {
+    Map<String, Map<String, Double>> mm = new LinkedHashMap<>();
+    sizes.stream()
+        .limit(random.nextInt(5))
+        .forEach(s -> mm.put(s, Map.of("chest", 500 + random.nextInt(9) / 3.0, "on", 20.0)));
+    return new Body(mm);
   }
 
   private static GradeRule rule(Random random, List<String> sizes, String base) {
