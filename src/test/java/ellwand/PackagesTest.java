@@ -32,6 +32,7 @@ class PackagesTest {
     TABLE.put("units", List.of("problem"));
     TABLE.put("geometry", List.of("units", "problem"));
     TABLE.put("pattern", List.of("geometry", "units", "problem"));
+    TABLE.put("pattern.alter", List.of("pattern", "geometry", "units", "problem"));
     TABLE.put("cutting", List.of("pattern", "geometry", "units", "problem"));
     TABLE.put("cloth", List.of("geometry", "units", "problem"));
     TABLE.put("lay", List.of("cutting", "cloth", "pattern", "geometry", "units", "problem"));
@@ -54,7 +55,10 @@ class PackagesTest {
     TABLE.put("draw.marker", with("draw.piece", "draw.piece"));
     TABLE.put("draw.order", with("draw.sheet", "draw.sheet"));
     TABLE.put("file.source", with("job", "job"));
-    TABLE.put("file.job", with("job", "job", "file.source"));
+    TABLE.put(
+        "file.alter",
+        List.of("pattern.alter", "pattern", "file.source", "geometry", "units", "problem"));
+    TABLE.put("file.job", with("job", "job", "file.source", "file.alter", "pattern.alter"));
     TABLE.put("file.marker", with("job", "job", "rule", "file.source"));
     TABLE.put("file.dxf", with("job", "job", "file.source"));
     TABLE.put("file.figures", with("figures", "figures", "file.source"));

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 /** Lines and curves joined end to start, at least one. */
 public record Path(List<Segment> segments) {
@@ -12,7 +13,7 @@ public record Path(List<Segment> segments) {
   private static final double JOINED_MM = 1e-6;
 
   /** Chord tolerance used to measure lengths, mm; the error of a length is far below it. */
-  private static final double MEASURING_MM = 1e-3;
+  static final double MEASURING_MM = 1e-3;
 
   /** What is shorter is no line, mm. */
   private static final double NOTHING_MM = 1e-9;
@@ -77,7 +78,38 @@ public record Path(List<Segment> segments) {
   }
 
   public Path moved(Motion motion) {
-    return new Path(segments.stream().map(s -> s.moved(motion)).toList());
+    return mapped(motion::apply);
+  }
+
+  /** Where a motion, a mirroring or another map that keeps lines straight takes it. */
+  public Path mapped(UnaryOperator<Point> map) {
+    return new Path(segments.stream().map(s -> s.mapped(map)).toList());
+  }
+
+  /** This and, from its end, another. */
+  public Path then(Path next) {
+    List<Segment> both = new ArrayList<>(segments);
+    both.addAll(next.segments);
+    return new Path(both);
+  }
+
+  /**
+   * The stretch between two distances from the start; beyond either end the end is taken.
+   *
+   * @param fromMm below {@code toMm}
+   */
+  public Path between(double fromMm, double toMm) {
+    return PathPart.between(this, fromMm, toMm);
+  }
+
+  /** The place so many mm along the line from its start; beyond either end the end is taken. */
+  public Point at(double distanceMm) {
+    return PathPart.at(this, distanceMm);
+  }
+
+  /** How far along the line its place nearest to a point is, mm from the start. */
+  public double nearest(Point point) {
+    return PathPart.nearest(this, point);
   }
 
   /**

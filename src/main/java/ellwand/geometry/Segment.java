@@ -1,6 +1,7 @@
 package ellwand.geometry;
 
 import java.util.List;
+import java.util.function.UnaryOperator;
 
 /** A straight line or a cubic curve, run through from {@link #start} to {@link #end}. */
 public sealed interface Segment permits Segment.Line, Segment.Cubic {
@@ -17,7 +18,12 @@ public sealed interface Segment permits Segment.Line, Segment.Cubic {
 
   Segment reversed();
 
-  Segment moved(Motion motion);
+  /** Where a motion, a mirroring or another map that keeps lines straight takes it. */
+  Segment mapped(UnaryOperator<Point> map);
+
+  default Segment moved(Motion motion) {
+    return mapped(motion::apply);
+  }
 
   /** The part between two parameters, {@code 0 <= from < to <= 1}. */
   Segment between(double from, double to);
@@ -46,8 +52,8 @@ public sealed interface Segment permits Segment.Line, Segment.Cubic {
     }
 
     @Override
-    public Line moved(Motion motion) {
-      return new Line(motion.apply(start), motion.apply(end));
+    public Line mapped(UnaryOperator<Point> map) {
+      return new Line(map.apply(start), map.apply(end));
     }
 
     @Override
@@ -106,9 +112,8 @@ public sealed interface Segment permits Segment.Line, Segment.Cubic {
     }
 
     @Override
-    public Cubic moved(Motion motion) {
-      return new Cubic(
-          motion.apply(start), motion.apply(control1), motion.apply(control2), motion.apply(end));
+    public Cubic mapped(UnaryOperator<Point> map) {
+      return new Cubic(map.apply(start), map.apply(control1), map.apply(control2), map.apply(end));
     }
 
     @Override

@@ -4,11 +4,8 @@ import ellwand.problem.InputException;
 import ellwand.problem.Problem;
 import ellwand.units.Unit;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -39,6 +36,7 @@ public record Design(
     List<Problem> problems = new ArrayList<>();
     outlined.forEach(piece -> checkOnce(piece.name(), names, problems));
     computed.forEach(piece -> checkOnce(piece.name(), names, problems));
+    problems.addAll(MadeFrom.problems(outlined));
     if (!problems.isEmpty()) {
       throw new InputException(problems);
     }
@@ -62,11 +60,12 @@ public record Design(
    * @throws InputException with every problem found, each with its piece
    */
   public PieceSet in(String size) {
+    Making making = making(size);
     List<Piece> pieces = new ArrayList<>();
     List<Problem> problems = new ArrayList<>();
     for (Outlined piece : outlined) {
       try {
-        pieces.add(draw(piece, size));
+        pieces.add(making.finished(piece));
       } catch (InputException e) {
         problems.addAll(e.problems());
       }
@@ -78,46 +77,12 @@ public record Design(
   }
 
   /**
-   * A drawn piece in a size, with the marks that it and the matches speak of.
+   * The outlined pieces of a size, each made when it is asked for.
    *
-   * @throws InputException with every problem found, each with its piece
+   * @throws InputException if there is no such size
    */
-  public Piece draw(Outlined piece, String size) {
-    try {
-      Draft draft = sizes.graded(piece.draft(), size);
-      Piece bare = draft.piece();
-      List<Mark> marks = marks(piece, draft, bare);
-      return bare.asking(new Asks(piece.value(), piece.place(), marks));
-    } catch (InputException e) {
-      throw in(piece.name(), e);
-    }
-  }
-
-  private List<Mark> marks(Outlined piece, Draft draft, Piece bare) {
-    Map<String, Optional<Match>> asked = new LinkedHashMap<>();
-    piece.place().ifPresent(place -> asked.put(place.mark(), Optional.empty()));
-    for (Match match : matches) {
-      if (match.piece().equals(piece.name())) {
-        asked.putIfAbsent(match.mark(), Optional.of(match));
-      }
-      if (match.otherPiece().equals(piece.name())) {
-        asked.putIfAbsent(match.otherMark(), Optional.of(match));
-      }
-    }
-    List<Mark> marks = new ArrayList<>();
-    List<Problem> problems = new ArrayList<>();
-    asked.forEach(
-        (words, match) -> {
-          try {
-            marks.add(Mark.of(words, unit, draft, bare));
-          } catch (InputException e) {
-            e.problems().forEach(p -> problems.add(match.map(m -> m.located(p)).orElse(p)));
-          }
-        });
-    if (!problems.isEmpty()) {
-      throw new InputException(problems);
-    }
-    return marks;
+  public Making making(String size) {
+    return new Making(this, size);
   }
 
   /**
@@ -141,7 +106,8 @@ public record Design(
     return pieces;
   }
 
-  private static InputException in(String piece, InputException e) {
-    return new InputException(e.problems().stream().map(p -> p.piece(piece)).toList());
+  static InputException in(String piece, InputException e) {
+    return new InputException(
+        e.problems().stream().map(p -> p.piece().isPresent() ? p : p.piece(piece)).toList());
   }
 }

@@ -5,7 +5,6 @@ import ellwand.problem.InputException;
 import ellwand.problem.Problem;
 import ellwand.units.Length;
 import ellwand.units.Unit;
-import java.util.stream.Collectors;
 
 /**
  * A place on a sewing line that asks for its place on the cloth.
@@ -24,17 +23,11 @@ public record Mark(String words, String edge, double atMm) {
    * @param words edge @ distance from the edge's first point as drawn, or an edge alone for that
    *     point
    * @param bare unit of a distance that has none
-   * @param draft as the piece was drawn
    * @throws InputException if there is no such place
    */
-  static Mark of(String words, Unit bare, Draft draft, Piece piece) {
+  static Mark of(String words, Unit bare, Workpiece piece) {
     String[] parts = words.split("@", 2);
-    String name = parts[0].strip();
-    Edge edge =
-        piece.edges().stream()
-            .filter(e -> e.name().equals(name))
-            .findFirst()
-            .orElseThrow(() -> noEdge(name, piece));
+    WorkEdge edge = piece.edge(parts[0].strip());
     double length = edge.line().length();
     double at = parts.length == 1 ? 0 : Length.parse(parts[1], bare).mm();
     if (!(at >= 0 && at <= length + SAME_MM)) {
@@ -42,23 +35,10 @@ public record Mark(String words, String edge, double atMm) {
           Problem.inPiece(
               piece.name(),
               "'%s' lies beyond the edge, which is %s long"
-                  .formatted(printable(words), new Length(length).show(bare)),
+                  .formatted(Workpiece.printable(words), new Length(length).show(bare)),
               "Measure from its first point"));
     }
-    return new Mark(words, name, draft.clockwise() ? Math.max(0, length - at) : at);
-  }
-
-  private static InputException noEdge(String name, Piece piece) {
-    return new InputException(
-        Problem.inPiece(
-            piece.name(),
-            "it has no edge called " + printable(name),
-            "Use one of "
-                + piece.edges().stream().map(Edge::name).collect(Collectors.joining(", "))));
-  }
-
-  private static String printable(String words) {
-    return words.replaceAll("\\p{Cntrl}", "?");
+    return new Mark(words, edge.name(), Math.max(0, edge.drawn(at)));
   }
 
   /** Where it is on the piece, in the frame it is drawn in. */

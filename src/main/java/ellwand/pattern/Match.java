@@ -26,14 +26,6 @@ public record Match(
     this(piece, mark, otherPiece, otherMark, bars, Optional.empty());
   }
 
-  /**
-   * A place in a file.
-   *
-   * @param file path as the user gave it
-   * @param line 1 or more, 0 if unknown
-   */
-  public record Written(String file, int line) {}
-
   /** Something wrong with it, told where it is written. */
   public Problem problem(String what, String remedy) {
     return located(Problem.inPiece(piece, what, remedy));

@@ -20,7 +20,8 @@ import java.util.stream.Stream;
  *
  * @param edges all of the outline, counter-clockwise, each starting where the one before ends
  * @param fold the name of the edge at which a half piece opens, if it is one
- * @param cuts what one garment needs of it, at most one entry a cloth
+ * @param cuts what one garment needs of it, at most one entry a cloth; none if others are only made
+ *     from it
  * @param asks what else it asks of its cloth
  */
 public record Piece(
@@ -65,7 +66,7 @@ public record Piece(
     }
     checkOutline(name, edges, problems);
     checkFold(name, edges, fold, grain, cuts, problems);
-    checkNotches(name, edges, notches, problems);
+    checkNotches(name, edges, notches, !cuts.isEmpty(), problems);
     if (!problems.isEmpty()) {
       throw new InputException(problems);
     }
@@ -140,7 +141,8 @@ public record Piece(
                             "the outline crosses or touches itself near x = %.1f cm, y = %.1f cm",
                             at.x() / 10,
                             at.y() / 10),
-                        "Put the points in order round the piece, and see that none stands twice")));
+                        "Put the points in order round the piece, and see that none stands"
+                            + " twice")));
     if (problems.isEmpty() && Outline.around(ring).isEmpty()) {
       problems.add(
           Problem.inPiece(name, "the outline encloses nothing", "Give it three points or more"));
@@ -211,7 +213,7 @@ public record Piece(
   }
 
   private static void checkNotches(
-      String name, List<Edge> edges, List<Notch> notches, List<Problem> problems) {
+      String name, List<Edge> edges, List<Notch> notches, boolean isCut, List<Problem> problems) {
     for (Notch notch : notches) {
       Optional<Edge> edge = edges.stream().filter(e -> e.name().equals(notch.edge())).findFirst();
       if (edge.isEmpty()) {
@@ -232,7 +234,7 @@ public record Piece(
                     notch.atMm() / 10,
                     edge.get().line().length() / 10),
                 "Measure it from the edge's start"));
-      } else if (notch.depthMm() > edge.get().allowanceMm() + 1e-9) {
+      } else if (isCut && notch.depthMm() > edge.get().allowanceMm() + 1e-9) {
         problems.add(
             Problem.onEdge(
                 name,

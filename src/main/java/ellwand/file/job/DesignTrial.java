@@ -3,16 +3,19 @@ package ellwand.file.job;
 import ellwand.cutting.Cutter;
 import ellwand.file.source.Spot;
 import ellwand.pattern.Design;
+import ellwand.pattern.MadeFrom;
+import ellwand.pattern.Making;
 import ellwand.pattern.Outlined;
 import ellwand.pattern.Piece;
 import ellwand.pattern.PieceSet;
 import ellwand.pattern.Style;
 import ellwand.problem.InputException;
 import ellwand.problem.Problem;
-import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -60,35 +63,44 @@ final class DesignTrial {
         : Optional.empty();
   }
 
+  /** In the order of the design; what is wrong with a piece is not told of those made from it. */
   private List<Piece> drawn(List<Outlined> wanted, String size) {
-    List<Piece> pieces = new ArrayList<>();
-    for (Outlined outlined : wanted) {
-      try {
-        Piece piece = design.draw(outlined, size);
-        Cutter.cut(piece, 1, 1);
-        pieces.add(piece);
-      } catch (InputException e) {
-        e.problems().forEach(p -> tell(p, outlined.name(), size));
+    Making making = design.making(size);
+    Map<String, Piece> pieces = new HashMap<>();
+    for (Outlined outlined : MadeFrom.inOrder(wanted)) {
+      if (pieces.keySet().containsAll(outlined.needs())) {
+        try {
+          Piece piece = making.finished(outlined);
+          Cutter.cut(piece, 1, 1);
+          pieces.put(outlined.name(), piece);
+        } catch (InputException e) {
+          e.problems().forEach(p -> tell(p, outlined.name(), size));
+        }
       }
     }
-    return pieces;
+    return wanted.stream().map(p -> pieces.get(p.name())).filter(Objects::nonNull).toList();
   }
 
   private void tell(Problem problem, String piece, String size) {
     if (size.equals(design.sizes().base())) {
       entry(piece).report(problem);
+    } else if (problem.file().isPresent()) {
+      entry(piece).report(inSize(problem, size, problem.remedy()));
+    } else if (grade.get(piece).present()) {
+      grade.get(piece).report(inSize(problem, size, "See how its points move between sizes"));
     } else {
-      grade
-          .get(piece)
-          .report(
-              new Problem(
-                  problem.file(),
-                  problem.line(),
-                  problem.piece(),
-                  problem.edge(),
-                  "in size " + size + ", " + problem.what(),
-                  "See how its points move between sizes"));
+      entry(piece).report(inSize(problem, size, problem.remedy()));
     }
+  }
+
+  private static Problem inSize(Problem problem, String size, String remedy) {
+    return new Problem(
+        problem.file(),
+        problem.line(),
+        problem.piece(),
+        problem.edge(),
+        "in size " + size + ", " + problem.what(),
+        remedy);
   }
 
   private Optional<PieceSet> completed(List<Piece> drawn, String size) {

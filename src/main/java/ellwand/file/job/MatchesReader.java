@@ -5,6 +5,7 @@ import ellwand.file.source.Names;
 import ellwand.file.source.Spot;
 import ellwand.pattern.Bars;
 import ellwand.pattern.Match;
+import ellwand.pattern.Written;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -47,7 +48,7 @@ final class MatchesReader {
                 other.get()[0],
                 other.get()[1],
                 bars,
-                Optional.of(new Match.Written(place.file(), place.line()))));
+                Optional.of(new Written(place.file(), place.line()))));
       }
     }
     return read;

@@ -74,10 +74,15 @@ record PieceHead(List<Cut> cuts, Optional<Double> allowanceMm, Grain grain) {
       return own.lengthFrom0();
     }
     spot.holds(
-        ofStyle.isPresent(),
+        ofStyle.isPresent() || ofAnotherPiece(spot.get("from")),
         "it is not said how wide the seam allowance is",
         "Give allowance: here or for the whole style; 0 if the outline is to be cut as drawn");
     return ofStyle;
+  }
+
+  /** Whether it is a copy, which has the allowances of that piece. */
+  private static boolean ofAnotherPiece(Spot from) {
+    return from.present() && !from.get("file").present();
   }
 
   private static Grain grain(Spot spot) {

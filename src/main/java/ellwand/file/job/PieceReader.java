@@ -1,12 +1,16 @@
 package ellwand.file.job;
 
+import ellwand.file.alter.Steps;
 import ellwand.file.source.Names;
 import ellwand.file.source.Spot;
 import ellwand.pattern.Asks;
 import ellwand.pattern.Draft;
+import ellwand.pattern.Finish;
 import ellwand.pattern.InnerLine;
 import ellwand.pattern.Notch;
 import ellwand.pattern.Outlined;
+import ellwand.pattern.Start;
+import ellwand.pattern.Step;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -21,7 +25,27 @@ final class PieceReader {
   /** The piece as described, or nothing if it cannot be read. */
   static Optional<Outlined> read(String name, Spot spot, PieceHead head) {
     int before = spot.problems().size();
-    List<Draft.NamedEdge> namedEdges = namedEdges(spot.get("edges"));
+    boolean drawn = spot.get("outline").present();
+    List<Step> alter = Steps.read(spot.get("alter"));
+    Optional<Start> start = drawn ? drawn(name, spot, head) : StartReader.read(spot.get("from"));
+    Optional<Finish> finish = FinishReader.read(spot, head, drawn);
+    if (spot.problems().size() > before || start.isEmpty() || finish.isEmpty()) {
+      return Optional.empty();
+    }
+    Spot value = spot.get("value");
+    return Optional.of(
+        new Outlined(
+            name,
+            start.get(),
+            alter,
+            finish.get(),
+            value.present() ? Optional.of(value.node().asDouble()) : Optional.empty(),
+            place(spot.get("place"))));
+  }
+
+  private static Optional<Start> drawn(String name, Spot spot, PieceHead head) {
+    int before = spot.problems().size();
+    List<Draft.NamedEdge> namedEdges = namedEdges(spot.get("edges"), spot.get("alter").present());
     List<Notch> notches = notches(spot.get("notches"));
     List<InnerLine> innerLines = innerLines(spot.get("lines"));
     List<Draft.Node> nodes = LineReader.nodes(spot.get("outline"));
@@ -29,23 +53,18 @@ final class PieceReader {
       checkEnds(name, spot);
       return Optional.empty();
     }
-    Draft draft =
-        new Draft(
-            name,
-            nodes,
-            namedEdges,
-            head.allowanceMm().get(),
-            spot.get("fold").text(),
-            head.grain(),
-            notches,
-            innerLines,
-            head.cuts());
-    Spot value = spot.get("value");
     return Optional.of(
-        new Outlined(
-            draft,
-            value.present() ? Optional.of(value.node().asDouble()) : Optional.empty(),
-            place(spot.get("place"))));
+        new Start.Drawn(
+            new Draft(
+                name,
+                nodes,
+                namedEdges,
+                head.allowanceMm().get(),
+                spot.get("fold").text(),
+                head.grain(),
+                notches,
+                innerLines,
+                head.cuts())));
   }
 
   private static Optional<Asks.Place> place(Spot spot) {
@@ -74,7 +93,12 @@ final class PieceReader {
                     .forEach(point -> edge.report(Draft.noPoint(piece, name, point, names))));
   }
 
-  private static List<Draft.NamedEdge> namedEdges(Spot spot) {
+  /**
+   * Those that the outline has.
+   *
+   * @param altered whether it gets more edges, which have no points yet
+   */
+  private static List<Draft.NamedEdge> namedEdges(Spot spot, boolean altered) {
     List<Draft.NamedEdge> namedEdges = new ArrayList<>();
     spot.entries()
         .forEach(
@@ -83,6 +107,9 @@ final class PieceReader {
               Optional<Double> allowance = edge.get("allowance").lengthFrom0();
               Optional<String> from = edge.get("from").text();
               Optional<String> to = edge.get("to").text();
+              if (altered && from.isEmpty() && to.isEmpty()) {
+                return;
+              }
               if (edge.holds(
                   from.isPresent() && to.isPresent(),
                   "it is not said where the edge starts and ends",
@@ -99,7 +126,7 @@ final class PieceReader {
     return namedEdges;
   }
 
-  private static List<Notch> notches(Spot spot) {
+  static List<Notch> notches(Spot spot) {
     List<Notch> notches = new ArrayList<>();
     for (Spot notch : spot.items()) {
       Optional<Double> at = notch.get("at").lengthFrom0();
@@ -115,7 +142,7 @@ final class PieceReader {
     return notches;
   }
 
-  private static List<InnerLine> innerLines(Spot spot) {
+  static List<InnerLine> innerLines(Spot spot) {
     List<InnerLine> lines = new ArrayList<>();
     spot.entries()
         .forEach(

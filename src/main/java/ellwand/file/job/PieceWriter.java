@@ -3,7 +3,9 @@ package ellwand.file.job;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import ellwand.file.alter.Steps;
 import ellwand.file.source.Json;
+import ellwand.file.source.Measures;
 import ellwand.geometry.Path;
 import ellwand.geometry.Segment;
 import ellwand.pattern.Asks;
@@ -12,11 +14,14 @@ import ellwand.pattern.BindingPlan;
 import ellwand.pattern.Cut;
 import ellwand.pattern.Draft;
 import ellwand.pattern.Extent;
+import ellwand.pattern.Finish;
 import ellwand.pattern.Gathered;
 import ellwand.pattern.GatheredPlan;
 import ellwand.pattern.Grain;
+import ellwand.pattern.InnerLine;
 import ellwand.pattern.Notch;
 import ellwand.pattern.Outlined;
+import ellwand.pattern.Start;
 import java.util.List;
 import java.util.Optional;
 
@@ -30,7 +35,17 @@ final class PieceWriter {
   }
 
   ObjectNode outlined(Outlined piece) {
-    Draft draft = piece.draft();
+    ObjectNode node = piece.start().draft().map(this::drawn).orElseGet(() -> taken(piece));
+    piece.finish().edges().forEach((name, said) -> edge(node, name, said));
+    if (!piece.alter().isEmpty()) {
+      Steps.write(piece.alter(), node.putArray("alter"), measures);
+    }
+    piece.place().ifPresent(place -> node.set("place", place(place)));
+    piece.value().ifPresent(value -> node.set("value", Json.number(value)));
+    return node;
+  }
+
+  private ObjectNode drawn(Draft draft) {
     ObjectNode node = head(draft.cuts(), draft.grain());
     node.set("allowance", measures.number(draft.allowanceMm()));
     draft.fold().ifPresent(fold -> node.put("fold", fold));
@@ -44,18 +59,50 @@ final class PieceWriter {
         edge.put("turned-back", true);
       }
     }
-    if (!draft.notches().isEmpty()) {
-      ArrayNode notches = node.putArray("notches");
-      draft.notches().forEach(notch -> notches.add(notch(notch)));
-    }
-    draft
-        .innerLines()
-        .forEach(
-            line ->
-                node.withObject("/lines").putObject(line.name()).set("path", path(line.line())));
-    piece.place().ifPresent(place -> node.set("place", place(place)));
-    piece.value().ifPresent(value -> node.set("value", Json.number(value)));
+    noted(node, draft.notches(), draft.innerLines());
     return node;
+  }
+
+  /** One that is made from others. */
+  private ObjectNode taken(Outlined piece) {
+    Finish finish = piece.finish();
+    ObjectNode node = Json.object();
+    if (!finish.cuts().isEmpty()) {
+      node.set("cut", cut(finish.cuts()));
+    }
+    finish.grain().ifPresent(grain -> grain(node, finish.cuts(), grain));
+    finish.allowanceMm().ifPresent(mm -> node.set("allowance", measures.number(mm)));
+    finish.fold().ifPresent(fold -> node.put("fold", fold));
+    if (piece.start() instanceof Start.Copy copy) {
+      if (copy.part().isEmpty()) {
+        node.put("from", copy.piece());
+      } else {
+        node.putObject("from").put("piece", copy.piece()).put("part", copy.part().get());
+      }
+    } else if (piece.start() instanceof Start.OfBlock block) {
+      ObjectNode from = node.putObject("from");
+      from.put("file", block.file()).put("piece", block.piece());
+      block.part().ifPresent(part -> from.put("part", part));
+    } else {
+      throw new IllegalStateException(piece.start() + " has no form");
+    }
+    noted(node, finish.notches(), finish.innerLines());
+    return node;
+  }
+
+  private void edge(ObjectNode piece, String name, Finish.EdgeFinish said) {
+    ObjectNode edge = piece.withObject("/edges").putObject(name);
+    said.allowanceMm().ifPresent(mm -> edge.set("allowance", measures.number(mm)));
+    said.turnedBack().ifPresent(back -> edge.put("turned-back", back));
+  }
+
+  private void noted(ObjectNode node, List<Notch> notched, List<InnerLine> lines) {
+    if (!notched.isEmpty()) {
+      ArrayNode notches = node.putArray("notches");
+      notched.forEach(notch -> notches.add(notch(notch)));
+    }
+    lines.forEach(
+        line -> node.withObject("/lines").putObject(line.name()).set("path", path(line.line())));
   }
 
   ObjectNode gathered(GatheredPlan plan) {
@@ -94,11 +141,20 @@ final class PieceWriter {
 
   private ObjectNode head(List<Cut> cuts, Grain grain) {
     ObjectNode node = Json.object();
-    node.set("cut", cut(cuts));
+    if (!cuts.isEmpty()) {
+      node.set("cut", cut(cuts));
+    }
+    if (!grain.equals(Grain.ALONG) || cuts.stream().anyMatch(cut -> cut.grain().isPresent())) {
+      grain(node, cuts, grain);
+    }
+    return node;
+  }
+
+  private static void grain(ObjectNode node, List<Cut> cuts, Grain grain) {
     if (cuts.stream().anyMatch(cut -> cut.grain().isPresent())) {
       ObjectNode byCloth = node.putObject("grain");
       cuts.forEach(cut -> byCloth.put(cut.cloth(), cut.grain().orElse(grain).word()));
-    } else if (!grain.word().equals(Grain.ALONG.word())) {
+    } else {
       node.put("grain", grain.word());
     }
     grain
@@ -108,7 +164,6 @@ final class PieceWriter {
         .heads()
         .ifPresent(
             heads -> node.put("direction", heads == Grain.Heads.ANY_WAY ? "any way" : "one way"));
-    return node;
   }
 
   private static ObjectNode cut(List<Cut> cuts) {

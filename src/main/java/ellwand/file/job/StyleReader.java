@@ -5,11 +5,13 @@ import ellwand.file.source.Names;
 import ellwand.file.source.Spot;
 import ellwand.pattern.Computed;
 import ellwand.pattern.Design;
+import ellwand.pattern.MadeFrom;
 import ellwand.pattern.Match;
 import ellwand.pattern.Outlined;
 import ellwand.pattern.Seam;
 import ellwand.pattern.Sizes;
 import ellwand.pattern.Style;
+import ellwand.problem.Problem;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -17,14 +19,27 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Reads {@code style:}, a design, and draws it in all of {@code sizes:}. */
 final class StyleReader {
 
   private final JobShape shape;
+  private final boolean block;
 
+  /** Of a style that is to be cut. */
   StyleReader(JobShape shape) {
+    this(shape, false);
+  }
+
+  /**
+   * Of any style.
+   *
+   * @param block whether pieces are only taken from it
+   */
+  StyleReader(JobShape shape, boolean block) {
     this.shape = shape;
+    this.block = block;
   }
 
   /**
@@ -45,16 +60,18 @@ final class StyleReader {
         shape.holds(style.get("match"))
             ? MatchesReader.read(style.get("match"), outlined)
             : List.of();
-    List<Outlined> drawn = new ArrayList<>();
+    List<Outlined> read = new ArrayList<>();
     outlined.forEach(
-        name -> PieceReader.read(name, spots.get(name), heads.get(name)).ifPresent(drawn::add));
+        name -> PieceReader.read(name, spots.get(name), heads.get(name)).ifPresent(read::add));
+    List<Outlined> drawn = makeable(read, outlined, style.get("pieces"));
+    checkCut(style.get("pieces"), drawn, outlined);
     List<Computed> computed = computed(spots, heads, sizes.map(Sizes::names).orElse(List.of()));
     sizes.ifPresent(
         s ->
             GradeNames.check(
                 sizesSpot.get("grade"),
                 s,
-                drawn.stream().map(Outlined::draft).toList(),
+                drawn.stream().flatMap(p -> p.start().draft().stream()).toList(),
                 outlined,
                 spots.keySet()));
     boolean whole = style.problems().size() == before && shape.holds(style) && sizes.isPresent();
@@ -99,6 +116,50 @@ final class StyleReader {
     return computed;
   }
 
+  /**
+   * Those that can be made; what is wrong with the others is told, if it was not.
+   *
+   * @param all names of the pieces with an outline, also of those that could not be read
+   */
+  private static List<Outlined> makeable(List<Outlined> read, Set<String> all, Spot pieces) {
+    List<Outlined> left = new ArrayList<>(read);
+    while (true) {
+      List<Problem> problems = MadeFrom.problems(left);
+      if (problems.isEmpty()) {
+        return left;
+      }
+      Set<String> names = left.stream().map(Outlined::name).collect(Collectors.toSet());
+      for (Problem problem : problems) {
+        String name = problem.piece().orElseThrow();
+        Outlined piece = left.stream().filter(p -> p.name().equals(name)).findFirst().orElseThrow();
+        if (piece.needs().stream().noneMatch(n -> all.contains(n) && !names.contains(n))) {
+          pieces.get(name).report(problem);
+        }
+      }
+      left.removeIf(p -> problems.stream().anyMatch(q -> q.piece().orElseThrow().equals(p.name())));
+    }
+  }
+
+  /** Tells of pieces that are neither cut nor needed for another. */
+  private void checkCut(Spot pieces, List<Outlined> drawn, Set<String> outlined) {
+    boolean derived =
+        pieces.entries().values().stream()
+            .anyMatch(p -> p.get("from").present() || p.get("alter").present());
+    if (block || derived && drawn.size() < outlined.size()) {
+      return;
+    }
+    Set<String> needed =
+        drawn.stream().flatMap(p -> p.needs().stream()).collect(Collectors.toSet());
+    pieces
+        .entries()
+        .forEach(
+            (name, spot) ->
+                spot.holds(
+                    spot.get("cut").present() || !spot.node().isObject() || needed.contains(name),
+                    "it has no cut:",
+                    "Add it, for example cut: {main: 1 on fold}"));
+  }
+
   private static Set<String> outlined(Map<String, Spot> spots) {
     Set<String> outlined = new LinkedHashSet<>();
     spots.forEach(
@@ -126,9 +187,10 @@ final class StyleReader {
               if (!shape.holds(spot)) {
                 PieceReader.checkEnds(name, spot);
               } else if (spot.holds(
-                  spot.get("outline").present() || computed(spot),
-                  "it has neither outline: nor gathered: nor binding:",
-                  "Draw it with outline:, or let it be computed with gathered: or binding:")) {
+                  spot.get("outline").present() || spot.get("from").present() || computed(spot),
+                  "it has neither outline: nor from: nor gathered: nor binding:",
+                  "Draw it with outline:, copy another with from:, or let it be computed with"
+                      + " gathered: or binding:")) {
                 usable.put(name, spot);
               }
             });

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import ellwand.file.source.Json;
+import ellwand.file.source.Measures;
 import ellwand.file.source.Yaml;
 import ellwand.geometry.Point;
 import ellwand.job.Wear;

@@ -53,7 +53,7 @@ public final class MarkerReader {
               .at(name, 1));
     }
     List<Problem> problems = new ArrayList<>();
-    Sheet sheet = new Sheet(root, tree.places(), Map.of(), List.of(source));
+    Sheet sheet = new Sheet(root, tree.places(), Map.of(), List.of(source), Map.of());
     Spot spot = Spot.root(sheet, problems);
     Optional<MarkerFile> file = spot.attempt(() -> file(new Fields(spot)));
     if (!problems.isEmpty()) {

@@ -16,12 +16,14 @@ import java.util.Map;
  * @param places where each entry was written, by JSON pointer into the root
  * @param units what bare numbers in each section stand for
  * @param sources every file read, the job itself first
+ * @param blocks files of which pieces are taken, by the entry that names them
  */
 public record Sheet(
     ObjectNode root,
     Map<JsonPointer, FileLine> places,
     Map<String, Unit> units,
-    List<Source> sources) {
+    List<Source> sources,
+    Map<JsonPointer, Sheet> blocks) {
 
   /** Where all of it was read from. */
   public Origin origin() {

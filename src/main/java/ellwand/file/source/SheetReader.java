@@ -34,8 +34,12 @@ public final class SheetReader {
 
   private final Folder folder;
 
-  private SheetReader(Folder folder) {
+  /** The files that led here, the job itself last. */
+  private final List<String> above;
+
+  private SheetReader(Folder folder, List<String> above) {
     this.folder = folder;
+    this.above = above;
   }
 
   /**
@@ -45,7 +49,7 @@ public final class SheetReader {
    * @throws InputException if a file cannot be read or is no job
    */
   public static Sheet read(String job, Folder from) {
-    return new SheetReader(from).sheet(job);
+    return new SheetReader(from, List.of(job)).sheet(job);
   }
 
   private Sheet sheet(String job) {
@@ -57,7 +61,49 @@ public final class SheetReader {
         root.set(section, section(section, job, List.of(job)));
       }
     }
-    return new Sheet(root, places, units, sources);
+    Map<JsonPointer, Sheet> blocks = blocks(root);
+    return new Sheet(root, places, units, sources, blocks);
+  }
+
+  /** The files that {@code from: {file: block.yaml, piece: front}} names. */
+  private Map<JsonPointer, Sheet> blocks(ObjectNode root) {
+    Map<JsonPointer, Sheet> blocks = new HashMap<>();
+    Map<String, Sheet> read = new HashMap<>();
+    JsonPointer pieces = JsonPointer.valueOf("/style/pieces");
+    root.at(pieces)
+        .fields()
+        .forEachRemaining(
+            piece -> {
+              JsonNode file = piece.getValue().path("from").path("file");
+              if (file.isTextual()) {
+                JsonPointer at =
+                    pieces
+                        .appendProperty(piece.getKey())
+                        .appendProperty("from")
+                        .appendProperty("file");
+                FileLine here = places.get(at);
+                String next = named(here.file(), file.asText(), here);
+                blocks.put(at, read.computeIfAbsent(next, n -> block(n, here)));
+              }
+            });
+    read.values().forEach(sheet -> sources.addAll(sheet.sources()));
+    return blocks;
+  }
+
+  private Sheet block(String next, FileLine here) {
+    List<String> chain = longer(above, next, here, "block");
+    try {
+      Sheet sheet = new SheetReader(folder, chain).sheet(next);
+      if (!sheet.root().has("style")) {
+        throw refused(
+            new FileLine(next, 1),
+            here.file() + " takes a piece of this file, but it has no style:",
+            "Put its pieces under style:, beside unit:");
+      }
+      return sheet;
+    } catch (InputException e) {
+      throw located(e, next, here);
+    }
   }
 
   private Tree tree(String path) {
@@ -98,20 +144,26 @@ public final class SheetReader {
     }
     FileLine here = tree.places().get(at.appendProperty("file"));
     String next = named(path, file.asText(), here);
+    List<String> longer = longer(chain, next, here, section);
+    try {
+      return section(section, next, longer);
+    } catch (InputException e) {
+      throw located(e, next, here);
+    }
+  }
+
+  private static List<String> longer(
+      List<String> chain, String next, FileLine here, String sought) {
     if (chain.contains(next)) {
       throw refused(
-          here, "this file ends up naming itself", "Name the file that has the " + section);
+          here, "this file ends up naming itself", "Name the file that has the " + sought);
     }
     if (chain.size() >= MAX_FILES_IN_A_CHAIN) {
       throw refused(here, "too many files name one another", "Name the last of them directly");
     }
     List<String> longer = new ArrayList<>(chain);
     longer.add(next);
-    try {
-      return section(section, next, longer);
-    } catch (InputException e) {
-      throw located(e, next, here);
-    }
+    return longer;
   }
 
   /** A missing file is the fault of the line that names it. */

@@ -1,8 +1,7 @@
-package ellwand.file.job;
+package ellwand.file.source;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.DecimalNode;
-import ellwand.file.source.Json;
 import ellwand.geometry.Point;
 import ellwand.units.Unit;
 import java.math.BigDecimal;
@@ -13,11 +12,12 @@ import java.math.RoundingMode;
  *
  * @param unit that the file says bare numbers stand for
  */
-record Measures(Unit unit) {
+public record Measures(Unit unit) {
 
   private static final int DECIMALS = 10;
 
-  DecimalNode number(double mm) {
+  /** A length. */
+  public DecimalNode number(double mm) {
     BigDecimal plain =
         BigDecimal.valueOf(mm / unit.mm())
             .setScale(DECIMALS, RoundingMode.HALF_EVEN)
@@ -25,7 +25,8 @@ record Measures(Unit unit) {
     return DecimalNode.valueOf(plain.scale() < 0 ? plain.setScale(0) : plain);
   }
 
-  ArrayNode place(Point mm) {
+  /** A place. */
+  public ArrayNode place(Point mm) {
     return Json.object().arrayNode().add(number(mm.x())).add(number(mm.y()));
   }
 }

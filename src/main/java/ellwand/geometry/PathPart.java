@@ -1,0 +1,97 @@
+package ellwand.geometry;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Finds and cuts out parts of a path by distances along it. */
+final class PathPart {
+
+  /** Stretches shorter than this are none, mm. */
+  private static final double NOTHING_MM = 1e-9;
+
+  private PathPart() {}
+
+  /** The parameter of a segment at a distance from its start, which may be its whole length. */
+  private static double parameter(Segment segment, List<Point> flat, double mm) {
+    int steps = flat.size() - 1;
+    double left = mm;
+    for (int i = 1; i <= steps; i++) {
+      double step = flat.get(i - 1).distance(flat.get(i));
+      if (left <= step) {
+        return (i - 1 + (step == 0 ? 0 : Math.max(0, left) / step)) / steps;
+      }
+      left -= step;
+    }
+    return 1;
+  }
+
+  private static List<Point> flat(Segment segment) {
+    List<Point> flat = new ArrayList<>();
+    flat.add(segment.start());
+    segment.flattenInto(flat, Path.MEASURING_MM);
+    return flat;
+  }
+
+  static Path between(Path path, double fromMm, double toMm) {
+    List<Segment> parts = new ArrayList<>();
+    double before = 0;
+    for (Segment segment : path.segments()) {
+      List<Point> flat = flat(segment);
+      double length = Path.length(flat);
+      double from = Math.max(0, fromMm - before);
+      double to = Math.min(length, toMm - before);
+      if (to - from > NOTHING_MM) {
+        double start = from <= NOTHING_MM ? 0 : parameter(segment, flat, from);
+        double end = to >= length - NOTHING_MM ? 1 : parameter(segment, flat, to);
+        parts.add(start == 0 && end == 1 ? segment : segment.between(start, end));
+      }
+      before += length;
+    }
+    if (parts.isEmpty()) {
+      throw new IllegalArgumentException(
+          "there is no stretch between %s and %s mm".formatted(fromMm, toMm));
+    }
+    return new Path(parts);
+  }
+
+  static Point at(Path path, double mm) {
+    double left = mm;
+    for (Segment segment : path.segments()) {
+      List<Point> flat = flat(segment);
+      double length = Path.length(flat);
+      if (left <= length) {
+        return left <= NOTHING_MM
+            ? segment.start()
+            : left >= length - NOTHING_MM
+                ? segment.end()
+                : segment.at(parameter(segment, flat, left));
+      }
+      left -= length;
+    }
+    return path.end();
+  }
+
+  static double nearest(Path path, Point point) {
+    double best = 0;
+    double least = Double.POSITIVE_INFINITY;
+    double before = 0;
+    for (Segment segment : path.segments()) {
+      List<Point> flat = flat(segment);
+      for (int i = 1; i < flat.size(); i++) {
+        Point a = flat.get(i - 1);
+        Point b = flat.get(i);
+        double away = Offset.distance(point, a, b);
+        double step = a.distance(b);
+        if (away < least) {
+          least = away;
+          Point along = b.minus(a);
+          best =
+              before
+                  + (step == 0 ? 0 : Math.max(0, Math.min(step, point.minus(a).dot(along) / step)));
+        }
+        before += step;
+      }
+    }
+    return best;
+  }
+}

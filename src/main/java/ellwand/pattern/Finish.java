@@ -1,0 +1,120 @@
+package ellwand.pattern;
+
+import ellwand.problem.InputException;
+import ellwand.problem.Problem;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+
+/**
+ * What is said of a piece once it is altered.
+ *
+ * @param allowanceMm of edges that have none of their own, if it is another than before
+ * @param edges what is said of single ones, by name
+ * @param fold the edge at which it opens, if it is another than before
+ * @param grain if it is another than before
+ * @param notches {@link Notch#atMm} measured from the edge's first point as drawn
+ * @param innerLines beside those that it has
+ * @param cuts what one garment needs of it; none if others are only made from it
+ */
+public record Finish(
+    OptionalDouble allowanceMm,
+    Map<String, EdgeFinish> edges,
+    Optional<String> fold,
+    Optional<Grain> grain,
+    List<Notch> notches,
+    List<InnerLine> innerLines,
+    List<Cut> cuts) {
+
+  /** What is said of an edge; nothing where it stays as it is. */
+  public record EdgeFinish(OptionalDouble allowanceMm, Optional<Boolean> turnedBack) {}
+
+  public Finish {
+    edges = Collections.unmodifiableMap(new LinkedHashMap<>(edges));
+    notches = List.copyOf(notches);
+    innerLines = List.copyOf(innerLines);
+    cuts = List.copyOf(cuts);
+  }
+
+  /** Cut as it is. */
+  public static Finish cut(List<Cut> cuts) {
+    return new Finish(
+        OptionalDouble.empty(),
+        Map.of(),
+        Optional.empty(),
+        Optional.empty(),
+        List.of(),
+        List.of(),
+        cuts);
+  }
+
+  /**
+   * The piece with all that is said here.
+   *
+   * @throws InputException naming every edge that is not there
+   */
+  Workpiece on(Workpiece piece) {
+    List<Problem> problems = new ArrayList<>();
+    edges.keySet().forEach(edge -> checkThere(piece, edge, problems));
+    notches.forEach(notch -> checkThere(piece, notch.edge(), problems));
+    if (!problems.isEmpty()) {
+      throw new InputException(problems);
+    }
+    double usual = allowanceMm.orElse(piece.usualAllowanceMm());
+    Optional<String> opens = fold.or(piece::fold);
+    List<InnerLine> lines = new ArrayList<>(piece.innerLines());
+    lines.addAll(innerLines);
+    return new Workpiece(
+        piece.name(),
+        piece.edges().stream().map(e -> finished(e, usual, opens)).toList(),
+        opens,
+        grain.orElse(piece.grain()),
+        usual,
+        lines,
+        piece.marks(),
+        piece.parts());
+  }
+
+  private WorkEdge finished(WorkEdge edge, double usual, Optional<String> opens) {
+    EdgeFinish said =
+        edges.getOrDefault(edge.name(), new EdgeFinish(OptionalDouble.empty(), Optional.empty()));
+    double mm =
+        said.allowanceMm()
+            .orElse(
+                opens.filter(edge.name()::equals).isPresent()
+                    ? 0
+                    : edge.usual() ? usual : edge.edge().allowanceMm());
+    List<Notch> all = new ArrayList<>(edge.notches());
+    notches.stream()
+        .filter(n -> n.edge().equals(edge.name()))
+        .map(n -> new Notch(n.edge(), along(edge, n.atMm()), n.strokes(), n.depthMm()))
+        .forEach(all::add);
+    return new WorkEdge(
+        new Edge(edge.name(), edge.line(), mm, said.turnedBack().orElse(edge.edge().turnedBack())),
+        all,
+        edge.backwards(),
+        edge.usual() && said.allowanceMm().isEmpty());
+  }
+
+  /** Beyond the end of its edge it is left as it is, for the piece to refuse. */
+  private static double along(WorkEdge edge, double mm) {
+    return mm > edge.line().length() + Draft.SAME_MM ? mm : Math.max(0, edge.drawn(mm));
+  }
+
+  private static void checkThere(Workpiece piece, String edge, List<Problem> problems) {
+    if (piece.edges().stream().noneMatch(e -> e.name().equals(edge))) {
+      problems.add(
+          Problem.onEdge(
+              piece.name(),
+              edge,
+              "it has no such edge once it is altered",
+              "Use one of "
+                  + piece.edges().stream().map(WorkEdge::name).collect(Collectors.joining(", "))));
+    }
+  }
+}

@@ -1,0 +1,40 @@
+package ellwand.pattern;
+
+import ellwand.problem.InputException;
+import ellwand.problem.Problem;
+import java.util.Optional;
+
+/**
+ * One step of altering a piece.
+ *
+ * @param written where it is asked for, if that was in a file
+ */
+public record Step(Alteration alteration, Optional<Written> written) {
+
+  /** One that stands in no file. */
+  public Step(Alteration alteration) {
+    this(alteration, Optional.empty());
+  }
+
+  /**
+   * The piece after this step, its outline tried.
+   *
+   * @throws InputException if it cannot be done, told where it is written
+   */
+  Workpiece on(Workpiece piece, Others others) {
+    try {
+      Workpiece altered = alteration.on(piece, others);
+      altered.check();
+      return altered;
+    } catch (InputException e) {
+      throw new InputException(e.problems().stream().map(p -> located(p, piece.name())).toList());
+    }
+  }
+
+  private Problem located(Problem problem, String piece) {
+    Problem named = problem.piece().isPresent() ? problem : problem.piece(piece);
+    return named.file().isPresent()
+        ? named
+        : written.map(w -> named.at(w.file(), w.line())).orElse(named);
+  }
+}
