@@ -37,7 +37,7 @@ final class FoldEdge {
                 e ->
                     e.line() == fold
                         ? e.along(Path.line(turn.apply(fold.start()), turn.apply(fold.end())))
-                        : e.moved(turn))
+                        : e.moved(turn::apply))
             .toList();
     List<InnerLine> lines =
         piece.innerLines().stream()

@@ -4,6 +4,7 @@ import ellwand.geometry.Outline;
 import ellwand.geometry.Path;
 import ellwand.geometry.Point;
 import ellwand.pattern.Edge;
+import ellwand.pattern.Gathers;
 import ellwand.pattern.Intake;
 import ellwand.pattern.Notch;
 import ellwand.pattern.Piece;
@@ -37,6 +38,10 @@ final class Notching {
       if (edge.allowanceMm() == 0) {
         continue;
       }
+      for (Gathers stretch : edge.gathers()) {
+        strokes.add(gatherStroke(edge, stretch.from(), cutting));
+        strokes.add(gatherStroke(edge, stretch.to(), cutting));
+      }
       for (Intake intake : edge.intakes()) {
         strokes.add(legStroke(edge, intake.first(), cutting));
         strokes.add(legStroke(edge, intake.second(), cutting));
@@ -48,6 +53,11 @@ final class Notching {
   private static CutPiece.Stroke stroke(Edge edge, double atMm, double depthMm, Outline cutting) {
     Path.Tangent place = edge.line().tangent(atMm);
     return stroke(edge, place.at(), place.direction().left().times(-1), depthMm, cutting);
+  }
+
+  /** Where gathers begin or end. */
+  private static CutPiece.Stroke gatherStroke(Edge edge, Point at, Outline cutting) {
+    return stroke(edge, edge.line().nearest(at), Notch.USUAL_DEPTH_MM, cutting);
   }
 
   /** In line with the leg, so that both lie on one another when it is folded. */

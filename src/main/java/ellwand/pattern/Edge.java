@@ -1,10 +1,11 @@
 package ellwand.pattern;
 
-import ellwand.geometry.Motion;
 import ellwand.geometry.Path;
+import ellwand.geometry.Point;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.UnaryOperator;
 
 /**
  * A named stretch of a piece's sewing line.
@@ -14,19 +15,26 @@ import java.util.List;
  * @param turnedBack the allowance is folded back along this edge (a hem), so at both ends the
  *     cutting line is the neighbour's mirrored about this edge's sewing line
  * @param intakes what is folded away, in order; the line has a joint at each leg
+ * @param gathers what is gathered of it
  */
 public record Edge(
-    String name, Path line, double allowanceMm, boolean turnedBack, List<Intake> intakes) {
+    String name,
+    Path line,
+    double allowanceMm,
+    boolean turnedBack,
+    List<Intake> intakes,
+    List<Gathers> gathers) {
 
-  /** One on which nothing is folded away. */
+  /** One on which nothing is folded away or gathered. */
   public Edge(String name, Path line, double allowanceMm, boolean turnedBack) {
-    this(name, line, allowanceMm, turnedBack, List.of());
+    this(name, line, allowanceMm, turnedBack, List.of(), List.of());
   }
 
   public Edge {
     if (!(allowanceMm >= 0 && Double.isFinite(allowanceMm))) {
       throw new IllegalArgumentException("the allowance of edge " + name + " must be 0 or more");
     }
+    gathers = List.copyOf(gathers);
     intakes = intakes.stream().sorted(Comparator.comparing(i -> leg(line, i.first()))).toList();
     for (Intake intake : intakes) {
       if (leg(line, intake.second()).compareTo(leg(line, intake.first())) < 0) {
@@ -40,9 +48,11 @@ public record Edge(
         .orElseThrow(() -> new IllegalArgumentException("a leg does not stand on the edge"));
   }
 
-  /** Length of what is sewn, mm: all but what is folded away. */
+  /** Length when sewn, mm: without what is folded away and what gathers take. */
   public double sewnMm() {
-    return line.length() - intakes.stream().mapToDouble(i -> mouth(i).length()).sum();
+    return line.length()
+        - intakes.stream().mapToDouble(i -> mouth(i).length()).sum()
+        - gathers.stream().mapToDouble(Gathers::awayMm).sum();
   }
 
   /** The sewing line between the legs of something that is folded away. */
@@ -66,27 +76,52 @@ public record Edge(
 
   /** The same on another line, which has a joint at each leg. */
   public Edge along(Path other) {
-    return new Edge(name, other, allowanceMm, turnedBack, intakes);
+    return on(other, intakes, gathers);
   }
 
-  /** The same in another place, not turned over. */
-  public Edge moved(Motion motion) {
-    return new Edge(
-        name,
-        line.moved(motion),
-        allowanceMm,
-        turnedBack,
-        intakes.stream().map(i -> i.moved(motion::apply)).toList());
+  /** The same on another line, with other things folded away and gathered. */
+  Edge on(Path other, List<Intake> folded, List<Gathers> gathered) {
+    return new Edge(name, other, allowanceMm, turnedBack, folded, gathered);
+  }
+
+  /** The same under another name. */
+  public Edge named(String other) {
+    return new Edge(other, line, allowanceMm, turnedBack, intakes, gathers);
+  }
+
+  /** Where a map takes it that keeps shapes and does not turn over. */
+  public Edge moved(UnaryOperator<Point> map) {
+    return on(
+        line.mapped(map),
+        intakes.stream().map(i -> i.moved(map)).toList(),
+        gathers.stream().map(g -> g.moved(map)).toList());
   }
 
   /** The same, run through the other way. */
   public Edge reversed() {
-    return new Edge(
-        name,
+    return on(
         line.reversed(),
-        allowanceMm,
-        turnedBack,
-        intakes.stream().map(Intake::reversed).toList());
+        intakes.stream().map(Intake::reversed).toList(),
+        gathers.stream().map(Gathers::reversed).toList());
+  }
+
+  /** The same, with something more folded away. */
+  public Edge with(Intake intake) {
+    List<Intake> more = new ArrayList<>(intakes);
+    more.add(intake);
+    return on(line, more, gathers);
+  }
+
+  /** The same, gathered also here. */
+  public Edge with(Gathers stretch) {
+    List<Gathers> more = new ArrayList<>(gathers);
+    more.add(stretch);
+    return on(line, intakes, more);
+  }
+
+  /** The same with nothing folded away by that name. */
+  public Edge without(String intake) {
+    return on(line, intakes.stream().filter(i -> !i.name().equals(intake)).toList(), gathers);
   }
 
   /** The lines that are drawn inside the piece for what is folded away. */

@@ -55,7 +55,8 @@ public record Intake(String name, Kind kind, Leg first, Leg second, boolean towa
       return new Leg(map.apply(outer), map.apply(inner));
     }
 
-    Path line() {
+    /** From the edge inward. */
+    public Path line() {
       return Path.line(outer, inner);
     }
   }
@@ -101,7 +102,7 @@ public record Intake(String name, Kind kind, Leg first, Leg second, boolean towa
   }
 
   /** Brings the second leg, and all cloth beyond it, onto the first. */
-  Motion closing() {
+  public Motion closing() {
     Point from = second.outward();
     Point to = first.outward();
     double turn = Math.toDegrees(Math.atan2(from.cross(to), from.dot(to)));

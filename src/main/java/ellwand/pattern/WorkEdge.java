@@ -54,7 +54,7 @@ public record WorkEdge(Edge edge, List<Notch> notches, boolean backwards, boolea
   public WorkEdge along(Path line) {
     double growth = line.length() / line().length();
     return new WorkEdge(
-        on(name(), line, edge.intakes()),
+        on(line, edge.intakes(), edge.gathers()),
         notches.stream().map(n -> at(n, n.atMm() * growth)).toList(),
         backwards,
         usual);
@@ -63,7 +63,7 @@ public record WorkEdge(Edge edge, List<Notch> notches, boolean backwards, boolea
   /** The same under another name. */
   public WorkEdge named(String name) {
     return new WorkEdge(
-        on(name, line(), edge.intakes()),
+        edge.named(name),
         notches.stream().map(n -> new Notch(name, n.atMm(), n.strokes(), n.depthMm())).toList(),
         backwards,
         usual);
@@ -81,8 +81,12 @@ public record WorkEdge(Edge edge, List<Notch> notches, boolean backwards, boolea
         edge.intakes().stream()
             .filter(i -> stands(i.first(), part) || stands(i.second(), part))
             .toList();
+    List<Gathers> gathered =
+        edge.gathers().stream()
+            .filter(g -> lies(g.from(), part) || lies(g.to(), part))
+            .toList();
     return new WorkEdge(
-        on(name(), part, within),
+        on(part, within, gathered),
         notches.stream()
             .filter(n -> n.atMm() >= fromMm - Draft.SAME_MM && n.atMm() <= toMm + Draft.SAME_MM)
             .map(n -> at(n, Math.max(0, n.atMm() - fromMm)))
@@ -98,26 +102,21 @@ public record WorkEdge(Edge edge, List<Notch> notches, boolean backwards, boolea
     next.notches.forEach(n -> all.add(at(n, length + n.atMm())));
     List<Intake> intakes = new ArrayList<>(edge.intakes());
     intakes.addAll(next.edge.intakes());
-    return new WorkEdge(on(name(), line().then(next.line()), intakes), all, backwards, usual);
+    List<Gathers> gathers = new ArrayList<>(edge.gathers());
+    gathers.addAll(next.edge.gathers());
+    return new WorkEdge(on(line().then(next.line()), intakes, gathers), all, backwards, usual);
   }
 
   /** Where a map that keeps shapes and does not turn over takes it. */
   public WorkEdge moved(UnaryOperator<Point> map) {
-    return new WorkEdge(
-        on(name(), line().mapped(map), edge.intakes().stream().map(i -> i.moved(map)).toList()),
-        notches,
-        backwards,
-        usual);
+    return new WorkEdge(edge.moved(map), notches, backwards, usual);
   }
 
   /** Where a map that keeps shapes but turns over takes it, run through the other way. */
   public WorkEdge turnedOver(UnaryOperator<Point> map) {
     double length = line().length();
     return new WorkEdge(
-        on(
-            name(),
-            line().mapped(map).reversed(),
-            edge.intakes().stream().map(i -> i.moved(map).reversed()).toList()),
+        edge.moved(map).reversed(),
         notches.stream().map(n -> at(n, Math.max(0, length - n.atMm()))).toList(),
         !backwards,
         usual);
@@ -125,7 +124,29 @@ public record WorkEdge(Edge edge, List<Notch> notches, boolean backwards, boolea
 
   /** The same with the mouths of its darts as they must run when these are folded. */
   WorkEdge shaped() {
-    return new WorkEdge(edge.shaped(), notches, backwards, usual);
+    Edge flat = edge.shaped();
+    List<Notch> moved = new ArrayList<>();
+    for (Notch notch : notches) {
+      double at = notch.atMm();
+      for (Intake intake : edge.intakes()) {
+        double from = line().nearest(intake.first().outer());
+        double mouth = edge.mouth(intake).length();
+        double more = flat.mouth(intake).length() - mouth;
+        at += more * Math.max(0, Math.min(1, (notch.atMm() - from) / mouth));
+      }
+      moved.add(at(notch, at));
+    }
+    return new WorkEdge(flat, moved, backwards, usual);
+  }
+
+  /** The same notches on another edge along the same line. */
+  public WorkEdge with(Edge other) {
+    return new WorkEdge(other, notches, backwards, usual);
+  }
+
+  /** A line of this edge on which nothing stands. */
+  public WorkEdge plain(Path line) {
+    return new WorkEdge(edge.on(line, List.of(), List.of()), List.of(), backwards, usual);
   }
 
   /** The same without notches. */
@@ -133,24 +154,37 @@ public record WorkEdge(Edge edge, List<Notch> notches, boolean backwards, boolea
     return new WorkEdge(edge, List.of(), backwards, usual);
   }
 
-  private Edge on(String name, Path line, List<Intake> intakes) {
+  private Edge on(Path line, List<Intake> intakes, List<Gathers> gathers) {
     for (Intake intake : intakes) {
       if (!stands(intake.first(), line) || !stands(intake.second(), line)) {
-        throw new InputException(
-            new Problem(
-                Optional.empty(),
-                0,
-                Optional.empty(),
-                Optional.of(name()),
-                intake.name() + " is folded away there, so that it cannot be changed",
-                "Do this step before the one that makes " + intake.name()));
+        throw cannotChange(
+            intake.name() + " is folded away there",
+            "Do this step before the one that makes " + intake.name());
       }
     }
-    return new Edge(name, line, edge.allowanceMm(), edge.turnedBack(), intakes);
+    if (!gathers.stream().allMatch(g -> lies(g.from(), line) && lies(g.to(), line))) {
+      throw cannotChange("it is gathered there", "Do this step before the one that gathers it");
+    }
+    return edge.on(line, intakes, gathers);
+  }
+
+  private InputException cannotChange(String why, String remedy) {
+    return new InputException(
+        new Problem(
+            Optional.empty(),
+            0,
+            Optional.empty(),
+            Optional.of(name()),
+            why + ", so that it cannot be changed",
+            remedy));
   }
 
   private static boolean stands(Intake.Leg leg, Path line) {
     return line.joint(leg.outer()).isPresent();
+  }
+
+  private static boolean lies(Point at, Path line) {
+    return line.at(line.nearest(at)).distance(at) <= Workpiece.ON_EDGE_MM;
   }
 
   private Notch at(Notch notch, double mm) {

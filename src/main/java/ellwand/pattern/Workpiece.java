@@ -235,15 +235,27 @@ public record Workpiece(
    * @throws InputException with all that is wrong with it
    */
   Piece made(List<Cut> cuts, Asks asks) {
+    List<WorkEdge> shaped = edges.stream().map(this::shaped).toList();
     return new Piece(
         name,
-        edges.stream().map(WorkEdge::edge).toList(),
+        shaped.stream().map(WorkEdge::edge).toList(),
         fold,
         grain,
-        edges.stream().flatMap(e -> e.notches().stream()).toList(),
+        shaped.stream().flatMap(e -> e.notches().stream()).toList(),
         innerLines,
         cuts,
         asks);
+  }
+
+  private WorkEdge shaped(WorkEdge edge) {
+    try {
+      return edge.shaped();
+    } catch (InputException e) {
+      throw new InputException(
+          e.problems().stream()
+              .map(p -> Problem.onEdge(name, edge.name(), p.what(), p.remedy()))
+              .toList());
+    }
   }
 
   /** Quoted from what somebody wrote. */
