@@ -82,9 +82,7 @@ public record WorkEdge(Edge edge, List<Notch> notches, boolean backwards, boolea
             .filter(i -> stands(i.first(), part) || stands(i.second(), part))
             .toList();
     List<Gathers> gathered =
-        edge.gathers().stream()
-            .filter(g -> lies(g.from(), part) || lies(g.to(), part))
-            .toList();
+        edge.gathers().stream().filter(g -> lies(g.from(), part) || lies(g.to(), part)).toList();
     return new WorkEdge(
         on(part, within, gathered),
         notches.stream()
