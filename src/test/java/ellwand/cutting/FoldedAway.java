@@ -82,7 +82,11 @@ final class FoldedAway {
     Point footRight = new Point(right.x() + 30, 0);
     Point footLeft = new Point(left.x() - 30, 0);
     List<Edge> edges = new ArrayList<>();
-    edges.add(new Edge("waist", line, allowance, false, intakes).shaped());
+    Edge waist = new Edge("waist", line, allowance, false);
+    for (Intake intake : intakes) {
+      waist = waist.with(intake);
+    }
+    edges.add(waist.shaped());
     edges.add(new Edge("left side", Path.line(left, footLeft), 15, false));
     edges.add(new Edge("hem", Path.line(footLeft, footRight), 30, true));
     edges.add(new Edge("right side", Path.line(footRight, right), 15, false));

@@ -105,8 +105,8 @@ class IntakeMarksTest {
                         new Segment.Line(first, second),
                         new Segment.Line(second, side))),
                 15,
-                false,
-                List.of(dart))
+                false)
+            .with(dart)
             .shaped();
     Piece piece =
         new Piece(
