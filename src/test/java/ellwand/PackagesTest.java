@@ -53,6 +53,7 @@ class PackagesTest {
     TABLE.put("draw.sheet", with("figures", "figures"));
     TABLE.put("draw.piece", with("draw.sheet", "draw.sheet"));
     TABLE.put("draw.marker", with("draw.piece", "draw.piece"));
+    TABLE.put("draw.tiles", with("draw.piece", "draw.piece"));
     TABLE.put("draw.order", with("draw.sheet", "draw.sheet"));
     TABLE.put("file.source", with("job", "job"));
     TABLE.put(
@@ -74,6 +75,7 @@ class PackagesTest {
             "draw.sheet",
             "draw.piece",
             "draw.marker",
+            "draw.tiles",
             "draw.order",
             "file.source",
             "file.job",

@@ -55,7 +55,7 @@ public final class DrawRun {
   }
 
   /** In the order of the style, from small to large. */
-  private static List<String> shown(Job job, boolean nested, List<String> asked) {
+  static List<String> shown(Job job, boolean nested, List<String> asked) {
     List<String> all = job.style().sizes();
     for (String size : asked) {
       if (!all.contains(size)) {

@@ -25,6 +25,7 @@ import picocli.CommandLine.ExitCode;
       FitCommand.class,
       CheckCommand.class,
       DrawCommand.class,
+      PrintCommand.class,
       OrderCommand.class,
       CommandLine.HelpCommand.class
     },

@@ -96,6 +96,30 @@ public final class Labelling {
     return arrow(label, stations).or(() -> arrow(label, stations(SLIM_HALF_WIDTH)));
   }
 
+  /** The same arrow grown along the grain to both sides, as far as it stays clear of all else. */
+  Arrow grown(Arrow arrow, Optional<Label> label, double longestMm) {
+    Point along = arrow.head().minus(arrow.tail()).unit();
+    double step = reading.mm(ARROW_STEP);
+    Point tail = arrow.tail();
+    Point head = arrow.head();
+    boolean grows = true;
+    while (grows && tail.distance(head) < longestMm) {
+      Point farther = head.plus(along.times(step));
+      Point back = tail.minus(along.times(step));
+      boolean ahead = clear(farther, label);
+      boolean behind = clear(back, label);
+      head = ahead ? farther : head;
+      tail = behind ? back : tail;
+      grows = ahead || behind;
+    }
+    return new Arrow(tail, head);
+  }
+
+  private boolean clear(Point at, Optional<Label> label) {
+    Box box = around(at, 3 * ARROW_HALF_WIDTH);
+    return room.holds(box) && label.filter(l -> l.box().touches(box)).isEmpty();
+  }
+
   /**
    * A short arrow that runs out of the piece on both sides, as on a strip cut on the bias: clear of
    * the label if it can be.

@@ -79,9 +79,21 @@ public final class PieceLines {
         && Math.abs(along.cross(b.minus(fold.from()))) < 0.01;
   }
 
+  /** Sewing line, inner lines and notches. */
   public List<Item> inside(CutPiece cut) {
     List<Item> items = new ArrayList<>();
     items.add(Item.Lines.closed("sewing-line", dashed(1.2, 0.8), cut.sewing().points()));
+    items.addAll(marks(cut, cut.notches()));
+    return items;
+  }
+
+  /**
+   * Inner lines, and notches where they are given.
+   *
+   * @param notches each a stroke from the line that is cut along
+   */
+  List<Item> marks(CutPiece cut, List<CutPiece.Stroke> notches) {
+    List<Item> items = new ArrayList<>();
     if (!cut.innerLines().isEmpty()) {
       items.add(
           new Item.Lines(
@@ -90,11 +102,11 @@ public final class PieceLines {
               false,
               dashed(2.4, 0.8)));
     }
-    if (!cut.notches().isEmpty()) {
+    if (!notches.isEmpty()) {
       items.add(
           new Item.Lines(
               "notch",
-              cut.notches().stream().map(this::seen).toList(),
+              notches.stream().map(this::seen).toList(),
               false,
               Ink.line(Colour.INK, reading.mm(NOTCH))));
     }

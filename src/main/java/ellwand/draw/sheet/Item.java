@@ -23,6 +23,9 @@ public sealed interface Item permits Item.Group, Item.Lines, Item.Text {
       String id, String kind, Optional<String> title, Optional<Integer> number, List<Item> items)
       implements Item {
 
+    /** The kind of what can be shown or hidden by itself. */
+    static final String LAYER = "layer";
+
     public Group {
       title = title.map(Lettering::clean);
       items = List.copyOf(items);
@@ -36,8 +39,17 @@ public sealed interface Item permits Item.Group, Item.Lines, Item.Text {
       return new Group(id, kind, Optional.of(title), Optional.empty(), items);
     }
 
+    /**
+     * What can be shown or hidden by itself.
+     *
+     * @param name of the layer
+     */
+    public static Group layer(String id, String name, List<Item> items) {
+      return titled(id, LAYER, name, items);
+    }
+
     /** The same with other things in it. */
-    Group with(List<Item> others) {
+    public Group with(List<Item> others) {
       return new Group(id, kind, title, number, others);
     }
 

@@ -1,5 +1,6 @@
 package ellwand.draw.sheet;
 
+import ellwand.geometry.Box;
 import ellwand.geometry.Point;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
@@ -11,12 +12,17 @@ import javax.imageio.ImageIO;
 import javax.imageio.stream.ImageOutputStream;
 import javax.imageio.stream.MemoryCacheImageOutputStream;
 import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.cos.COSDictionary;
+import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
+import org.apache.pdfbox.pdmodel.graphics.optionalcontent.PDOptionalContentGroup;
+import org.apache.pdfbox.pdmodel.graphics.optionalcontent.PDOptionalContentProperties;
 import org.apache.pdfbox.pdmodel.graphics.state.RenderingMode;
+import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
 import org.apache.pdfbox.rendering.ImageType;
 import org.apache.pdfbox.rendering.PDFRenderer;
 import org.apache.pdfbox.util.Matrix;
@@ -89,8 +95,26 @@ public final class PdfWriter implements AutoCloseable {
    *
    * @param scale mm drawn for one mm of paper
    * @param at where the frame's corner of least x and y lies on the paper, mm from lower left
+   * @param clip whether what lies outside its frame is left out
    */
-  public record OnPaper(Drawing drawing, double scale, Point at) {}
+  public record OnPaper(Drawing drawing, double scale, Point at, boolean clip) {
+
+    public OnPaper(Drawing drawing, double scale, Point at) {
+      this(drawing, scale, at, false);
+    }
+
+    /** The same without what lies outside its frame. */
+    public OnPaper clipped() {
+      return new OnPaper(drawing, scale, at, true);
+    }
+  }
+
+  /** Asks those who print it not to fit it to their paper. */
+  public void keepFullSize() {
+    PDViewerPreferences wishes = new PDViewerPreferences(new COSDictionary());
+    wishes.setPrintScaling(PDViewerPreferences.PRINT_SCALING.None);
+    document.getDocumentCatalog().setViewerPreferences(wishes);
+  }
 
   /** One page with one drawing or several. */
   public void page(Paper paper, List<OnPaper> drawings) {
@@ -108,14 +132,34 @@ public final class PdfWriter implements AutoCloseable {
       content.setLineCapStyle(1);
       content.setLineJoinStyle(1);
       for (OnPaper placed : drawings) {
+        content.saveGraphicsState();
         Pen to = new Pen(content, placed, perMm);
+        if (placed.clip()) {
+          to.clip();
+        }
         for (Item item : placed.drawing().items()) {
           to.write(item);
         }
+        content.restoreGraphicsState();
       }
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+  }
+
+  /** The layer of that name, which readers show or hide on all pages at once. */
+  private PDOptionalContentGroup layer(String name) {
+    PDOptionalContentProperties all = document.getDocumentCatalog().getOCProperties();
+    if (all == null) {
+      all = new PDOptionalContentProperties();
+      document.getDocumentCatalog().setOCProperties(all);
+    }
+    PDOptionalContentGroup known = all.getGroup(name);
+    if (known == null) {
+      known = new PDOptionalContentGroup(name);
+      all.addGroup(known);
+    }
+    return known;
   }
 
   public byte[] bytes() {
@@ -165,10 +209,28 @@ public final class PdfWriter implements AutoCloseable {
       this.perMm = perMm;
     }
 
+    /** Leaves out what lies outside the frame. */
+    private void clip() throws IOException {
+      Box frame = placed.drawing().frame();
+      content.addRect(
+          x(new Point(frame.minX(), 0)),
+          y(new Point(0, frame.minY())),
+          size(frame.length()),
+          size(frame.width()));
+      content.clip();
+    }
+
     private void write(Item item) throws IOException {
       if (item instanceof Item.Group group) {
+        boolean layer = group.kind().equals(Item.Group.LAYER);
+        if (layer) {
+          content.beginMarkedContent(COSName.OC, layer(group.title().orElse(group.id())));
+        }
         for (Item inner : group.items()) {
           write(inner);
+        }
+        if (layer) {
+          content.endMarkedContent();
         }
       } else if (item instanceof Item.Lines lines) {
         write(lines);

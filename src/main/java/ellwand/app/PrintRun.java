@@ -1,0 +1,102 @@
+package ellwand.app;
+
+import ellwand.draw.piece.PaperPiece;
+import ellwand.draw.sheet.Drawing;
+import ellwand.draw.sheet.Item;
+import ellwand.draw.sheet.Reading;
+import ellwand.draw.tiles.FullSize;
+import ellwand.draw.tiles.PrintHead;
+import ellwand.draw.tiles.PrintWords;
+import ellwand.figures.Safety;
+import ellwand.job.Job;
+import ellwand.units.Unit;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Prints full size. */
+public final class PrintRun {
+
+  /** Letters and lines on paper that is cut out by hand, and thrown on cloth from afar. */
+  private static final Reading ON_PAPER = new Reading(1.3);
+
+  private static final Reading PROJECTED = new Reading(4);
+
+  private PrintRun() {}
+
+  /**
+   * The pieces of a job, each once.
+   *
+   * @param unit that lengths are told in
+   * @throws ellwand.problem.InputException if the style lacks a size, or a piece is wider than the
+   *     roll
+   */
+  public static PrintedPages pieces(Job job, Printing how, Unit unit) {
+    List<String> sizes = DrawRun.shown(job, false, how.sizes());
+    List<PaperPiece> pieces = PaperPieces.of(job, sizes, how.lines());
+    Reading reading = how.projector() ? PROJECTED : ON_PAPER;
+    PrintHead head = head(job, how, sizes, pieces);
+    PaperLayout layout =
+        how.projector()
+            ? PaperLayout.projected(pieces, head, how.paper(), unit)
+            : how.paper().orElseThrow().isRoll()
+                ? PaperLayout.onRoll(pieces, head, how.paper().get(), unit)
+                : PaperLayout.onPages(pieces, head, how.paper().get());
+    Drawing drawing =
+        new Drawing(job.heading(), layout.frame(), items(pieces, layout, sizes, reading));
+    FullSize print =
+        FullSize.of(drawing, head, layout.outlines(pieces), layout.paper(), how.ground());
+    return new PrintedPages(job, List.of(print), unit);
+  }
+
+  /** A layer for each size. */
+  private static List<Item> items(
+      List<PaperPiece> pieces, PaperLayout layout, List<String> sizes, Reading reading) {
+    List<Item> layers = new ArrayList<>();
+    for (String size : sizes) {
+      List<Item> ofSize = new ArrayList<>();
+      for (int i = 0; i < pieces.size(); i++) {
+        if (pieces.get(i).size().equals(size)) {
+          ofSize.add(
+              Item.Group.titled(
+                  "piece-" + (i + 1),
+                  "piece",
+                  pieces.get(i).title(),
+                  pieces.get(i).items(layout.motions().get(i), reading)));
+        }
+      }
+      layers.add(Item.Group.layer("size-" + (layers.size() + 1), "size " + size, ofSize));
+    }
+    return layers;
+  }
+
+  private static PrintHead head(
+      Job job, Printing how, List<String> sizes, List<PaperPiece> pieces) {
+    List<String> sentences = new ArrayList<>();
+    sentences.addAll(
+        how.projector()
+            ? PrintWords.projector()
+            : PrintWords.paper(!how.paper().orElseThrow().isRoll()));
+    boolean half = pieces.stream().anyMatch(p -> p.cut().fold().isPresent());
+    sentences.addAll(PrintWords.pieces(how.lines(), half));
+    pieces.stream()
+        .flatMap(p -> p.larger().stream())
+        .distinct()
+        .forEach(
+            by ->
+                sentences.add(
+                    "Pieces that say so are drawn larger by "
+                        + by
+                        + ", for cloth that shrinks once it is cut."));
+    sentences.addAll(Safety.of(job.wear()));
+    String about =
+        (sizes.size() == 1
+                ? PaperPiece.sizeWords(sizes.get(0))
+                : "sizes " + String.join(", ", sizes))
+            + ", "
+            + pieces.size()
+            + " pieces full size, "
+            + how.paper().map(p -> "for " + p.name()).orElse("for a projector");
+    return new PrintHead(
+        job.heading(), about, sentences, how.projector() ? new Reading(3) : new Reading(1));
+  }
+}
