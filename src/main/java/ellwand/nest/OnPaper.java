@@ -93,7 +93,10 @@ public final class OnPaper {
         int index = i * turns.size() + t;
         Shape shape = shapes.get(index);
         if (shape.maxY() - shape.minY() <= widthMm) {
-          forms.add(StripForm.within(widthMm, index, shape));
+          // As wide as the paper to the last digit is wide enough.
+          double low = -shape.minY();
+          double high = Math.max(low, widthMm - shape.maxY());
+          forms.add(StripForm.free(index, low, high, -shape.minX(), shape.maxX()));
         }
       }
       copies.add(List.copyOf(forms));
