@@ -9,6 +9,7 @@ import ellwand.problem.InputException;
 import ellwand.problem.Problem;
 import ellwand.units.Unit;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -21,7 +22,8 @@ public final class DrawRun {
   private DrawRun() {}
 
   /**
-   * Every piece in every size asked for, each once, as cut from the first cloth it needs.
+   * Every piece in every size asked for, once in each form that it is cut in, as large as in the
+   * first cloth that has it so.
    *
    * @param nested all sizes of a piece on one another instead of side by side
    * @param sizes those that are drawn; where there are none, those of the order, and nested all
@@ -32,11 +34,14 @@ public final class DrawRun {
       Job job, Unit unit, boolean nested, List<String> sizes, Optional<Double> scale) {
     Map<String, List<CutPiece>> bySize = new LinkedHashMap<>();
     for (String size : shown(job, nested, sizes)) {
-      Map<String, CutPiece> byName = new LinkedHashMap<>();
+      List<CutPiece> forms = new ArrayList<>();
       for (Cloth cloth : job.cloths()) {
-        JobLays.cutPieces(job, size, cloth).forEach(p -> byName.putIfAbsent(p.name(), p));
+        JobLays.cutPieces(job, size, cloth).forEach(piece -> add(piece, forms));
       }
-      bySize.put(size, new ArrayList<>(byName.values()));
+      // All forms of a piece stand together.
+      List<String> names = forms.stream().map(CutPiece::name).toList();
+      bySize.put(
+          size, forms.stream().sorted(Comparator.comparing(f -> names.indexOf(f.name()))).toList());
     }
     String title = job.heading();
     String style = job.style().name();
@@ -45,6 +50,17 @@ public final class DrawRun {
             ? PieceDrawing.nested(title, style, bySize, unit)
             : PieceDrawing.of(title, style, bySize, unit);
     return new DrawnPieces(job, drawing.larger(larger(job)), scale);
+  }
+
+  /** Adds a piece as it is cut from a cloth to those that are drawn, unless one of them will do. */
+  private static void add(CutPiece piece, List<CutPiece> forms) {
+    for (int i = 0; i < forms.size(); i++) {
+      if (forms.get(i).piece().sameForm(piece.piece())) {
+        forms.set(i, forms.get(i).andCut(piece.piece().cuts()));
+        return;
+      }
+    }
+    forms.add(piece);
   }
 
   /** By cloth, by how much its pieces are drawn larger than their pattern. */

@@ -3,6 +3,7 @@ package ellwand.cutting;
 import ellwand.geometry.Motion;
 import ellwand.geometry.Outline;
 import ellwand.geometry.Point;
+import ellwand.pattern.Cut;
 import ellwand.pattern.Piece;
 import java.util.ArrayList;
 import java.util.List;
@@ -99,6 +100,13 @@ public record CutPiece(
     Point axis = fold.map(line -> line.to().minus(line.from())).orElse(new Point(1, 0));
     double twice = 2 * Math.toDegrees(Math.atan2(axis.y(), axis.x()));
     return (flipped ? turnDegrees : -turnDegrees) - twice;
+  }
+
+  /** The same, which will do for these cuts, too. */
+  public CutPiece andCut(List<Cut> more) {
+    List<Cut> all = new ArrayList<>(piece.cuts());
+    all.addAll(more);
+    return new CutPiece(piece.cut(all), cutting, sewing, notches, innerLines, fold, marks);
   }
 
   /** All its lines in a new place. */

@@ -14,7 +14,7 @@ import java.util.OptionalDouble;
  *
  * @param nodes two or more, each drawn to from the one before, the first from the last
  * @param namedEdges what they leave over is named after its points
- * @param allowanceMm of every edge that has none of its own, except the fold
+ * @param allowance of every edge that has none of its own, except the fold where it is one
  * @param fold name of the edge at which a half piece opens, if it is one
  * @param notches {@link Notch#atMm} measured from the edge's first point in drawn direction
  */
@@ -22,7 +22,7 @@ public record Draft(
     String name,
     List<Node> nodes,
     List<NamedEdge> namedEdges,
-    double allowanceMm,
+    Allowance allowance,
     Optional<String> fold,
     Grain grain,
     List<Notch> notches,
@@ -63,11 +63,33 @@ public record Draft(
    *
    * @param from the node at which it starts, in drawn direction
    * @param to the node at which it ends; the same node for the whole way round
-   * @param allowanceMm its own allowance, 0 or more
+   * @param allowance its own, perhaps in some cloths only
    * @param turnedBack see {@link Edge}
    */
   public record NamedEdge(
-      String name, String from, String to, OptionalDouble allowanceMm, boolean turnedBack) {}
+      String name, String from, String to, Optional<Allowance> allowance, boolean turnedBack) {
+
+    /** One whose own allowance, if it has one, is the same in every cloth, mm, 0 or more. */
+    public NamedEdge(
+        String name, String from, String to, OptionalDouble allowanceMm, boolean turnedBack) {
+      this(name, from, to, allowanceMm.stream().mapToObj(Allowance::of).findFirst(), turnedBack);
+    }
+  }
+
+  /** One with the same allowance in every cloth, mm, 0 or more. */
+  public Draft(
+      String name,
+      List<Node> nodes,
+      List<NamedEdge> namedEdges,
+      double allowanceMm,
+      Optional<String> fold,
+      Grain grain,
+      List<Notch> notches,
+      List<InnerLine> innerLines,
+      List<Cut> cuts) {
+    this(
+        name, nodes, namedEdges, Allowance.of(allowanceMm), fold, grain, notches, innerLines, cuts);
+  }
 
   public Draft {
     nodes = List.copyOf(nodes);

@@ -34,6 +34,9 @@ final class DraftOutline {
     }
     List<Segment> segments = segments();
     List<Edge> edges = edges(segments, owners);
+    if (!problems.isEmpty()) {
+      throw new InputException(problems);
+    }
     List<Notch> notches = draft.notches();
     if (clockwise()) {
       notches = notches.stream().map(n -> fromOtherEnd(n, edges)).toList();
@@ -167,10 +170,38 @@ final class DraftOutline {
   private Edge edge(Draft.NamedEdge owner, int from, int to, Path line) {
     String between = from == to ? "outline" : label(from) + " to " + label(to);
     String name = owner == null ? between : owner.name();
-    double usual = draft.fold().filter(name::equals).isPresent() ? 0 : draft.allowanceMm();
+    boolean alwaysFold =
+        draft.fold().filter(name::equals).isPresent()
+            && draft.cuts().stream().allMatch(c -> c.how() == Cut.How.FOLD);
+    if (owner != null && draft.fold().filter(name::equals).isPresent()) {
+      checkFolded(owner);
+    }
+    Allowance usual = alwaysFold ? Allowance.NONE : draft.allowance();
     return owner == null
         ? new Edge(name, line, usual, false)
-        : new Edge(name, line, owner.allowanceMm().orElse(usual), owner.turnedBack());
+        : new Edge(
+            name,
+            line,
+            owner.allowance().map(own -> own.or(usual)).orElse(usual),
+            owner.turnedBack());
+  }
+
+  /** Where the fold edge is a seam in one cloth, nobody gives it an allowance in another. */
+  private void checkFolded(Draft.NamedEdge fold) {
+    draft.cuts().stream()
+        .filter(c -> c.how() == Cut.How.FOLD)
+        .filter(
+            c ->
+                fold.allowance().map(a -> a.mmByCloth().getOrDefault(c.cloth(), 0.0)).orElse(0.0)
+                    > 0)
+        .forEach(
+            c ->
+                problems.add(
+                    Problem.onEdge(
+                        draft.name(),
+                        fold.name(),
+                        "it has an allowance in " + c.cloth() + ", where it lies on the fold",
+                        "Leave " + c.cloth() + " out of its allowance:")));
   }
 
   boolean clockwise() {

@@ -11,7 +11,7 @@ import java.util.function.UnaryOperator;
  * A named stretch of a piece's sewing line.
  *
  * @param line from the edge's start to its end, counter-clockwise round the piece
- * @param allowanceMm seam allowance outside the sewing line, 0 or more
+ * @param allowance outside the sewing line
  * @param turnedBack the allowance is folded back along this edge (a hem), so at both ends the
  *     cutting line is the neighbour's mirrored about this edge's sewing line
  * @param intakes what is folded away, in order; the line has a joint at each leg
@@ -20,20 +20,33 @@ import java.util.function.UnaryOperator;
 public record Edge(
     String name,
     Path line,
-    double allowanceMm,
+    Allowance allowance,
     boolean turnedBack,
     List<Intake> intakes,
     List<Gathers> gathers) {
 
   /** One on which nothing is folded away or gathered. */
+  public Edge(String name, Path line, Allowance allowance, boolean turnedBack) {
+    this(name, line, allowance, turnedBack, List.of(), List.of());
+  }
+
+  /** The same with one allowance in every cloth, mm, 0 or more. */
   public Edge(String name, Path line, double allowanceMm, boolean turnedBack) {
-    this(name, line, allowanceMm, turnedBack, List.of(), List.of());
+    this(name, line, Allowance.of(allowanceMm), turnedBack);
+  }
+
+  /** One with the same allowance in every cloth, mm, 0 or more. */
+  public Edge(
+      String name,
+      Path line,
+      double allowanceMm,
+      boolean turnedBack,
+      List<Intake> intakes,
+      List<Gathers> gathers) {
+    this(name, line, Allowance.of(allowanceMm), turnedBack, intakes, gathers);
   }
 
   public Edge {
-    if (!(allowanceMm >= 0 && Double.isFinite(allowanceMm))) {
-      throw new IllegalArgumentException("the allowance of edge " + name + " must be 0 or more");
-    }
     gathers = List.copyOf(gathers);
     intakes = intakes.stream().sorted(Comparator.comparing(i -> leg(line, i.first()))).toList();
     for (Intake intake : intakes) {
@@ -46,6 +59,32 @@ public record Edge(
   private static Path.Place leg(Path line, Intake.Leg leg) {
     return line.joint(leg.outer())
         .orElseThrow(() -> new IllegalArgumentException("a leg does not stand on the edge"));
+  }
+
+  /** Seam allowance, mm; the widest of any cloth until the edge is {@link #in} one. */
+  public double allowanceMm() {
+    return allowance.widestMm();
+  }
+
+  /** The same with another allowance. */
+  Edge with(Allowance other) {
+    return new Edge(name, line, other, turnedBack, intakes, gathers);
+  }
+
+  /**
+   * The same with the allowance that it has in a cloth.
+   *
+   * @throws IllegalArgumentException if none is said
+   */
+  Edge in(String cloth) {
+    return with(
+        Allowance.of(
+            allowance
+                .in(cloth)
+                .orElseThrow(
+                    () ->
+                        new IllegalArgumentException(
+                            "edge " + name + " has no allowance in " + cloth))));
   }
 
   /** Length when sewn, mm: without what is folded away and what gathers take. */
@@ -81,12 +120,12 @@ public record Edge(
 
   /** The same on another line, with other things folded away and gathered. */
   Edge on(Path other, List<Intake> folded, List<Gathers> gathered) {
-    return new Edge(name, other, allowanceMm, turnedBack, folded, gathered);
+    return new Edge(name, other, allowance, turnedBack, folded, gathered);
   }
 
   /** The same under another name. */
   public Edge named(String other) {
-    return new Edge(other, line, allowanceMm, turnedBack, intakes, gathers);
+    return new Edge(other, line, allowance, turnedBack, intakes, gathers);
   }
 
   /** Where a map takes it that keeps shapes and does not turn over. */

@@ -8,13 +8,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 
 /**
  * What is said of a piece once it is altered.
  *
- * @param allowanceMm of edges that have none of their own, if it is another than before
+ * @param allowance of edges that have none of their own, if it is another than before
  * @param edges what is said of single ones, by name
  * @param fold the edge at which it opens, if it is another than before
  * @param grain if it is another than before
@@ -23,7 +22,7 @@ import java.util.stream.Collectors;
  * @param cuts what one garment needs of it; none if others are only made from it
  */
 public record Finish(
-    OptionalDouble allowanceMm,
+    Optional<Allowance> allowance,
     Map<String, EdgeFinish> edges,
     Optional<String> fold,
     Optional<Grain> grain,
@@ -32,7 +31,7 @@ public record Finish(
     List<Cut> cuts) {
 
   /** What is said of an edge; nothing where it stays as it is. */
-  public record EdgeFinish(OptionalDouble allowanceMm, Optional<Boolean> turnedBack) {}
+  public record EdgeFinish(Optional<Allowance> allowance, Optional<Boolean> turnedBack) {}
 
   public Finish {
     edges = Collections.unmodifiableMap(new LinkedHashMap<>(edges));
@@ -44,7 +43,7 @@ public record Finish(
   /** Cut as it is. */
   public static Finish cut(List<Cut> cuts) {
     return new Finish(
-        OptionalDouble.empty(),
+        Optional.empty(),
         Map.of(),
         Optional.empty(),
         Optional.empty(),
@@ -65,7 +64,8 @@ public record Finish(
     if (!problems.isEmpty()) {
       throw new InputException(problems);
     }
-    double usual = allowanceMm.orElse(piece.usualAllowanceMm());
+    Allowance usual =
+        allowance.map(a -> a.or(piece.usualAllowance())).orElse(piece.usualAllowance());
     Optional<String> opens = fold.or(piece::fold);
     List<InnerLine> lines = new ArrayList<>(piece.innerLines());
     lines.addAll(innerLines);
@@ -80,25 +80,25 @@ public record Finish(
         piece.parts());
   }
 
-  private WorkEdge finished(WorkEdge edge, double usual, Optional<String> opens) {
+  private WorkEdge finished(WorkEdge edge, Allowance usual, Optional<String> opens) {
     EdgeFinish said =
-        edges.getOrDefault(edge.name(), new EdgeFinish(OptionalDouble.empty(), Optional.empty()));
-    double mm =
-        said.allowanceMm()
-            .orElse(
-                opens.filter(edge.name()::equals).isPresent()
-                    ? 0
-                    : edge.usual() ? usual : edge.edge().allowanceMm());
+        edges.getOrDefault(edge.name(), new EdgeFinish(Optional.empty(), Optional.empty()));
+    boolean alwaysFold =
+        opens.filter(edge.name()::equals).isPresent()
+            && cuts.stream().allMatch(c -> c.how() == Cut.How.FOLD);
+    Allowance before =
+        !edge.usual() ? edge.edge().allowance() : alwaysFold ? Allowance.NONE : usual;
+    Allowance now = said.allowance().map(a -> a.or(before)).orElse(before);
     List<Notch> all = new ArrayList<>(edge.notches());
     notches.stream()
         .filter(n -> n.edge().equals(edge.name()))
         .map(n -> new Notch(n.edge(), along(edge, n.atMm()), n.strokes(), n.depthMm()))
         .forEach(all::add);
     return new WorkEdge(
-        new Edge(edge.name(), edge.line(), mm, said.turnedBack().orElse(edge.edge().turnedBack())),
+        new Edge(edge.name(), edge.line(), now, said.turnedBack().orElse(edge.edge().turnedBack()), edge.edge().intakes()),
         all,
         edge.backwards(),
-        edge.usual() && said.allowanceMm().isEmpty());
+        edge.usual() && said.allowance().isEmpty());
   }
 
   /** Beyond the end of its edge it is left as it is, for the piece to refuse. */

@@ -42,11 +42,22 @@ public record Gathered(
   private static final double SAME_MM = 1e-6;
 
   /**
-   * Allowances, mm.
+   * Allowances.
    *
-   * @param sideMm at each side, and at each join between panels
+   * @param side at each side, and at each join between panels
    */
-  public record Seams(double topMm, double hemMm, double sideMm, boolean hemTurnedBack) {}
+  public record Seams(Allowance top, Allowance hem, Allowance side, boolean hemTurnedBack) {
+
+    /** The same in every cloth, mm. */
+    public Seams(double topMm, double hemMm, double sideMm, boolean hemTurnedBack) {
+      this(Allowance.of(topMm), Allowance.of(hemMm), Allowance.of(sideMm), hemTurnedBack);
+    }
+
+    /** Both side allowances in a cloth, mm. */
+    double sidesMm(String cloth) {
+      return 2 * side.in(cloth).orElse(0);
+    }
+  }
 
   /** One that is gathered onto so many mm. */
   public Gathered(
@@ -75,6 +86,13 @@ public record Gathered(
               "a fullness of " + fullness + " is less than the edge it is sewn to",
               "Write 1.5 for half as much again, 2 for twice as much"));
     }
+    if (cuts.stream().map(c -> c.how() == Cut.How.FOLD).distinct().count() > 1) {
+      problems.add(
+          Problem.inPiece(
+              name,
+              "it is cut on the fold in one cloth and otherwise in another",
+              "Cut a rectangle that is computed alike in all cloths"));
+    }
     if (!(lengthMm > 0)) {
       problems.add(
           Problem.inPiece(name, "its finished length is nothing", "Give one of more than 0"));
@@ -89,9 +107,9 @@ public record Gathered(
     return joined.mm() * fullness;
   }
 
-  /** Width of the whole rectangle with its side allowances, mm. */
-  public double cutWidthMm() {
-    return finishedWidthMm() + 2 * seams.sideMm;
+  /** Width of the whole rectangle with its side allowances in a cloth, mm. */
+  public double cutWidthMm(String cloth) {
+    return finishedWidthMm() + seams.sidesMm(cloth);
   }
 
   /** What its maker should look at before it is cut from a cloth. */
@@ -117,19 +135,20 @@ public record Gathered(
    * @throws InputException if even the allowances are wider than the cloth
    */
   public Panels panels(Cut cut, double usableMm) {
-    int panels = cut.grain().orElse(grain).onlyAlong() ? fewest(usableMm) : 1;
+    double sides = seams.sidesMm(cut.cloth());
+    int panels = cut.grain().orElse(grain).onlyAlong() ? fewest(usableMm, sides) : 1;
     Cut all = new Cut(cut.cloth(), cut.count() * panels, cut.how(), cut.grain());
     return new Panels(
         rectangle(finishedWidthMm() / panels, List.of(all)).inCloth(cut.cloth()),
         panels,
-        cutWidthMm(),
-        finishedWidthMm() / panels + 2 * seams.sideMm,
+        finishedWidthMm() + sides,
+        finishedWidthMm() / panels + sides,
         usableMm);
   }
 
-  private int fewest(double usableMm) {
-    double room = usableMm - 2 * seams.sideMm;
-    if (cutWidthMm() <= usableMm + SAME_MM) {
+  private int fewest(double usableMm, double sides) {
+    double room = usableMm - sides;
+    if (finishedWidthMm() + sides <= usableMm + SAME_MM) {
       return 1;
     }
     if (!(room > 0)) {
@@ -153,10 +172,11 @@ public record Gathered(
     return new Piece(
         name,
         List.of(
-            new Edge(first, Path.line(hemStart, topStart), onFold ? 0 : seams.sideMm, false),
-            new Edge(TOP, Path.line(topStart, topEnd), seams.topMm, false),
-            new Edge(SIDE, Path.line(topEnd, hemEnd), seams.sideMm, false),
-            new Edge(HEM, Path.line(hemEnd, hemStart), seams.hemMm, seams.hemTurnedBack)),
+            new Edge(
+                first, Path.line(hemStart, topStart), onFold ? Allowance.NONE : seams.side, false),
+            new Edge(TOP, Path.line(topStart, topEnd), seams.top, false),
+            new Edge(SIDE, Path.line(topEnd, hemEnd), seams.side, false),
+            new Edge(HEM, Path.line(hemEnd, hemStart), seams.hem, seams.hemTurnedBack)),
         onFold ? Optional.of(FOLD) : Optional.empty(),
         grain,
         List.of(),

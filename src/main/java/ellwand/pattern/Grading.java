@@ -54,7 +54,7 @@ final class Grading {
         drawn.name(),
         nodes,
         drawn.namedEdges(),
-        drawn.allowanceMm(),
+        drawn.allowance(),
         drawn.fold(),
         drawn.grain(),
         notches,

@@ -1,5 +1,7 @@
 package ellwand.pattern;
 
+import static ellwand.pattern.Cut.How.FOLD;
+
 import ellwand.problem.InputException;
 import ellwand.problem.Problem;
 import java.util.ArrayList;
@@ -94,10 +96,11 @@ record Joined(List<Part> parts) {
 
   private static Part part(Named named, Piece piece, Optional<String> cloth) {
     String edge = named.edge.substring(piece.name().length() + 1);
-    boolean acrossFold = piece.fold().filter(fold -> touch(piece, fold, edge)).isPresent();
     Optional<Cut> cut = cloth.flatMap(piece::cutFrom).or(() -> piece.cuts().stream().findFirst());
+    Optional<String> fold = piece.fold().filter(f -> cut.stream().allMatch(c -> c.how() == FOLD));
+    boolean acrossFold = fold.filter(f -> touch(piece, f, edge)).isPresent();
     int cutOut = cut.map(Cut::pieces).orElse(1);
-    int times = piece.fold().isPresent() && !acrossFold ? 2 * cutOut : cutOut;
+    int times = fold.isPresent() && !acrossFold ? 2 * cutOut : cutOut;
     return new Part(
         named.edge,
         named.times.orElse(times),

@@ -67,6 +67,7 @@ public record Piece(
     checkOutline(name, edges, problems);
     checkFold(name, edges, fold, grain, cuts, problems);
     checkNotches(name, edges, notches, !cuts.isEmpty(), problems);
+    checkAllowances(name, edges, fold, cuts, problems);
     if (!problems.isEmpty()) {
       throw new InputException(problems);
     }
@@ -195,7 +196,9 @@ public record Piece(
               "the fold edge does not lie along the grain",
               "Draw it along x, since a lengthwise fold lies along the warp"));
     }
-    if (edge.get().allowanceMm() > 0) {
+    if (edge.get().allowanceMm() > 0
+        && onFold
+        && cuts.stream().allMatch(c -> c.how() == Cut.How.FOLD)) {
       problems.add(
           Problem.onEdge(
               name,
@@ -203,13 +206,22 @@ public record Piece(
               "a fold edge has no seam",
               "Set its allowance to 0 or leave it out"));
     }
-    if (cuts.stream().anyMatch(c -> c.how() != Cut.How.FOLD)) {
+    if (!onFold && !cuts.isEmpty()) {
       problems.add(
           Problem.inPiece(
               name,
               "it is a half piece, but is cut otherwise than on the fold",
               "Write for example 1 on fold, or draw the whole piece without fold:"));
     }
+    cuts.stream()
+        .filter(c -> onFold && c.how() == Cut.How.WHOLE)
+        .forEach(
+            c ->
+                problems.add(
+                    Problem.inPiece(
+                        name,
+                        "it is a half piece, of which " + c.cloth() + " would have one side only",
+                        "Write 1 on fold, or pair where its fold edge is a seam in this cloth")));
   }
 
   private static void checkNotches(
@@ -249,6 +261,27 @@ public record Piece(
     }
   }
 
+  private static void checkAllowances(
+      String name,
+      List<Edge> edges,
+      Optional<String> fold,
+      List<Cut> cuts,
+      List<Problem> problems) {
+    for (Edge edge : edges) {
+      for (Cut cut : cuts) {
+        boolean folded = cut.how() == Cut.How.FOLD && fold.filter(edge.name()::equals).isPresent();
+        if (!folded && edge.allowance().in(cut.cloth()).isEmpty()) {
+          problems.add(
+              Problem.onEdge(
+                  name,
+                  edge.name(),
+                  "it is not said how wide its allowance is in " + cut.cloth(),
+                  "Give it under allowance:, here or for the whole piece"));
+        }
+      }
+    }
+  }
+
   private static String names(List<Edge> edges) {
     return edges.stream().map(Edge::name).collect(Collectors.joining(", "));
   }
@@ -258,12 +291,48 @@ public record Piece(
     return new Piece(name, edges, fold, grain, notches, innerLines, cuts, other);
   }
 
-  /** The same piece on the grain that it has in a cloth it is cut from. */
+  /**
+   * The piece as it is cut from one of its cloths, and only from that: its grain and allowances
+   * there, and where it is not cut on the fold no fold edge, but a seam in its place.
+   */
   public Piece inCloth(String cloth) {
-    return cutFrom(cloth)
-        .flatMap(Cut::grain)
-        .map(g -> new Piece(name, edges, fold, g, notches, innerLines, cuts, asks))
-        .orElse(this);
+    return cutFrom(cloth).map(this::as).orElse(this);
+  }
+
+  private Piece as(Cut cut) {
+    Optional<String> folded = cut.how() == Cut.How.FOLD ? fold : Optional.empty();
+    return new Piece(
+        name,
+        edges.stream()
+            .map(
+                e ->
+                    folded.filter(e.name()::equals).isPresent()
+                        ? e.with(Allowance.NONE)
+                        : e.in(cut.cloth()))
+            .toList(),
+        folded,
+        cut.grain().orElse(grain),
+        notches.stream().filter(n -> folded.filter(n.edge()::equals).isEmpty()).toList(),
+        innerLines,
+        List.of(cut),
+        asks);
+  }
+
+  /** The piece as it is cut from each of its cloths; as it is if nobody says from which. */
+  public List<Piece> inCloths() {
+    return cuts.isEmpty() ? List.of(this) : cuts.stream().map(c -> inCloth(c.cloth())).toList();
+  }
+
+  /**
+   * Whether another has the same edges and allowances and the same fold, so that one pattern does.
+   */
+  public boolean sameForm(Piece other) {
+    return name.equals(other.name) && edges.equals(other.edges) && fold.equals(other.fold);
+  }
+
+  /** The same piece, cut so. */
+  public Piece cut(List<Cut> other) {
+    return new Piece(name, edges, fold, grain, notches, innerLines, other, asks);
   }
 
   public Edge edge(String edgeName) {

@@ -17,7 +17,7 @@ import java.util.stream.Collectors;
  *
  * @param edges all of the outline, counter-clockwise, each starting where the one before ends
  * @param fold the name of the edge at which it opens, if it is a half piece
- * @param usualAllowanceMm of edges that have none of their own
+ * @param usualAllowance of edges that have none of their own
  * @param marks places by name: the named points of its outline, and what was marked since
  * @param parts what it was cut apart into, by name
  */
@@ -26,7 +26,7 @@ public record Workpiece(
     List<WorkEdge> edges,
     Optional<String> fold,
     Grain grain,
-    double usualAllowanceMm,
+    Allowance usualAllowance,
     List<InnerLine> innerLines,
     Map<String, Point> marks,
     Map<String, Workpiece> parts) {
@@ -47,7 +47,7 @@ public record Workpiece(
     boolean backwards = draft.clockwise();
     Set<String> own =
         draft.namedEdges().stream()
-            .filter(e -> e.allowanceMm().isPresent())
+            .filter(e -> e.allowance().isPresent())
             .map(Draft.NamedEdge::name)
             .collect(Collectors.toSet());
     Map<String, List<Notch>> notches =
@@ -67,7 +67,7 @@ public record Workpiece(
             .toList(),
         draft.fold(),
         draft.grain(),
-        draft.allowanceMm(),
+        draft.allowance(),
         draft.innerLines(),
         marks,
         Map.of());
@@ -177,28 +177,28 @@ public record Workpiece(
   }
 
   public Workpiece named(String other) {
-    return new Workpiece(other, edges, fold, grain, usualAllowanceMm, innerLines, marks, parts);
+    return new Workpiece(other, edges, fold, grain, usualAllowance, innerLines, marks, parts);
   }
 
   /** With other edges; those that have shrunk to nothing fall away. */
   public Workpiece with(List<WorkEdge> others) {
-    return new Workpiece(name, others, fold, grain, usualAllowanceMm, innerLines, marks, parts);
+    return new Workpiece(name, others, fold, grain, usualAllowance, innerLines, marks, parts);
   }
 
   public Workpiece withFold(Optional<String> other) {
-    return new Workpiece(name, edges, other, grain, usualAllowanceMm, innerLines, marks, parts);
+    return new Workpiece(name, edges, other, grain, usualAllowance, innerLines, marks, parts);
   }
 
   public Workpiece withInnerLines(List<InnerLine> others) {
-    return new Workpiece(name, edges, fold, grain, usualAllowanceMm, others, marks, parts);
+    return new Workpiece(name, edges, fold, grain, usualAllowance, others, marks, parts);
   }
 
   public Workpiece withMarks(Map<String, Point> others) {
-    return new Workpiece(name, edges, fold, grain, usualAllowanceMm, innerLines, others, parts);
+    return new Workpiece(name, edges, fold, grain, usualAllowance, innerLines, others, parts);
   }
 
   public Workpiece withParts(Map<String, Workpiece> others) {
-    return new Workpiece(name, edges, fold, grain, usualAllowanceMm, innerLines, marks, others);
+    return new Workpiece(name, edges, fold, grain, usualAllowance, innerLines, marks, others);
   }
 
   /**

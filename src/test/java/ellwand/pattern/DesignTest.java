@@ -130,8 +130,8 @@ class DesignTest {
     List<Cut> mixed =
         List.of(new Cut("main", 1, Cut.How.FOLD), new Cut("lining", 1, Cut.How.WHOLE));
     assertEquals(
-        "piece frill: it is a half piece, but is cut otherwise than on the fold. Write for example"
-            + " 1 on fold, or draw the whole piece without fold.",
+        "piece frill: it is cut on the fold in one cloth and otherwise in another. Cut a rectangle"
+            + " that is computed alike in all cloths.",
         assertThrows(
                 InputException.class,
                 () ->

@@ -65,7 +65,7 @@ class JoinedTest {
   void aBandIsAsLongAsAllQuarters(String cut, double cutWidthMm) {
     assertEquals(
         cutWidthMm,
-        gathered("1", 1, List.of("quarter.upper"), part("quarter", 150, cut)).cutWidthMm(),
+        gathered("1", 1, List.of("quarter.upper"), part("quarter", 150, cut)).cutWidthMm("main"),
         1e-9);
   }
 

@@ -28,6 +28,7 @@ final class PieceCell {
 
   private final CutPiece drawn;
   private final CutPiece cut;
+  private final String kind;
   private final String style;
   private final String size;
   private final Reading reading;
@@ -35,8 +36,12 @@ final class PieceCell {
   private final Labelling.Lettered lettering;
   private final Labelling.Arrow arrow;
 
-  PieceCell(CutPiece drawn, String style, String size, Reading reading, Shown shown) {
+  /**
+   * @param kind its name, and its form where it has several
+   */
+  PieceCell(CutPiece drawn, String kind, String style, String size, Reading reading, Shown shown) {
     this.drawn = drawn;
+    this.kind = kind;
     this.cut = drawn.moved(TOP_UP);
     this.style = style;
     this.size = size;
@@ -61,7 +66,7 @@ final class PieceCell {
   }
 
   String name() {
-    return drawn.name();
+    return kind;
   }
 
   /** From which cloth it is cut and how, as far as its label has no room for it. */
@@ -75,7 +80,7 @@ final class PieceCell {
   }
 
   String title() {
-    return drawn.name() + ", size " + size;
+    return kind + ", size " + size;
   }
 
   /** What it covers with the words round it. */

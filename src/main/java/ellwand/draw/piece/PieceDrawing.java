@@ -3,6 +3,7 @@ package ellwand.draw.piece;
 import ellwand.cutting.CutPiece;
 import ellwand.draw.sheet.Block;
 import ellwand.draw.sheet.Block.Stack;
+import ellwand.draw.sheet.Colour;
 import ellwand.draw.sheet.Drawing;
 import ellwand.draw.sheet.Fit;
 import ellwand.draw.sheet.Palette;
@@ -17,14 +18,18 @@ import ellwand.draw.sheet.TitleBlock;
 import ellwand.draw.sheet.TitleBlock.Cell;
 import ellwand.geometry.Box;
 import ellwand.geometry.Point;
+import ellwand.pattern.Cut;
 import ellwand.units.Unit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** The pieces of a style with all their lines, side by side, tops up; each size on its pages. */
 public final class PieceDrawing {
@@ -275,15 +280,18 @@ public final class PieceDrawing {
   private List<Standing> standing(String group, Reading reading, int before) {
     List<Standing> standing = new ArrayList<>();
     if (nested) {
-      for (String kind : palette.kinds()) {
-        NestedCell cell = new NestedCell(kind, inAllSizes(kind), palette.fill(kind), reading);
+      for (String kind : kinds()) {
+        Map<String, CutPiece> bySize = inAllSizes(kind);
+        Colour fill = palette.fill(bySize.values().iterator().next().name());
+        NestedCell cell = new NestedCell(kind, bySize, fill, reading);
         standing.add(
             new Standing(id(before, standing), kind, Optional.empty(), cell.box(), cell::items));
       }
       return standing;
     }
     for (CutPiece cut : piecesBySize.get(group)) {
-      PieceCell cell = new PieceCell(cut, style, group, reading, shown);
+      String kind = kind(cut, piecesBySize.get(group));
+      PieceCell cell = new PieceCell(cut, kind, style, group, reading, shown);
       standing.add(
           new Standing(
               id(before, standing),
@@ -305,19 +313,35 @@ public final class PieceDrawing {
     return "piece-" + (before + standing.size() + 1);
   }
 
+  /** What each piece is called, in every form that it is cut in. */
+  private Set<String> kinds() {
+    Set<String> kinds = new LinkedHashSet<>();
+    piecesBySize.values().forEach(all -> all.forEach(cut -> kinds.add(kind(cut, all))));
+    return kinds;
+  }
+
+  /** The name, with the cloths it is cut from where others have the piece in another form. */
+  private static String kind(CutPiece cut, List<CutPiece> all) {
+    return all.stream().filter(other -> other.name().equals(cut.name())).count() == 1
+        ? cut.name()
+        : cut.piece().cuts().stream()
+            .map(Cut::cloth)
+            .collect(Collectors.joining(", ", cut.name() + " (", ")"));
+  }
+
   private Map<String, CutPiece> inAllSizes(String kind) {
     Map<String, CutPiece> bySize = new LinkedHashMap<>();
     piecesBySize.forEach(
         (size, cuts) ->
             cuts.stream()
-                .filter(c -> c.name().equals(kind))
+                .filter(c -> kind(c, cuts).equals(kind))
                 .findFirst()
                 .ifPresent(c -> bySize.put(size, c)));
     return bySize;
   }
 
   private Block head(String group, double width, Reading reading, double stated) {
-    int pieces = nested ? palette.kinds().size() : piecesBySize.get(group).size();
+    int pieces = nested ? kinds().size() : piecesBySize.get(group).size();
     List<Cell> cells = new ArrayList<>();
     cells.add(
         nested

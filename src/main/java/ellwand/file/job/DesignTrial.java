@@ -71,7 +71,7 @@ final class DesignTrial {
       if (pieces.keySet().containsAll(outlined.needs())) {
         try {
           Piece piece = making.finished(outlined);
-          Cutter.cut(piece, 1, 1);
+          piece.inCloths().forEach(inCloth -> Cutter.cut(inCloth, 1, 1));
           pieces.put(outlined.name(), piece);
         } catch (InputException e) {
           e.problems().forEach(p -> tell(p, outlined.name(), size));

@@ -7,7 +7,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /** Reads what is said of a piece once it is altered. */
 final class FinishReader {
@@ -23,11 +22,11 @@ final class FinishReader {
    */
   static Optional<Finish> read(Spot piece, PieceHead head, boolean drawn) {
     int before = piece.problems().size();
-    Map<String, Finish.EdgeFinish> edges = edges(piece.get("edges"), drawn);
+    Map<String, Finish.EdgeFinish> edges = edges(piece.get("edges"), head, drawn);
     if (drawn) {
       return Optional.of(
           new Finish(
-              OptionalDouble.empty(),
+              Optional.empty(),
               edges,
               Optional.empty(),
               Optional.empty(),
@@ -39,9 +38,7 @@ final class FinishReader {
     boolean said = piece.get("allowance").present() || fromFile;
     Finish finish =
         new Finish(
-            said
-                ? head.allowanceMm().map(OptionalDouble::of).orElse(OptionalDouble.empty())
-                : OptionalDouble.empty(),
+            said ? head.allowance() : Optional.empty(),
             edges,
             piece.get("fold").text(),
             GRAIN.stream().anyMatch(key -> piece.get(key).present())
@@ -53,7 +50,8 @@ final class FinishReader {
     return piece.problems().size() > before ? Optional.empty() : Optional.of(finish);
   }
 
-  private static Map<String, Finish.EdgeFinish> edges(Spot edges, boolean drawn) {
+  private static Map<String, Finish.EdgeFinish> edges(
+      Spot edges, PieceHead head, boolean drawn) {
     Map<String, Finish.EdgeFinish> said = new LinkedHashMap<>();
     edges
         .entries()
@@ -68,11 +66,10 @@ final class FinishReader {
                   !ends,
                   "the edges of a copy run where they do",
                   "Take from: and to: out, or alter the piece");
-              Optional<Double> allowance = edge.get("allowance").lengthFrom0();
               said.put(
                   name,
                   new Finish.EdgeFinish(
-                      allowance.map(OptionalDouble::of).orElse(OptionalDouble.empty()),
+                      head.own(edge.get("allowance")),
                       edge.get("turned-back").present()
                           ? Optional.of(edge.get("turned-back").isTrue())
                           : Optional.empty()));

@@ -1,6 +1,7 @@
 package ellwand.file.job;
 
 import ellwand.file.source.Spot;
+import ellwand.pattern.Allowance;
 import ellwand.pattern.Extent;
 import ellwand.pattern.Gathered;
 import ellwand.pattern.GatheredPlan;
@@ -67,9 +68,9 @@ final class GatheredReader {
                   "the edges of a gathered rectangle run where they must",
                   "Take from: and to: out");
             });
-    Optional<Double> top = allowance(edges.get(Gathered.TOP), head);
-    Optional<Double> hem = allowance(edges.get(Gathered.HEM), head);
-    Optional<Double> side = allowance(edges.get(Gathered.SIDE), head);
+    Optional<Allowance> top = allowance(edges.get(Gathered.TOP), head);
+    Optional<Allowance> hem = allowance(edges.get(Gathered.HEM), head);
+    Optional<Allowance> side = allowance(edges.get(Gathered.SIDE), head);
     if (top.isEmpty() || hem.isEmpty() || side.isEmpty()) {
       return Optional.empty();
     }
@@ -77,8 +78,10 @@ final class GatheredReader {
     return Optional.of(new Gathered.Seams(top.get(), hem.get(), side.get(), turnedBack));
   }
 
-  private static Optional<Double> allowance(Spot edge, PieceHead head) {
+  private static Optional<Allowance> allowance(Spot edge, PieceHead head) {
     Spot own = edge.get("allowance");
-    return own.present() ? own.lengthFrom0() : head.allowanceMm();
+    return own.present()
+        ? head.own(own).map(a -> head.allowance().map(a::or).orElse(a))
+        : head.allowance();
   }
 }

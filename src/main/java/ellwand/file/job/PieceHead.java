@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import ellwand.file.source.Names;
 import ellwand.file.source.Spelling;
 import ellwand.file.source.Spot;
+import ellwand.pattern.Allowance;
 import ellwand.pattern.Cut;
 import ellwand.pattern.Grain;
 import ellwand.problem.InputException;
@@ -16,22 +17,25 @@ import java.util.Set;
 /**
  * What is said of every piece, drawn or gathered.
  *
- * @param allowanceMm of edges that have none of their own; empty if it could not be read
+ * @param allowance of edges that have none of their own; empty if it could not be read
+ * @param cloths that there are
  */
-record PieceHead(List<Cut> cuts, Optional<Double> allowanceMm, Grain grain) {
+record PieceHead(
+    List<Cut> cuts, Optional<Allowance> allowance, Grain grain, Set<String> cloths) {
 
   /**
    * Reads it from a piece's entry.
    *
-   * @param styleAllowance of the whole style, mm
+   * @param styleAllowance of the whole style
    * @param cloths that there are
    */
-  static PieceHead read(Spot spot, Optional<Double> styleAllowance, Set<String> cloths) {
+  static PieceHead read(Spot spot, Optional<Allowance> styleAllowance, Set<String> cloths) {
     Grain grain =
         spot.get("grain").node() instanceof ObjectNode
             ? own(spot, Grain.ALONG)
             : own(spot, grain(spot.get("grain")));
-    return new PieceHead(cuts(spot, cloths), allowance(spot, styleAllowance), grain);
+    List<Cut> cuts = cuts(spot, cloths);
+    return new PieceHead(cuts, allowance(spot, styleAllowance, cuts, cloths), grain, cloths);
   }
 
   private static List<Cut> cuts(Spot piece, Set<String> cloths) {
@@ -68,16 +72,34 @@ record PieceHead(List<Cut> cuts, Optional<Double> allowanceMm, Grain grain) {
     return cuts;
   }
 
-  private static Optional<Double> allowance(Spot spot, Optional<Double> ofStyle) {
-    Spot own = spot.get("allowance");
-    if (own.present()) {
-      return own.lengthFrom0();
+  private static Optional<Allowance> allowance(
+      Spot spot, Optional<Allowance> ofStyle, List<Cut> cuts, Set<String> cloths) {
+    Spot said = spot.get("allowance");
+    Optional<Allowance> own = said.present() ? AllowanceReader.read(said, cloths) : Optional.empty();
+    if (said.present() && own.isEmpty()) {
+      return own;
     }
-    spot.holds(
-        ofStyle.isPresent() || ofAnotherPiece(spot.get("from")),
-        "it is not said how wide the seam allowance is",
-        "Give allowance: here or for the whole style; 0 if the outline is to be cut as drawn");
-    return ofStyle;
+    if (ofAnotherPiece(spot.get("from"))) {
+      return own.or(() -> ofStyle);
+    }
+    Optional<Allowance> all = own.map(a -> ofStyle.map(a::or).orElse(a)).or(() -> ofStyle);
+    List<String> without =
+        cuts.stream()
+            .map(Cut::cloth)
+            .filter(cloth -> all.filter(a -> a.in(cloth).isPresent()).isEmpty())
+            .toList();
+    boolean whole =
+        spot.holds(
+            all.isPresent() && without.isEmpty(),
+            "it is not said how wide the seam allowance is"
+                + (all.isEmpty() ? "" : " in " + String.join(", ", without)),
+            "Give allowance: here or for the whole style; 0 if the outline is to be cut as drawn");
+    return whole ? all : Optional.empty();
+  }
+
+  /** An edge's own allowance, nothing if it has none or it is wrong. */
+  Optional<Allowance> own(Spot spot) {
+    return spot.present() ? AllowanceReader.read(spot, cloths) : Optional.empty();
   }
 
   /** Whether it is a copy, which has the allowances of that piece. */

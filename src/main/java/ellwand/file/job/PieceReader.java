@@ -3,6 +3,7 @@ package ellwand.file.job;
 import ellwand.file.alter.Steps;
 import ellwand.file.source.Names;
 import ellwand.file.source.Spot;
+import ellwand.pattern.Allowance;
 import ellwand.pattern.Asks;
 import ellwand.pattern.Draft;
 import ellwand.pattern.Finish;
@@ -14,7 +15,6 @@ import ellwand.pattern.Step;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.stream.Stream;
 
 /** Reads one piece with an outline. */
@@ -45,11 +45,11 @@ final class PieceReader {
 
   private static Optional<Start> drawn(String name, Spot spot, PieceHead head) {
     int before = spot.problems().size();
-    List<Draft.NamedEdge> namedEdges = namedEdges(spot.get("edges"), spot.get("alter").present());
+    List<Draft.NamedEdge> namedEdges = namedEdges(spot.get("edges"), head, spot.get("alter").present());
     List<Notch> notches = notches(spot.get("notches"));
     List<InnerLine> innerLines = innerLines(spot.get("lines"));
     List<Draft.Node> nodes = LineReader.nodes(spot.get("outline"));
-    if (spot.problems().size() > before || head.allowanceMm().isEmpty()) {
+    if (spot.problems().size() > before || head.allowance().isEmpty()) {
       checkEnds(name, spot);
       return Optional.empty();
     }
@@ -59,7 +59,7 @@ final class PieceReader {
                 name,
                 nodes,
                 namedEdges,
-                head.allowanceMm().get(),
+                head.allowance().get(),
                 spot.get("fold").text(),
                 head.grain(),
                 notches,
@@ -98,13 +98,13 @@ final class PieceReader {
    *
    * @param altered whether it gets more edges, which have no points yet
    */
-  private static List<Draft.NamedEdge> namedEdges(Spot spot, boolean altered) {
+  private static List<Draft.NamedEdge> namedEdges(Spot spot, PieceHead head, boolean altered) {
     List<Draft.NamedEdge> namedEdges = new ArrayList<>();
     spot.entries()
         .forEach(
             (name, edge) -> {
               Names.check(edge, name);
-              Optional<Double> allowance = edge.get("allowance").lengthFrom0();
+              Optional<Allowance> allowance = head.own(edge.get("allowance"));
               Optional<String> from = edge.get("from").text();
               Optional<String> to = edge.get("to").text();
               if (altered && from.isEmpty() && to.isEmpty()) {
@@ -116,11 +116,7 @@ final class PieceReader {
                   "Give from: and to:, each the name of a point")) {
                 namedEdges.add(
                     new Draft.NamedEdge(
-                        name,
-                        from.get(),
-                        to.get(),
-                        allowance.map(OptionalDouble::of).orElse(OptionalDouble.empty()),
-                        edge.get("turned-back").isTrue()));
+                        name, from.get(), to.get(), allowance, edge.get("turned-back").isTrue()));
               }
             });
     return namedEdges;

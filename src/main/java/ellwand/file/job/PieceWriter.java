@@ -8,6 +8,7 @@ import ellwand.file.source.Json;
 import ellwand.file.source.Measures;
 import ellwand.geometry.Path;
 import ellwand.geometry.Segment;
+import ellwand.pattern.Allowance;
 import ellwand.pattern.Asks;
 import ellwand.pattern.Binding;
 import ellwand.pattern.BindingPlan;
@@ -36,7 +37,7 @@ final class PieceWriter {
 
   ObjectNode outlined(Outlined piece) {
     ObjectNode node = piece.start().draft().map(this::drawn).orElseGet(() -> taken(piece));
-    piece.finish().edges().forEach((name, said) -> edge(node, name, said));
+    piece.finish().edges().forEach((name, said) -> edge(node, name, said, piece.finish().cuts()));
     if (!piece.alter().isEmpty()) {
       Steps.write(piece.alter(), node.putArray("alter"), measures);
     }
@@ -47,14 +48,14 @@ final class PieceWriter {
 
   private ObjectNode drawn(Draft draft) {
     ObjectNode node = head(draft.cuts(), draft.grain());
-    node.set("allowance", measures.number(draft.allowanceMm()));
+    node.set("allowance", allowance(draft.allowance(), draft.cuts()));
     draft.fold().ifPresent(fold -> node.put("fold", fold));
     ArrayNode outline = node.putArray("outline");
     draft.nodes().forEach(point -> outline.add(point(point)));
     for (Draft.NamedEdge named : draft.namedEdges()) {
       ObjectNode edge = node.withObject("/edges").putObject(named.name());
       edge.put("from", named.from()).put("to", named.to());
-      named.allowanceMm().ifPresent(mm -> edge.set("allowance", measures.number(mm)));
+      named.allowance().ifPresent(own -> edge.set("allowance", allowance(own, draft.cuts())));
       if (named.turnedBack()) {
         edge.put("turned-back", true);
       }
@@ -71,7 +72,7 @@ final class PieceWriter {
       node.set("cut", cut(finish.cuts()));
     }
     finish.grain().ifPresent(grain -> grain(node, finish.cuts(), grain));
-    finish.allowanceMm().ifPresent(mm -> node.set("allowance", measures.number(mm)));
+    finish.allowance().ifPresent(a -> node.set("allowance", allowance(a, finish.cuts())));
     finish.fold().ifPresent(fold -> node.put("fold", fold));
     if (piece.start() instanceof Start.Copy copy) {
       if (copy.part().isEmpty()) {
@@ -90,9 +91,10 @@ final class PieceWriter {
     return node;
   }
 
-  private void edge(ObjectNode piece, String name, Finish.EdgeFinish said) {
+  private void edge(
+      ObjectNode piece, String name, Finish.EdgeFinish said, List<Cut> cuts) {
     ObjectNode edge = piece.withObject("/edges").putObject(name);
-    said.allowanceMm().ifPresent(mm -> edge.set("allowance", measures.number(mm)));
+    said.allowance().ifPresent(a -> edge.set("allowance", allowance(a, cuts)));
     said.turnedBack().ifPresent(back -> edge.put("turned-back", back));
   }
 
@@ -108,11 +110,11 @@ final class PieceWriter {
   ObjectNode gathered(GatheredPlan plan) {
     ObjectNode node = head(plan.cuts(), plan.grain());
     Gathered.Seams seams = plan.seams();
-    node.set("allowance", measures.number(seams.sideMm()));
+    node.set("allowance", allowance(seams.side(), plan.cuts()));
     ObjectNode edges = node.putObject("edges");
-    edges.putObject(Gathered.TOP).set("allowance", measures.number(seams.topMm()));
+    edges.putObject(Gathered.TOP).set("allowance", allowance(seams.top(), plan.cuts()));
     ObjectNode hem = edges.putObject(Gathered.HEM);
-    hem.set("allowance", measures.number(seams.hemMm()));
+    hem.set("allowance", allowance(seams.hem(), plan.cuts()));
     if (seams.hemTurnedBack()) {
       hem.put("turned-back", true);
     }
@@ -164,6 +166,17 @@ final class PieceWriter {
         .heads()
         .ifPresent(
             heads -> node.put("direction", heads == Grain.Heads.ANY_WAY ? "any way" : "one way"));
+  }
+
+  private JsonNode allowance(Allowance whole, List<Cut> cuts) {
+    boolean mixed = whole.usualMm().isPresent() && !whole.mmByCloth().isEmpty();
+    Allowance allowance = mixed ? whole.only(cuts.stream().map(Cut::cloth).toList()) : whole;
+    if (allowance.usualMm().isPresent()) {
+      return measures.number(allowance.usualMm().getAsDouble());
+    }
+    ObjectNode byCloth = Json.object();
+    allowance.mmByCloth().forEach((cloth, mm) -> byCloth.set(cloth, measures.number(mm)));
+    return byCloth;
   }
 
   private static ObjectNode cut(List<Cut> cuts) {

@@ -3,6 +3,7 @@ package ellwand.file.job;
 import ellwand.file.source.JobShape;
 import ellwand.file.source.Names;
 import ellwand.file.source.Spot;
+import ellwand.pattern.Allowance;
 import ellwand.pattern.Computed;
 import ellwand.pattern.Design;
 import ellwand.pattern.MadeFrom;
@@ -199,7 +200,13 @@ final class StyleReader {
 
   private Map<String, PieceHead> heads(Spot style, Map<String, Spot> spots, Set<String> cloths) {
     Spot allowance = style.get("allowance");
-    Optional<Double> usual = shape.holds(allowance) ? allowance.lengthFrom0() : Optional.of(0.0);
+    Optional<Allowance> usual =
+        !allowance.present()
+            ? Optional.empty()
+            : shape.holds(allowance)
+                // What is wrong with it is told once, not for every piece.
+                ? AllowanceReader.read(allowance, cloths).or(() -> Optional.of(Allowance.NONE))
+                : Optional.of(Allowance.NONE);
     Map<String, PieceHead> heads = new LinkedHashMap<>();
     spots.forEach((name, spot) -> heads.put(name, PieceHead.read(spot, usual, cloths)));
     return heads;

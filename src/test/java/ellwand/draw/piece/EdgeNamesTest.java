@@ -21,7 +21,8 @@ class EdgeNamesTest {
   void namesStandClearOfTheirPieceAndOfOneAnother(double scale) {
     for (var cut : Pieces.all()) {
       PieceCell cell =
-          new PieceCell(cut, "Weir jacket", "104", new Reading(scale), new Shown(Unit.CM));
+          new PieceCell(
+              cut, cut.name(), "Weir jacket", "104", new Reading(scale), new Shown(Unit.CM));
       List<Item> items = cell.items(new Palette(List.of(cut.name())));
       Region piece = Region.of(cut.cutting().moved(new Motion(false, 90, 0, 0)));
       List<Item.Text> names =

@@ -29,7 +29,9 @@ class BadJobTest {
 
   @TestFactory
   Stream<DynamicTest> everyMistakeOfAJobHasItsMessage() throws IOException {
-    return mistakes("apron.yaml", "mistakes.txt", JobReader::read);
+    return Stream.concat(
+        mistakes("apron.yaml", "mistakes.txt", JobReader::read),
+        mistakes("skirt.yaml", "skirt-mistakes.txt", JobReader::read));
   }
 
   @TestFactory
@@ -106,7 +108,8 @@ class BadJobTest {
     assertEquals(
         "job.yaml: the file is empty. See that the right file is named.", refusal(" \n\n"));
     assertEquals(
-        "job.yaml:3: this is not text in UTF-8. Save the file as plain text with the encoding UTF-8.",
+        "job.yaml:3: this is not text in UTF-8. Save the file as plain text with the encoding"
+            + " UTF-8.",
         refusal("a: b\nc: d\ne: \u00e9\n".getBytes(StandardCharsets.ISO_8859_1)));
     assertEquals(
         "job.yaml: the file is larger than 5 MB. Name a smaller one.",

@@ -8,6 +8,7 @@ import ellwand.geometry.Path;
 import ellwand.geometry.Point;
 import ellwand.job.Job;
 import ellwand.job.Wear;
+import ellwand.pattern.Allowance;
 import ellwand.pattern.Asks;
 import ellwand.pattern.Bars;
 import ellwand.pattern.Binding;
@@ -149,6 +150,7 @@ class StyleWriterTest {
       assertEquals(was.cuts(), is.cuts(), text);
       for (Cut cut : was.cuts()) {
         assertEquals(was.inCloth(cut.cloth()).grain(), is.inCloth(cut.cloth()).grain(), text);
+        assertEquals(widths(was.inCloth(cut.cloth())), widths(is.inCloth(cut.cloth())), text);
       }
       assertEquals(was.asks().value(), is.asks().value(), text);
       assertEquals(was.asks().place().isPresent(), is.asks().place().isPresent(), text);
@@ -179,6 +181,11 @@ class StyleWriterTest {
         assertSame(was.innerLines().get(k).line(), is.innerLines().get(k).line(), text);
       }
     }
+  }
+
+  /** Allowances as shown to the thousandth of a mm. */
+  private static List<String> widths(Piece inCloth) {
+    return inCloth.edges().stream().map(e -> "%.3f".formatted(e.allowanceMm())).toList();
   }
 
   private static void assertSame(Path was, Path is, String text) {
@@ -278,8 +285,8 @@ class StyleWriterTest {
             nodes,
             List.of(
                 new Draft.NamedEdge("first", "p0", "p1", OptionalDouble.empty(), false),
-                new Draft.NamedEdge("null", "p2", "p3", OptionalDouble.of(12.34), true)),
-            random.nextInt(8),
+                new Draft.NamedEdge("null", "p2", "p3", Optional.of(allowance(random)), true)),
+            allowance(random),
             Optional.empty(),
             grain,
             random.nextBoolean()
@@ -296,6 +303,13 @@ class StyleWriterTest {
             ? Optional.of(
                 new Asks.Place("first @ 2 mm", Optional.of(-3.0), Optional.empty(), false))
             : Optional.empty());
+  }
+
+  private static Allowance allowance(Random random) {
+    double mm = 4 + random.nextInt(4);
+    return random.nextBoolean()
+        ? Allowance.of(mm)
+        : Allowance.byCloth(Map.of("main", mm, "lining", 3 + random.nextDouble()));
   }
 
   private static Computed binding(Random random, Unit unit) {
