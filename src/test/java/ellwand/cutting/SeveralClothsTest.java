@@ -77,7 +77,8 @@ class SeveralClothsTest {
         BACK.cut(List.of(Cut.parse("lining", "1 on fold")))
             .inCloth("lining")
             .cut(List.of(Cut.parse("felt", "2 on fold")));
-    assertTrue(alike.sameForm(BACK.cut(List.of(Cut.parse("lining", "1 on fold"))).inCloth("lining")));
+    assertTrue(
+        alike.sameForm(BACK.cut(List.of(Cut.parse("lining", "1 on fold"))).inCloth("lining")));
   }
 
   @Property(tries = 200)
