@@ -43,13 +43,7 @@ public record Finish(
   /** Cut as it is. */
   public static Finish cut(List<Cut> cuts) {
     return new Finish(
-        Optional.empty(),
-        Map.of(),
-        Optional.empty(),
-        Optional.empty(),
-        List.of(),
-        List.of(),
-        cuts);
+        Optional.empty(), Map.of(), Optional.empty(), Optional.empty(), List.of(), List.of(), cuts);
   }
 
   /**
@@ -95,7 +89,12 @@ public record Finish(
         .map(n -> new Notch(n.edge(), along(edge, n.atMm()), n.strokes(), n.depthMm()))
         .forEach(all::add);
     return new WorkEdge(
-        new Edge(edge.name(), edge.line(), now, said.turnedBack().orElse(edge.edge().turnedBack()), edge.edge().intakes()),
+        new Edge(
+            edge.name(),
+            edge.line(),
+            now,
+            said.turnedBack().orElse(edge.edge().turnedBack()),
+            edge.edge().intakes()),
         all,
         edge.backwards(),
         edge.usual() && said.allowance().isEmpty());

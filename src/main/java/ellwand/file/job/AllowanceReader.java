@@ -30,7 +30,7 @@ final class AllowanceReader {
             (cloth, length) -> {
               if (length.holds(
                   cloths.contains(cloth),
-                  "nothing here is cut from a cloth called " + Names.shown(cloth),
+                  "no cloth is called " + Names.shown(cloth),
                   Spelling.nearest(cloth, cloths)
                       .map(c -> "Perhaps " + c + " is meant")
                       .orElse("Use " + String.join(", ", cloths)))) {

@@ -50,8 +50,7 @@ final class FinishReader {
     return piece.problems().size() > before ? Optional.empty() : Optional.of(finish);
   }
 
-  private static Map<String, Finish.EdgeFinish> edges(
-      Spot edges, PieceHead head, boolean drawn) {
+  private static Map<String, Finish.EdgeFinish> edges(Spot edges, PieceHead head, boolean drawn) {
     Map<String, Finish.EdgeFinish> said = new LinkedHashMap<>();
     edges
         .entries()

@@ -20,8 +20,7 @@ import java.util.Set;
  * @param allowance of edges that have none of their own; empty if it could not be read
  * @param cloths that there are
  */
-record PieceHead(
-    List<Cut> cuts, Optional<Allowance> allowance, Grain grain, Set<String> cloths) {
+record PieceHead(List<Cut> cuts, Optional<Allowance> allowance, Grain grain, Set<String> cloths) {
 
   /**
    * Reads it from a piece's entry.
@@ -75,7 +74,8 @@ record PieceHead(
   private static Optional<Allowance> allowance(
       Spot spot, Optional<Allowance> ofStyle, List<Cut> cuts, Set<String> cloths) {
     Spot said = spot.get("allowance");
-    Optional<Allowance> own = said.present() ? AllowanceReader.read(said, cloths) : Optional.empty();
+    Optional<Allowance> own =
+        said.present() ? AllowanceReader.read(said, cloths) : Optional.empty();
     if (said.present() && own.isEmpty()) {
       return own;
     }

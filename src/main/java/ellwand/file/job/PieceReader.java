@@ -45,7 +45,8 @@ final class PieceReader {
 
   private static Optional<Start> drawn(String name, Spot spot, PieceHead head) {
     int before = spot.problems().size();
-    List<Draft.NamedEdge> namedEdges = namedEdges(spot.get("edges"), head, spot.get("alter").present());
+    List<Draft.NamedEdge> namedEdges =
+        namedEdges(spot.get("edges"), head, spot.get("alter").present());
     List<Notch> notches = notches(spot.get("notches"));
     List<InnerLine> innerLines = innerLines(spot.get("lines"));
     List<Draft.Node> nodes = LineReader.nodes(spot.get("outline"));

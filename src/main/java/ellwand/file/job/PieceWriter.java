@@ -91,8 +91,7 @@ final class PieceWriter {
     return node;
   }
 
-  private void edge(
-      ObjectNode piece, String name, Finish.EdgeFinish said, List<Cut> cuts) {
+  private void edge(ObjectNode piece, String name, Finish.EdgeFinish said, List<Cut> cuts) {
     ObjectNode edge = piece.withObject("/edges").putObject(name);
     said.allowance().ifPresent(a -> edge.set("allowance", allowance(a, cuts)));
     said.turnedBack().ifPresent(back -> edge.put("turned-back", back));
