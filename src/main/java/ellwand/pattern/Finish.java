@@ -94,7 +94,8 @@ public record Finish(
             edge.line(),
             now,
             said.turnedBack().orElse(edge.edge().turnedBack()),
-            edge.edge().intakes()),
+            edge.edge().intakes(),
+            edge.edge().gathers()),
         all,
         edge.backwards(),
         edge.usual() && said.allowance().isEmpty());
