@@ -14,7 +14,10 @@ import ellwand.lay.Wanted;
 import ellwand.pattern.Cut;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 
 /**
@@ -46,17 +49,21 @@ record Laid(
             .thenComparingLong(c -> Math.round(c.outline().box().minX()))
             .thenComparingDouble(c -> c.outline().box().minY()));
     List<Laid> laid = new ArrayList<>();
+    Map<CutPiece, Map<Form, Lines>> lines = new IdentityHashMap<>();
     for (Copy copy : sorted) {
       Wanted wanted = wanted(marker, copy);
-      CutPiece drawn = copy.form().drawn(wanted.cut());
+      Lines own =
+          lines
+              .computeIfAbsent(wanted.cut(), cut -> new EnumMap<>(Form.class))
+              .computeIfAbsent(copy.form(), form -> Lines.of(form.drawn(wanted.cut())));
       laid.add(
           new Laid(
               laid.size() + 1,
               copy,
-              drawn.moved(copy.motion()),
+              own.drawn.moved(copy.motion()),
               wanted.how(),
               marker.zone(copy.zone()),
-              grain(drawn, copy),
+              grain(own, copy),
               ClothWords.start(marker),
               marks(wanted.cut(), copy)));
     }
@@ -85,8 +92,17 @@ record Laid(
                     "nothing in the lay is called " + copy.piece() + " in size " + copy.size()));
   }
 
-  private static GrainLine grain(CutPiece drawn, Copy copy) {
-    GrainLine line = GrainLine.of(drawn).moved(copy.motion());
+  /** What all copies of a piece have in common that lie in one form. */
+  private record Lines(CutPiece drawn, GrainLine grain) {
+
+    static Lines of(CutPiece drawn) {
+      return new Lines(drawn, GrainLine.of(drawn));
+    }
+  }
+
+  private static GrainLine grain(Lines own, Copy copy) {
+    CutPiece drawn = own.drawn;
+    GrainLine line = own.grain.moved(copy.motion());
     if (!drawn.piece().grain().anywhere() && Math.abs(line.towards().x()) > 0.9) {
       return line;
     }

@@ -9,6 +9,7 @@ import ellwand.draw.sheet.SvgWriter;
 import ellwand.figures.Figures;
 import ellwand.lay.Marker;
 import ellwand.units.Unit;
+import java.util.function.Supplier;
 
 /** A marker as it is shown: on screen, on one page, or full size. */
 public final class MarkerDrawing {
@@ -19,10 +20,10 @@ public final class MarkerDrawing {
   private static final double LARGE_PRINT = 2.5;
 
   private final MarkerSheet sheet;
-  private final MarkerSheet unbroken;
+  private final Supplier<MarkerSheet> unbroken;
   private final Fit fit;
 
-  private MarkerDrawing(MarkerSheet sheet, MarkerSheet unbroken) {
+  private MarkerDrawing(MarkerSheet sheet, Supplier<MarkerSheet> unbroken) {
     this.sheet = sheet;
     this.unbroken = unbroken;
     this.fit = fit(sheet, 0);
@@ -35,7 +36,7 @@ public final class MarkerDrawing {
   public static MarkerDrawing of(Marker marker, Figures figures, MarkerHead head, Unit unit) {
     return new MarkerDrawing(
         new MarkerSheet(marker, figures, head, unit),
-        new MarkerSheet(marker, figures, head, unit, 1));
+        () -> new MarkerSheet(marker, figures, head, unit, 1));
   }
 
   /**
@@ -86,8 +87,9 @@ public final class MarkerDrawing {
       throw new IllegalArgumentException("a scale must be above 0, not " + scale);
     }
     Reading reading = new Reading(scale < fit.scale() / LARGE_PRINT ? scale * LARGE_PRINT : scale);
-    double width = Math.max(unbroken.pictureWidthMm(reading), reading.mm(Paper.A4.innerWidthMm()));
-    Drawing drawing = unbroken.drawing(width, reading, scale);
+    MarkerSheet one = unbroken.get();
+    double width = Math.max(one.pictureWidthMm(reading), reading.mm(Paper.A4.innerWidthMm()));
+    Drawing drawing = one.drawing(width, reading, scale);
     return PdfWriter.onePage(drawing, scale);
   }
 }

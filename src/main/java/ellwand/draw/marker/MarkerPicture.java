@@ -35,6 +35,7 @@ final class MarkerPicture {
   private final ClothPicture cloth;
   private final ClothSurround surround;
   private final WishPicture wishes;
+  private List<Item> items;
 
   MarkerPicture(
       Marker marker,
@@ -64,7 +65,19 @@ final class MarkerPicture {
     return cloth.cloth().box();
   }
 
+  Reading reading() {
+    return reading;
+  }
+
+  /** Made once. */
   List<Item> items() {
+    if (items == null) {
+      items = List.copyOf(made());
+    }
+    return items;
+  }
+
+  private List<Item> made() {
     List<Item> items = new ArrayList<>();
     items.add(cloth.item());
     items.addAll(wishes.under());

@@ -41,6 +41,7 @@ final class MarkerSheet {
   private final Palette palette;
 
   private final int rows;
+  private MarkerPicture drawn;
 
   MarkerSheet(Marker marker, Figures figures, MarkerHead head, Unit unit) {
     this(marker, figures, head, unit, suitingRows(marker));
@@ -88,7 +89,11 @@ final class MarkerSheet {
    * @param scale stated on it, mm of cloth for one mm of paper; 0 to leave it out
    */
   Drawing drawing(double widthMm, Reading reading, double scale) {
-    MarkerPicture picture = picture(reading);
+    // What stands in it takes long to place, and several files show it alike.
+    if (drawn == null || !drawn.reading().equals(reading)) {
+      drawn = picture(reading);
+    }
+    MarkerPicture picture = drawn;
     Rows broken = rows(reading);
     Box box = broken.box();
     double left = box.centre().x() - widthMm / 2;

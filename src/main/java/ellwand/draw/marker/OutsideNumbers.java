@@ -27,14 +27,17 @@ final class OutsideNumbers {
 
   private static final double STEP = 1;
   private static final double CLEAR = 0.6;
+
+  /** Side of the cells by which places are looked up on paper, mm: about that of a number. */
+  private static final double CELL = 5;
   private static final int DIRECTIONS = 24;
 
   /** Places along and across a piece at which its line may begin. */
   private static final int STARTS = 3;
 
-  private final List<Room> occupied;
-  private final List<Box> taken;
-  private final List<List<Point>> pointers = new ArrayList<>();
+  private final Nearby<Room> occupied;
+  private final Nearby<Box> taken;
+  private final Nearby<List<Point>> pointers;
   private final Reading reading;
 
   /**
@@ -42,9 +45,14 @@ final class OutsideNumbers {
    * @param words that no line may run through
    */
   OutsideNumbers(List<Outline> occupied, List<Box> words, Reading reading) {
-    this.occupied = occupied.stream().map(Room::new).toList();
-    this.taken = new ArrayList<>(words);
+    double mean = occupied.stream().mapToDouble(o -> o.box().width()).average().orElse(0);
+    double cell = Math.max(reading.mm(CELL), mean / 2);
+    this.occupied = new Nearby<>(cell);
+    this.taken = new Nearby<>(cell);
+    this.pointers = new Nearby<>(cell);
     this.reading = reading;
+    occupied.forEach(o -> this.occupied.add(o.box(), new Room(o)));
+    words.forEach(w -> taken.add(w, w));
   }
 
   /** A number and the line from it to its piece. */
@@ -71,13 +79,11 @@ final class OutsideNumbers {
    */
   List<Item> beside(String words, Outline outline, Point middle, Box zone) {
     double size = reading.points(POINTS);
-    Optional<Place> place =
-        place(outline, middle, zone, words, true)
-            .or(() -> place(outline, middle, zone, words, false));
+    Optional<Place> place = place(outline, middle, zone, words);
     if (place.isEmpty()) {
       Item.Text text = text(words, middle, size);
       Box ground = text.box().grown(reading.mm(0.2));
-      taken.add(ground);
+      taken.add(ground, ground);
       List<Item> items = new ArrayList<>();
       items.add(
           Item.Lines.closed("label-ground", Ink.area(Colour.WHITE), Outline.of(ground).points()));
@@ -85,8 +91,9 @@ final class OutsideNumbers {
       return items;
     }
     Place found = place.get();
-    taken.add(found.box());
-    pointers.add(List.of(found.from(), found.to()));
+    taken.add(found.box(), found.box());
+    List<Point> line = List.of(found.from(), found.to());
+    pointers.add(Box.around(line), line);
     List<Item> items = new ArrayList<>();
     items.add(
         Item.Lines.open(
@@ -95,17 +102,13 @@ final class OutsideNumbers {
     return items;
   }
 
-  private Optional<Place> place(
-      Outline outline, Point inside, Box zone, String words, boolean overNothing) {
+  private Optional<Place> place(Outline outline, Point inside, Box zone, String words) {
     double size = reading.points(POINTS);
     double width = Lettering.width(words, size);
     double height = size * Lettering.CAPITALS;
     Room own = new Room(outline);
-    Box around = own.box().grown(reading.mm(FARTHEST) + width);
-    List<Room> near = occupied.stream().filter(r -> r.box().touches(around)).toList();
-    List<Room> others = near.stream().filter(r -> !r.box().equals(own.box())).toList();
-    List<Box> labels = taken.stream().filter(t -> t.touches(around)).toList();
     List<Point> starts = starts(inside, own);
+    Optional<Place> overOthers = Optional.empty();
     for (double away = STEP; away <= FARTHEST; away += STEP) {
       for (Point from : starts) {
         for (int i = 0; i < DIRECTIONS; i++) {
@@ -120,16 +123,17 @@ final class OutsideNumbers {
                   middle.y() + height / 2);
           double before = Math.abs(out.x()) * width / 2 + Math.abs(out.y()) * height;
           Point to = from.towards(middle, Math.max(0, 1 - before / reading.mm(away)));
-          if (isFree(box.grown(reading.mm(CLEAR)), zone, near, labels)
-              && labels.stream().noneMatch(t -> Room.crosses(List.of(from, to), t))
-              && !(overNothing
-                  && others.stream().anyMatch(r -> r.isCrossed(from, to, reading.mm(0.4))))) {
-            return Optional.of(new Place(box, from, to));
+          if (isFree(box.grown(reading.mm(CLEAR)), zone) && crossesNoWords(from, to)) {
+            Optional<Place> here = Optional.of(new Place(box, from, to));
+            if (keepsTo(own, from, to)) {
+              return here;
+            }
+            overOthers = overOthers.or(() -> here);
           }
         }
       }
     }
-    return Optional.empty();
+    return overOthers;
   }
 
   /** Places on the piece, the middle first. */
@@ -151,14 +155,30 @@ final class OutsideNumbers {
     return starts;
   }
 
-  private boolean isFree(Box box, Box zone, List<Room> near, List<Box> labels) {
+  private boolean isFree(Box box, Box zone) {
     return box.minX() >= zone.minX()
         && box.maxX() <= zone.maxX()
         && box.minY() >= zone.minY()
         && box.maxY() <= zone.maxY()
-        && near.stream().noneMatch(p -> p.touches(box))
-        && labels.stream().noneMatch(t -> t.touches(box))
-        && pointers.stream().noneMatch(line -> Room.crosses(line, box));
+        && !taken.any(box, t -> t.touches(box))
+        && !pointers.any(box, line -> Room.crosses(line, box))
+        && !occupied.any(box, room -> room.touches(box));
+  }
+
+  private boolean crossesNoWords(Point from, Point to) {
+    List<Point> line = List.of(from, to);
+    return !taken.any(Box.around(line), words -> Room.crosses(line, words));
+  }
+
+  /** Whether a line runs over nothing but what it belongs to. */
+  private boolean keepsTo(Room own, Point from, Point to) {
+    Box along = Box.around(List.of(from, to));
+    return !occupied.any(
+        along,
+        other ->
+            !other.box().equals(own.box())
+                && other.box().touches(along)
+                && other.isCrossed(from, to, reading.mm(0.4)));
   }
 
   private static Item.Text text(String words, Point middle, double size) {

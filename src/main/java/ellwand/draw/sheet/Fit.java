@@ -1,6 +1,10 @@
 package ellwand.draw.sheet;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.Stream;
 
 /**
  * The largest scale at which a sheet fits on paper.
@@ -53,17 +57,38 @@ public record Fit(Paper paper, double scale) {
     return scale + (scale < HALVES_UP_TO ? 0.5 : 1);
   }
 
-  /** On A4, upright or on its side, whichever shows more; on its side when both are alike. */
+  /**
+   * On A4, upright or on its side, whichever shows more; on its side when both are alike. What fits
+   * at one scale is taken to fit at every smaller one.
+   */
   public static Fit onA4(Test test) {
-    Paper upright = Paper.A4;
-    Paper side = upright.onItsSide();
+    List<Double> scales = new ArrayList<>();
     for (double scale = 1; scale <= SMALLEST_PICTURE; scale = next(scale)) {
-      for (Paper paper : new Paper[] {side, upright}) {
-        if (test.fits(paper, scale)) {
-          return new Fit(paper, scale);
-        }
+      scales.add(scale);
+    }
+    // Doubled until it fits, then halved down to the first that does.
+    int fits = 0;
+    while (paper(test, scales.get(fits)).isEmpty()) {
+      if (fits == scales.size() - 1) {
+        throw new IllegalArgumentException("too much to show on one A4 page");
+      }
+      fits = Math.min(scales.size() - 1, 2 * fits + 1);
+    }
+    int tooLarge = fits == 0 ? -1 : (fits - 1) / 2;
+    while (fits - tooLarge > 1) {
+      int middle = (fits + tooLarge) / 2;
+      if (paper(test, scales.get(middle)).isPresent()) {
+        fits = middle;
+      } else {
+        tooLarge = middle;
       }
     }
-    throw new IllegalArgumentException("too much to show on one A4 page");
+    return new Fit(paper(test, scales.get(fits)).orElseThrow(), scales.get(fits));
+  }
+
+  private static Optional<Paper> paper(Test test, double scale) {
+    return Stream.of(Paper.A4.onItsSide(), Paper.A4)
+        .filter(paper -> test.fits(paper, scale))
+        .findFirst();
   }
 }

@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.apache.fontbox.ttf.CmapLookup;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
@@ -36,6 +37,10 @@ public final class Lettering {
 
   static final TrueTypeFont TYPE = read();
   private static final CmapLookup LETTERS = letters();
+
+  /** Of the letters that are asked for most, up to the last of Latin, Greek and Cyrillic. */
+  private static final double[] ADVANCES =
+      IntStream.range(0, 0x530).mapToDouble(Lettering::looked).toArray();
 
   private Lettering() {}
 
@@ -70,6 +75,10 @@ public final class Lettering {
   }
 
   private static double advance(int codePoint) {
+    return codePoint < ADVANCES.length ? ADVANCES[codePoint] : looked(codePoint);
+  }
+
+  private static double looked(int codePoint) {
     if (!has(codePoint)) {
       return 1;
     }

@@ -160,8 +160,26 @@ public final class SvgWriter {
 
   /** To a thousandth of a mm, which is finer than any blade. */
   public static String number(double value) {
-    String text = String.format(Locale.ROOT, "%.3f", value);
-    String trimmed = text.replaceAll("\\.?0+$", "");
-    return trimmed.equals("-0") || trimmed.isEmpty() ? "0" : trimmed;
+    double thousandths = Math.abs(value) * 1000;
+    long whole = Math.round(thousandths);
+    // Half way between two a double is not exact enough to tell.
+    boolean clear = Math.abs(thousandths - Math.floor(thousandths) - 0.5) > 1e-4;
+    if (!clear || !(thousandths < 1e12)) {
+      String text = String.format(Locale.ROOT, "%.3f", value).replaceAll("\\.?0+$", "");
+      return text.equals("-0") || text.isEmpty() ? "0" : text;
+    }
+    StringBuilder text = new StringBuilder(value < 0 && whole > 0 ? "-" : "");
+    text.append(whole / 1000);
+    long part = whole % 1000;
+    if (part > 0) {
+      text.append('.').append((char) ('0' + part / 100));
+      if (part % 100 > 0) {
+        text.append((char) ('0' + part / 10 % 10));
+      }
+      if (part % 10 > 0) {
+        text.append((char) ('0' + part % 10));
+      }
+    }
+    return text.toString();
   }
 }

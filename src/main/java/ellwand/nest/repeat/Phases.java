@@ -185,7 +185,7 @@ public final class Phases {
     if (matched(placement) && !alongWarp(pose)) {
       return List.of();
     }
-    if (y.isPresent() && placement.twice() && !twinMatches(placement, pose, y.get())) {
+    if (placement.twice() && !twinMatches(placement, pose, x, y)) {
       return List.of();
     }
     List<Way> ways = new ArrayList<>();
@@ -211,22 +211,23 @@ public final class Phases {
   }
 
   /**
-   * Whether what is asked across the cloth is met on both plies: the twin is turned over, so that
-   * the middle has to lie on a mirror line of the repeat.
+   * Whether what is asked is met on both plies: the twin is turned over, so that the middle has to
+   * lie along the cloth, and on a mirror line of the repeat if anything is asked across it.
    */
-  private boolean twinMatches(Placement placement, Pose pose, Lattice y) {
+  private boolean twinMatches(
+      Placement placement, Pose pose, Optional<Lattice> x, Optional<Lattice> y) {
     Ply twin = pose.band().layers().get(0);
-    if (twin.mirrored() == twin.backwards()) {
+    if (twin.mirrored() == twin.backwards() || x.isEmpty() && y.isEmpty()) {
       return true;
     }
-    if (!alongWarp(pose)) {
-      return false;
+    if (y.isEmpty() || !alongWarp(pose)) {
+      return alongWarp(pose);
     }
     Wanted wanted = placement.wanted();
     CutPiece cut = wanted.cut();
     Point middle = cut.fold().map(Stroke::from).orElseGet(() -> cut.cutting().box().centre());
     double from =
-        seen(pose.band()).open(pose.motion().apply(middle).y() + y.offset()) - start(Axis.ACROSS);
+        seen(pose.band()).open(pose.motion().apply(middle).y() + y.get().offset()) - start(Axis.ACROSS);
     double same = bySize.get(wanted.size()).get(Axis.ACROSS).sameAfterMm();
     return Math.abs(Math.IEEEremainder(2 * from, same)) <= EXACT_MM;
   }
