@@ -30,6 +30,7 @@ final class OutsideNumbers {
 
   /** Side of the cells by which places are looked up on paper, mm: about that of a number. */
   private static final double CELL = 5;
+
   private static final int DIRECTIONS = 24;
 
   /** Places along and across a piece at which its line may begin. */

@@ -227,7 +227,8 @@ public final class Phases {
     CutPiece cut = wanted.cut();
     Point middle = cut.fold().map(Stroke::from).orElseGet(() -> cut.cutting().box().centre());
     double from =
-        seen(pose.band()).open(pose.motion().apply(middle).y() + y.get().offset()) - start(Axis.ACROSS);
+        seen(pose.band()).open(pose.motion().apply(middle).y() + y.get().offset())
+            - start(Axis.ACROSS);
     double same = bySize.get(wanted.size()).get(Axis.ACROSS).sameAfterMm();
     return Math.abs(Math.IEEEremainder(2 * from, same)) <= EXACT_MM;
   }
