@@ -60,6 +60,8 @@ class PackagesTest {
         "file.alter",
         List.of("pattern.alter", "pattern", "file.source", "geometry", "units", "problem"));
     TABLE.put("file.job", with("job", "job", "file.source", "file.alter", "pattern.alter"));
+    TABLE.put("file.drawn", with("job", "job", "file.source", "file.job"));
+    TABLE.put("file.svg", with("file.drawn", "file.drawn"));
     TABLE.put("file.marker", with("job", "job", "rule", "file.source"));
     TABLE.put("file.dxf", with("job", "job", "file.source"));
     TABLE.put("file.figures", with("figures", "figures", "file.source"));
@@ -79,9 +81,13 @@ class PackagesTest {
             "draw.order",
             "file.source",
             "file.job",
+            "file.drawn",
+            "file.svg",
             "file.marker",
             "file.figures"));
-    TABLE.put("cli", List.of("app", "job", "file.source", "file.job", "units", "problem", "work"));
+    TABLE.put("cli",
+        List.of(
+            "app", "job", "file.source", "file.job", "file.drawn", "units", "problem", "work"));
     TABLE.put("bench", with("nest", "nest", "order", "job", "figures", "file.job", "app"));
   }
 

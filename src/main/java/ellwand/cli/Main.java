@@ -26,6 +26,7 @@ import picocli.CommandLine.ExitCode;
       CheckCommand.class,
       DrawCommand.class,
       PrintCommand.class,
+      ConvertCommand.class,
       OrderCommand.class,
       CommandLine.HelpCommand.class
     },

@@ -83,7 +83,7 @@ public final class JobReader {
         garments);
   }
 
-  private static Set<Wear> wear(Spot spot) {
+  static Set<Wear> wear(Spot spot) {
     return spot.items().stream()
         .map(word -> Wear.valueOf(word.node().asText().toUpperCase(Locale.ROOT)))
         .collect(Collectors.toCollection(LinkedHashSet::new));
@@ -97,7 +97,7 @@ public final class JobReader {
         "Name it in the cut: of a piece, or take it out");
   }
 
-  private static List<Problem> inOrder(List<Problem> problems, String job) {
+  static List<Problem> inOrder(List<Problem> problems, String job) {
     Comparator<Problem> jobFirst = Comparator.comparing(p -> !p.file().orElse("").equals(job));
     return problems.stream()
         .distinct()

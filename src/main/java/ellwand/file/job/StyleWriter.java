@@ -11,12 +11,14 @@ import ellwand.job.Wear;
 import ellwand.pattern.Bars;
 import ellwand.pattern.BindingPlan;
 import ellwand.pattern.Design;
+import ellwand.pattern.Draft;
 import ellwand.pattern.GatheredPlan;
 import ellwand.pattern.GradeRule;
 import ellwand.pattern.Match;
 import ellwand.pattern.Outlined;
 import ellwand.pattern.Seam;
 import ellwand.pattern.Sizes;
+import ellwand.units.Unit;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -45,6 +47,20 @@ public final class StyleWriter {
    */
   public static byte[] bytes(Design design, Set<Wear> wear) {
     return Yaml.bytes(new StyleWriter(design).file(wear));
+  }
+
+  /** The same as a tree. */
+  public static ObjectNode tree(Design design, Set<Wear> wear) {
+    return new StyleWriter(design).file(wear);
+  }
+
+  /**
+   * The entry of one piece.
+   *
+   * @param unit that bare numbers stand for
+   */
+  public static ObjectNode entry(Draft draft, Unit unit) {
+    return new PieceWriter(new Measures(unit)).outlined(new Outlined(draft));
   }
 
   private ObjectNode file(Set<Wear> wear) {

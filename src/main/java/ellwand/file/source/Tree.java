@@ -20,7 +20,7 @@ public record Tree(JsonNode root, Map<JsonPointer, FileLine> places) {
    *
    * @throws InputException if it is no YAML, names a key twice, uses aliases, or is too deep
    */
-  static Tree ofYaml(Source source) {
+  public static Tree ofYaml(Source source) {
     LoaderOptions options = new LoaderOptions();
     options.setCodePointLimit(source.text().length() + 1);
     return new TreeBuilder(source, YAMLFactory.builder().loaderOptions(options).build(), true)

@@ -1,0 +1,23 @@
+package ellwand.app;
+
+import ellwand.file.drawn.Asked;
+import ellwand.file.drawn.PieceNames;
+import ellwand.units.Unit;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * How drawings are to become a style.
+ *
+ * @param asked what the drawings leave open
+ * @param names what the user says of single pieces
+ * @param dotsPerInch of drawings that do not say how large they are on paper
+ * @param styleName of the style; if absent, the drawing's title or the file's name
+ * @param unit that the style is written in; if absent, that of the drawing
+ */
+public record ConvertRequest(
+    Asked asked,
+    PieceNames names,
+    OptionalDouble dotsPerInch,
+    Optional<String> styleName,
+    Optional<Unit> unit) {}

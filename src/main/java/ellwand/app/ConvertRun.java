@@ -1,0 +1,79 @@
+package ellwand.app;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import ellwand.file.drawn.Drawing;
+import ellwand.file.drawn.FoundStyle;
+import ellwand.file.drawn.PieceFinder;
+import ellwand.file.source.Folder;
+import ellwand.file.source.Source;
+import ellwand.file.source.Tree;
+import ellwand.file.svg.SvgReader;
+import ellwand.problem.InputException;
+import ellwand.problem.Problem;
+import ellwand.units.Unit;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Makes a style of drawings. */
+public final class ConvertRun {
+
+  private static final int MOST_BYTES = 50_000_000;
+
+  private ConvertRun() {}
+
+  /**
+   * Reads drawings, whatever their names end with.
+   *
+   * @param files their paths, or names for them
+   * @throws InputException if one cannot be read safely, or nothing closed is in it
+   */
+  public static Converted style(List<String> files, Folder from, ConvertRequest request) {
+    List<Drawing> drawings = files.stream().map(file -> read(file, from, request)).toList();
+    Drawing first = drawings.get(0);
+    List<Optional<ObjectNode>> words = drawings.stream().map(ConvertRun::words).toList();
+    Unit unit =
+        request
+            .unit()
+            .or(() -> words.get(0).map(w -> Unit.parse(w.path("unit").asText())))
+            .orElse(first.unit());
+    FoundStyle found = new FoundStyle(request.names(), unit);
+    List<String> said = new ArrayList<>();
+    for (int i = 0; i < drawings.size(); i++) {
+      Drawing drawing = drawings.get(i);
+      said.addAll(drawing.said());
+      found.add(drawing.file(), PieceFinder.find(drawing, request.asked(), said), words.get(i));
+    }
+    String called =
+        request.styleName().or(first::title).orElseGet(() -> plainName(first.file()));
+    return new Converted(found.style(called), found.found(), request.asked(), said);
+  }
+
+  private static Drawing read(String file, Folder from, ConvertRequest request) {
+    byte[] bytes = from.read(file, MOST_BYTES);
+    if (SvgReader.looksLike(bytes)) {
+      return SvgReader.read(file, bytes, request.dotsPerInch());
+    }
+    throw new InputException(
+        Problem.of(
+                bytes.length == 0 ? "the file is empty" : "this is no drawing that can be read",
+                "Name an SVG file")
+            .at(file, 0));
+  }
+
+  /** What a drawing says of a whole style, where it does. */
+  private static Optional<ObjectNode> words(Drawing drawing) {
+    return drawing
+        .words()
+        .map(text -> new Source(drawing.file(), text.getBytes(StandardCharsets.UTF_8), text))
+        .map(source -> (ObjectNode) Tree.ofYaml(source).root());
+  }
+
+  private static String plainName(String file) {
+    String name = Path.of(file).getFileName().toString();
+    int dot = name.lastIndexOf('.');
+    return dot > 0 ? name.substring(0, dot) : name;
+  }
+}

@@ -1,0 +1,170 @@
+package ellwand.cli;
+
+import ellwand.app.ConvertRequest;
+import ellwand.app.ConvertRun;
+import ellwand.app.Converted;
+import ellwand.app.Output;
+import ellwand.file.drawn.Asked;
+import ellwand.file.drawn.PieceNames;
+import ellwand.file.source.Folder;
+import ellwand.file.source.WholeFile;
+import ellwand.problem.InputException;
+import ellwand.units.Length;
+import ellwand.units.Unit;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Makes a style of drawings, and drawings of a style. */
+@Command(
+    name = "convert",
+    mixinStandardHelpOptions = true,
+    description =
+        "Reads pattern pieces from SVG drawings into a style file for jobs, and draws a control sheet"
+            + " beside it. What a file holds is told by its content, not by its name.",
+    footer = {
+      "",
+      "Example: convert apron.svg --allowance 1cm --out apron.yaml",
+      "Then, in a job: style: {file: apron.yaml}"
+    })
+final class ConvertCommand implements Callable<Integer> {
+
+  @Parameters(paramLabel = "FILE", arity = "1..*", description = "Drawings of pattern pieces.")
+  private List<Path> files;
+
+  @Option(
+      names = "--out",
+      paramLabel = "OUT",
+      required = true,
+      description = "The style file to write, OUT.yaml.")
+  private Path out;
+
+  @Option(
+      names = "--allowance",
+      paramLabel = "LENGTH",
+      description =
+          "The drawn lines are sewing lines; so much is to be added. Default: 0, unless a cutting"
+              + " line is drawn as well.")
+  private String allowance;
+
+  @Option(
+      names = "--cutting-line",
+      paramLabel = "LENGTH",
+      description = "The drawn lines are cutting lines, which include so much.")
+  private String cuttingLine;
+
+  @Option(
+      names = "--layers",
+      paramLabel = "NAME",
+      split = ",",
+      description = "Read only these layers or groups, such as one size. Default: all.")
+  private List<String> layers = List.of();
+
+  @Option(
+      names = "--names",
+      paramLabel = "NAMES.yaml",
+      description =
+          "What pieces are called and how they are cut: pieces: {left part: {called: front, cut:"
+              + " {main: pair}}, frame: {leave-out: true}}.")
+  private Path names;
+
+  @Option(
+      names = "--name",
+      paramLabel = "STYLE",
+      description = "Name of the style. Default: the drawing's title, or the file's name.")
+  private String name;
+
+  @Option(
+      names = "--dpi",
+      paramLabel = "N",
+      description =
+          "Dots to the inch of an SVG drawing that does not say how large it is. Default: 96.")
+  private Double dpi;
+
+  @Mixin private ShowMixin show;
+  @Spec private CommandSpec spec;
+
+  @Override
+  public Integer call() {
+    checkOptions();
+    Converted made =
+        ConvertRun.style(
+            files.stream().map(Path::toString).toList(), Folder.DISK, request());
+    Path control = control();
+    List<Output> outputs =
+        made.outputs(out.getFileName().toString(), control.getFileName().toString());
+    List<byte[]> bytes = outputs.stream().map(Output::bytes).toList();
+    WholeFile.write(out, bytes.get(0));
+    WholeFile.write(control, bytes.get(1));
+    show.print(spec.commandLine().getOut(), made);
+    PrintWriter err = spec.commandLine().getErr();
+    made.remarks().forEach(err::println);
+    err.println("Written: " + out + ", and " + control + " to hold against the drawing.");
+    return Main.DONE;
+  }
+
+  private void checkOptions() {
+    if (!out.getFileName().toString().toLowerCase(Locale.ROOT).matches(".+\\.ya?ml")) {
+      throw refused("'" + out + "' must end with .yaml");
+    }
+    if (allowance != null && cuttingLine != null) {
+      throw refused("--allowance and --cutting-line do not go together: the drawn line is one");
+    }
+    if (dpi != null && !(dpi >= 1 && dpi <= 100_000)) {
+      throw refused("--dpi takes a number such as 72, 90 or 96");
+    }
+  }
+
+  private ConvertRequest request() {
+    Unit bare = show.unit().orElse(Unit.CM);
+    return new ConvertRequest(
+        new Asked(length(allowance, bare), length(cuttingLine, bare), layers),
+        names == null ? PieceNames.NONE : PieceNames.read(names.toString(), Folder.DISK),
+        dpi == null ? OptionalDouble.empty() : OptionalDouble.of(dpi),
+        Optional.ofNullable(name),
+        show.unit());
+  }
+
+  private OptionalDouble length(String text, Unit bare) {
+    if (text == null) {
+      return OptionalDouble.empty();
+    }
+    try {
+      double mm = Length.parse(text, bare).mm();
+      if (mm >= 0 && mm <= 1000) {
+        return OptionalDouble.of(mm);
+      }
+    } catch (InputException e) {
+      throw refused(e.getMessage());
+    }
+    throw refused("'" + text + "' is no seam allowance");
+  }
+
+  /** Beside the style file; under another name where that is one of the drawings. */
+  private Path control() {
+    String plain = out.getFileName().toString().replaceFirst("(?i)\\.ya?ml$", "");
+    Path control = out.resolveSibling(plain + ".svg");
+    return files.stream().anyMatch(f -> same(f, control))
+        ? out.resolveSibling(plain + "-control.svg")
+        : control;
+  }
+
+  private static boolean same(Path one, Path other) {
+    return one.toAbsolutePath().normalize().equals(other.toAbsolutePath().normalize());
+  }
+
+  private ParameterException refused(String what) {
+    return new ParameterException(spec.commandLine(), what);
+  }
+}

@@ -1,0 +1,90 @@
+package ellwand.file.drawn;
+
+import ellwand.geometry.Box;
+import ellwand.geometry.Offset;
+import ellwand.geometry.Path;
+import ellwand.geometry.Point;
+import java.util.List;
+
+/** A closed line as straight stretches, to ask what lies in it and how near to it. */
+final class Ring {
+
+  private static final double FLATTENING_MM = 0.02;
+
+  private final List<Point> points;
+  private final Box box;
+
+  /**
+   * @param path that ends where it starts
+   */
+  Ring(Path path) {
+    List<Point> line = path.flattened(FLATTENING_MM);
+    this.points = line.subList(0, line.size() - 1);
+    this.box = Box.around(points);
+  }
+
+  Box box() {
+    return box;
+  }
+
+  /** Square mm, above 0 if it runs counter-clockwise. */
+  double signedArea() {
+    double twice = 0;
+    for (int i = 0; i < points.size(); i++) {
+      twice += points.get(i).cross(next(i));
+    }
+    return twice / 2;
+  }
+
+  double area() {
+    return Math.abs(signedArea());
+  }
+
+  private Point next(int i) {
+    return points.get((i + 1) % points.size());
+  }
+
+  boolean contains(Point p) {
+    if (p.x() < box.minX() || p.x() > box.maxX() || p.y() < box.minY() || p.y() > box.maxY()) {
+      return false;
+    }
+    boolean inside = false;
+    for (int i = 0; i < points.size(); i++) {
+      Point a = points.get(i);
+      Point b = next(i);
+      if ((a.y() > p.y()) != (b.y() > p.y())
+          && p.x() < a.x() + (p.y() - a.y()) * (b.x() - a.x()) / (b.y() - a.y())) {
+        inside = !inside;
+      }
+    }
+    return inside;
+  }
+
+  /** To the line itself, mm; 0 on it. */
+  double distance(Point p) {
+    double least = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < points.size(); i++) {
+      least = Math.min(least, Offset.distance(p, points.get(i), next(i)));
+    }
+    return least;
+  }
+
+  /** Whether most of another lies in it, and nothing sticks out by more than a mm. */
+  boolean holds(Ring other) {
+    if (other.box.minX() < box.minX() - 1
+        || other.box.maxX() > box.maxX() + 1
+        || other.box.minY() < box.minY() - 1
+        || other.box.maxY() > box.maxY() + 1) {
+      return false;
+    }
+    return other.points.stream().filter(this::contains).count() * 2 > other.points.size();
+  }
+
+  /** Whether another runs beside it on the inside all the way, as a sewing line does. */
+  boolean isFollowedBy(Ring inner, double leastMm, double mostMm) {
+    return inner.area() > 0.5 * area()
+        && inner.points.stream()
+            .mapToDouble(this::distance)
+            .allMatch(mm -> mm >= leastMm && mm <= mostMm);
+  }
+}

@@ -1,0 +1,251 @@
+package ellwand.file.svg;
+
+import ellwand.file.drawn.Affine;
+import ellwand.file.drawn.Drawing;
+import ellwand.file.drawn.DrawnLine;
+import ellwand.file.drawn.DrawnText;
+import ellwand.file.drawn.Label;
+import ellwand.file.drawn.LineBuilder;
+import ellwand.geometry.Point;
+import ellwand.problem.InputException;
+import ellwand.problem.Problem;
+import ellwand.units.Unit;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+
+/** Reads what an SVG file draws: its lines at true scale, and what they are called. */
+public final class SvgReader {
+
+  /** What CSS counts as an inch of px. */
+  private static final double CSS_DOTS = 96;
+
+  /** What draws nothing by itself. */
+  private static final Set<String> NOT_DRAWN =
+      Set.of(
+          "defs", "symbol", "clipPath", "mask", "pattern", "marker", "linearGradient",
+          "radialGradient", "filter", "metadata", "title", "desc", "style", "script", "namedview");
+
+  /** Groups and shapes drawn in all, each time they are used. */
+  private static final int MOST_DRAWN = 100_000;
+
+  private static final int DEEPEST_USE = 100;
+
+  private final String file;
+  private final SvgElement root;
+  private final Map<String, SvgElement> byId = new HashMap<>();
+  private final Set<SvgElement> using = new HashSet<>();
+  private final List<DrawnLine> lines = new ArrayList<>();
+  private final List<DrawnText> texts = new ArrayList<>();
+  private final Map<String, Integer> leftOut = new LinkedHashMap<>();
+  private int drawn;
+  private int points;
+
+  private SvgReader(String file, SvgElement root) {
+    this.file = file;
+    this.root = root;
+  }
+
+  /** Whether a file looks like XML with an svg element, or a part of one. */
+  public static boolean looksLike(byte[] bytes) {
+    String head = new String(bytes, 0, Math.min(bytes.length, 4000), java.nio.charset.StandardCharsets.ISO_8859_1);
+    return head.contains("<svg") || head.contains(":svg") || head.startsWith("<?xml");
+  }
+
+  /**
+   * Reads a drawing.
+   *
+   * @param dotsPerInch of a drawing that does not say how large it is on paper
+   * @throws InputException if it cannot be read safely and wholly
+   */
+  public static Drawing read(String file, byte[] bytes, OptionalDouble dotsPerInch) {
+    SvgElement root = SvgXml.read(file, bytes);
+    if (!root.name.equals("svg")) {
+      throw SvgXml.refused(
+          file, root.line, "this is XML, but no SVG drawing", "Name an SVG, DXF or PDF file");
+    }
+    return new SvgReader(file, root).drawing(dotsPerInch);
+  }
+
+  private Drawing drawing(OptionalDouble dotsPerInch) {
+    index(root);
+    Scale scale = new Scale(dotsPerInch.orElse(CSS_DOTS));
+    Affine toPage = at(root, () -> Affine.scaled(1, -1).after(scale.toMm(root)));
+    Label whole = new Label(Optional.empty(), List.of(), Optional.empty(), Optional.empty(), 0);
+    root.children.forEach(child -> draw(child, toPage, whole));
+    return new Drawing(
+        file,
+        root.child("title").map(SvgElement::words).filter(t -> !t.isEmpty()),
+        root.get("width").filter(w -> w.endsWith("in")).isPresent() ? Unit.INCH : Unit.CM,
+        90,
+        lines,
+        texts,
+        root.child("desc").map(SvgElement::words).filter(w -> w.startsWith("ellwand:")),
+        said(scale, dotsPerInch));
+  }
+
+  private List<String> said(Scale scale, OptionalDouble dotsPerInch) {
+    List<String> said = new ArrayList<>();
+    boolean physical =
+        root.get("viewBox").isPresent()
+            && (Scale.isPhysical(root.get("width")) || Scale.isPhysical(root.get("height")));
+    if (!physical && dotsPerInch.isEmpty()) {
+      said.add(
+          "The drawing does not say how large it is on paper: 96 dots are taken for an inch, as CSS"
+              + " has it. Measure a piece, and use --dpi if it came out too small or too large.");
+    }
+    leftOut.forEach((what, count) -> said.add(count + " " + what + " left out."));
+    return said;
+  }
+
+  private void index(SvgElement element) {
+    element.get("id").ifPresent(id -> byId.putIfAbsent(id, element));
+    element.children.forEach(this::index);
+  }
+
+  private <T> T at(SvgElement element, java.util.function.Supplier<T> maker) {
+    try {
+      return maker.get();
+    } catch (InputException e) {
+      String id = element.get("id").map(i -> " " + i).orElse("");
+      throw new InputException(
+          e.problems().stream()
+              .map(
+                  p ->
+                      p.file().isPresent()
+                          ? p
+                          : Problem.of(element.name + id + ": " + p.what(), p.remedy())
+                              .at(file, element.line))
+              .toList());
+    }
+  }
+
+  private void draw(SvgElement element, Affine frame, Label inside) {
+    if (NOT_DRAWN.contains(element.name)) {
+      return;
+    }
+    if (element.hidden()) {
+      leftOut.merge("hidden layer(s) or line(s)", 1, Integer::sum);
+      return;
+    }
+    if (++drawn > MOST_DRAWN) {
+      throw SvgXml.refused(
+          file,
+          element.line,
+          "it draws more than 100,000 things, counting what is used several times",
+          "Leave out of the drawing what is no pattern");
+    }
+    Label label = Labels.of(element, inside);
+    Affine own =
+        at(element, () -> frame.after(element.get("transform").map(Transforms::of).orElse(Affine.NONE)));
+    switch (element.name) {
+      case "g", "a", "switch" -> element.children.forEach(c -> draw(c, own, label));
+      case "svg" -> nested(element, own, label);
+      case "use" -> use(element, own, label);
+      case "text" -> text(element, own, label);
+      case "image" -> leftOut.merge("picture(s), which hold no lines,", 1, Integer::sum);
+      default -> shape(element, own, label);
+    }
+  }
+
+  /** A drawing in the drawing, or what a symbol draws. */
+  private void nested(SvgElement element, Affine frame, Label label) {
+    Affine placed =
+        at(
+            element,
+            () -> {
+              Affine shifted = frame.after(Affine.shifted(number(element, "x"), number(element, "y")));
+              List<Double> box = Numbers.list(element.get("viewBox", ""));
+              if (box.size() != 4 || element.get("width").isEmpty()) {
+                return shifted;
+              }
+              double factor = number(element, "width") / box.get(2);
+              double other =
+                  element.get("height").isEmpty() ? factor : number(element, "height") / box.get(3);
+              double least = Math.min(factor, other);
+              return shifted
+                  .after(Affine.scaled(least, least))
+                  .after(Affine.shifted(-box.get(0), -box.get(1)));
+            });
+    element.children.forEach(c -> draw(c, placed, label));
+  }
+
+  private void use(SvgElement element, Affine frame, Label label) {
+    String href = element.get("href", "");
+    SvgElement target = href.startsWith("#") ? byId.get(href.substring(1)) : null;
+    if (target == null) {
+      leftOut.merge(
+          href.startsWith("#") ? "use(s) of what is not there" : "use(s) of another file,",
+          1,
+          Integer::sum);
+      return;
+    }
+    if (!using.add(target)) {
+      throw SvgXml.refused(
+          file,
+          element.line,
+          "what it uses ends up using itself (" + href + ")",
+          "Take the use element out of what it uses");
+    }
+    if (using.size() > DEEPEST_USE) {
+      throw SvgXml.refused(
+          file,
+          element.line,
+          "more than 100 uses lie in one another",
+          "Put copies of the lines in their place");
+    }
+    Affine shifted =
+        at(element, () -> frame.after(Affine.shifted(number(element, "x"), number(element, "y"))));
+    if (target.name.equals("symbol")) {
+      nested(target, shifted, Labels.of(target, label));
+    } else {
+      draw(target, shifted, label);
+    }
+    using.remove(target);
+  }
+
+  private void text(SvgElement element, Affine frame, Label label) {
+    String words = element.words().replaceAll("\\s+", " ").strip();
+    if (words.isEmpty()) {
+      return;
+    }
+    SvgElement first =
+        element.get("x").isPresent() ? element : element.child("tspan").orElse(element);
+    Point at = at(element, () -> frame.apply(new Point(number(first, "x"), number(first, "y"))));
+    texts.add(new DrawnText(words, at, label));
+  }
+
+  private void shape(SvgElement element, Affine frame, Label label) {
+    int before = lines.size();
+    LineBuilder pen = new LineBuilder(lines, frame, label);
+    at(
+        element,
+        () -> {
+          Shapes.draw(element, pen);
+          return null;
+        });
+    for (DrawnLine line : lines.subList(before, lines.size())) {
+      points += line.path().segments().size();
+    }
+    if (points > Drawing.MOST_POINTS) {
+      throw SvgXml.refused(
+          file,
+          element.line,
+          "it has more than 200,000 points",
+          "Simplify the drawing, or leave out what is no pattern");
+    }
+  }
+
+  static double number(SvgElement element, String attribute) {
+    return element
+        .get(attribute)
+        .map(text -> new Numbers(text).number())
+        .orElse(0.0);
+  }
+}

@@ -1,0 +1,107 @@
+package ellwand.file.svg;
+
+import ellwand.problem.InputException;
+import ellwand.problem.Problem;
+import java.io.ByteArrayInputStream;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import javax.xml.stream.XMLInputFactory;
+import javax.xml.stream.XMLStreamConstants;
+import javax.xml.stream.XMLStreamException;
+import javax.xml.stream.XMLStreamReader;
+
+/**
+ * Reads the elements of an XML file. A document type is skipped, no entity but the five of XML is
+ * known, and nothing is fetched.
+ */
+final class SvgXml {
+
+  private static final int MOST_ELEMENTS = 200_000;
+  private static final int DEEPEST = 200;
+
+  private final String file;
+  private final XMLStreamReader in;
+
+  private SvgXml(String file, XMLStreamReader in) {
+    this.file = file;
+    this.in = in;
+  }
+
+  /**
+   * The root element.
+   *
+   * @throws InputException if it is no XML, or too large or deep
+   */
+  static SvgElement read(String file, byte[] bytes) {
+    XMLInputFactory factory = XMLInputFactory.newDefaultFactory();
+    factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
+    factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
+    factory.setProperty(XMLInputFactory.IS_COALESCING, true);
+    factory.setXMLResolver(
+        (publicId, systemId, base, namespace) -> new ByteArrayInputStream(new byte[0]));
+    try {
+      return new SvgXml(file, factory.createXMLStreamReader(new ByteArrayInputStream(bytes)))
+          .root();
+    } catch (XMLStreamException e) {
+      int line = e.getLocation() == null ? 0 : Math.max(0, e.getLocation().getLineNumber());
+      throw refused(file, line, "this is no whole XML file", "Save the drawing again as plain SVG");
+    }
+  }
+
+  private SvgElement root() throws XMLStreamException {
+    Deque<SvgElement> open = new ArrayDeque<>();
+    SvgElement root = null;
+    int count = 0;
+    while (in.hasNext()) {
+      int event = in.next();
+      if (event == XMLStreamConstants.START_ELEMENT) {
+        SvgElement element = element();
+        if (open.isEmpty()) {
+          root = element;
+        } else {
+          open.peek().children.add(element);
+        }
+        open.push(element);
+        count++;
+        if (count > MOST_ELEMENTS || open.size() > DEEPEST) {
+          throw refused(
+              file,
+              element.line,
+              count > MOST_ELEMENTS
+                  ? "it has more than 200,000 elements"
+                  : "its groups lie more than 200 deep in one another",
+              "Leave out of the drawing what is no pattern");
+        }
+      } else if (event == XMLStreamConstants.END_ELEMENT) {
+        open.pop();
+      } else if (event == XMLStreamConstants.CHARACTERS && !open.isEmpty()) {
+        open.peek().text.append(in.getText());
+      } else if (event == XMLStreamConstants.ENTITY_REFERENCE) {
+        throw refused(
+            file,
+            in.getLocation().getLineNumber(),
+            "it uses the entity " + in.getLocalName() + ", which is not looked up",
+            "Save the drawing again as plain SVG, without entities");
+      }
+    }
+    return root;
+  }
+
+  private SvgElement element() {
+    SvgElement element = new SvgElement(in.getLocalName(), in.getLocation().getLineNumber());
+    for (int i = 0; i < in.getAttributeCount(); i++) {
+      String name = in.getAttributeLocalName(i);
+      // A drawing program's own id or style must not take the place of SVG's.
+      if (in.getAttributeNamespace(i) == null || in.getAttributeNamespace(i).isEmpty()) {
+        element.attributes.put(name, in.getAttributeValue(i));
+      } else {
+        element.attributes.putIfAbsent(name, in.getAttributeValue(i));
+      }
+    }
+    return element;
+  }
+
+  static InputException refused(String file, int line, String what, String remedy) {
+    return new InputException(Problem.of(what, remedy).at(file, line));
+  }
+}

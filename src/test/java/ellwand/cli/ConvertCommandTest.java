@@ -1,0 +1,159 @@
+package ellwand.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import ellwand.file.job.StyleFile;
+import ellwand.file.source.Folder;
+import ellwand.geometry.Box;
+import ellwand.pattern.Cut;
+import ellwand.pattern.Piece;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Drawings as general drawing programs save them, written by hand, become styles. */
+class ConvertCommandTest {
+
+  private static final Path DRAWINGS = Path.of("src/test/resources/ellwand/file/drawings");
+  private static final String LAYERS = DRAWINGS.resolve("layers-in-mm.svg").toString();
+  private static final String CLASSES = DRAWINGS.resolve("classes-in-px.svg").toString();
+
+  @TempDir private Path folder;
+
+  private Path out() {
+    return folder.resolve("style.yaml");
+  }
+
+  private List<Piece> pieces() {
+    StyleFile file = StyleFile.read(out().toString(), Folder.DISK);
+    return file.style().pieces(file.design().sizes().base());
+  }
+
+  private Piece piece(String name) {
+    return pieces().stream().filter(p -> p.name().equals(name)).findFirst().orElseThrow();
+  }
+
+  private static Box box(Piece piece) {
+    return Box.around(
+        piece.edges().stream().flatMap(e -> e.line().flattened(0.01).stream()).toList());
+  }
+
+  @Test
+  void layersAndLabelsNameThePieces() {
+    Ran ran = Ran.of("convert", LAYERS, "--allowance", "1cm", "--out", out());
+    assertEquals(0, ran.code(), ran.err());
+    assertTrue(Files.exists(folder.resolve("style.svg")));
+    Piece back = piece("Back");
+    assertEquals("1 on fold", back.cutFrom("main").orElseThrow().toString());
+    assertTrue(back.fold().isPresent());
+    assertEquals(150, box(back).width(), 1e-3);
+    assertEquals(235, box(back).length(), 1e-3);
+    assertEquals(1, back.notches().size());
+    assertEquals(10, back.edge("A to B").allowanceMm(), 1e-9);
+    Piece pocket = piece("Pocket");
+    assertEquals(2, pocket.cutFrom("main").orElseThrow().count());
+    assertEquals(110, box(pocket).width(), 1e-3);
+    assertEquals(8, pocket.edges().size(), "four sides and four corners that are rounded");
+    assertTrue(ran.out().contains("its grain is taken to run up the page"), ran.out());
+    assertTrue(ran.err().contains("1 hidden layer(s) or line(s) left out."), ran.err());
+  }
+
+  @Test
+  void linesThatTouchBecomeEdgesOfTheirNames() {
+    Ran ran = Ran.of("convert", CLASSES, "--dpi", "72", "--out", out());
+    assertEquals(0, ran.code(), ran.err());
+    Piece hood = piece("Hood side");
+    assertEquals(
+        List.of("neck", "face edge", "top", "back"),
+        hood.edges().stream().map(e -> e.name()).toList());
+    assertEquals(76.2, hood.edge("neck").line().length(), 0.2);
+    assertEquals(Cut.How.PAIR, hood.cutFrom("main").orElseThrow().how());
+    assertTrue(ran.err().contains("Line Hood side was open by 0.18 mm"), ran.err());
+    Piece cuff = piece("Cuff");
+    assertEquals("2 pairs", cuff.cutFrom("lining").orElseThrow().toString());
+    assertEquals(50.8, box(cuff).width() + 0, 1e-3 + 25.4);
+    assertEquals(2, pieces().size(), "the test square is a guide");
+  }
+
+  @Test
+  void aJobLaysWhatWasConverted() throws IOException {
+    Ran.of("convert", LAYERS, "--allowance", "1cm", "--out", out());
+    Path job = folder.resolve("job.yaml");
+    Files.writeString(
+        job,
+        "ellwand: 1\nunit: cm\nstyle: {file: style.yaml}\ncloths: {main: {width: 90}}\n"
+            + "order: {garments: 1}\n");
+    Ran ran = Ran.of("lay", job, "--effort", "5steps", "--out", folder.resolve("out"));
+    assertEquals(0, ran.code(), ran.err());
+  }
+
+  @Test
+  void whatACuttingLineIncludesIsTakenOff() {
+    assertEquals(0, Ran.of("convert", LAYERS, "--allowance", "1cm", "--out", out()).code());
+    double whole = box(piece("Pocket")).width();
+    Ran ran = Ran.of("convert", LAYERS, "--cutting-line", "1cm", "--out", out());
+    assertEquals(0, ran.code(), ran.err());
+    assertEquals(whole - 20, box(piece("Pocket")).width(), 0.02);
+    Piece back = piece("Back");
+    // The fold edge has no seam, so that only one side is narrower.
+    assertEquals(140, box(back).width(), 0.02);
+    assertEquals(1, back.notches().size());
+    back.edges().stream()
+        .filter(e -> back.fold().filter(e.name()::equals).isEmpty())
+        .forEach(e -> assertEquals(10, e.allowanceMm(), 0.02, e.name()));
+  }
+
+  @Test
+  void namesAndCutsCanBeGivenByHand() throws IOException {
+    Path names = folder.resolve("names.yaml");
+    Files.writeString(
+        names,
+        "unit: cm\npieces:\n  Pocket: {called: patch, cut: {canvas: pair}, grain: bias, allowance: 2}\n"
+            + "  Back, cut 1 on fold: {leave-out: true}\n");
+    Ran ran = Ran.of("convert", LAYERS, "--names", names, "--out", out());
+    assertEquals(0, ran.code(), ran.err());
+    assertEquals(1, pieces().size());
+    assertEquals("bias", piece("patch").grain().word());
+    assertEquals(20, piece("patch").edge("A to B").allowanceMm(), 1e-9);
+    Files.writeString(names, "pieces: {Pockets: {called: patch}}\n");
+    Ran wrong = Ran.of("convert", LAYERS, "--names", names, "--out", out());
+    assertEquals(2, wrong.code());
+    assertTrue(wrong.err().contains("no piece in the drawing is called Pockets"), wrong.err());
+    assertTrue(wrong.err().contains("Pocket"), wrong.err());
+  }
+
+  @Test
+  void aDrawingIsNeverWrittenOver() throws IOException {
+    Path drawing = folder.resolve("style.svg");
+    Files.copy(Path.of(LAYERS), drawing);
+    byte[] before = Files.readAllBytes(drawing);
+    assertEquals(0, Ran.of("convert", drawing, "--out", out()).code());
+    assertEquals(new String(before), Files.readString(drawing));
+    assertTrue(Files.exists(folder.resolve("style-control.svg")));
+  }
+
+  @Test
+  void nothingIsWrittenWhereNothingIsClosed() throws IOException {
+    Path drawing = folder.resolve("open.svg");
+    Files.writeString(
+        drawing,
+        "<svg xmlns='http://www.w3.org/2000/svg' width='9cm'><path d='M0 0h90v90'/></svg>");
+    Ran ran = Ran.of("convert", drawing, "--out", out());
+    assertEquals(2, ran.code());
+    assertTrue(ran.err().contains("no closed line in it encloses a piece"), ran.err());
+    assertFalse(Files.exists(out()));
+    assertFalse(Files.exists(folder.resolve("style.svg")));
+  }
+
+  @Test
+  void jsonTellsWhatWasFound() throws IOException {
+    Ran ran = Ran.of("convert", LAYERS, "--json", "--out", out());
+    assertEquals("Pocket", ran.json().get("pieces").get(1).get("piece").asText());
+    assertEquals("2", ran.json().get("pieces").get(1).get("cut").get("main").asText());
+  }
+}
