@@ -155,52 +155,6 @@ public record Path(List<Segment> segments) {
     throw new AssertionError("a path has a last segment");
   }
 
-  /**
-   * The place on the line that is nearest to a point.
-   *
-   * @param atMm measured along the line from its start, as {@link #tangent} takes it
-   */
-  public record Nearest(double atMm, double distanceMm) {}
-
-  public Nearest nearest(Point point) {
-    List<Point> line = flattened(MEASURING_MM);
-    double gone = 0;
-    Nearest nearest = new Nearest(0, point.distance(start()));
-    for (int i = 1; i < line.size(); i++) {
-      Point a = line.get(i - 1);
-      Point along = line.get(i).minus(a);
-      double length = along.norm();
-      if (length > 0) {
-        double at = Math.max(0, Math.min(length, point.minus(a).dot(along) / length));
-        double distance = point.distance(a.plus(along.times(at / length)));
-        if (distance < nearest.distanceMm) {
-          nearest = new Nearest(gone + at, distance);
-        }
-      }
-      gone += length;
-    }
-    return nearest;
-  }
-
-  /** Where a straight stretch first crosses the line, measured along the line, mm. */
-  public Optional<Double> crossing(Point from, Point to) {
-    List<Point> line = flattened(MEASURING_MM);
-    double gone = 0;
-    for (int i = 1; i < line.size(); i++) {
-      Point a = line.get(i - 1);
-      Point along = line.get(i).minus(a);
-      Point across = to.minus(from);
-      double turn = along.cross(across);
-      double at = from.minus(a).cross(across) / turn;
-      double other = from.minus(a).cross(along) / turn;
-      if (turn != 0 && at >= 0 && at <= 1 && other >= 0 && other <= 1) {
-        return Optional.of(gone + at * along.norm());
-      }
-      gone += along.norm();
-    }
-    return Optional.empty();
-  }
-
   private static Tangent within(List<Point> line, double distance) {
     double left = distance;
     for (int i = 1; i < line.size(); i++) {

@@ -1,6 +1,5 @@
 package ellwand.file.drawn;
 
-import ellwand.geometry.Path;
 import ellwand.geometry.Point;
 import ellwand.geometry.Segment;
 import ellwand.pattern.Notch;
@@ -21,7 +20,7 @@ final class NotchFinder {
   /** Two this near to each other are one double notch, mm: common practice, 6 to 10 mm apart. */
   private static final double DOUBLE_MM = 12;
 
-  private final Map<String, Path> edges;
+  private final Map<String, EdgeLine> edges;
   private final Optional<Ring> cutting;
   private final boolean exact;
 
@@ -33,7 +32,7 @@ final class NotchFinder {
    * @param cutting the cutting line, where it is drawn
    * @param exact whether marks begin on the sewing line and say their edge
    */
-  NotchFinder(Map<String, Path> edges, Optional<Ring> cutting, boolean exact) {
+  NotchFinder(Map<String, EdgeLine> edges, Optional<Ring> cutting, boolean exact) {
     this.edges = edges;
     this.cutting = cutting;
     this.exact = exact;
@@ -108,7 +107,7 @@ final class NotchFinder {
 
   private Optional<Place> place(DrawnLine mark, Optional<String> named) {
     Optional<Place> best = Optional.empty();
-    for (Map.Entry<String, Path> edge : edges.entrySet()) {
+    for (Map.Entry<String, EdgeLine> edge : edges.entrySet()) {
       if (named.isEmpty() || named.get().equals(edge.getKey())) {
         Place place = place(edge.getKey(), edge.getValue(), mark);
         if (best.isEmpty() || place.offMm < best.get().offMm) {
@@ -119,12 +118,12 @@ final class NotchFinder {
     return best;
   }
 
-  private Place place(String name, Path edge, DrawnLine mark) {
+  private Place place(String name, EdgeLine edge, DrawnLine mark) {
     List<Point> points =
         exact ? List.of(mark.path().start()) : mark.path().flattened(NEAR_MM / 10);
-    Path.Nearest best = null;
+    EdgeLine.Nearest best = null;
     for (Point point : points) {
-      Path.Nearest nearest = edge.nearest(point);
+      EdgeLine.Nearest nearest = edge.nearest(point);
       if (best == null || nearest.distanceMm() < best.distanceMm()) {
         best = nearest;
       }

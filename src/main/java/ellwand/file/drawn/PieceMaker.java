@@ -183,10 +183,11 @@ final class PieceMaker {
   private List<Notch> notches(Draft bare, Motion placing, List<DrawnLine> left) {
     Piece piece = bare.piece();
     boolean clockwise = new Ring(parts.outline().path()).signedArea() < 0;
-    Map<String, Path> edges = new LinkedHashMap<>();
+    Map<String, EdgeLine> edges = new LinkedHashMap<>();
     piece
         .edges()
-        .forEach(e -> edges.put(e.name(), clockwise ? e.line().reversed() : e.line()));
+        .forEach(e -> edges.put(
+                    e.name(), new EdgeLine(clockwise ? e.line().reversed() : e.line())));
     Optional<Ring> cutting = parts.cutting().map(c -> new Ring(c.path().moved(placing)));
     NotchFinder finder = new NotchFinder(edges, cutting, exact);
     List<DrawnLine> marks = left.stream().filter(finder::isNotch).toList();
