@@ -85,9 +85,9 @@ class PackagesTest {
             "file.svg",
             "file.marker",
             "file.figures"));
-    TABLE.put("cli",
-        List.of(
-            "app", "job", "file.source", "file.job", "file.drawn", "units", "problem", "work"));
+    TABLE.put(
+        "cli",
+        List.of("app", "job", "file.source", "file.job", "file.drawn", "units", "problem", "work"));
     TABLE.put("bench", with("nest", "nest", "order", "job", "figures", "file.job", "app"));
   }
 

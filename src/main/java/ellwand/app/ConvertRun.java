@@ -46,8 +46,7 @@ public final class ConvertRun {
       said.addAll(drawing.said());
       found.add(drawing.file(), PieceFinder.find(drawing, request.asked(), said), words.get(i));
     }
-    String called =
-        request.styleName().or(first::title).orElseGet(() -> plainName(first.file()));
+    String called = request.styleName().or(first::title).orElseGet(() -> plainName(first.file()));
     return new Converted(found.style(called), found.found(), request.asked(), said);
   }
 

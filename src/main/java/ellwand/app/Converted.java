@@ -80,8 +80,7 @@ public record Converted(
   private String line(Piece piece) {
     List<String> clauses = new ArrayList<>();
     Box box =
-        Box.around(
-            piece.edges().stream().flatMap(e -> e.line().flattened(0.1).stream()).toList());
+        Box.around(piece.edges().stream().flatMap(e -> e.line().flattened(0.1).stream()).toList());
     clauses.add(
         "%s x %s along the grain, %d edges"
             .formatted(

@@ -31,8 +31,8 @@ import picocli.CommandLine.Spec;
     name = "convert",
     mixinStandardHelpOptions = true,
     description =
-        "Reads pattern pieces from SVG drawings into a style file for jobs, and draws a control sheet"
-            + " beside it. What a file holds is told by its content, not by its name.",
+        "Reads pattern pieces from SVG drawings into a style file for jobs, and draws a control"
+            + " sheet beside it. What a file holds is told by its content, not by its name.",
     footer = {
       "",
       "Example: convert apron.svg --allowance 1cm --out apron.yaml",
@@ -99,8 +99,7 @@ final class ConvertCommand implements Callable<Integer> {
   public Integer call() {
     checkOptions();
     Converted made =
-        ConvertRun.style(
-            files.stream().map(Path::toString).toList(), Folder.DISK, request());
+        ConvertRun.style(files.stream().map(Path::toString).toList(), Folder.DISK, request());
     Path control = control();
     List<Output> outputs =
         made.outputs(out.getFileName().toString(), control.getFileName().toString());

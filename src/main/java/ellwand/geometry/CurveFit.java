@@ -30,8 +30,8 @@ public final class CurveFit {
   /**
    * Segments from the first point to the last, smooth where they join.
    *
-   * @param points two or more, no two after one another the same; where they turn sharply, call this
-   *     for each stretch between corners
+   * @param points two or more, no two after one another the same; where they turn sharply, call
+   *     this for each stretch between corners
    * @param toleranceMm how far a point may lie from the curve
    */
   public static List<Segment> through(List<Point> points, double toleranceMm) {

@@ -113,7 +113,9 @@ class ConvertCommandTest {
     Path names = folder.resolve("names.yaml");
     Files.writeString(
         names,
-        "unit: cm\npieces:\n  Pocket: {called: patch, cut: {canvas: pair}, grain: bias, allowance: 2}\n"
+        "unit: cm\n"
+            + "pieces:\n"
+            + "  Pocket: {called: patch, cut: {canvas: pair}, grain: bias, allowance: 2}\n"
             + "  Back, cut 1 on fold: {leave-out: true}\n");
     Ran ran = Ran.of("convert", LAYERS, "--names", names, "--out", out());
     assertEquals(0, ran.code(), ran.err());

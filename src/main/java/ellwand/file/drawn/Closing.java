@@ -11,7 +11,9 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 
-/** Closes what is meant to be closed: lines that end a hair from their start, and lines in parts. */
+/**
+ * Closes what is meant to be closed: lines that end a hair from their start, and lines in parts.
+ */
 final class Closing {
 
   /** What counts as a hair, mm: half of what a cut edge is true to at best. */

@@ -54,7 +54,10 @@ public final class FoundStyle {
     words.ifPresent(
         w -> {
           whole = w;
-          w.path("style").path("pieces").fields().forEachRemaining(e -> put(e.getKey(), e.getValue()));
+          w.path("style")
+              .path("pieces")
+              .fields()
+              .forEachRemaining(e -> put(e.getKey(), e.getValue()));
         });
     for (FoundPiece piece : more) {
       drawn.add(piece.calledInDrawing());
@@ -73,8 +76,7 @@ public final class FoundStyle {
   }
 
   private void put(FoundPiece piece, ObjectNode said) {
-    String called =
-        said.has("called") ? said.remove("called").asText() : piece.draft().name();
+    String called = said.has("called") ? said.remove("called").asText() : piece.draft().name();
     String name = SafeName.free(called, taken);
     ObjectNode entry = StyleWriter.entry(piece.draft(), unit);
     merge(entry, piece.words());

@@ -74,10 +74,7 @@ final class NotchFinder {
 
   private Notch notch(DrawnLine mark, Place place) {
     boolean twice = mark.label().kinds().contains("double");
-    double depth =
-        exact
-            ? depth(mark.path().segments().get(0))
-            : Notch.USUAL_DEPTH_MM;
+    double depth = exact ? depth(mark.path().segments().get(0)) : Notch.USUAL_DEPTH_MM;
     return new Notch(place.edge, place.atMm, twice ? 2 : 1, depth);
   }
 
@@ -98,8 +95,7 @@ final class NotchFinder {
               .findFirst();
       twin.ifPresent(left::remove);
       paired.add(
-          twin.map(
-                  t -> new Notch(first.edge(), (first.atMm() + t.atMm()) / 2, 2, first.depthMm()))
+          twin.map(t -> new Notch(first.edge(), (first.atMm() + t.atMm()) / 2, 2, first.depthMm()))
               .orElse(first));
     }
     return paired;
@@ -119,8 +115,7 @@ final class NotchFinder {
   }
 
   private Place place(String name, EdgeLine edge, DrawnLine mark) {
-    List<Point> points =
-        exact ? List.of(mark.path().start()) : mark.path().flattened(NEAR_MM / 10);
+    List<Point> points = exact ? List.of(mark.path().start()) : mark.path().flattened(NEAR_MM / 10);
     EdgeLine.Nearest best = null;
     for (Point point : points) {
       EdgeLine.Nearest nearest = edge.nearest(point);

@@ -113,7 +113,8 @@ public final class PieceFinder {
     int small = 0;
     for (DrawnLine line : lines) {
       Optional<Role> role = line.label().role();
-      if (!line.closed() || role.isPresent() && role.get() != Role.SEWING && role.get() != Role.CUTTING) {
+      if (!line.closed()
+          || role.isPresent() && role.get() != Role.SEWING && role.get() != Role.CUTTING) {
         continue;
       }
       checkPoints(line);
@@ -234,7 +235,6 @@ public final class PieceFinder {
         labels,
         guesses);
   }
-
 
   /** The line inside that is sewn along, so that the outer one is cut along. */
   private static Optional<DrawnLine> sewing(

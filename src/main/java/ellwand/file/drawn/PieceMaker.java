@@ -142,9 +142,7 @@ final class PieceMaker {
   }
 
   private double allowance(Map<String, Double> measured) {
-    return measured.isEmpty()
-        ? asked.allowanceMm().orElse(0)
-        : Allowances.most(measured.values());
+    return measured.isEmpty() ? asked.allowanceMm().orElse(0) : Allowances.most(measured.values());
   }
 
   private Draft draft(
@@ -186,8 +184,8 @@ final class PieceMaker {
     Map<String, EdgeLine> edges = new LinkedHashMap<>();
     piece
         .edges()
-        .forEach(e -> edges.put(
-                    e.name(), new EdgeLine(clockwise ? e.line().reversed() : e.line())));
+        .forEach(
+            e -> edges.put(e.name(), new EdgeLine(clockwise ? e.line().reversed() : e.line())));
     Optional<Ring> cutting = parts.cutting().map(c -> new Ring(c.path().moved(placing)));
     NotchFinder finder = new NotchFinder(edges, cutting, exact);
     List<DrawnLine> marks = left.stream().filter(finder::isNotch).toList();
@@ -196,9 +194,8 @@ final class PieceMaker {
       left.removeAll(marks);
       return notches;
     }
-    List<Notch> cut = notches.stream()
-            .filter(n -> piece.edge(n.edge()).allowanceMm() >= n.depthMm())
-            .toList();
+    List<Notch> cut =
+        notches.stream().filter(n -> piece.edge(n.edge()).allowanceMm() >= n.depthMm()).toList();
     if (cut.size() < notches.size()) {
       said.add(
           "%d notch(es) are drawn as lines, since there is no allowance to cut them into"
@@ -217,8 +214,13 @@ final class PieceMaker {
     Set<String> names = new HashSet<>();
     for (DrawnLine line : left) {
       String name =
-          line.label().name()
-              .or(() -> line.label().role().map(r -> r.name().toLowerCase(Locale.ROOT).replace('_', ' ')))
+          line.label()
+              .name()
+              .or(
+                  () ->
+                      line.label()
+                          .role()
+                          .map(r -> r.name().toLowerCase(Locale.ROOT).replace('_', ' ')))
               .map(SafeName::of)
               .orElse("line " + (inner.size() + 1));
       Path path = exact ? line.path() : Even.of(line.path());

@@ -40,7 +40,8 @@ public record PieceNames(String file, Optional<Unit> unit, ObjectNode pieces) {
                   "Write for example  pieces: {left part: {called: front, cut: {main: pair}}}")
               .at(file, 1));
     }
-    Optional<Unit> unit = Optional.ofNullable(tree.root().get("unit")).map(u -> Unit.parse(u.asText()));
+    Optional<Unit> unit =
+        Optional.ofNullable(tree.root().get("unit")).map(u -> Unit.parse(u.asText()));
     return new PieceNames(file, unit, pieces);
   }
 

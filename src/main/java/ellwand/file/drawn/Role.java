@@ -29,8 +29,7 @@ enum Role {
 
   /** The role that a word names, if the word says nothing else. */
   static Optional<Role> of(String word) {
-    String plain =
-        word.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}]+", " ").strip();
+    String plain = word.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}]+", " ").strip();
     return Arrays.stream(values()).filter(r -> r.words.matcher(plain).matches()).findFirst();
   }
 }

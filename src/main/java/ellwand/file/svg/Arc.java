@@ -10,9 +10,9 @@ final class Arc {
   private static final double TOLERANCE_MM = 5e-4;
 
   /**
-   * How far the usual cubic strays from a quarter of a circle of radius 1; it shrinks with the sixth
-   * power of the angle (Goldapp, Approximation of circular arcs by cubic polynomials, 1991; the
-   * figure itself can be computed: it is reached near 22 degrees).
+   * How far the usual cubic strays from a quarter of a circle of radius 1; it shrinks with the
+   * sixth power of the angle (Goldapp, Approximation of circular arcs by cubic polynomials, 1991;
+   * the figure itself can be computed: it is reached near 22 degrees).
    */
   private static final double QUARTER_STRAYS = 2.73e-4;
 
@@ -86,8 +86,7 @@ final class Arc {
               new Point(
                   Math.cos(until) + handle * Math.sin(until),
                   Math.sin(until) - handle * Math.cos(until)));
-      Point end =
-          i == pieces - 1 ? to : placed.apply(new Point(Math.cos(until), Math.sin(until)));
+      Point end = i == pieces - 1 ? to : placed.apply(new Point(Math.cos(until), Math.sin(until)));
       pen.curve(first.x(), first.y(), second.x(), second.y(), end.x(), end.y());
     }
   }

@@ -106,7 +106,9 @@ final class Numbers {
     String rest = text.substring(Math.min(at, text.length()));
     String shown = rest.length() > 20 ? rest.substring(0, 20) + "..." : rest;
     return InputException.of(
-        shown.isEmpty() ? "a number is missing at its end" : "a number is expected at '" + shown + "'",
+        shown.isEmpty()
+            ? "a number is missing at its end"
+            : "a number is expected at '" + shown + "'",
         "Save the drawing again, or leave the line out");
   }
 }

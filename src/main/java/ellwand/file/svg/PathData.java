@@ -4,8 +4,8 @@ import ellwand.file.drawn.LineBuilder;
 import ellwand.geometry.Point;
 
 /**
- * Draws the {@code d} of a path (SVG 2, chapter 9). Batik's parser hands numbers on as floats, which
- * would bring a metre back a tenth of a µm off, so this one is our own.
+ * Draws the {@code d} of a path (SVG 2, chapter 9). Batik's parser hands numbers on as floats,
+ * which would bring a metre back a tenth of a µm off, so this one is our own.
  */
 final class PathData {
 

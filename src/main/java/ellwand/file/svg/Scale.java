@@ -65,15 +65,13 @@ record Scale(double dotsPerInch) {
     double x = width.map(w -> w / box.get(2)).orElse(height.map(h -> h / box.get(3)).orElse(px));
     double y = height.map(h -> h / box.get(3)).orElse(x);
     if (!(x > 0 && y > 0)) {
-      throw InputException.of(
-          "its width or height is 0", "Give the drawing's page its true size");
+      throw InputException.of("its width or height is 0", "Give the drawing's page its true size");
     }
     boolean stretched = root.get("preserveAspectRatio", "").startsWith("none");
     if (!stretched && Math.abs(x / y - 1) > SAME) {
       x = Math.min(x, y);
       y = x;
     }
-    return Affine.scaled(x, stretched ? y : x)
-        .after(Affine.shifted(-box.get(0), -box.get(1)));
+    return Affine.scaled(x, stretched ? y : x).after(Affine.shifted(-box.get(0), -box.get(1)));
   }
 }

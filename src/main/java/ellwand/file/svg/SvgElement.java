@@ -46,7 +46,9 @@ final class SvgElement {
 
   boolean hidden() {
     return property("display").filter("none"::equals).isPresent()
-        || property("visibility").filter(v -> v.equals("hidden") || v.equals("collapse")).isPresent();
+        || property("visibility")
+            .filter(v -> v.equals("hidden") || v.equals("collapse"))
+            .isPresent();
   }
 
   /** All words in it, those of its children too. */

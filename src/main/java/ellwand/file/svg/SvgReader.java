@@ -29,8 +29,21 @@ public final class SvgReader {
   /** What draws nothing by itself. */
   private static final Set<String> NOT_DRAWN =
       Set.of(
-          "defs", "symbol", "clipPath", "mask", "pattern", "marker", "linearGradient",
-          "radialGradient", "filter", "metadata", "title", "desc", "style", "script", "namedview");
+          "defs",
+          "symbol",
+          "clipPath",
+          "mask",
+          "pattern",
+          "marker",
+          "linearGradient",
+          "radialGradient",
+          "filter",
+          "metadata",
+          "title",
+          "desc",
+          "style",
+          "script",
+          "namedview");
 
   /** Groups and shapes drawn in all, each time they are used. */
   private static final int MOST_DRAWN = 100_000;
@@ -54,7 +67,9 @@ public final class SvgReader {
 
   /** Whether a file looks like XML with an svg element, or a part of one. */
   public static boolean looksLike(byte[] bytes) {
-    String head = new String(bytes, 0, Math.min(bytes.length, 4000), java.nio.charset.StandardCharsets.ISO_8859_1);
+    String head =
+        new String(
+            bytes, 0, Math.min(bytes.length, 4000), java.nio.charset.StandardCharsets.ISO_8859_1);
     return head.contains("<svg") || head.contains(":svg") || head.startsWith("<?xml");
   }
 
@@ -143,7 +158,9 @@ public final class SvgReader {
     }
     Label label = Labels.of(element, inside);
     Affine own =
-        at(element, () -> frame.after(element.get("transform").map(Transforms::of).orElse(Affine.NONE)));
+        at(
+            element,
+            () -> frame.after(element.get("transform").map(Transforms::of).orElse(Affine.NONE)));
     switch (element.name) {
       case "g", "a", "switch" -> element.children.forEach(c -> draw(c, own, label));
       case "svg" -> nested(element, own, label);
@@ -160,7 +177,8 @@ public final class SvgReader {
         at(
             element,
             () -> {
-              Affine shifted = frame.after(Affine.shifted(number(element, "x"), number(element, "y")));
+              Affine shifted =
+                  frame.after(Affine.shifted(number(element, "x"), number(element, "y")));
               List<Double> box = Numbers.list(element.get("viewBox", ""));
               if (box.size() != 4 || element.get("width").isEmpty()) {
                 return shifted;
@@ -243,9 +261,6 @@ public final class SvgReader {
   }
 
   static double number(SvgElement element, String attribute) {
-    return element
-        .get(attribute)
-        .map(text -> new Numbers(text).number())
-        .orElse(0.0);
+    return element.get(attribute).map(text -> new Numbers(text).number()).orElse(0.0);
   }
 }

@@ -8,7 +8,19 @@ import java.util.Random;
 public final class Broken {
 
   private static final String[] ODD = {
-    "NaN", "1e300", "-1e-300", "Infinity", "-", "z", "<g>", "</g>", "&lt;", "0", "99999", "\u0000", "'"
+    "NaN",
+    "1e300",
+    "-1e-300",
+    "Infinity",
+    "-",
+    "z",
+    "<g>",
+    "</g>",
+    "&lt;",
+    "0",
+    "99999",
+    "\u0000",
+    "'"
   };
 
   private Broken() {}
@@ -27,7 +39,8 @@ public final class Broken {
         }
         case 3 ->
             bytes =
-                with(bytes, at, ODD[random.nextInt(ODD.length)].getBytes(StandardCharsets.UTF_8), 0);
+                with(
+                    bytes, at, ODD[random.nextInt(ODD.length)].getBytes(StandardCharsets.UTF_8), 0);
         default ->
             bytes =
                 with(

@@ -57,8 +57,7 @@ class HostileSvgTest {
     String dtd = "<!DOCTYPE svg [<!ENTITY x SYSTEM '" + secret.toUri() + "'>]>\n";
     assertRefused(dtd + OPEN + "<text>&x;</text></svg>", "a.svg:3");
     assertRefused(dtd + OPEN + "<path d='&x;'/></svg>", "a.svg:3");
-    assertRefused(
-        OPEN + "<use href='" + secret.toUri() + "#a'/></svg>", "no closed line in it");
+    assertRefused(OPEN + "<use href='" + secret.toUri() + "#a'/></svg>", "no closed line in it");
     Files.delete(secret);
   }
 
@@ -79,7 +78,8 @@ class HostileSvgTest {
         "ends up using itself");
     StringBuilder many = new StringBuilder(OPEN + "<defs><path id='u0' d='M0 0h9v9z'/>");
     for (int i = 1; i < 40; i++) {
-      many.append("<g id='u%d'><use href='#u%d'/><use href='#u%d'/></g>\n".formatted(i, i - 1, i - 1));
+      many.append(
+          "<g id='u%d'><use href='#u%d'/><use href='#u%d'/></g>\n".formatted(i, i - 1, i - 1));
     }
     assertRefused(many + "</defs><use href='#u39'/></svg>", "more than 100,000 things");
     StringBuilder chain = new StringBuilder(OPEN + "<defs><path id='u0' d='M0 0h9v9z'/>");
@@ -96,10 +96,12 @@ class HostileSvgTest {
     assertRefused(OPEN + "<path d='M0 0hNaNv9z'/></svg>", "a number is expected at 'NaNv9z'");
     assertRefused(OPEN + "<path d='M0 0A1e200 1e200 0 0 1 9 9z'/></svg>", "more than 100 m away");
     assertRefused(
-        OPEN + "<g transform='scale(1e308)'><g transform='scale(1e308)'>"
+        OPEN
+            + "<g transform='scale(1e308)'><g transform='scale(1e308)'>"
             + "<path d='M1 0h9v9z'/></g></g></svg>",
         "more than 100 m away");
-    assertRefused(OPEN + "<g transform='turn(3)'/></svg>", "its transform 'turn(3)' cannot be read");
+    assertRefused(
+        OPEN + "<g transform='turn(3)'/></svg>", "its transform 'turn(3)' cannot be read");
     assertRefused(
         "<svg xmlns='http://www.w3.org/2000/svg' viewBox='0 0 0 0'/>", "its viewBox is no place");
   }
@@ -111,8 +113,7 @@ class HostileSvgTest {
     assertRefused(
         OPEN + "<path d='M0 0" + "h1v1h-1v-1".repeat(250_000) + "z'/></svg>",
         "more than 200,000 points");
-    assertRefused(
-        OPEN + "<path d='M0 0" + "h1v1".repeat(2_000) + "z'/></svg>", "has 4,001 points");
+    assertRefused(OPEN + "<path d='M0 0" + "h1v1".repeat(2_000) + "z'/></svg>", "has 4,001 points");
     assertRefused(OPEN + "<rect width='99' height='99'/>".repeat(3), "this is no whole XML file");
   }
 
@@ -120,7 +121,8 @@ class HostileSvgTest {
   void manyOutlinesAreRefused() {
     StringBuilder many = new StringBuilder(OPEN);
     for (int i = 0; i < 40_000; i++) {
-      many.append("<rect x='%d' y='%d' width='90' height='90'/>".formatted(i % 250 * 95, i / 250 * 95));
+      many.append(
+          "<rect x='%d' y='%d' width='90' height='90'/>".formatted(i % 250 * 95, i / 250 * 95));
     }
     assertRefused(many + "</svg>", "more than 500 closed outlines");
   }
@@ -136,8 +138,9 @@ class HostileSvgTest {
   void scriptsAndLinksAreNotFollowed() {
     convert(
         (OPEN
-                + "<script>alert(1)</script><a href='http://example.org/'><rect width='99' height='99'"
-                + " onclick='alert(1)'/></a><image href='http://example.org/a.png'/></svg>")
+                + "<script>alert(1)</script><a href='http://example.org/'><rect width='99'"
+                + " height='99' onclick='alert(1)'/></a><image"
+                + " href='http://example.org/a.png'/></svg>")
             .getBytes(StandardCharsets.UTF_8));
   }
 

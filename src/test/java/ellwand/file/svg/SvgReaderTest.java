@@ -72,8 +72,7 @@ class SvgReaderTest {
   @Test
   void anArcStaysWithinAThousandthOfItsCircle() {
     for (double r : new double[] {3, 40, 600, 9000}) {
-      String svg =
-          PAGE + "<path d='M0 0 A" + r + " " + r + " 0 0 1 " + r + " " + r + "'/></svg>";
+      String svg = PAGE + "<path d='M0 0 A" + r + " " + r + " 0 0 1 " + r + " " + r + "'/></svg>";
       Path path = drawing(svg).lines().get(0).path();
       for (Point p : path.flattened(1e-5)) {
         // Its centre is (0, r) down the page, [geometry].
@@ -189,8 +188,8 @@ class SvgReaderTest {
   void theNearestNameOfAPersonCounts() {
     String svg =
         PAGE
-            + "<g id='Front_x0020_yoke'><path id='path12' d='M0 0h10'/></g>"
-            + "<path id='x' aria-label='sleeve' d='M0 0h10'><title>Sleeve head</title></path></svg>";
+            + "<g id='Front_x0020_yoke'><path id='path12' d='M0 0h10'/></g><path id='x'"
+            + " aria-label='sleeve' d='M0 0h10'><title>Sleeve head</title></path></svg>";
     List<DrawnLine> lines = drawing(svg).lines();
     assertTrue(lines.get(0).label().name().isEmpty());
     assertEquals("Front yoke", lines.get(0).label().inside().orElseThrow().name().orElseThrow());
@@ -215,7 +214,8 @@ class SvgReaderTest {
   }
 
   private static List<Point> flattened(Shape shape) {
-    PathIterator in = new FlatteningPathIterator(shape.getPathIterator(new AffineTransform()), 0.01);
+    PathIterator in =
+        new FlatteningPathIterator(shape.getPathIterator(new AffineTransform()), 0.01);
     List<Point> points = new ArrayList<>();
     double[] xy = new double[6];
     Point start = new Point(0, 0);
