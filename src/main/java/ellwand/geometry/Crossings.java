@@ -46,6 +46,25 @@ public final class Crossings {
     return distinct(found);
   }
 
+  /** Every place where a line comes back to itself, each once. */
+  public static List<Meeting> within(Path line) {
+    List<Meeting> found = new ArrayList<>();
+    List<Point> a = line.flattened(Path.MEASURING_MM);
+    double[] before = new double[a.size()];
+    for (int i = 1; i < a.size(); i++) {
+      before[i] = before[i - 1] + a.get(i - 1).distance(a.get(i));
+    }
+    for (int i = 1; i < a.size(); i++) {
+      Box box = Box.around(List.of(a.get(i - 1), a.get(i)));
+      for (int k = i + 2; k < a.size(); k++) {
+        if (near(a.get(k - 1), a.get(k), box)) {
+          meet(a.get(i - 1), a.get(i), a.get(k - 1), a.get(k), before[i - 1], before[k - 1], found);
+        }
+      }
+    }
+    return distinct(found);
+  }
+
   private static boolean near(Point p, Point q, Box box) {
     return Math.max(p.x(), q.x()) >= box.minX() - SAME_MM
         && Math.min(p.x(), q.x()) <= box.maxX() + SAME_MM

@@ -9,6 +9,9 @@ final class PathPart {
   /** Stretches shorter than this are none, mm. */
   private static final double NOTHING_MM = 1e-9;
 
+  /** Enough for the precision of doubles. */
+  private static final int HALVINGS = 50;
+
   private PathPart() {}
 
   /** The parameter of a segment at a distance from its start, which may be its whole length. */
@@ -77,21 +80,45 @@ final class PathPart {
     double before = 0;
     for (Segment segment : path.segments()) {
       List<Point> flat = flat(segment);
-      for (int i = 1; i < flat.size(); i++) {
-        Point a = flat.get(i - 1);
-        Point b = flat.get(i);
-        double away = Offset.distance(point, a, b);
-        double step = a.distance(b);
-        if (away < least) {
-          least = away;
-          Point along = b.minus(a);
-          best =
-              before
-                  + (step == 0 ? 0 : Math.max(0, Math.min(step, point.minus(a).dot(along) / step)));
+      int steps = flat.size() - 1;
+      int near = 0;
+      double nearest = Double.POSITIVE_INFINITY;
+      double start = 0;
+      double passed = 0;
+      for (int i = 1; i <= steps; i++) {
+        double away = Offset.distance(point, flat.get(i - 1), flat.get(i));
+        if (away < nearest) {
+          nearest = away;
+          near = i;
+          start = passed;
         }
-        before += step;
+        passed += flat.get(i - 1).distance(flat.get(i));
       }
+      if (nearest < least) {
+        least = nearest;
+        double step = flat.get(near - 1).distance(flat.get(near));
+        double t = refined(segment, point, (near - 1.0) / steps, (double) near / steps);
+        best = before + start + step * Math.max(0, Math.min(1, t * steps - (near - 1)));
+      }
+      before += passed;
     }
     return best;
+  }
+
+  /** The parameter between two others at which a segment is nearest to a point. */
+  private static double refined(Segment segment, Point point, double from, double to) {
+    double t = (from + to) / 2;
+    double low = from;
+    double high = to;
+    for (int i = 0; i < HALVINGS && high - low > 1e-15; i++) {
+      // Where it comes nearer by going on, the place lies further on.
+      if (point.minus(segment.at(t)).dot(segment.direction(t)) > 0) {
+        low = t;
+      } else {
+        high = t;
+      }
+      t = (low + high) / 2;
+    }
+    return t;
   }
 }

@@ -55,26 +55,36 @@ public record Finish(
     List<Problem> problems = new ArrayList<>();
     edges.keySet().forEach(edge -> checkThere(piece, edge, problems));
     notches.forEach(notch -> checkThere(piece, notch.edge(), problems));
+    fold.ifPresent(edge -> checkThere(piece, edge, problems));
     if (!problems.isEmpty()) {
       throw new InputException(problems);
     }
-    Allowance usual =
-        allowance.map(a -> a.or(piece.usualAllowance())).orElse(piece.usualAllowance());
-    Optional<String> opens = fold.or(piece::fold);
     List<InnerLine> lines = new ArrayList<>(piece.innerLines());
     lines.addAll(innerLines);
+    Map<String, Workpiece> parts = new LinkedHashMap<>();
+    piece.parts().forEach((name, part) -> parts.put(name, finished(part, List.of())));
+    return finished(piece, notches).withInnerLines(lines).withParts(parts);
+  }
+
+  /** With notches that are measured on its edges, not on those of a part. */
+  private Workpiece finished(Workpiece piece, List<Notch> more) {
+    Allowance usual =
+        allowance.map(a -> a.or(piece.usualAllowance())).orElse(piece.usualAllowance());
+    Optional<String> opens =
+        fold.filter(f -> piece.edges().stream().anyMatch(e -> e.name().equals(f))).or(piece::fold);
     return new Workpiece(
         piece.name(),
-        piece.edges().stream().map(e -> finished(e, usual, opens)).toList(),
+        piece.edges().stream().map(e -> finished(e, more, usual, opens)).toList(),
         opens,
         grain.orElse(piece.grain()),
         usual,
-        lines,
+        piece.innerLines(),
         piece.marks(),
         piece.parts());
   }
 
-  private WorkEdge finished(WorkEdge edge, Allowance usual, Optional<String> opens) {
+  private WorkEdge finished(
+      WorkEdge edge, List<Notch> more, Allowance usual, Optional<String> opens) {
     EdgeFinish said =
         edges.getOrDefault(edge.name(), new EdgeFinish(Optional.empty(), Optional.empty()));
     boolean alwaysFold =
@@ -84,7 +94,7 @@ public record Finish(
         !edge.usual() ? edge.edge().allowance() : alwaysFold ? Allowance.NONE : usual;
     Allowance now = said.allowance().map(a -> a.or(before)).orElse(before);
     List<Notch> all = new ArrayList<>(edge.notches());
-    notches.stream()
+    more.stream()
         .filter(n -> n.edge().equals(edge.name()))
         .map(n -> new Notch(n.edge(), along(edge, n.atMm()), n.strokes(), n.depthMm()))
         .forEach(all::add);
@@ -107,7 +117,9 @@ public record Finish(
   }
 
   private static void checkThere(Workpiece piece, String edge, List<Problem> problems) {
-    if (piece.edges().stream().noneMatch(e -> e.name().equals(edge))) {
+    if (piece.edges().stream().noneMatch(e -> e.name().equals(edge))
+        && piece.parts().values().stream()
+            .noneMatch(p -> p.edges().stream().anyMatch(e -> e.name().equals(edge)))) {
       problems.add(
           Problem.onEdge(
               piece.name(),

@@ -7,6 +7,7 @@ import ellwand.problem.Problem;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
 import java.util.function.UnaryOperator;
 
 /**
@@ -105,6 +106,19 @@ public record WorkEdge(Edge edge, List<Notch> notches, boolean backwards, boolea
     return new WorkEdge(on(line().then(next.line()), intakes, gathers), all, backwards, usual);
   }
 
+  /** This one, and before it another that ends at its start; all as this one. */
+  public WorkEdge after(WorkEdge before) {
+    double length = before.line().length();
+    List<Notch> all = new ArrayList<>();
+    before.notches.forEach(n -> all.add(at(n, n.atMm())));
+    notches.forEach(n -> all.add(at(n, length + n.atMm())));
+    List<Intake> intakes = new ArrayList<>(before.edge.intakes());
+    intakes.addAll(edge.intakes());
+    List<Gathers> gathers = new ArrayList<>(before.edge.gathers());
+    gathers.addAll(edge.gathers());
+    return new WorkEdge(on(before.line().then(line()), intakes, gathers), all, backwards, usual);
+  }
+
   /** Where a map that keeps shapes and does not turn over takes it. */
   public WorkEdge moved(UnaryOperator<Point> map) {
     return new WorkEdge(edge.moved(map), notches, backwards, usual);
@@ -147,9 +161,38 @@ public record WorkEdge(Edge edge, List<Notch> notches, boolean backwards, boolea
     return new WorkEdge(edge.on(line, List.of(), List.of()), List.of(), backwards, usual);
   }
 
-  /** The same without notches. */
-  public WorkEdge bare() {
-    return new WorkEdge(edge, List.of(), backwards, usual);
+  /**
+   * The same along another line.
+   *
+   * @param map where what is folded away or gathered goes; it must keep the legs of a dart equal
+   * @param place from a distance along the old line to one along the new
+   */
+  public WorkEdge onto(Path line, UnaryOperator<Point> map, DoubleUnaryOperator place) {
+    double length = line.length();
+    return new WorkEdge(
+        on(
+            line,
+            edge.intakes().stream().map(i -> i.moved(map)).toList(),
+            edge.gathers().stream().map(g -> g.moved(map)).toList()),
+        notches.stream()
+            .map(n -> at(n, Math.max(0, Math.min(length, place.applyAsDouble(n.atMm())))))
+            .toList(),
+        backwards,
+        usual);
+  }
+
+  /** The same, of which notches are added at these distances along its line. */
+  public WorkEdge notched(double... atMm) {
+    List<Notch> more = new ArrayList<>(notches);
+    for (double mm : atMm) {
+      more.add(new Notch(name(), mm, 1, Notch.USUAL_DEPTH_MM));
+    }
+    return new WorkEdge(edge, more, backwards, usual);
+  }
+
+  /** A new edge with the usual allowance. */
+  public static WorkEdge drawn(String name, Path line, Allowance usual, boolean backwards) {
+    return new WorkEdge(new Edge(name, line, usual, false), List.of(), backwards, true);
   }
 
   private Edge on(Path line, List<Intake> intakes, List<Gathers> gathers) {

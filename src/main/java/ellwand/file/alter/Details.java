@@ -35,6 +35,11 @@ final class Details {
     return text(step, key, example).flatMap(t -> step.get(key).length());
   }
 
+  /** A length that must be there, above 0. */
+  static Optional<Double> lengthAbove0(Spot step, String key, String example) {
+    return text(step, key, example).flatMap(t -> step.get(key).lengthAbove0());
+  }
+
   /** {@code 2 cm} or {@code 1/2}. */
   static Optional<Reach> reach(Spot step, String key, String example) {
     return text(step, key, example)

@@ -19,7 +19,7 @@ final class RedrawForm implements StepForm {
 
   @Override
   public List<String> details() {
-    return List.of("from", "to", "through", "as", "leaves", "arrives");
+    return LineDetails.KEYS;
   }
 
   @Override
@@ -32,12 +32,6 @@ final class RedrawForm implements StepForm {
     if (step.problems().size() > before) {
       return Optional.empty();
     }
-    Redraw.Shape shape =
-        step.get("as")
-            .text()
-            .map(w -> w.equals("curve") ? Redraw.Shape.CURVE : Redraw.Shape.LINE)
-            .orElse(
-                leaves.isPresent() || arrives.isPresent() ? Redraw.Shape.CURVE : Redraw.Shape.LINE);
     return step.attempt(
         () ->
             new Redraw(
@@ -45,7 +39,7 @@ final class RedrawForm implements StepForm {
                 step.get("from").text(),
                 step.get("to").text(),
                 Details.texts(step.get("through")),
-                shape,
+                LineDetails.shape(step),
                 leaves,
                 arrives));
   }
@@ -58,12 +52,7 @@ final class RedrawForm implements StepForm {
     Details.put(into, "redraw", redraw.edges());
     redraw.from().ifPresent(from -> into.put("from", from));
     redraw.to().ifPresent(to -> into.put("to", to));
-    if (!redraw.through().isEmpty()) {
-      Details.put(into, "through", redraw.through());
-    }
-    into.put("as", redraw.shape() == Redraw.Shape.CURVE ? "curve" : "line");
-    redraw.leaves().ifPresent(m -> into.put("leaves", m.words()));
-    redraw.arrives().ifPresent(m -> into.put("arrives", m.words()));
+    LineDetails.write(redraw.through(), redraw.shape(), redraw.leaves(), redraw.arrives(), into);
     return true;
   }
 }

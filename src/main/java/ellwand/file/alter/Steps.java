@@ -17,7 +17,17 @@ import java.util.Optional;
 /** Reads and writes {@code alter:}, the steps in which a piece is altered. */
 public final class Steps {
 
-  private static final List<StepForm> FORMS = List.of(new MarkForm(), new RedrawForm());
+  private static final List<StepForm> FORMS =
+      List.of(
+          new MarkForm(),
+          new RedrawForm(),
+          new LengthenForm(),
+          new ExtendForm(),
+          new CutApartForm(),
+          new TapeForm(),
+          new UnfoldForm(),
+          new FacingForm(),
+          new TrueForm());
 
   private Steps() {}
 

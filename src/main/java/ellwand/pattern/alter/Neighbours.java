@@ -46,14 +46,18 @@ final class Neighbours {
     back.forEach(e -> row.add(0, e.turnedOver(p -> p)));
   }
 
-  /** The edge with its end moved; its last line or curve goes with it and leaves as before. */
-  static WorkEdge endingAt(WorkEdge edge, Point place) {
-    List<Segment> segments = new ArrayList<>(edge.line().segments());
+  private static WorkEdge endingAt(WorkEdge edge, Point place) {
+    return edge.along(endingAt(edge.line(), place));
+  }
+
+  /** The line with its end moved; its last line or curve goes with it and leaves as before. */
+  static Path endingAt(Path line, Point place) {
+    List<Segment> segments = new ArrayList<>(line.segments());
     int last = segments.size() - 1;
     Segment moved = segments.get(last);
     if (moved.start().distance(place) < Workpiece.ON_EDGE_MM && last > 0) {
       segments.remove(last);
-      return endingAt(edge.along(new Path(segments)), place);
+      return endingAt(new Path(segments), place);
     }
     Point shift = place.minus(moved.end());
     segments.set(
@@ -61,6 +65,6 @@ final class Neighbours {
         moved instanceof Segment.Cubic c
             ? new Segment.Cubic(c.start(), c.control1(), c.control2().plus(shift), place)
             : new Segment.Line(moved.start(), place));
-    return edge.along(new Path(segments));
+    return new Path(segments);
   }
 }

@@ -158,41 +158,20 @@ public record Redraw(
       points.add(begin);
       points.addAll(between);
       points.add(end);
-      for (int i = 1; i < points.size(); i++) {
-        if (points.get(i).distance(points.get(i - 1)) < Workpiece.ON_EDGE_MM) {
-          throw new InputException(
-              Problem.onEdge(
-                  piece.name(),
-                  old.get(0).name(),
-                  "two marks of the new line are in the same place",
-                  "Leave one out"));
-        }
-      }
-      if (shape == Shape.LINE) {
-        return FrenchCurve.lines(points);
-      }
       // Edges beside it as they are now.
       List<WorkEdge> now = new ArrayList<>(old);
       now.addAll(rest);
       Workpiece there = piece.with(now);
-      Point second = points.get(1);
-      Point lastButOne = points.get(points.size() - 2);
       String before = rest.isEmpty() ? "" : rest.get(rest.size() - 1).name();
       String after = rest.isEmpty() ? "" : rest.get(0).name();
-      return FrenchCurve.through(
-          points,
-          direction(there, leaving, before, begin, second.minus(begin)),
-          direction(there, arriving, after, end, end.minus(lastButOne)));
+      return DrawnLine.drawn(
+          there, points, manner(leaving, before), manner(arriving, after), shape);
     }
 
-    private Optional<Point> direction(
-        Workpiece there, Optional<Manner> manner, String beside, Point at, Point way) {
-      boolean atFold =
-          piece.fold().filter(beside::equals).isPresent() && there.edgesAt(at).contains(beside);
-      return manner
-          .orElse(atFold ? Manner.squareTo(beside) : Manner.FREE)
-          .direction(there, at)
-          .map(d -> d.dot(way) < 0 ? d.times(-1) : d);
+    /** Only a fold beside the new line is met square, not one that it takes the place of. */
+    private Optional<Manner> manner(Optional<Manner> said, String beside) {
+      return said.or(
+          () -> piece.fold().filter(beside::equals).isPresent() ? said : Optional.of(Manner.FREE));
     }
 
     private static double lengths(List<WorkEdge> edges) {
