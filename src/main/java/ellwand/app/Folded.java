@@ -9,6 +9,7 @@ import ellwand.job.Job;
 import ellwand.lay.Lay;
 import ellwand.lay.Marker;
 import ellwand.nest.Carried;
+import ellwand.nest.MarkerListener;
 import ellwand.nest.Nester;
 import ellwand.nest.Tried;
 import ellwand.problem.InputException;
@@ -44,6 +45,11 @@ record Folded(
    */
   static Folded make(Lay lay, Unit unit, Request request) {
     return of(lay, Nester.nest(lay, lay.cloth().possibleFolds(), request), unit);
+  }
+
+  /** The same, with somebody who hears the markers on the way. */
+  static Folded make(Lay lay, Unit unit, Request request, MarkerListener listener) {
+    return of(lay, Nester.nest(lay, lay.cloth().possibleFolds(), request, listener), unit);
   }
 
   /** The same, but nothing longer than what another found for the lay on other cloth. */

@@ -28,6 +28,7 @@ import picocli.CommandLine.ExitCode;
       PrintCommand.class,
       ConvertCommand.class,
       OrderCommand.class,
+      DeskCommand.class,
       CommandLine.HelpCommand.class
     },
     synopsisSubcommandLabel = "COMMAND",

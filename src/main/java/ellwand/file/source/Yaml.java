@@ -38,6 +38,35 @@ public final class Yaml {
     return out.toString().getBytes(StandardCharsets.UTF_8);
   }
 
+  /** A value on one line, as it can stand after a name or in brackets. */
+  static String line(JsonNode value) {
+    SequenceNode alone = new SequenceNode(Tag.SEQ, List.of(flow(value)), FlowStyle.FLOW);
+    DumperOptions options = new DumperOptions();
+    options.setWidth(Integer.MAX_VALUE);
+    options.setSplitLines(false);
+    options.setAllowUnicode(true);
+    StringWriter out = new StringWriter();
+    new org.yaml.snakeyaml.Yaml(options).serialize(alone, out);
+    String line = out.toString().strip();
+    return line.substring(1, line.length() - 1);
+  }
+
+  private static Node flow(JsonNode json) {
+    if (json.isObject()) {
+      List<NodeTuple> entries = new ArrayList<>();
+      json.properties()
+          .forEach(
+              e -> entries.add(new NodeTuple(scalar(Tag.STR, e.getKey()), flow(e.getValue()))));
+      return new MappingNode(Tag.MAP, entries, FlowStyle.FLOW);
+    }
+    if (json.isArray()) {
+      List<Node> items = new ArrayList<>();
+      json.forEach(item -> items.add(flow(item)));
+      return new SequenceNode(Tag.SEQ, items, FlowStyle.FLOW);
+    }
+    return node(json, FlowStyle.FLOW);
+  }
+
   private static Node node(JsonNode json) {
     boolean oneLine = json.toString().length() <= LINE && !holdsGroup(json);
     return node(json, oneLine ? FlowStyle.FLOW : FlowStyle.BLOCK);

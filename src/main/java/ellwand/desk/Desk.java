@@ -1,0 +1,253 @@
+package ellwand.desk;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import ellwand.app.LaidJob;
+import ellwand.app.Output;
+import ellwand.app.TableRun;
+import ellwand.file.source.Json;
+import ellwand.file.source.Names;
+import ellwand.problem.InputException;
+import ellwand.work.Effort;
+import io.javalin.Javalin;
+import io.javalin.config.JavalinConfig;
+import io.javalin.http.Context;
+import io.javalin.http.staticfiles.Location;
+import java.io.IOException;
+import java.net.InetSocketAddress;
+import java.net.ServerSocket;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** The desk's server: answers pages on this machine about the jobs of one folder. */
+public final class Desk implements AutoCloseable {
+
+  private static final long MOST_BYTES = 41_000_000;
+  private static final JsonMapper JSON = new JsonMapper();
+
+  private final Javalin server;
+  private final Workroom room;
+  private final Guard guard;
+  private final String host;
+
+  private Desk(Path folder, String host, int port) {
+    this.host = host;
+    this.room = new Workroom(folder);
+    this.guard = new Guard(hosts(host, port));
+    this.server = Javalin.create(this::configure).start(host, port);
+  }
+
+  /**
+   * Starts the desk.
+   *
+   * @param folder of the maker's jobs; it may be empty or missing
+   * @param host that may reach it: {@code 127.0.0.1} for this machine alone
+   * @param port 0 for any that is free
+   * @throws InputException if nobody can be answered there
+   */
+  public static Desk start(Path folder, String host, int port) {
+    return new Desk(folder, host, free(host, port));
+  }
+
+  private static int free(String host, int port) {
+    try (ServerSocket socket = new ServerSocket()) {
+      socket.bind(new InetSocketAddress(host, port));
+      return socket.getLocalPort();
+    } catch (IOException | IllegalArgumentException e) {
+      throw InputException.of(
+          "nothing can be served at " + host + ":" + port + ", " + e.getMessage(),
+          "Choose another port with --port, or 0 for any that is free");
+    }
+  }
+
+  private static Set<String> hosts(String host, int port) {
+    return Stream.of(host, "localhost", "127.0.0.1")
+        .map(name -> name + ":" + port)
+        .collect(Collectors.toUnmodifiableSet());
+  }
+
+  /** Where a browser finds it, with the key that lets it in. */
+  public String address() {
+    return "http://" + host + ":" + server.port() + "/?key=" + guard.key();
+  }
+
+  @Override
+  public void close() {
+    room.close();
+    server.stop();
+  }
+
+  private void configure(JavalinConfig config) {
+    config.startup.showJavalinBanner = false;
+    config.startup.startupWatcherEnabled = false;
+    config.startup.showOldJavalinVersionWarning = false;
+    config.http.maxRequestSize = MOST_BYTES;
+    config.staticFiles.add(
+        files -> {
+          files.directory = "/ellwand/desk";
+          files.location = Location.CLASSPATH;
+          files.hostedPath = "/";
+        });
+    config.routes.before(
+        request -> {
+          if (!request.path().equals("/health")) {
+            guard.admit(request);
+          }
+        });
+    config.routes.get("/health", request -> request.result("ok"));
+    config.routes.exception(InputException.class, Desk::refuse);
+    config.routes.get("/jobs", request -> json(request, jobs()));
+    config.routes.post("/jobs", request -> begin(request));
+    config.routes.get("/job", request -> json(request, job(request).json()));
+    config.routes.sse("/job/news", tab -> job(tab.ctx()).tabs().add(tab));
+    config.routes.post("/job/edit", this::edit);
+    config.routes.post("/job/undo", request -> changed(request, job(request)::undo));
+    config.routes.post("/job/redo", request -> changed(request, job(request)::redo));
+    config.routes.get(
+        "/job/pieces",
+        request -> json(request, job(request).pieces(word(request.queryParam("size")))));
+    config.routes.get("/job/tables", request -> json(request, tables(job(request))));
+    config.routes.post("/job/table/lay", this::lay);
+    config.routes.post("/job/table/keep", request -> changed(request, table(request)::keep));
+    config.routes.post("/job/table/undo", request -> changed(request, table(request)::undo));
+    config.routes.post(
+        "/job/table/step", request -> changed(request, () -> table(request).step(body(request))));
+    config.routes.get(
+        "/job/compare",
+        request ->
+            json(request, WidthsJson.of(job(request).job(), word(request.queryParam("cloth")))));
+    config.routes.get("/job/files", request -> json(request, files(job(request))));
+    config.routes.get("/job/file", this::file);
+  }
+
+  private static void refuse(InputException e, Context request) {
+    request.status(422);
+    json(request, Json.object().set("problems", Problems.json(e.problems())));
+  }
+
+  private static void json(Context request, JsonNode answer) {
+    request.contentType("application/json").result(answer.toString());
+  }
+
+  private static JsonNode body(Context request) {
+    try {
+      JsonNode body = JSON.readTree(request.bodyAsBytes());
+      if (body.isObject()) {
+        return body;
+      }
+    } catch (JsonProcessingException e) {
+      // Told below.
+    } catch (IOException e) {
+      throw new IllegalStateException("bytes in memory can be read", e);
+    }
+    throw InputException.of("the page sent what cannot be read", "Load the page again");
+  }
+
+  private static String word(String text) {
+    return Optional.ofNullable(text)
+        .orElseThrow(() -> InputException.of("the page did not say which", "Load the page again"));
+  }
+
+  private OpenJob job(Context request) {
+    return room.open(word(request.queryParam("name")));
+  }
+
+  private Table table(Context request) {
+    return job(request).table(word(request.queryParam("cloth")));
+  }
+
+  private static void changed(Context request, Runnable change) {
+    change.run();
+    json(request, Json.object());
+  }
+
+  private JsonNode jobs() {
+    ArrayNode jobs = Json.object().arrayNode();
+    room.jobs().keySet().forEach(jobs::add);
+    ArrayNode samples = Json.object().arrayNode();
+    Workroom.SAMPLES.forEach(samples::add);
+    return Json.object()
+        .<com.fasterxml.jackson.databind.node.ObjectNode>set("jobs", jobs)
+        .set("samples", samples);
+  }
+
+  private void begin(Context request) {
+    String name = room.begin(body(request).path("sample").asText());
+    json(request, Json.object().put("name", name));
+  }
+
+  private void edit(Context request) {
+    JsonNode body = body(request);
+    List<String> at = new ArrayList<>();
+    body.path("at").forEach(name -> at.add(name.asText()));
+    if (at.isEmpty()) {
+      throw InputException.of("the page did not say which entry", "Load the page again");
+    }
+    job(request).edit(at, value(body.get("was")), value(body.get("value")));
+    json(request, job(request).json());
+  }
+
+  private static Optional<JsonNode> value(JsonNode node) {
+    return Optional.ofNullable(node).filter(n -> !n.isNull());
+  }
+
+  private void lay(Context request) {
+    JsonNode seconds = body(request).path("seconds");
+    double effort = Math.min(3600, Math.max(1, seconds.asDouble(60)));
+    table(request).lay(Effort.ofSeconds(effort));
+    json(request, Json.object());
+  }
+
+  private static ArrayNode tables(OpenJob job) {
+    ArrayNode tables = Json.object().arrayNode();
+    job.tables().forEach(table -> tables.add(table.json()));
+    return tables;
+  }
+
+  private static LaidJob laid(OpenJob job) {
+    return TableRun.laid(job.job(), job.markers(), job.job().unit());
+  }
+
+  private static JsonNode files(OpenJob job) {
+    ArrayNode names = Json.object().arrayNode();
+    laid(job).outputs().forEach(output -> names.add(output.name()));
+    return names;
+  }
+
+  private void file(Context request) {
+    String name = word(request.queryParam("file"));
+    Output output =
+        laid(job(request)).outputs().stream()
+            .filter(o -> o.name().equals(name))
+            .findFirst()
+            .orElseThrow(
+                () ->
+                    InputException.of(
+                        "there is no file " + Names.shown(name), "Choose one of the list"));
+    request.contentType(type(name));
+    request.header("Content-Disposition", "inline; filename*=UTF-8''" + encoded(name));
+    request.result(output.bytes());
+  }
+
+  private static String encoded(String name) {
+    return java.net.URLEncoder.encode(name, java.nio.charset.StandardCharsets.UTF_8)
+        .replace("+", "%20");
+  }
+
+  private static String type(String name) {
+    return switch (name.substring(name.lastIndexOf('.') + 1)) {
+      case "svg" -> "image/svg+xml";
+      case "png" -> "image/png";
+      case "pdf" -> "application/pdf";
+      case "json" -> "application/json";
+      default -> "text/plain";
+    };
+  }
+}

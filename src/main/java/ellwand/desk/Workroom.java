@@ -1,0 +1,128 @@
+package ellwand.desk;
+
+import ellwand.file.source.Names;
+import ellwand.file.source.WholeFile;
+import ellwand.problem.InputException;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Stream;
+
+/**
+ * A maker's folder: her jobs are the YAML files in it and in the folders in that. A job goes by a
+ * name that is looked up among those that are there; it never becomes a path.
+ */
+final class Workroom {
+
+  /** Styles to begin with, as they lie among the resources. */
+  static final List<String> SAMPLES =
+      List.of("weir-jacket", "tarn-waistcoat", "fell-bodywarmer", "stile-breeches", "beck-tunic");
+
+  private static final String HIDDEN = ".ellwand";
+
+  private final Path folder;
+  private final Map<String, OpenJob> open = new ConcurrentHashMap<>();
+
+  Workroom(Path folder) {
+    this.folder = folder;
+  }
+
+  /** The jobs that are there, by name. */
+  Map<String, Path> jobs() {
+    Map<String, Path> jobs = new LinkedHashMap<>();
+    try (Stream<Path> files = Files.isDirectory(folder) ? Files.walk(folder, 2) : Stream.of()) {
+      files
+          .filter(Workroom::mayBeJob)
+          .sorted(Comparator.comparing(Path::toString))
+          .forEach(path -> jobs.put(name(path), path));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return jobs;
+  }
+
+  private static boolean mayBeJob(Path path) {
+    String name = path.getFileName().toString();
+    return name.matches("[^.].*\\.ya?ml")
+        && Files.isRegularFile(path)
+        && !path.getParent().getFileName().toString().startsWith(".");
+  }
+
+  private String name(Path path) {
+    return folder.relativize(path).toString().replace('\\', '/');
+  }
+
+  /**
+   * A job to be looked at.
+   *
+   * @throws InputException if there is none of this name
+   */
+  OpenJob open(String name) {
+    Path path =
+        Optional.ofNullable(jobs().get(name))
+            .orElseThrow(
+                () ->
+                    InputException.of(
+                        "no job is called " + Names.shown(name),
+                        "Choose one that is in the folder"));
+    return open.computeIfAbsent(name, n -> new OpenJob(n, path, hidden(n)));
+  }
+
+  /** Where history and markers of a job are kept. */
+  private Path hidden(String name) {
+    return folder.resolve(HIDDEN).resolve(name.replace('/', '+'));
+  }
+
+  /**
+   * Begins with a sample.
+   *
+   * @return its name here
+   * @throws InputException if there is no such sample
+   */
+  String begin(String sample) {
+    if (!SAMPLES.contains(sample)) {
+      throw InputException.of(
+          "no sample is called " + Names.shown(sample),
+          "Choose one of " + String.join(", ", SAMPLES));
+    }
+    return create(sample, sample(sample));
+  }
+
+  /**
+   * Puts a new job into the folder, beside one of the same name.
+   *
+   * @return its name here
+   */
+  String create(String wanted, byte[] job) {
+    String plain = wanted.replaceAll("[^\\p{L}\\p{N} _-]", " ").strip();
+    String name = plain.isEmpty() ? "style" : plain.substring(0, Math.min(60, plain.length()));
+    Path path = folder.resolve(name + ".yaml");
+    for (int i = 2; Files.exists(path); i++) {
+      path = folder.resolve(name + " " + i + ".yaml");
+    }
+    WholeFile.write(path, job);
+    return name(path);
+  }
+
+  private static byte[] sample(String name) {
+    try (InputStream in =
+        Workroom.class.getResourceAsStream("/ellwand/samples/" + name + "/job.yaml")) {
+      return in.readAllBytes();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** Ends all searches; each keeps its best. */
+  void close() {
+    open.values().forEach(OpenJob::close);
+  }
+}

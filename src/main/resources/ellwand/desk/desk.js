@@ -1,0 +1,155 @@
+// The page: which job, which place, and the slip that stays in sight.
+
+import {get, post, Refused, sentence} from './server.js';
+import {h, say} from './draw.js';
+import * as cloths from './places/cloths.js';
+import * as fresh from './places/new.js';
+import * as pieces from './places/pieces.js';
+import * as sheets from './places/sheets.js';
+import * as table from './places/table.js';
+
+const PLACES = [
+  {id: 'pieces', name: 'Pieces', place: pieces},
+  {id: 'cloths', name: 'Cloths', place: cloths},
+  {id: 'table', name: 'Table', place: table},
+  {id: 'paper', name: 'Paper', place: sheets},
+  {id: 'new', name: 'New', place: fresh},
+];
+
+/** What every place may use. */
+const desk = {
+  name: null,
+  job: null,
+  tables: new Map(),
+  get: (path, query) => get(path, {name: desk.name, ...query}),
+  post: (path, query, body) => post(path, {name: desk.name, ...query}, body),
+  open,
+  change,
+  slip,
+  attempt,
+};
+
+let shown = null;
+let news = null;
+
+/** Does something that may be refused, and says why it was. */
+async function attempt(deed) {
+  try {
+    return await deed();
+  } catch (error) {
+    if (!(error instanceof Refused)) console.error(error);
+    say(error.message);
+    return undefined;
+  }
+}
+
+/** Changes one entry of the job's file; throws what is wrong with it. */
+async function change(at, value) {
+  desk.job = await desk.post('/job/edit', {}, {at, was: entry(at) ?? null, value: value ?? null});
+  await looked();
+}
+
+function entry(at) {
+  return at.reduce((node, name) => node?.[name], desk.job.entries);
+}
+
+async function open(name) {
+  desk.name = name;
+  news?.close();
+  news = new EventSource('/job/news?' + new URLSearchParams({name}));
+  news.addEventListener('changed', () => attempt(look));
+  for (const kind of ['marker', 'searching', 'searched']) {
+    news.addEventListener(kind, event => heard(kind, JSON.parse(event.data)));
+  }
+  await look();
+  location.hash = '#' + encodeURIComponent(name) + '/pieces';
+}
+
+async function look() {
+  desk.job = await desk.get('/job');
+  await looked();
+}
+
+async function looked() {
+  document.getElementById('title').textContent = desk.job.title ?? desk.name;
+  document.title = (desk.job.title ?? desk.name) + ' - Ellwand';
+  desk.tables.clear();
+  if (!desk.job.problems.length) {
+    for (const one of await desk.get('/job/tables')) desk.tables.set(one.goods.name, one);
+  }
+  slip();
+  steps();
+  shown?.place.changed?.(desk);
+}
+
+function heard(kind, told) {
+  const at = desk.tables.get(told.cloth);
+  if (!at) return;
+  if (kind === 'marker') {
+    at.marker = {...told, shapes: at.marker?.shapes ?? {}};
+  } else {
+    at.searching = told.searching;
+    at.problems = told.problems;
+  }
+  slip();
+  shown?.place.heard?.(desk, kind, told);
+}
+
+/** What it comes to, for each cloth. */
+function slip() {
+  const parts = [];
+  for (const [cloth, at] of desk.tables) {
+    const marker = at.marker;
+    const amiss = marker?.findings?.length;
+    parts.push(h('span', amiss ? {class: 'stale'} : {},
+        `${cloth}: `,
+        marker
+          ? h('b', {}, `buy ${marker.buy}${marker.cost ? ', ' + marker.cost : ''}`)
+          : 'not laid yet',
+        marker ? `, ${marker.length} laid, ${marker.used} used` : '',
+        amiss ? ' - cannot be cut like this' : at.searching ? ' ... searching' : ''));
+  }
+  document.getElementById('slip').replaceChildren(...parts);
+}
+
+function steps() {
+  const button = (label, path, can) =>
+    h('button', {disabled: !can, onclick: () => attempt(() => desk.post(path).then(look))}, label);
+  document.getElementById('back').replaceChildren(
+      button('Undo', '/job/undo', desk.job.undo), button('Redo', '/job/redo', desk.job.redo));
+}
+
+function nav() {
+  const [, id] = where();
+  document.getElementById('places').replaceChildren(...PLACES.map(({id: one, name}) =>
+    h('a', {
+      href: '#' + encodeURIComponent(desk.name ?? '') + '/' + one,
+      'aria-current': one === id ? 'page' : null,
+    }, name)));
+}
+
+function where() {
+  const [name, id] = location.hash.slice(1).split('/');
+  return [decodeURIComponent(name ?? ''), id || 'new'];
+}
+
+async function go() {
+  const [name, id] = where();
+  if (name && name !== desk.name) await open(name);
+  const next = PLACES.find(p => p.id === (desk.name ? id : 'new')) ?? PLACES[0];
+  nav();
+  const place = document.getElementById('place');
+  place.replaceChildren();
+  shown = next;
+  if (desk.job?.problems.length && next.id !== 'new') {
+    place.append(h('div', {class: 'card'}, h('h2', {}, 'This job cannot be read yet'),
+        h('ul', {}, desk.job.problems.map(p =>
+          h('li', {}, (p.line ? `line ${p.line}: ` : '') + sentence(p))))));
+    return;
+  }
+  await next.place.show(desk, place);
+  place.focus({preventScroll: true});
+}
+
+addEventListener('hashchange', () => attempt(go));
+attempt(go);

@@ -1,0 +1,165 @@
+// Cloths: each as a form that explains itself, drawn as it lies; widths compared as a chart.
+
+import {h, s, line} from '../draw.js';
+import {Refused} from '../server.js';
+
+const FOLDS = {
+  'any': 'Whichever way takes least',
+  'open': 'Open, one layer',
+  'lengthwise fold': 'Folded lengthwise, edges together',
+  'part fold': 'One edge folded over only as far as needed',
+  'double fold': 'Both edges folded to a line between them',
+  'crosswise fold': 'Folded across, end to end',
+  'crosswise turned': 'Cut across, the upper length turned round',
+};
+
+const DIRECTIONS = {
+  'any way': 'Pieces may head up or down',
+  'one way': 'All pieces head the same way (nap, one-way print)',
+  'one way per garment': 'The pieces of a garment head the same way',
+};
+
+const FIELDS = [
+  {key: 'width', label: 'Width', hint: 'edge to edge, as bought'},
+  {key: 'selvedge', label: 'Selvedge', hint: 'not used, along each edge'},
+  {key: 'gap', label: 'Gap', hint: 'least distance between pieces'},
+  {key: 'ends', label: 'Ends', hint: 'lost at both cut ends together'},
+  {key: 'price', label: 'Price', hint: 'such as GBP 8.50 per m'},
+  {key: 'shop-step', label: 'Sold in steps of', hint: 'what the shop cuts'},
+  {key: 'grain-tolerance', label: 'Off the grain by', hint: 'at most, such as 2 deg'},
+];
+
+const DEEPER = [
+  {at: ['shrinkage', 'along'], label: 'Shrinks along by', hint: 'such as 4 %'},
+  {at: ['shrinkage', 'across'], label: 'Shrinks across by', hint: 'such as 2 %'},
+  {at: ['repeat', 'along'], label: 'Stripes along, every', hint: 'from stripe to stripe'},
+  {at: ['repeat', 'across'], label: 'Stripes across, every', hint: 'from stripe to stripe'},
+];
+
+let place;
+
+export async function show(desk, at) {
+  place = at;
+  draw(desk);
+}
+
+export const changed = desk => draw(desk);
+
+function draw(desk) {
+  const cloths = desk.job.entries.cloths ?? {};
+  place.replaceChildren(...Object.keys(cloths).map(name => card(desk, name, cloths[name])));
+}
+
+function card(desk, name, cloth) {
+  const wrong = h('p', {class: 'wrong', role: 'alert'});
+  const put = async (at, value, input) => {
+    try {
+      await desk.change(['cloths', name, ...at], value === '' ? null : value);
+    } catch (error) {
+      if (!(error instanceof Refused)) throw error;
+      input?.setAttribute('aria-invalid', 'true');
+      wrong.textContent = error.message;
+    }
+  };
+  const field = (at, label, hint) => {
+    const now = at.reduce((node, key) => node?.[key], cloth);
+    return h('label', {}, label, h('input', {
+      value: now ?? '', placeholder: hint, title: hint, 'data-at': at.join('.'),
+      onchange: event => desk.attempt(() => put(at, event.target.value.trim(), event.target)),
+    }), h('small', {}, hint));
+  };
+  const folds = [cloth.fold ?? 'open'].flat();
+  return h('section', {class: 'card cloth', 'aria-label': `Cloth ${name}`},
+      h('h2', {}, name), wrong,
+      h('div', {class: 'two'},
+          h('div', {},
+              h('div', {class: 'fields'}, FIELDS.map(f => field([f.key], f.label, f.hint)),
+                  DEEPER.map(f => field(f.at, f.label, f.hint))),
+              choices(`${name}-direction`, 'Which way pieces head', DIRECTIONS, [cloth.direction ?? 'any way'], directionPicture,
+                  value => desk.attempt(() => put(['direction'], value)))),
+          h('div', {}, swatch(desk, name, cloth, put), compare(desk, name))),
+      choices(`${name}-fold`, 'How it is folded', FOLDS, folds, foldPicture,
+          value => desk.attempt(() => put(['fold'], value))));
+}
+
+/** A choice of one, each with a small picture. */
+function choices(id, label, all, chosen, picture, choose) {
+  return h('fieldset', {}, h('legend', {}, label), h('div', {class: 'choices'},
+      Object.entries(all).map(([value, words]) => h('label', {class: 'choice'},
+          h('input', {type: 'radio', name: id, value, checked: chosen.includes(value), onchange: () => choose(value)}),
+          picture(value), h('span', {}, words)))));
+}
+
+/** Seen from the cut end: the layers one over another, folds as bends. */
+function foldPicture(fold) {
+  const layers = {
+    'open': 'M4 20H60',
+    'any': 'M4 20H60M18 12l14 16M32 12l-14 16',
+    'lengthwise fold': 'M60 24H10a4 4 0 0 1 0-8H60',
+    'part fold': 'M60 24H10a4 4 0 0 1 0-8H34',
+    'double fold': 'M30 16H10a4 4 0 0 0 0 8H54a4 4 0 0 0 0-8H34',
+    'crosswise fold': 'M10 30V10H26V30M26 10l8-6v20l-8 6',
+    'crosswise turned': 'M6 24H58M6 16H58M46 10l8 6-8 6M18 18l-8 6 8 6',
+  }[fold];
+  return s('svg', {viewBox: '0 0 64 36', class: 'mini', 'aria-hidden': 'true'}, s('path', {d: layers, class: 'mini-line'}));
+}
+
+function directionPicture(direction) {
+  const arrows = {
+    'any way': 'M12 18H28M24 13l5 5-5 5M52 18H36M40 13l-5 5 5 5',
+    'one way': 'M10 12H50M45 8l5 4-5 4M10 24H50M45 20l5 4-5 4',
+    'one way per garment': 'M10 12H50M45 8l5 4-5 4M50 24H10M15 20l-5 4 5 4',
+  }[direction];
+  return s('svg', {viewBox: '0 0 64 36', class: 'mini', 'aria-hidden': 'true'}, s('path', {d: arrows, class: 'mini-line'}));
+}
+
+/** A stretch of the open cloth; a click puts a flaw there. */
+function swatch(desk, name, cloth, put) {
+  const width = desk.tables.get(name)?.goods.widthMm ?? 1000;
+  const length = width * .9;
+  const unit = {mm: 1, cm: 10, m: 1000, inch: 25.4, yard: 914.4}[desk.job.unit] ?? 10;
+  const word = {mm: 'mm', cm: 'cm', m: 'm', inch: 'in', yard: 'yd'}[desk.job.unit] ?? 'cm';
+  const mm = text => {
+    const [, number, given] = /^\s*([\d.]+)\s*(\w*)/.exec(String(text)) ?? [, 0, ''];
+    return Number(number) * ({mm: 1, cm: 10, m: 1000, in: 25.4, yd: 914.4}[given] ?? unit);
+  };
+  const svg = s('svg', {class: 'board swatch', viewBox: `${-width * .06} ${-width * 1.04} ${length + width * .1} ${width * 1.1}`, 'aria-label': `${name}: click where it has a flaw`, role: 'img'},
+      s('rect', {class: 'ground', x: 0, y: -width, width: length, height: width}),
+      s('path', {class: 'cutend', d: `M0 0V${-width}`}),
+      s('path', {class: 'inside', d: `M${length * .3} ${-width * .5}H${length * .7}m${-length * .03} ${-width * .02}l${length * .03} ${width * .02}l${-length * .03} ${width * .02}`}));
+  (cloth.flaws ?? []).forEach((flaw, i) => {
+    if (!flaw.radius) return;
+    svg.append(s('circle', {class: 'flaw', cx: mm(flaw.at[0]), cy: -mm(flaw.at[1]), r: mm(flaw.radius), tabindex: 0, role: 'button', 'aria-label': `${flaw.name ?? 'flaw'}: take it off`,
+      onclick: event => { event.stopPropagation(); desk.attempt(() => put(['flaws', String(i)], '')); }}));
+  });
+  svg.addEventListener('click', event => {
+    const at = new DOMPoint(event.clientX, event.clientY).matrixTransform(svg.getScreenCTM().inverse());
+    const x = at.x, y = -at.y;
+    if (x < 0 || y < 0 || y > width) return;
+    const show = v => `${(v / unit).toFixed(word === 'm' || word === 'yd' ? 2 : 1)} ${word}`;
+    desk.attempt(() => put(cloth.flaws ? ['flaws', String(cloth.flaws.length)] : ['flaws'],
+        cloth.flaws ? {name: 'flaw', at: [show(x), show(y)], radius: '2 cm'} : [{name: 'flaw', at: [show(x), show(y)], radius: '2 cm'}]));
+  });
+  return h('figure', {}, svg, h('figcaption', {}, 'Cut end at the left. Click where the cloth has a hole or a stain; click it again to take it off.'));
+}
+
+/** Widths beside one another, to be taken over with a click. */
+function compare(desk, name) {
+  const chart = h('div', {class: 'chart', 'aria-live': 'polite'});
+  const go = async () => {
+    chart.replaceChildren('Laying it in every usual width ...');
+    const widths = await desk.get('/job/compare', {cloth: name}).catch(error => { chart.replaceChildren(); throw error; });
+    const most = Math.max(...widths.filter(w => w.toBuy).map(w => w.toBuy));
+    chart.replaceChildren(h('table', {}, h('thead', {}, h('tr', {}, ['Width', 'Fold', 'To buy', ''].map(t => h('th', {scope: 'col'}, t)))),
+        h('tbody', {}, widths.map(w => h('tr', {},
+            h('td', {}, w.widthWords), h('td', {}, w.fold),
+            w.reason
+              ? h('td', {colspan: 2}, w.reason)
+              : [h('td', {}, h('span', {class: 'bar', style: `width: ${80 * w.toBuy / most}px`}), ` ${w.toBuyWords}${w.costWords ? ', ' + w.costWords : ''}`),
+                h('td', {}, h('button', {onclick: () => desk.attempt(async () => {
+                  await desk.change(['cloths', name, 'width'], w.widthWords);
+                  await desk.change(['cloths', name, 'fold'], w.fold);
+                })}, 'Take this'))])))));
+  };
+  return h('div', {}, h('button', {onclick: () => desk.attempt(go)}, 'Compare widths'), chart);
+}

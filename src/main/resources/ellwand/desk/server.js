@@ -1,0 +1,33 @@
+// Asks the desk's server; what it refuses is thrown with its problems.
+
+export class Refused extends Error {
+  constructor(problems) {
+    super(problems.map(sentence).join(' '));
+    this.problems = problems;
+  }
+}
+
+export function sentence(problem) {
+  const where = [problem.piece && `piece ${problem.piece}`, problem.edge && `edge ${problem.edge}`]
+      .filter(Boolean).join(', ');
+  return `${where ? where + ': ' : ''}${problem.what}. ${problem.remedy}.`;
+}
+
+async function ask(path, query, options) {
+  const answer = await fetch(path + (query ? '?' + new URLSearchParams(query) : ''), options);
+  const json = answer.headers.get('Content-Type')?.includes('json') ? await answer.json() : null;
+  if (!answer.ok) {
+    const said = json?.problems ?? [{what: 'the desk did not answer as it should', remedy: 'Load the page again'}];
+    throw new Refused(said);
+  }
+  return json;
+}
+
+export const get = (path, query) => ask(path, query);
+
+export const post = (path, query, body = {}) =>
+  ask(path, query, {
+    method: 'POST',
+    headers: {'Content-Type': 'application/json'},
+    body: JSON.stringify(body),
+  });

@@ -1,0 +1,185 @@
+package ellwand.desk;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.concurrent.TimeUnit;
+import java.util.function.Predicate;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class DeskTest {
+
+  private static final String JOB = "name=weir-jacket.yaml";
+  private static final String SIDE =
+      "[\"style\",\"pieces\",\"back\",\"edges\",\"side seam\",\"allowance\"]";
+
+  @TempDir Path folder;
+  private Desk desk;
+  private Visitor maker;
+
+  @BeforeEach
+  void open() {
+    desk = Desk.start(folder, "127.0.0.1", 0);
+    maker = Visitor.of(desk);
+    if (maker.get("/jobs").json().path("jobs").isEmpty()) {
+      maker.post("/jobs", "{\"sample\":\"weir-jacket\"}");
+    }
+  }
+
+  @AfterEach
+  void close() {
+    desk.close();
+  }
+
+  /** As after a kill: nothing is handed over but the folder. */
+  private void again() {
+    desk.close();
+    open();
+  }
+
+  private String file() throws IOException {
+    return Files.readString(folder.resolve("weir-jacket.yaml"));
+  }
+
+  private Visitor.Reply edit(String at, String was, String value) {
+    return maker.post(
+        "/job/edit?" + JOB, "{\"at\":%s,\"was\":%s,\"value\":%s}".formatted(at, was, value));
+  }
+
+  @Test
+  void everySampleOpens() {
+    for (String sample : Workroom.SAMPLES) {
+      String name =
+          maker.post("/jobs", "{\"sample\":\"" + sample + "\"}").json().path("name").asText();
+      JsonNode job = maker.get("/job?name=" + name.replace(" ", "%20")).json();
+      assertTrue(job.path("problems").isEmpty(), sample + job.path("problems"));
+    }
+  }
+
+  @Test
+  void anEditChangesOneLineOfTheFile() throws IOException {
+    String before = file();
+    JsonNode was = at(maker.get("/job?" + JOB).json().path("entries"));
+    assertEquals(200, edit(SIDE, was.toString(), "\"2.5 cm\"").status());
+    String after = file();
+    assertEquals(before.lines().count(), after.lines().count());
+    long changed = 0;
+    for (int i = 0; i < before.lines().count(); i++) {
+      changed += before.lines().toList().get(i).equals(after.lines().toList().get(i)) ? 0 : 1;
+    }
+    assertEquals(1, changed);
+    assertEquals("2.5 cm", at(maker.get("/job?" + JOB).json().path("entries")).asText());
+  }
+
+  private static JsonNode at(JsonNode entries) {
+    return entries.at("/style/pieces/back/edges/side seam/allowance");
+  }
+
+  @Test
+  void theLaterOfTwoEditsOfOneEntryIsRefused() throws IOException {
+    JsonNode was = at(maker.get("/job?" + JOB).json().path("entries"));
+    edit(SIDE, was.toString(), "\"2 cm\"");
+    String mine = file();
+    Visitor.Reply later = edit(SIDE, was.toString(), "\"3 cm\"");
+    assertEquals(422, later.status());
+    assertTrue(later.text().contains("this was changed meanwhile, to \\\"2 cm\\\""), later.text());
+    assertEquals(mine, file());
+  }
+
+  @Test
+  void anEditThatMakesNoSenseLeavesTheFileAlone() throws IOException {
+    String before = file();
+    JsonNode was = at(maker.get("/job?" + JOB).json().path("entries"));
+    Visitor.Reply refused = edit(SIDE, was.toString(), "\"-2 cm\"");
+    assertEquals(422, refused.status());
+    assertTrue(
+        refused.json().at("/problems/0/what").asText().contains("less than 0"), refused.text());
+    assertEquals(before, file());
+  }
+
+  @Test
+  void whatWasUndoneComesBackAlsoAfterANewStart() throws IOException {
+    String before = file();
+    JsonNode was = at(maker.get("/job?" + JOB).json().path("entries"));
+    edit(SIDE, was.toString(), "\"2 cm\"");
+    String after = file();
+    again();
+    maker.post("/job/undo?" + JOB, "{}");
+    assertEquals(before, file());
+    again();
+    assertTrue(maker.get("/job?" + JOB).json().path("redo").asBoolean());
+    maker.post("/job/redo?" + JOB, "{}");
+    assertEquals(after, file());
+    assertFalse(maker.get("/job?" + JOB).json().path("redo").asBoolean());
+  }
+
+  @Test
+  void aMarkerIsLaidKeptMovedAndPutBack() throws Exception {
+    maker.post("/job/table/lay?cloth=lining&" + JOB, "{\"seconds\":30}");
+    await(t -> t.has("marker"));
+    maker.post("/job/table/keep?cloth=lining&" + JOB, "{}");
+    JsonNode laid = await(t -> !t.path("searching").asBoolean()).path("marker");
+    assertTrue(laid.path("findings").isEmpty(), laid.path("findings").toString());
+    assertTrue(
+        Files.exists(folder.resolve(".ellwand/weir-jacket.yaml/markers/lining.marker.json")));
+
+    again();
+    assertEquals(laid.path("copies"), lining().path("marker").path("copies"), "nothing is lost");
+
+    maker.post(
+        "/job/table/step?cloth=lining&" + JOB,
+        "{\"do\":\"move\",\"copy\":0,\"along\":0,\"across\":5000}");
+    JsonNode moved = lining().path("marker");
+    assertFalse(moved.path("findings").isEmpty());
+    assertEquals(422, maker.get("/job/files?" + JOB).status(), "nothing illegal leaves");
+    maker.post("/job/table/undo?cloth=lining&" + JOB, "{}");
+    assertEquals(laid.path("copies"), lining().path("marker").path("copies"));
+  }
+
+  @Test
+  void aMarkerThatNoLongerFitsItsPiecesSaysSo() throws Exception {
+    maker.post("/job/table/lay?cloth=lining&" + JOB, "{\"seconds\":30}");
+    await(t -> t.has("marker"));
+    maker.post("/job/table/keep?cloth=lining&" + JOB, "{}");
+    await(t -> !t.path("searching").asBoolean());
+    JsonNode was = at(maker.get("/job?" + JOB).json().path("entries"));
+    edit(SIDE, was.toString(), "\"6 cm\"");
+    assertFalse(lining().path("marker").path("findings").isEmpty());
+  }
+
+  @Test
+  void whatCannotBeLaidIsToldWhy() throws Exception {
+    edit("[\"cloths\",\"lining\",\"width\"]", "114", "\"20 cm\"");
+    maker.post("/job/table/lay?cloth=lining&" + JOB, "{\"seconds\":5}");
+    JsonNode table = await(t -> !t.path("problems").isEmpty());
+    assertTrue(table.at("/problems/0/what").asText().contains("lining"), table.toString());
+  }
+
+  private JsonNode lining() {
+    for (JsonNode table : maker.get("/job/tables?" + JOB).json()) {
+      if (table.at("/goods/name").asText().equals("lining")) {
+        return table;
+      }
+    }
+    throw new AssertionError("the job has a lining");
+  }
+
+  private JsonNode await(Predicate<JsonNode> there) throws InterruptedException {
+    for (int i = 0; i < 600; i++) {
+      JsonNode table = lining();
+      if (there.test(table)) {
+        return table;
+      }
+      TimeUnit.MILLISECONDS.sleep(100);
+    }
+    throw new AssertionError("not within a minute: " + lining());
+  }
+}
