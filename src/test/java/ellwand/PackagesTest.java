@@ -85,10 +85,20 @@ class PackagesTest {
             "file.svg",
             "file.marker",
             "file.figures"));
-    TABLE.put("desk", with("edit", "edit", "app", "figures", "file.source", "file.job", "job", "work"));
+    TABLE.put(
+        "desk", with("edit", "edit", "app", "figures", "file.source", "file.job", "job", "work"));
     TABLE.put(
         "cli",
-        List.of("desk", "app", "job", "file.source", "file.job", "file.drawn", "units", "problem", "work"));
+        List.of(
+            "desk",
+            "app",
+            "job",
+            "file.source",
+            "file.job",
+            "file.drawn",
+            "units",
+            "problem",
+            "work"));
     TABLE.put("bench", with("nest", "nest", "order", "job", "figures", "file.job", "app"));
   }
 
