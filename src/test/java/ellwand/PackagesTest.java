@@ -50,12 +50,14 @@ class PackagesTest {
     TABLE.put("order", with("lay", "lay", "work"));
     TABLE.put("job", with("lay", "lay", "order"));
     TABLE.put("figures", with("rule", "rule", "order", "job"));
+    TABLE.put("file.source", with("job", "job"));
+    TABLE.put("file.dxf", with("job", "job", "file.source"));
     TABLE.put("draw.sheet", with("figures", "figures"));
     TABLE.put("draw.piece", with("draw.sheet", "draw.sheet"));
-    TABLE.put("draw.marker", with("draw.piece", "draw.piece"));
+    TABLE.put("draw.plot", with("draw.sheet", "draw.sheet", "file.dxf"));
+    TABLE.put("draw.marker", with("draw.piece", "draw.piece", "draw.plot"));
     TABLE.put("draw.tiles", with("draw.piece", "draw.piece"));
     TABLE.put("draw.order", with("draw.sheet", "draw.sheet"));
-    TABLE.put("file.source", with("job", "job"));
     TABLE.put(
         "file.alter",
         List.of("pattern.alter", "pattern", "file.source", "geometry", "units", "problem"));
@@ -63,7 +65,6 @@ class PackagesTest {
     TABLE.put("file.drawn", with("job", "job", "file.source", "file.job"));
     TABLE.put("file.svg", with("file.drawn", "file.drawn"));
     TABLE.put("file.marker", with("job", "job", "rule", "file.source"));
-    TABLE.put("file.dxf", with("job", "job", "file.source"));
     TABLE.put("file.figures", with("figures", "figures", "file.source"));
     TABLE.put(
         "app",
@@ -76,6 +77,7 @@ class PackagesTest {
             "nest.repeat",
             "draw.sheet",
             "draw.piece",
+            "draw.plot",
             "draw.marker",
             "draw.tiles",
             "draw.order",

@@ -58,6 +58,15 @@ public record LaidJob(Job job, List<Marker> markers, JobFigures figures, Unit un
     return sentences;
   }
 
+  /** The same with each marker for plotters or cutting machines too. */
+  public Answer also(List<PlotFormat> formats) {
+    List<PlottedMarker> plotted =
+        formats.isEmpty()
+            ? List.of()
+            : markers.stream().map(m -> PlottedMarker.of(name(m), m, job)).toList();
+    return new PlottedJob(this, plotted, formats);
+  }
+
   @Override
   public boolean achieved() {
     return true;

@@ -1,12 +1,15 @@
 package ellwand.cli;
 
 import ellwand.app.Answer;
+import ellwand.app.LaidJob;
 import ellwand.app.LayRun;
+import ellwand.app.PlotFormat;
 import ellwand.app.ShelfRun;
 import ellwand.file.job.JobReader;
 import ellwand.job.Job;
 import ellwand.units.Unit;
 import ellwand.work.Request;
+import java.util.List;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
@@ -20,6 +23,7 @@ import picocli.CommandLine.Option;
     footer = {
       "",
       "Example: lay sample-markers/weir-jacket/job.yaml --effort 30s --out jacket-out",
+      "Example: lay sample-markers/weir-jacket/job.yaml --also dxf,hpgl",
       "Ctrl-C keeps the best markers found so far and writes them."
     })
 final class LayCommand extends RunCommand<Job> {
@@ -31,12 +35,24 @@ final class LayCommand extends RunCommand<Job> {
               + " rest.")
   private boolean useRemnants;
 
+  @Option(
+      names = "--also",
+      paramLabel = "KIND",
+      split = ",",
+      description =
+          "Write each marker full size for a plotter or a cutting machine too: pdf, svg, dxf,"
+              + " hpgl.")
+  private List<String> also = List.of();
+
   LayCommand() {
     super(JobReader::read, Job::unit, "-out");
   }
 
   @Override
   Answer make(Job job, Unit shown, Request request) {
-    return useRemnants ? ShelfRun.make(job, shown, request) : LayRun.make(job, shown, request);
+    List<PlotFormat> formats = PlotFormat.parse(also);
+    LaidJob laid =
+        useRemnants ? ShelfRun.make(job, shown, request) : LayRun.make(job, shown, request);
+    return laid.also(formats);
   }
 }

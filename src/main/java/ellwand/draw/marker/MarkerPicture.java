@@ -3,7 +3,6 @@ package ellwand.draw.marker;
 import ellwand.cutting.CutPiece;
 import ellwand.draw.piece.Labelling;
 import ellwand.draw.piece.PieceLines;
-import ellwand.draw.piece.Wording;
 import ellwand.draw.sheet.Colour;
 import ellwand.draw.sheet.Ink;
 import ellwand.draw.sheet.Item;
@@ -17,7 +16,6 @@ import ellwand.geometry.Point;
 import ellwand.lay.Form;
 import ellwand.lay.Lay;
 import ellwand.lay.Marker;
-import ellwand.pattern.Edge;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -32,6 +30,7 @@ final class MarkerPicture {
   private final Palette palette;
   private final Reading reading;
   private final PieceLines lines;
+  private final CopyLettering labels;
   private final ClothPicture cloth;
   private final ClothSurround surround;
   private final WishPicture wishes;
@@ -49,6 +48,7 @@ final class MarkerPicture {
     this.palette = palette;
     this.reading = reading;
     this.lines = new PieceLines(reading);
+    this.labels = new CopyLettering(marker, laid);
     ShownCloth seen = new ShownCloth(marker);
     this.cloth = new ClothPicture(seen, reading, shown);
     this.surround = new ClothSurround(seen, reading, shown);
@@ -114,14 +114,6 @@ final class MarkerPicture {
     return copies;
   }
 
-  private boolean manyGarments() {
-    return laid.stream().flatMap(l -> l.copy().garments().stream()).distinct().count() > 1;
-  }
-
-  private boolean manySizes() {
-    return laid.stream().map(l -> l.copy().size()).distinct().count() > 1;
-  }
-
   private Item copy(Laid copy, List<Item> lettering, List<Item> number) {
     List<Item> items = new ArrayList<>();
     CutPiece inPlace = copy.cut();
@@ -140,7 +132,7 @@ final class MarkerPicture {
     return new Item.Group(
         "copy-" + copy.number(),
         "copy piece-" + (palette.index(copy.piece()) + 1),
-        Optional.of(copy.title(marker.lay().style(), manyGarments())),
+        Optional.of(copy.title(marker.lay().style(), labels.manyGarments())),
         Optional.of(copy.number()),
         items);
   }
@@ -156,15 +148,7 @@ final class MarkerPicture {
   }
 
   private List<Item> lettering(Laid copy) {
-    Outline cutting = copy.copy().outline();
-    List<List<Point>> avoid = copy.cut().innerLines().stream().map(CutPiece.Drawn::points).toList();
-    List<Wording> choices = wordings(copy);
-    List<Wording> shortest = choices.stream().filter(w -> !w.named()).toList();
-    Labelling.Lettered found =
-        new Labelling(reading, copy.cut().sewing(), copy.grain(), avoid).place(choices);
-    if (found.label().isEmpty()) {
-      found = new Labelling(reading, cutting, copy.grain(), avoid).place(shortest);
-    }
+    Labelling.Lettered found = labels.on(copy, reading);
     List<Item> items =
         new ArrayList<>(
             lines.arrow(
@@ -177,19 +161,5 @@ final class MarkerPicture {
               items.addAll(label.items(reading));
             });
     return items;
-  }
-
-  private List<Wording> wordings(Laid copy) {
-    String which = "size " + copy.copy().size() + (manyGarments() ? ", " + copy.garments() : "");
-    boolean allowance =
-        copy.cut().piece().edges().stream().mapToDouble(Edge::allowanceMm).sum() > 0;
-    return Wording.choices(
-        Integer.toString(copy.number()),
-        manySizes() ? Optional.of(copy.copy().size()) : Optional.empty(),
-        copy.piece(),
-        List.of(which, copy.form()),
-        List.of(
-            marker.lay().style() + ", " + marker.lay().cloth().name(),
-            allowance ? "allowance included" : "no allowance"));
   }
 }

@@ -46,7 +46,7 @@ public final class PieceLines {
   }
 
   /** The stretches of a closed line that do not lie along a fold. */
-  private static List<List<Point>> offFold(List<Point> ring, CutPiece.Stroke fold) {
+  public static List<List<Point>> offFold(List<Point> ring, CutPiece.Stroke fold) {
     List<List<Point>> stretches = new ArrayList<>();
     List<Point> stretch = new ArrayList<>();
     int n = ring.size();

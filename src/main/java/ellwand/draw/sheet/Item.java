@@ -121,7 +121,7 @@ public sealed interface Item permits Item.Group, Item.Lines, Item.Text {
     }
 
     /** Measured in the type that the PDF carries, mm. */
-    double widthMm() {
+    public double widthMm() {
       return Lettering.width(words, sizeMm);
     }
 
