@@ -2,9 +2,13 @@ package ellwand.app;
 
 import ellwand.cloth.Cloth;
 import ellwand.cutting.CutPiece;
+import ellwand.draw.piece.AlteredPiece;
 import ellwand.draw.piece.PieceDrawing;
 import ellwand.figures.Washing;
 import ellwand.job.Job;
+import ellwand.pattern.Design;
+import ellwand.pattern.Making;
+import ellwand.pattern.Outlined;
 import ellwand.problem.InputException;
 import ellwand.problem.Problem;
 import ellwand.units.Unit;
@@ -47,9 +51,34 @@ public final class DrawRun {
     String style = job.style().name();
     PieceDrawing drawing =
         nested
-            ? PieceDrawing.nested(title, style, bySize, unit)
-            : PieceDrawing.of(title, style, bySize, unit);
-    return new DrawnPieces(job, drawing.larger(larger(job)), scale);
+            ? PieceDrawing.nested(title, style, bySize, unit, larger(job))
+            : PieceDrawing.of(title, style, bySize, unit, larger(job));
+    return new DrawnPieces(job, drawing, scale);
+  }
+
+  /**
+   * Every altered piece before and after, with its marks and what was done.
+   *
+   * @param sizes those that are drawn; where there are none, those of the order
+   * @param scale mm of piece for one mm of paper in a PDF; where absent, to fit on A4
+   * @throws InputException if the style has no such size, or no piece of it is altered
+   */
+  public static DrawnPieces before(Job job, Unit unit, List<String> sizes, Optional<Double> scale) {
+    Design design = job.style().design();
+    List<Outlined> altered =
+        design.outlined().stream().filter(piece -> !piece.alter().isEmpty()).toList();
+    if (altered.isEmpty()) {
+      throw new InputException(
+          Problem.of("no piece of the job is altered", "Draw it without --before")
+              .at(job.origin().path(), 0));
+    }
+    Map<String, List<AlteredPiece>> bySize = new LinkedHashMap<>();
+    for (String size : shown(job, false, sizes)) {
+      Making making = design.making(size);
+      bySize.put(
+          size, altered.stream().map(p -> AlteredPiece.of(p, making.stages(p), unit)).toList());
+    }
+    return new DrawnPieces(job, PieceDrawing.before(job.heading(), bySize), scale);
   }
 
   /** Adds a piece as it is cut from a cloth to those that are drawn, unless one of them will do. */

@@ -5,6 +5,7 @@ import ellwand.app.DrawnPieces;
 import ellwand.file.job.JobReader;
 import ellwand.file.source.WholeFile;
 import ellwand.job.Job;
+import ellwand.units.Unit;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
@@ -62,6 +63,11 @@ final class DrawCommand implements Callable<Integer> {
   @Option(names = "--nested", description = "Draw all sizes of each piece on one another.")
   private boolean nested;
 
+  @Option(
+      names = "--before",
+      description = "Draw the altered pieces before (dashed) and after, with their marks.")
+  private boolean before;
+
   @Mixin private UnitMixin units;
   @Spec private CommandSpec spec;
 
@@ -75,14 +81,16 @@ final class DrawCommand implements Callable<Integer> {
     if (DrawnPieces.endings().stream().noneMatch(lower::endsWith)) {
       throw refused("'" + out + "' must end with " + String.join(", ", DrawnPieces.endings()));
     }
+    if (nested && before) {
+      throw refused("--nested and --before do not go together");
+    }
     Job job = JobReader.read(jobPath);
+    Unit unit = UnitMixin.atTable(units.unit().orElse(job.unit()));
+    List<String> asked = sizes.stream().map(String::strip).distinct().toList();
     DrawnPieces drawn =
-        DrawRun.make(
-            job,
-            UnitMixin.atTable(units.unit().orElse(job.unit())),
-            nested,
-            sizes.stream().map(String::strip).distinct().toList(),
-            Optional.ofNullable(scale));
+        before
+            ? DrawRun.before(job, unit, asked, Optional.ofNullable(scale))
+            : DrawRun.make(job, unit, nested, asked, Optional.ofNullable(scale));
     WholeFile.write(out, drawn.output(name).bytes());
     PrintWriter err = spec.commandLine().getErr();
     err.println("Written: " + out);

@@ -1,6 +1,7 @@
 package ellwand.pattern;
 
 import ellwand.units.Unit;
+import java.util.Optional;
 import java.util.Set;
 
 /** One thing that is done to a piece with pencil, scissors and tape, in every size. */
@@ -18,6 +19,11 @@ public interface Alteration {
   /** Names of other pieces of the style that it measures or takes. */
   default Set<String> needs() {
     return Set.of();
+  }
+
+  /** The name of the mark that it makes, if it does. */
+  default Optional<String> mark() {
+    return Optional.empty();
   }
 
   /** What was done, as it is said beside a drawing: {@code 2 cm along armhole}. */

@@ -11,6 +11,7 @@ import ellwand.problem.InputException;
 import ellwand.problem.Problem;
 import ellwand.units.Unit;
 import java.util.Comparator;
+import java.util.Optional;
 
 /**
  * A point found by measuring.
@@ -22,6 +23,11 @@ public record MarkPoint(String name, Where where) implements Alteration {
   @Override
   public Workpiece on(Workpiece piece, Others others) {
     return piece.marked(name, where.on(piece));
+  }
+
+  @Override
+  public Optional<String> mark() {
+    return Optional.of(name);
   }
 
   @Override
@@ -68,7 +74,10 @@ public record MarkPoint(String name, Where where) implements Alteration {
 
     @Override
     public String words(Unit unit) {
-      return by.words(unit) + " along " + edge + " from " + from;
+      String words = by.words(unit);
+      return words.startsWith("-")
+          ? words.substring(1) + " back along " + edge + " from " + from
+          : words + " along " + edge + " from " + from;
     }
   }
 
@@ -179,9 +188,12 @@ public record MarkPoint(String name, Where where) implements Alteration {
 
     @Override
     public String words(Unit unit) {
-      String up = Words.length(alongMm, unit) + " along the grain";
-      String left = Words.length(acrossMm, unit) + " across the grain";
-      return (acrossMm == 0 ? up : alongMm == 0 ? left : up + " and " + left) + " from " + from;
+      String up =
+          Words.length(Math.abs(alongMm), unit) + (alongMm < 0 ? " down" : " up") + " the grain";
+      String left =
+          Words.length(Math.abs(acrossMm), unit)
+              + (acrossMm < 0 ? " to the right" : " to the left");
+      return (acrossMm == 0 ? up : alongMm == 0 ? left : up + " and " + left) + " of " + from;
     }
   }
 
