@@ -27,6 +27,11 @@ public record Intake(String name, Kind kind, Leg first, Leg second, boolean towa
 
   private static final double DRILL_ARM_MM = 3;
 
+  /** How far from the edge an arrow shows the way of a fold, and how long its head is, mm. */
+  private static final double ARROW_DOWN_MM = 25;
+
+  private static final double ARROW_HEAD_MM = 6;
+
   /** What it is; only a dart runs to a point. */
   public enum Kind {
     DART,
@@ -122,6 +127,7 @@ public record Intake(String name, Kind kind, Leg first, Leg second, boolean towa
       lines.add(new InnerLine(name, first.line()));
       lines.add(new InnerLine(name + ", inner fold", centre));
       lines.add(new InnerLine(name, second.line()));
+      lines.addAll(arrow());
       return lines;
     }
     lines.add(
@@ -139,5 +145,20 @@ public record Intake(String name, Kind kind, Leg first, Leg second, boolean towa
       lines.add(new InnerLine(name + ", drill mark", Path.line(drill.minus(arm), drill.plus(arm))));
     }
     return lines;
+  }
+
+  /** From the fold that shows to the line on which it is laid. */
+  private List<InnerLine> arrow() {
+    Leg shows = towardsFirst ? first : second;
+    Leg laidOn = towardsFirst ? second : first;
+    double down = Math.min(ARROW_DOWN_MM, first.mm() / 2);
+    Point tail = shows.outer.minus(shows.outward().times(down));
+    Point head = laidOn.outer.minus(laidOn.outward().times(down));
+    Point back = tail.minus(head).unit().times(Math.min(ARROW_HEAD_MM, widthMm() / 2));
+    Point aside = back.left().times(0.5);
+    return List.of(
+        new InnerLine(name + ", arrow", Path.line(tail, head)),
+        new InnerLine(name + ", arrow", Path.line(head, head.plus(back).plus(aside))),
+        new InnerLine(name + ", arrow", Path.line(head, head.plus(back).minus(aside))));
   }
 }

@@ -80,10 +80,10 @@ public record WorkEdge(Edge edge, List<Notch> notches, boolean backwards, boolea
     Path part = line().between(fromMm, toMm);
     List<Intake> within =
         edge.intakes().stream()
-            .filter(i -> stands(i.first(), part) || stands(i.second(), part))
+            .filter(i -> shares(i.first().outer(), i.second().outer(), fromMm, toMm))
             .toList();
     List<Gathers> gathered =
-        edge.gathers().stream().filter(g -> lies(g.from(), part) || lies(g.to(), part)).toList();
+        edge.gathers().stream().filter(g -> shares(g.from(), g.to(), fromMm, toMm)).toList();
     return new WorkEdge(
         on(part, within, gathered),
         notches.stream()
@@ -193,6 +193,12 @@ public record WorkEdge(Edge edge, List<Notch> notches, boolean backwards, boolea
   /** A new edge with the usual allowance. */
   public static WorkEdge drawn(String name, Path line, Allowance usual, boolean backwards) {
     return new WorkEdge(new Edge(name, line, usual, false), List.of(), backwards, true);
+  }
+
+  /** Whether the stretch between two places on the line is partly that between two distances. */
+  private boolean shares(Point start, Point end, double fromMm, double toMm) {
+    return line().nearest(end) > fromMm + Workpiece.ON_EDGE_MM
+        && line().nearest(start) < toMm - Workpiece.ON_EDGE_MM;
   }
 
   private Edge on(Path line, List<Intake> intakes, List<Gathers> gathers) {

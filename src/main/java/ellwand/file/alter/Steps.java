@@ -27,7 +27,12 @@ public final class Steps {
           new TapeForm(),
           new UnfoldForm(),
           new FacingForm(),
-          new TrueForm());
+          new TrueForm(),
+          new SpreadForm(),
+          new DartForm(),
+          new MoveDartForm(),
+          new CloseDartForm(),
+          new PleatsForm());
 
   private Steps() {}
 

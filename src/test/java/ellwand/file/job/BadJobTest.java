@@ -31,7 +31,9 @@ class BadJobTest {
   Stream<DynamicTest> everyMistakeOfAJobHasItsMessage() throws IOException {
     return Stream.concat(
         mistakes("apron.yaml", "mistakes.txt", JobReader::read),
-        mistakes("skirt.yaml", "skirt-mistakes.txt", JobReader::read));
+        Stream.concat(
+            mistakes("skirt.yaml", "skirt-mistakes.txt", JobReader::read),
+            mistakes("darts.yaml", "darts-mistakes.txt", JobReader::read)));
   }
 
   @TestFactory
