@@ -57,8 +57,8 @@ record Opening(
   Moved moved(Motion motion) {
     Perimeter outline = new Perimeter(piece);
     checkInside(piece, cut, leaves());
-    Region part = Region.of(
-            Outline.around(around(outline)).orElseThrow(() -> new InputException(leaves())));
+    Region part =
+        Region.of(Outline.around(around(outline)).orElseThrow(() -> new InputException(leaves())));
     boolean stays = partStays(outline, part);
     Motion ofPart = stays ? Motion.NONE : motion;
     Motion ofRest = stays ? motion.inverse() : Motion.NONE;
