@@ -266,7 +266,8 @@ class DartTest {
             + " width: .., depth: ..}.",
         new MoveDart("dart", "neck", "neck"));
     refused(
-        "piece front, edge waist: dart would leave the piece. Let it end at a point inside, or make it less deep.",
+        "piece front, edge waist: dart would leave the piece. Let it end at a point inside, or make"
+            + " it less deep.",
         waistDart(85, 30, 400));
     refused(
         "piece front: neck lies at a corner, where nothing can be opened. Move it along the edge"
