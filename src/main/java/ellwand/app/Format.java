@@ -44,7 +44,9 @@ record Format<T>(String ending, Function<T, byte[]> writer) {
           new Format<>("figures.json", LaidJob::json),
           new Format<>(
               "cut-sheet.pdf",
-              j -> CutSheet.pdf(j.job().heading(), j.figures(), j.markers(), j.unit())));
+              j -> CutSheet.pdf(j.job().heading(), j.figures(), j.markers(), j.unit())),
+          new Format<>("shopping-list.pdf", j -> j.shopping().pdf()),
+          new Format<>("shopping-list.txt", j -> j.shopping().text()));
 
   /** Of an order. */
   static final List<Format<PlannedOrder>> ORDER =
@@ -53,6 +55,12 @@ record Format<T>(String ending, Function<T, byte[]> writer) {
           new Format<>("cut-tickets.csv", o -> OrderWriter.csv(o.figures())),
           new Format<>("order.pdf", o -> OrderSheet.pdf(o.figures(), o.unit())),
           new Format<>("bundle-labels.pdf", o -> BundleLabels.pdf(o.figures())));
+
+  /** Of an order of a style, whose cloths are known. */
+  static final List<Format<PlannedOrder>> STYLED_ORDER =
+      List.of(
+          new Format<>("shopping-list.pdf", o -> o.shopping().pdf()),
+          new Format<>("shopping-list.txt", o -> o.shopping().text()));
 
   /** Of widths compared. */
   static final List<Format<ComparedWidths>> COMPARISON =

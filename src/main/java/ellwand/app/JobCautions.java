@@ -39,6 +39,9 @@ final class JobCautions {
     Stream<String> pieces =
         job.garments().keySet().stream()
             .flatMap(size -> Stream.concat(Stream.of(size), pieces(job, size)));
+    Stream<String> trims =
+        job.style().design().trims().stream()
+            .flatMap(trim -> Stream.of(trim.name(), trim.price().currency()));
     Stream<String> cloths =
         job.cloths().stream()
             .flatMap(
@@ -53,6 +56,7 @@ final class JobCautions {
             Stream.of(job.heading(), job.style().name()),
             job.notes().stream(),
             pieces,
+            trims,
             cloths,
             remnants)
         .flatMap(s -> s);

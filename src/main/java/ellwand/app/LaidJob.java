@@ -5,6 +5,7 @@ import ellwand.draw.marker.MarkerHead;
 import ellwand.figures.Figures;
 import ellwand.figures.FiguresText;
 import ellwand.figures.JobFigures;
+import ellwand.figures.Trimmings;
 import ellwand.figures.Washing;
 import ellwand.file.figures.FiguresWriter;
 import ellwand.job.Job;
@@ -39,7 +40,12 @@ public record LaidJob(Job job, List<Marker> markers, JobFigures figures, Unit un
     return new LaidJob(
         job,
         markers,
-        JobFigures.of(job.style().name(), job.garmentCount(), figures, cautions),
+        JobFigures.of(
+            job.style().name(),
+            job.garmentCount(),
+            figures,
+            new Trimmings(job.style()).toBuy(job.garments()),
+            cautions),
         unit);
   }
 
@@ -65,6 +71,11 @@ public record LaidJob(Job job, List<Marker> markers, JobFigures figures, Unit un
             ? List.of()
             : markers.stream().map(m -> PlottedMarker.of(name(m), m, job)).toList();
     return new PlottedJob(this, plotted, formats);
+  }
+
+  /** Everything to buy for it. */
+  ShoppingList shopping() {
+    return new ShoppingList(job.heading(), job.garmentCount(), figures.buy(), job.wear(), unit);
   }
 
   @Override

@@ -5,6 +5,9 @@ import ellwand.cutting.CutPiece;
 import ellwand.draw.sheet.Unprinted;
 import ellwand.figures.OrderFigures;
 import ellwand.figures.Safety;
+import ellwand.figures.Shopping;
+import ellwand.figures.ToBuy;
+import ellwand.figures.Trimmings;
 import ellwand.figures.Washing;
 import ellwand.job.Job;
 import ellwand.job.OrderJob;
@@ -49,7 +52,13 @@ public final class OrderRun {
   private static PlannedOrder withLengths(OrderJob job, Unit unit, Request request) {
     ClothPlan plan =
         ClothPlan.withLengths(job.cloths().get(0).order(), job.lengths().orElseThrow(), request);
-    return made(job, job.title().orElse("Order"), List.of(plan), Safety.of(Set.of()), unit);
+    OrderFigures figures =
+        new OrderFigures(
+            job.title().orElse("Order"),
+            job.currency(),
+            List.of(plan.figures()),
+            Safety.of(Set.of()));
+    return new PlannedOrder(job, List.of(plan.plan()), Map.of(), figures, unit);
   }
 
   private static PlannedOrder withStyle(OrderJob job, Job style, Unit unit, Request request) {
@@ -81,18 +90,44 @@ public final class OrderRun {
     makers.forEach(maker -> maker.flawed().ifPresent(cautions::add));
     makers.forEach(maker -> maker.mirrored(sizes).ifPresent(cautions::add));
     cautions.addAll(cautions(style, sizes, unit));
-    return made(job, job.title().orElse(style.heading()), plans, cautions, unit);
-  }
-
-  private static PlannedOrder made(
-      OrderJob job, String title, List<ClothPlan> plans, List<String> cautions, Unit unit) {
-    Map<String, Marker> markers = new LinkedHashMap<>();
-    plans.forEach(plan -> markers.putAll(plan.markers()));
+    Trimmings trims = new Trimmings(style.style());
     OrderFigures figures =
         new OrderFigures(
-            title, job.currency(), plans.stream().map(ClothPlan::figures).toList(), cautions);
+            job.title().orElse(style.heading()),
+            job.currency(),
+            plans.stream().map(ClothPlan::figures).toList(),
+            new Shopping(toBuy(job, plans, trims)),
+            style.style().design().trims().isEmpty() ? Map.of() : trims.costBySize(),
+            cautions);
+    Map<String, Marker> markers = new LinkedHashMap<>();
+    plans.forEach(plan -> markers.putAll(plan.markers()));
     return new PlannedOrder(
         job, plans.stream().map(ClothPlan::plan).toList(), markers, figures, unit);
+  }
+
+  /** Every cloth in its colours, and the trims of all garments that are cut. */
+  private static List<ToBuy> toBuy(OrderJob job, List<ClothPlan> plans, Trimmings trims) {
+    List<ToBuy> items = new ArrayList<>();
+    for (int i = 0; i < plans.size(); i++) {
+      Cloth cloth = job.cloths().get(i).cloth().orElseThrow();
+      double perMetre = job.cloths().get(i).order().cost().clothPerMetre();
+      Map<String, Double> byColour = plans.get(i).figures().toBuyByColour();
+      byColour.forEach(
+          (colour, mm) ->
+              items.add(
+                  Shopping.cloth(
+                      cloth.name(),
+                      colour,
+                      cloth.widthMm(),
+                      mm,
+                      mm / Unit.M.mm() * perMetre,
+                      job.currency())));
+    }
+    items.removeIf(item -> item.lengthMm().orElse(0.0) == 0);
+    Map<String, Integer> garments = new LinkedHashMap<>();
+    plans.get(0).figures().sizes().forEach(size -> garments.put(size.size(), size.cut()));
+    items.addAll(trims.toBuy(garments));
+    return items;
   }
 
   private static List<String> cautions(Job job, List<String> sizes, Unit unit) {

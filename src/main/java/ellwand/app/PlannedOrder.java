@@ -64,7 +64,16 @@ public record PlannedOrder(
           outputs.addAll(Format.outputs(Format.ORDERED_MARKER, name, laid));
         });
     outputs.addAll(Format.outputs(Format.ORDER, "", this));
+    if (job.style().isPresent()) {
+      outputs.addAll(Format.outputs(Format.STYLED_ORDER, "", this));
+    }
     return outputs;
+  }
+
+  /** Everything to buy for an order of a style. */
+  ShoppingList shopping() {
+    return new ShoppingList(
+        figures.title(), figures.garments(), figures.buy(), job.style().orElseThrow().wear(), unit);
   }
 
   private MarkerHead head(String marker) {

@@ -34,6 +34,7 @@ public final class FiguresText {
     FiguresText text = new FiguresText(unit);
     text.head(job);
     job.cloths().forEach(text::cloth);
+    text.trims(job.buy());
     text.cautions("", job.cautions());
     return text.text.toString();
   }
@@ -51,11 +52,18 @@ public final class FiguresText {
         .append(": ")
         .append(job.garments())
         .append(job.garments() == 1 ? " garment" : " garments");
+    List<ToBuy> trims = job.buy().items(ToBuy.Kind.TRIM);
     if (job.totalCost() > 0) {
-      text.append(", cloth for ").append(money(job.totalCost(), job.currency()));
+      text.append(trims.isEmpty() ? ", cloth for " : ", cloth and trims for ")
+          .append(money(job.totalCost(), job.currency()));
       if (job.garments() > 1) {
         text.append(", ").append(money(job.costPerGarment(), job.currency())).append(" a garment");
       }
+    } else if (job.buy().cost() > 0) {
+      text.append(trims.isEmpty() ? ", cloth for " : ", cloth and trims for ")
+          .append(money(job.buy().cost(), job.buy().currency()))
+          .append(" without ")
+          .append(String.join(", ", job.buy().unpriced()));
     }
     text.append('\n');
   }
@@ -106,6 +114,27 @@ public final class FiguresText {
     int width = rows.keySet().stream().mapToInt(String::length).max().orElseThrow();
     rows.forEach((label, values) -> row(label, width, values));
     cautions("  ", f.cautions());
+  }
+
+  private void trims(Shopping buy) {
+    List<ToBuy> trims = buy.items(ToBuy.Kind.TRIM);
+    if (trims.isEmpty()) {
+      return;
+    }
+    double cost = buy.cost(ToBuy.Kind.TRIM);
+    text.append("\ntrims").append(cost > 0 ? ": " + money(cost, buy.currency()) : "").append('\n');
+    List<String> names = trims.stream().map(t -> t.words(unit)).toList();
+    int width = names.stream().mapToInt(String::length).max().orElseThrow();
+    for (ToBuy trim : trims) {
+      row(
+          trim.words(unit),
+          width,
+          List.of(
+              trim.amount(unit)
+                  + (trim.cost() > 0
+                      ? ": " + money(trim.cost(), trim.currency()) + " at " + trim.price(unit)
+                      : ", price unknown")));
+    }
   }
 
   private void row(String label, int width, List<String> values) {

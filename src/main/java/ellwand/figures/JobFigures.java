@@ -8,7 +8,8 @@ import java.util.List;
  * @param style name of the style
  * @param garments how many garments the job cuts
  * @param cloths one for each cloth
- * @param totalCost of all cloths; 0 unless every price is known and all are in one currency
+ * @param buy all cloths and trims
+ * @param totalCost of these; 0 unless every price is known and all are in one currency
  * @param costPerGarment the same for one garment
  * @param currency may be empty
  * @param cautions sentences that concern the whole job
@@ -17,6 +18,7 @@ public record JobFigures(
     String style,
     int garments,
     List<Figures> cloths,
+    Shopping buy,
     double totalCost,
     double costPerGarment,
     String currency,
@@ -47,17 +49,26 @@ public record JobFigures(
    */
   public static JobFigures of(
       String style, int garments, List<Figures> cloths, List<String> cautions) {
-    boolean known =
-        cloths.stream().allMatch(c -> c.money().pricePerMetre() > 0 || c.lengths().toBuyMm() == 0)
-            && cloths.stream().map(c -> c.money().currency()).distinct().count() == 1;
-    double total = known ? cloths.stream().mapToDouble(c -> c.money().cost()).sum() : 0;
+    return of(style, garments, cloths, List.of(), cautions);
+  }
+
+  /**
+   * Adds up.
+   *
+   * @param trims what to buy of them
+   */
+  public static JobFigures of(
+      String style, int garments, List<Figures> cloths, List<ToBuy> trims, List<String> cautions) {
+    Shopping buy = Shopping.of(cloths, trims);
+    double total = buy.known() ? buy.cost() : 0;
     return new JobFigures(
         style,
         garments,
         cloths,
+        buy,
         total,
         garments == 0 ? 0 : total / garments,
-        known ? cloths.get(0).money().currency() : "",
+        buy.known() ? buy.currency() : "",
         cautions);
   }
 }

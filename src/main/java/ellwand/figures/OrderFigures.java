@@ -12,10 +12,23 @@ import java.util.Map;
  *
  * @param title of the order
  * @param cloths one at least; the first says how many garments are cut
+ * @param buy all cloths and trims
+ * @param trimsBySize what the trims of a garment of each size cost; empty if there are none
  * @param cautions sentences for whoever cuts
  */
 public record OrderFigures(
-    String title, String currency, List<OrderCloth> cloths, List<String> cautions) {
+    String title,
+    String currency,
+    List<OrderCloth> cloths,
+    Shopping buy,
+    Map<String, Double> trimsBySize,
+    List<String> cautions) {
+
+  /** One that takes no trims, of cloths that nobody buys for it. */
+  public OrderFigures(
+      String title, String currency, List<OrderCloth> cloths, List<String> cautions) {
+    this(title, currency, cloths, Shopping.NOTHING, Map.of(), cautions);
+  }
 
   public OrderFigures {
     cloths = List.copyOf(cloths);
@@ -26,10 +39,17 @@ public record OrderFigures(
    * What a garment of one size takes of all cloths.
    *
    * @param clothMm of each cloth
-   * @param cost with its part of each lay; what is cut too many of a cloth is borne by all
+   * @param trims what its trims cost
+   * @param cost of cloth and trims, with its part of each lay; what is cut too many of a cloth is
+   *     borne by all
    */
   public record SizeTotal(
-      String size, int wanted, int cut, Map<String, Double> clothMm, double cost) {}
+      String size, int wanted, int cut, Map<String, Double> clothMm, double trims, double cost) {}
+
+  /** Whether its garments take trims whose price is known. */
+  public boolean trimmed() {
+    return trimsBySize.values().stream().anyMatch(cost -> cost > 0);
+  }
 
   /** Garments that are cut. */
   public int garments() {
@@ -96,6 +116,7 @@ public record OrderFigures(
         }
       }
     }
-    return new SizeTotal(size.size(), size.wanted(), size.cut(), clothMm, cost);
+    double trims = size.cut() == 0 ? 0 : trimsBySize.getOrDefault(size.size(), 0.0);
+    return new SizeTotal(size.size(), size.wanted(), size.cut(), clothMm, trims, cost + trims);
   }
 }

@@ -55,10 +55,31 @@ public final class OrderText {
                 cloth(figures.total().clothMm()),
                 money(figures.total().cost(), " for ")));
     figures.cloths().forEach(cloth -> add(text, cloth));
+    trims(text);
     figures
         .cautions()
         .forEach(c -> text.append("! ").append(c.strip().replaceAll("\\s+", " ")).append('\n'));
     return text.toString().replace(System.lineSeparator(), "\n");
+  }
+
+  private void trims(StringBuilder text) {
+    List<ToBuy> trims = figures.buy().items(ToBuy.Kind.TRIM);
+    if (!trims.isEmpty()) {
+      double cost = figures.buy().cost(ToBuy.Kind.TRIM);
+      text.append("trims" + (cost > 0 ? ": " + moneyOf(cost) : "") + "\n");
+      trims.forEach(
+          trim ->
+              text.append(
+                  "  %s: %s%s\n"
+                      .formatted(
+                          trim.words(unit),
+                          trim.amount(unit),
+                          trim.cost() > 0 ? " for " + moneyOf(trim.cost()) : ", price unknown")));
+    }
+  }
+
+  private String moneyOf(double amount) {
+    return money(amount, "");
   }
 
   private void add(StringBuilder text, OrderCloth cloth) {

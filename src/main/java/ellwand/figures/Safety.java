@@ -28,12 +28,18 @@ public final class Safety {
           + " 17394-1; buttons EN 17394-2, metal press fasteners CEN/TS 17394-3).";
 
   private static final String NIGHTWEAR =
-      "Children's nightwear: ask how cloth and trim burn before you choose them (EN 14878; in the US"
-          + " 16 CFR 1615 and 1616).";
+      "Children's nightwear: ask how cloth and trim burn before you choose them (EN 14878; in the"
+          + " US 16 CFR 1615 and 1616).";
 
   private static final String LAW = "The law where you sell and licensed practice decide.";
 
   private Safety() {}
+
+  /** Those that concern what is bought besides cloth. */
+  public static List<String> onTrims(Set<Wear> wear) {
+    List<String> all = of(wear);
+    return all.subList(1, all.size());
+  }
 
   /** Those on blades always; the others on children's clothes, and on nightwear among them. */
   public static List<String> of(Set<Wear> wear) {

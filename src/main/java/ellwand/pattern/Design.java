@@ -17,6 +17,7 @@ import java.util.Set;
  * @param computed pieces without one; each measures the drawn ones and those before it
  * @param seams which edges are sewn together, where that is to be checked
  * @param matches places that are to lie alike in a cloth's repeat
+ * @param trims what is bought but not cut from cloth, names unique
  */
 public record Design(
     String name,
@@ -25,13 +26,27 @@ public record Design(
     List<Outlined> outlined,
     List<Computed> computed,
     List<Seam> seams,
-    List<Match> matches) {
+    List<Match> matches,
+    List<Trim> trims) {
+
+  /** One that takes no trims. */
+  public Design(
+      String name,
+      Unit unit,
+      Sizes sizes,
+      List<Outlined> outlined,
+      List<Computed> computed,
+      List<Seam> seams,
+      List<Match> matches) {
+    this(name, unit, sizes, outlined, computed, seams, matches, List.of());
+  }
 
   public Design {
     outlined = List.copyOf(outlined);
     computed = List.copyOf(computed);
     seams = List.copyOf(seams);
     matches = List.copyOf(matches);
+    trims = List.copyOf(trims);
     Set<String> names = new LinkedHashSet<>();
     List<Problem> problems = new ArrayList<>();
     outlined.forEach(piece -> checkOnce(piece.name(), names, problems));
@@ -51,7 +66,12 @@ public record Design(
 
   /** The same with these seams. */
   public Design sewn(List<Seam> other) {
-    return new Design(name, unit, sizes, outlined, computed, other, matches);
+    return new Design(name, unit, sizes, outlined, computed, other, matches, trims);
+  }
+
+  /** The same with these trims. */
+  public Design trimmed(List<Trim> other) {
+    return new Design(name, unit, sizes, outlined, computed, seams, matches, other);
   }
 
   /**

@@ -8,6 +8,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
@@ -47,6 +48,11 @@ public record Style(Design design, Map<String, PieceSet> bySize) {
 
   public List<Match> matches() {
     return design.matches();
+  }
+
+  /** What a garment of a size takes of a trim, nothing if it has none. */
+  public Optional<Trim.Amount> amount(Trim trim, String size) {
+    return trim.amount(size, in(size));
   }
 
   /** All pieces of a size, gathered rectangles whole, however wide. */

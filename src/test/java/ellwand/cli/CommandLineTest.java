@@ -66,7 +66,9 @@ class CommandLineTest {
                 "main.marker.json",
                 "main.pdf",
                 "main.png",
-                "main.svg")),
+                "main.svg",
+                "shopping-list.pdf",
+                "shopping-list.txt")),
         names(out));
     for (String cloth : List.of("main", "lining")) {
       Ran check = Ran.of("check", out.resolve(cloth + ".marker.json"));

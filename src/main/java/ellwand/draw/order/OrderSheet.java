@@ -17,6 +17,7 @@ import ellwand.figures.OrderCloth;
 import ellwand.figures.OrderFigures;
 import ellwand.figures.OrderText;
 import ellwand.figures.SpreadWords;
+import ellwand.figures.ToBuy;
 import ellwand.geometry.Point;
 import ellwand.units.Unit;
 import java.util.ArrayList;
@@ -89,6 +90,10 @@ public final class OrderSheet {
         cells.add(new Cell("saved", Shown.money(saved, figures.currency())));
       }
     }
+    double trims = figures.buy().cost(ToBuy.Kind.TRIM);
+    if (trims > 0) {
+      cells.add(new Cell("trims", Shown.money(trims, figures.buy().currency())));
+    }
     String names =
         figures.cloths().stream().map(OrderCloth::cloth).collect(Collectors.joining(", "));
     String aside = names.isEmpty() ? "cut order" : "cut order, " + names;
@@ -131,16 +136,20 @@ public final class OrderSheet {
   }
 
   private void sizes() {
-    boolean priced = figures.total().cost() > 0;
+    boolean priced = figures.total().cost() > 0 || figures.trimmed();
     List<Column> columns =
         new ArrayList<>(
             List.of(
                 Column.words(30, "Size"), Column.numbers(20, "Wanted"), Column.numbers(20, "Cut")));
-    double each = Math.min(35, 82.0 / figures.cloths().size());
+    boolean trimmed = figures.trimmed();
+    double each = Math.min(35, (trimmed ? 60.0 : 82.0) / figures.cloths().size());
     for (OrderCloth cloth : figures.cloths()) {
       columns.add(
           Column.numbers(
               each, "Cloth per", figures.several() ? "garment, " + cloth.cloth() : "garment"));
+    }
+    if (trimmed) {
+      columns.add(Column.numbers(22, "Trims per", "garment"));
     }
     if (priced) {
       columns.add(Column.numbers(30, "Cost per", "garment"));
@@ -154,6 +163,9 @@ public final class OrderSheet {
       for (OrderCloth cloth : figures.cloths()) {
         Double mm = size.clothMm().get(cloth.cloth());
         cells.add(mm == null ? "" : shown.length(mm));
+      }
+      if (trimmed) {
+        cells.add(Shown.money(size.trims(), figures.currency()));
       }
       if (priced) {
         cells.add(Shown.money(size.cost(), figures.currency()));

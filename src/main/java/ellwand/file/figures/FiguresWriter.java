@@ -25,6 +25,7 @@ public final class FiguresWriter {
     root.put("garments", job.garments());
     ArrayNode cloths = root.putArray("cloths");
     job.cloths().forEach(figures -> cloths.add(cloth(figures)));
+    root.set("buy", BuyNames.of(job.buy()));
     root.set("totalCost", Json.number(job.totalCost()));
     root.set("costPerGarment", Json.number(job.costPerGarment()));
     root.put("currency", job.currency());

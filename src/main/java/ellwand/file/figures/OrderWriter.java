@@ -27,6 +27,7 @@ public final class OrderWriter {
     root.set("cut", cut(plans.get(0)));
     root.set("cloth", lengths(figures.clothByColour()));
     root.set("cost", Json.number(figures.total().cost()));
+    root.set("buy", BuyNames.of(figures.buy()));
     root.put("proved", figures.proved());
     if (figures.several()) {
       ArrayNode cloths = root.putArray("cloths");

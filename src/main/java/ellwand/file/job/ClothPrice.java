@@ -29,7 +29,7 @@ record ClothPrice(double perMetre, String currency) {
     Matcher matcher = TEXT.matcher(text.strip());
     if (!matcher.matches()) {
       throw InputException.of(
-          "'" + Names.shown(text) + "' cannot be read as a price of cloth",
+          "'" + Names.shown(text) + "' cannot be read as a price by length",
           "Write for example 8.50 per m or GBP 12 per yd");
     }
     double amount = Double.parseDouble(matcher.group(2).replace(',', '.'));

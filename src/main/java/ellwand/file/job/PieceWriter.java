@@ -14,7 +14,6 @@ import ellwand.pattern.Binding;
 import ellwand.pattern.BindingPlan;
 import ellwand.pattern.Cut;
 import ellwand.pattern.Draft;
-import ellwand.pattern.Extent;
 import ellwand.pattern.Finish;
 import ellwand.pattern.Gathered;
 import ellwand.pattern.GatheredPlan;
@@ -118,9 +117,9 @@ final class PieceWriter {
       hem.put("turned-back", true);
     }
     ObjectNode gathered = node.putObject("gathered");
-    gathered.set("from", extent(plan.joined()));
+    gathered.set("from", new TrimWriter(measures).extent(plan.joined()));
     gathered.set("fullness", Json.number(plan.fullness()));
-    gathered.set("length", extent(plan.length()));
+    gathered.set("length", new TrimWriter(measures).extent(plan.length()));
     return node;
   }
 
@@ -130,7 +129,7 @@ final class PieceWriter {
     // It has none of its own, but an entry must say so.
     node.put("allowance", 0);
     ObjectNode binding = node.putObject("binding");
-    binding.set("from", extent(plan.length()));
+    binding.set("from", new TrimWriter(measures).extent(plan.length()));
     binding.set("width", measures.number(plan.widthMm()));
     if (plan.cutAs() == Binding.CutAs.SQUARE) {
       binding.put("cut-as", "square");
@@ -242,21 +241,5 @@ final class PieceWriter {
       node.put("on-border", true);
     }
     return node;
-  }
-
-  private JsonNode extent(Extent extent) {
-    if (extent instanceof Extent.Given given) {
-      return measures.number(given.mm());
-    }
-    if (extent instanceof Extent.OfEdges joined) {
-      ArrayNode edges = Json.object().arrayNode();
-      joined.edges().forEach(edges::add);
-      return edges;
-    }
-    ObjectNode bySize = Json.object();
-    ((Extent.BySize) extent)
-        .mmBySize()
-        .forEach((size, mm) -> bySize.set(size, measures.number(mm)));
-    return bySize;
   }
 }

@@ -12,6 +12,7 @@ import ellwand.pattern.Outlined;
 import ellwand.pattern.Seam;
 import ellwand.pattern.Sizes;
 import ellwand.pattern.Style;
+import ellwand.pattern.Trim;
 import ellwand.problem.Problem;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -87,7 +88,19 @@ final class StyleReader {
             matches);
     return new DesignTrial(design, style, sizesSpot.get("grade"))
         .style(whole)
-        .flatMap(bare -> sewn(bare, style.get("seams")));
+        .flatMap(bare -> sewn(bare, style.get("seams")))
+        .flatMap(sewn -> trimmed(sewn, style.get("trims")));
+  }
+
+  private Optional<Style> trimmed(Style sewn, Spot spot) {
+    if (!shape.holds(spot)) {
+      return Optional.empty();
+    }
+    int before = spot.problems().size();
+    List<Trim> trims = TrimsReader.read(spot, sewn);
+    return spot.problems().size() > before
+        ? Optional.empty()
+        : Optional.of(new Style(sewn.design().trimmed(trims), sewn.bySize()));
   }
 
   private static Optional<Style> sewn(Style bare, Spot spot) {

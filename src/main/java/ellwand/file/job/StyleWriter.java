@@ -95,6 +95,10 @@ public final class StyleWriter {
                     piece instanceof GatheredPlan gathered
                         ? pieces.gathered(gathered)
                         : pieces.binding((BindingPlan) piece)));
+    if (!design.trims().isEmpty()) {
+      ObjectNode trims = style.putObject("trims");
+      design.trims().forEach(trim -> trims.set(trim.name(), new TrimWriter(measures).trim(trim)));
+    }
     if (!design.seams().isEmpty()) {
       ArrayNode seams = style.putArray("seams");
       design.seams().forEach(seam -> seams.add(seam(seam)));

@@ -7,6 +7,7 @@ import ellwand.draw.marker.Samples;
 import ellwand.figures.Figures;
 import ellwand.figures.FoldTried;
 import ellwand.figures.JobFigures;
+import ellwand.figures.ToBuy;
 import ellwand.lay.Marker;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -14,6 +15,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -41,6 +43,17 @@ class FiguresWriterTest {
             "Quay bib",
             1,
             List.of(folded, Samples.wished(bib), Samples.wished(Samples.jacket())),
+            List.of(
+                new ToBuy(
+                    ToBuy.Kind.TRIM,
+                    "zip",
+                    "red",
+                    Optional.of(30.0),
+                    Optional.of(180.0),
+                    OptionalInt.of(2),
+                    1,
+                    4.8,
+                    "EUR")),
             List.of("Wash \"main\" before it is cut."));
     String written = new String(FiguresWriter.bytes(job), StandardCharsets.UTF_8);
     if ("write".equals(System.getProperty("ellwand.golden"))) {

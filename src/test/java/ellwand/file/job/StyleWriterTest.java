@@ -31,6 +31,7 @@ import ellwand.pattern.Outlined;
 import ellwand.pattern.Piece;
 import ellwand.pattern.Seam;
 import ellwand.pattern.Sizes;
+import ellwand.pattern.Trim;
 import ellwand.units.Unit;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -225,7 +226,8 @@ class StyleWriterTest {
             new Seam(List.of("panel.first"), List.of("yes.first", "40.first"), random.nextInt(2)),
             new Seam(List.of("frill.top"), List.of("40.first"), -random.nextInt(2))),
         List.of(
-            new Match("panel", "first @ 1 mm", "yes", "first", Bars.values()[random.nextInt(3)])));
+            new Match("panel", "first @ 1 mm", "yes", "first", Bars.values()[random.nextInt(3)])),
+        List.of(length(random), pieces(random, sizes)));
   }
 
   private static Body body(Random random, List<String> sizes) {
@@ -234,6 +236,36 @@ class StyleWriterTest {
         .limit(random.nextInt(5))
         .forEach(s -> mm.put(s, Map.of("chest", 500 + random.nextInt(9) / 3.0, "on", 20.0)));
     return new Body(mm);
+  }
+
+  private static Trim length(Random random) {
+    return new Trim(
+        "soft elastic",
+        new Trim.Lengths(
+            random.nextBoolean()
+                ? new Extent.OfEdges(List.of("panel.first", "2 x yes.first"))
+                : new Extent.Given(12.5),
+            1 - random.nextInt(3) / 8.0,
+            random.nextInt(3),
+            1 + random.nextInt(100)),
+        List.of(),
+        random.nextBoolean() ? Optional.of(7.0) : Optional.empty(),
+        random.nextBoolean() ? Trim.Price.UNKNOWN : new Trim.Price(1.25, 1000, "GBP"));
+  }
+
+  private static Trim pieces(Random random, List<String> sizes) {
+    boolean several = random.nextBoolean();
+    Map<String, Integer> bySize = new LinkedHashMap<>();
+    sizes.forEach(size -> bySize.put(size, several ? 2 : random.nextInt(5)));
+    return new Trim(
+        "no",
+        new Trim.Pieces(
+            bySize,
+            several ? 5 : 1,
+            random.nextBoolean() ? Optional.of(new Extent.Given(200)) : Optional.empty()),
+        random.nextBoolean() ? sizes : List.of(),
+        Optional.empty(),
+        new Trim.Price(0.35 + random.nextInt(3), 1 + 5 * random.nextInt(2), ""));
   }
 
   private static GradeRule rule(Random random, List<String> sizes, String base) {
