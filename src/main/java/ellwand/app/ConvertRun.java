@@ -24,6 +24,11 @@ public final class ConvertRun {
 
   private ConvertRun() {}
 
+  /** Whether a file is a drawing, by its content; else it may be a job or a style. */
+  public static boolean isDrawing(String file, Folder from) {
+    return SvgReader.looksLike(from.read(file, MOST_BYTES));
+  }
+
   /**
    * Reads drawings, whatever their names end with.
    *

@@ -5,8 +5,10 @@ import ellwand.draw.marker.CutSheet;
 import ellwand.draw.order.BundleLabels;
 import ellwand.draw.order.OrderSheet;
 import ellwand.file.figures.OrderWriter;
+import ellwand.file.job.StyleFile;
 import ellwand.file.marker.MarkerWriter;
 import ellwand.file.source.WholeFile;
+import ellwand.file.svg.StyleSvg;
 import ellwand.job.Job;
 import ellwand.problem.InputException;
 import ellwand.problem.Problem;
@@ -75,6 +77,9 @@ record Format<T>(String ending, Function<T, byte[]> writer) {
           new Format<>(".svg", p -> p.drawing().svg()),
           new Format<>(".pdf", DrawnPieces::pdf),
           new Format<>(".png", p -> p.drawing().png()));
+
+  /** Of a style, for other programs. */
+  static final List<Format<StyleFile>> STYLE = List.of(new Format<>(".svg", StyleSvg::bytes));
 
   /**
    * The file of each format.

@@ -4,14 +4,15 @@ import ellwand.app.ConvertRequest;
 import ellwand.app.ConvertRun;
 import ellwand.app.Converted;
 import ellwand.app.Output;
+import ellwand.app.StyleDrawing;
 import ellwand.file.drawn.Asked;
 import ellwand.file.drawn.PieceNames;
+import ellwand.file.job.StyleFile;
 import ellwand.file.source.Folder;
 import ellwand.file.source.WholeFile;
 import ellwand.problem.InputException;
 import ellwand.units.Length;
 import ellwand.units.Unit;
-import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
@@ -36,18 +37,19 @@ import picocli.CommandLine.Spec;
     footer = {
       "",
       "Example: convert apron.svg --allowance 1cm --out apron.yaml",
-      "Then, in a job: style: {file: apron.yaml}"
+      "Then, in a job: style: {file: apron.yaml}",
+      "Example: convert sample-markers/weir-jacket/job.yaml --out weir.svg"
     })
 final class ConvertCommand implements Callable<Integer> {
 
-  @Parameters(paramLabel = "FILE", arity = "1..*", description = "Drawings of pattern pieces.")
+  @Parameters(paramLabel = "FILE", arity = "1..*", description = "Drawings of pattern pieces; or a job or style.")
   private List<Path> files;
 
   @Option(
       names = "--out",
       paramLabel = "OUT",
       required = true,
-      description = "The style file to write, OUT.yaml.")
+      description = "What to write: a style file, OUT.yaml, or its drawing, OUT.svg.")
   private Path out;
 
   @Option(
@@ -98,24 +100,57 @@ final class ConvertCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     checkOptions();
-    Converted made =
-        ConvertRun.style(files.stream().map(Path::toString).toList(), Folder.DISK, request());
+    List<String> names = files.stream().map(Path::toString).toList();
+    boolean toStyle = isYaml(out);
+    boolean drawn = toStyle || ConvertRun.isDrawing(names.get(0), Folder.DISK);
+    if (!drawn && names.size() > 1) {
+      throw refused("one job or style is drawn at a time");
+    }
+    if (files.stream().anyMatch(f -> same(f, out))) {
+      throw refused("'" + out + "' is what is to be read: give --out another name");
+    }
+    if (drawn) {
+      Converted made = ConvertRun.style(names, Folder.DISK, request());
+      if (toStyle) {
+        write(made);
+      } else {
+        write(new StyleDrawing(made.file()));
+      }
+      show.print(spec.commandLine().getOut(), made);
+      made.remarks().forEach(spec.commandLine().getErr()::println);
+    } else {
+      write(new StyleDrawing(StyleFile.read(names.get(0), Folder.DISK)));
+    }
+    return Main.DONE;
+  }
+
+  private void write(Converted made) {
     Path control = control();
     List<Output> outputs =
         made.outputs(out.getFileName().toString(), control.getFileName().toString());
     List<byte[]> bytes = outputs.stream().map(Output::bytes).toList();
     WholeFile.write(out, bytes.get(0));
     WholeFile.write(control, bytes.get(1));
-    show.print(spec.commandLine().getOut(), made);
-    PrintWriter err = spec.commandLine().getErr();
-    made.remarks().forEach(err::println);
-    err.println("Written: " + out + ", and " + control + " to hold against the drawing.");
-    return Main.DONE;
+    spec.commandLine()
+        .getErr()
+        .println("Written: " + out + ", and " + control + " to hold against the drawing.");
+  }
+
+  private void write(StyleDrawing drawing) {
+    WholeFile.write(out, drawing.output(out.getFileName().toString()).bytes());
+    spec.commandLine().getErr().println("Written: " + out);
+  }
+
+  private static boolean isYaml(Path path) {
+    return path.getFileName().toString().toLowerCase(Locale.ROOT).matches(".+\\.ya?ml");
   }
 
   private void checkOptions() {
-    if (!out.getFileName().toString().toLowerCase(Locale.ROOT).matches(".+\\.ya?ml")) {
-      throw refused("'" + out + "' must end with .yaml");
+    String lower = out.getFileName().toString().toLowerCase(Locale.ROOT);
+    if (!isYaml(out) && StyleDrawing.endings().stream().noneMatch(lower::endsWith)) {
+      throw refused(
+          "'%s' must end with .yaml, or with %s for a drawing of a style"
+              .formatted(out, String.join(", ", StyleDrawing.endings())));
     }
     if (allowance != null && cuttingLine != null) {
       throw refused("--allowance and --cutting-line do not go together: the drawn line is one");

@@ -20,6 +20,9 @@ public record Label(
     Optional<Label> inside,
     int line) {
 
+  /** The class of a group that is a piece. */
+  public static final String PIECE = "piece";
+
   /** Of a drawing as a whole. */
   public static final Label NONE =
       new Label(Optional.empty(), List.of(), Optional.empty(), Optional.empty(), 0);
@@ -48,6 +51,9 @@ public record Label(
   }
 
   private Optional<Role> ownRole() {
+    if (isPiece()) {
+      return Optional.empty();
+    }
     return kinds.stream()
         .flatMap(kind -> Role.of(kind).stream())
         .findFirst()
@@ -61,7 +67,12 @@ public record Label(
 
   /** A name that says what piece it is, not what kind of line. */
   Optional<String> pieceName() {
-    return name.filter(n -> Role.of(n).isEmpty());
+    return name.filter(n -> isPiece() || Role.of(n).isEmpty());
+  }
+
+  /** Whether it says of itself that it is a piece, whatever its name. */
+  boolean isPiece() {
+    return kinds.contains(PIECE);
   }
 
   // Two groups without a word are two groups all the same, so labels are compared by themselves.

@@ -4,9 +4,11 @@ import ellwand.geometry.Point;
 import ellwand.geometry.Segment;
 import ellwand.pattern.Notch;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** Finds where short lines across an outline cut into it. */
 final class NotchFinder {
@@ -65,7 +67,12 @@ final class NotchFinder {
   /** The notches that marks stand for; two side by side are a double one. */
   List<Notch> notches(List<DrawnLine> marks) {
     List<Notch> notches = new ArrayList<>();
+    Set<Label> told = new HashSet<>();
     for (DrawnLine mark : marks) {
+      if (exact && !told.add(mark.label())) {
+        // The second stroke of a double notch.
+        continue;
+      }
       Optional<String> named = exact ? mark.label().name() : Optional.empty();
       place(mark, named).ifPresent(place -> notches.add(notch(mark, place)));
     }

@@ -119,7 +119,7 @@ public final class PieceFinder {
       }
       checkPoints(line);
       Ring ring = new Ring(line.path());
-      if (ring.area() >= LEAST_MM2) {
+      if (ring.area() >= LEAST_MM2 || role.isPresent()) {
         closed.add(new Outer(line, ring));
       } else {
         small++;
@@ -178,9 +178,9 @@ public final class PieceFinder {
       return;
     }
     Optional<Outer> outer =
-        outers.stream()
-            .filter(o -> o.ring.contains(line.middle()))
-            .findFirst()
+        byGroup(line.label(), owners)
+            .filter(o -> line.label().chain().stream().anyMatch(Label::isPiece))
+            .or(() -> outers.stream().filter(o -> o.ring.contains(line.middle())).findFirst())
             .or(() -> byGroup(line.label(), owners))
             .or(() -> beside(line));
     outer.ifPresentOrElse(

@@ -179,6 +179,9 @@ final class PieceMaker {
 
   /** Takes the notches out of the lines that are left. */
   private List<Notch> notches(Draft bare, Motion placing, List<DrawnLine> left) {
+    if (exact && parts.first(Role.NOTCH).isEmpty()) {
+      return List.of();
+    }
     Piece piece = bare.piece();
     boolean clockwise = new Ring(parts.outline().path()).signedArea() < 0;
     Map<String, EdgeLine> edges = new LinkedHashMap<>();

@@ -11,6 +11,8 @@ final class Ring {
 
   private static final double FLATTENING_MM = 0.02;
 
+  private static final double ON_IT_MM = 0.05;
+
   private final List<Point> points;
   private final Box box;
 
@@ -69,7 +71,7 @@ final class Ring {
     return least;
   }
 
-  /** Whether most of another lies in it, and nothing sticks out by more than a mm. */
+  /** Whether most of another lies in or on it, and nothing sticks out by more than a mm. */
   boolean holds(Ring other) {
     if (other.box.minX() < box.minX() - 1
         || other.box.maxX() > box.maxX() + 1
@@ -77,7 +79,8 @@ final class Ring {
         || other.box.maxY() > box.maxY() + 1) {
       return false;
     }
-    return other.points.stream().filter(this::contains).count() * 2 > other.points.size();
+    return other.points.stream().filter(p -> contains(p) || distance(p) <= ON_IT_MM).count() * 2
+        > other.points.size();
   }
 
   /** Whether another runs beside it on the inside all the way, as a sewing line does. */

@@ -24,9 +24,9 @@ final class Labels {
   private Labels() {}
 
   static Label of(SvgElement element, Label inside) {
-    Optional<String> name =
+    Optional<String> title = element.child("title").map(SvgElement::words);
+    Optional<String> given =
         Stream.of(
-                element.child("title").map(SvgElement::words),
                 element.get("label"),
                 element.get("aria-label"),
                 element.get("data-name"),
@@ -41,7 +41,7 @@ final class Labels {
             .map(k -> k.toLowerCase(Locale.ROOT))
             .toList();
     return new Label(
-        name,
+        title.filter(t -> !t.isEmpty()).or(() -> given),
         kinds,
         element.child("desc").map(SvgElement::words).filter(w -> !w.isEmpty()),
         Optional.of(inside),

@@ -201,7 +201,7 @@ class StyleWriterTest {
     assertEquals(0, was.distance(is), 10 * SAME_MM, text);
   }
 
-  private static Design design(Random random) {
+  static Design design(Random random) {
     Unit unit = Unit.values()[random.nextInt(Unit.values().length)];
     List<String> sizes = List.of("8", "on", "one size", "14-16").subList(0, 1 + random.nextInt(4));
     String base = sizes.get(random.nextInt(sizes.size()));
