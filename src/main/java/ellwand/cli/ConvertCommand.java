@@ -42,7 +42,10 @@ import picocli.CommandLine.Spec;
     })
 final class ConvertCommand implements Callable<Integer> {
 
-  @Parameters(paramLabel = "FILE", arity = "1..*", description = "Drawings of pattern pieces; or a job or style.")
+  @Parameters(
+      paramLabel = "FILE",
+      arity = "1..*",
+      description = "Drawings of pattern pieces; or a job or style.")
   private List<Path> files;
 
   @Option(

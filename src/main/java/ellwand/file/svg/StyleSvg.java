@@ -23,9 +23,9 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Writes a style as a drawing that holds all of it: what can be drawn as lines, which may be changed
- * in any drawing program, everything else as words of the drawing and of each piece, as they would
- * stand in a job. Tops up, 1:1, pieces in rows.
+ * Writes a style as a drawing that holds all of it: what can be drawn as lines, which may be
+ * changed in any drawing program, everything else as words of the drawing and of each piece, as
+ * they would stand in a job. Tops up, 1:1, pieces in rows.
  */
 public final class StyleSvg {
 
@@ -120,8 +120,7 @@ public final class StyleSvg {
         right = MARGIN_MM;
         top = bottom + GAP_MM;
       }
-      places.add(
-          new Point(Math.ceil(right + piece.box.maxY()), Math.ceil(top + piece.box.maxX())));
+      places.add(new Point(Math.ceil(right + piece.box.maxY()), Math.ceil(top + piece.box.maxX())));
       right += piece.box.width() + GAP_MM;
       bottom = Math.max(bottom, top + piece.box.length());
     }
@@ -135,7 +134,8 @@ public final class StyleSvg {
       Point at = places.get(i);
       corners.add(
           new Point(
-              Math.ceil(at.x() - box.minY() + MARGIN_MM), Math.ceil(at.y() - box.minX() + MARGIN_MM)));
+              Math.ceil(at.x() - box.minY() + MARGIN_MM),
+              Math.ceil(at.y() - box.minX() + MARGIN_MM)));
     }
     return Box.around(corners);
   }
