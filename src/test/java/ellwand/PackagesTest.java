@@ -33,6 +33,7 @@ class PackagesTest {
     TABLE.put("geometry", List.of("units", "problem"));
     TABLE.put("pattern", List.of("geometry", "units", "problem"));
     TABLE.put("pattern.alter", List.of("pattern", "geometry", "units", "problem"));
+    TABLE.put("pattern.block", List.of("pattern", "geometry", "problem"));
     TABLE.put("cutting", List.of("pattern", "geometry", "units", "problem"));
     TABLE.put("cloth", List.of("geometry", "units", "problem"));
     TABLE.put("lay", List.of("cutting", "cloth", "pattern", "geometry", "units", "problem"));
@@ -61,7 +62,9 @@ class PackagesTest {
     TABLE.put(
         "file.alter",
         List.of("pattern.alter", "pattern", "file.source", "geometry", "units", "problem"));
-    TABLE.put("file.job", with("job", "job", "file.source", "file.alter", "pattern.alter"));
+    TABLE.put(
+        "file.job",
+        with("job", "job", "file.source", "file.alter", "pattern.alter", "pattern.block"));
     TABLE.put("file.drawn", with("job", "job", "file.source", "file.job"));
     TABLE.put("file.svg", with("file.drawn", "file.drawn"));
     TABLE.put("file.marker", with("job", "job", "rule", "file.source"));

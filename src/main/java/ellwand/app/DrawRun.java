@@ -51,8 +51,8 @@ public final class DrawRun {
     String style = job.style().name();
     PieceDrawing drawing =
         nested
-            ? PieceDrawing.nested(title, style, bySize, unit, larger(job))
-            : PieceDrawing.of(title, style, bySize, unit, larger(job));
+            ? PieceDrawing.nested(title, style, bySize, unit, remarks(job))
+            : PieceDrawing.of(title, style, bySize, unit, remarks(job));
     return new DrawnPieces(job, drawing, scale);
   }
 
@@ -92,11 +92,22 @@ public final class DrawRun {
     forms.add(piece);
   }
 
-  /** By cloth, by how much its pieces are drawn larger than their pattern. */
-  private static Map<String, String> larger(Job job) {
-    Map<String, String> larger = new LinkedHashMap<>();
-    job.cloths().forEach(c -> Washing.largerBy(c).ifPresent(by -> larger.put(c.name(), by)));
-    return larger;
+  /** Of which cloths pieces are drawn larger than their pattern, and what is only a start. */
+  private static Map<String, String> remarks(Job job) {
+    Map<String, String> remarks = new LinkedHashMap<>();
+    job.cloths()
+        .forEach(
+            c ->
+                Washing.largerBy(c)
+                    .ifPresent(
+                        by ->
+                            remarks.put(
+                                c.name() + ": do not lay the paper pattern on it",
+                                "larger by " + by)));
+    if (job.style().design().drafted()) {
+      remarks.put("drafted from body measures", "a start: try it in a toile");
+    }
+    return remarks;
   }
 
   /** In the order of the style, from small to large. */

@@ -10,6 +10,7 @@ import ellwand.lay.Lay;
 import ellwand.lay.Scope;
 import ellwand.lay.Wanted;
 import ellwand.pattern.Cut;
+import ellwand.pattern.Design;
 import ellwand.pattern.Sizes;
 import ellwand.pattern.Style;
 import ellwand.units.Unit;
@@ -21,6 +22,10 @@ import java.util.stream.Stream;
 
 /** From a job to what is to be cut from each of its cloths. */
 final class JobLays {
+
+  private static final String TOILE =
+      "A block drafted from body measures is a start: sew a toile and try it on before good cloth"
+          + " is cut";
 
   private JobLays() {}
 
@@ -77,6 +82,9 @@ final class JobLays {
           .forEach(notes::add);
       job.style().notes(size, cloth.name(), unit).forEach(s -> notes.add(inSize(job, size) + s));
     }
+    if (job.style().design().drafted()) {
+      notes.add(TOILE);
+    }
     return sentences(notes);
   }
 
@@ -92,12 +100,13 @@ final class JobLays {
           .forEach(caution -> doubts.add(caution.toString()));
     }
     doubts.addAll(seams(job, unit));
-    ungraded(job.style().design().sizes()).ifPresent(doubts::add);
+    ungraded(job.style().design()).ifPresent(doubts::add);
     return sentences(doubts);
   }
 
-  private static Optional<String> ungraded(Sizes sizes) {
-    return sizes.names().size() > 1 && sizes.rules().isEmpty()
+  private static Optional<String> ungraded(Design design) {
+    Sizes sizes = design.sizes();
+    return sizes.names().size() > 1 && sizes.rules().isEmpty() && !design.drafted()
         ? Optional.of(
             "sizes "
                 + String.join(", ", sizes.names())

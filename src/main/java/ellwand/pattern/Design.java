@@ -64,6 +64,11 @@ public record Design(
     }
   }
 
+  /** Whether any of it is drafted from body measures. */
+  public boolean drafted() {
+    return outlined.stream().anyMatch(piece -> piece.start().drafted());
+  }
+
   /** The same with these seams. */
   public Design sewn(List<Seam> other) {
     return new Design(name, unit, sizes, outlined, computed, other, matches, trims);

@@ -93,7 +93,9 @@ public record Finish(
     Allowance before =
         !edge.usual() ? edge.edge().allowance() : alwaysFold ? Allowance.NONE : usual;
     Allowance now = said.allowance().map(a -> a.or(before)).orElse(before);
-    List<Notch> all = new ArrayList<>(edge.notches());
+    List<Notch> all = new ArrayList<>();
+    // What it had before is no mistake of whoever makes the allowance narrower now.
+    edge.notches().stream().filter(n -> n.depthMm() <= now.widestMm()).forEach(all::add);
     more.stream()
         .filter(n -> n.edge().equals(edge.name()))
         .map(n -> new Notch(n.edge(), along(edge, n.atMm()), n.strokes(), n.depthMm()))

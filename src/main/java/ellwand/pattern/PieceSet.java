@@ -6,6 +6,9 @@ import java.util.List;
 /** The finished pieces of one size. */
 public record PieceSet(List<Piece> drawn, List<Binding> bindings, List<Gathered> gathered) {
 
+  /** None at all. */
+  public static final PieceSet NONE = new PieceSet(List.of(), List.of(), List.of());
+
   public PieceSet {
     drawn = List.copyOf(drawn);
     bindings = List.copyOf(bindings);

@@ -21,6 +21,11 @@ public interface Start {
     return Set.of();
   }
 
+  /** Whether it is drafted from body measures, which a toile has to prove. */
+  default boolean drafted() {
+    return false;
+  }
+
   /** The outline that somebody drew, if it is that. */
   default Optional<Draft> draft() {
     return Optional.empty();
@@ -66,6 +71,11 @@ public interface Start {
    * @param part which one, if the piece was cut apart
    */
   record OfBlock(String file, Design block, String piece, Optional<String> part) implements Start {
+
+    @Override
+    public boolean drafted() {
+      return block.outlined().stream().anyMatch(p -> p.name().equals(piece) && p.start().drafted());
+    }
 
     @Override
     public Workpiece in(String name, String size, Sizes sizes, Others others) {

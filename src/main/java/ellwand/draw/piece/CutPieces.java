@@ -30,7 +30,7 @@ final class CutPieces implements Pictured {
   private final Shown shown;
   private final Palette palette;
   private final boolean nested;
-  private final Map<String, String> larger;
+  private final Map<String, String> remarks;
 
   CutPieces(
       String title,
@@ -38,13 +38,13 @@ final class CutPieces implements Pictured {
       Map<String, List<CutPiece>> piecesBySize,
       Unit unit,
       boolean nested,
-      Map<String, String> larger) {
+      Map<String, String> remarks) {
     this.title = title;
     this.style = style;
     this.piecesBySize = new LinkedHashMap<>(piecesBySize);
     this.shown = new Shown(unit).atTable();
     this.nested = nested;
-    this.larger = new LinkedHashMap<>(larger);
+    this.remarks = new LinkedHashMap<>(remarks);
     this.palette =
         new Palette(
             piecesBySize.values().stream()
@@ -161,9 +161,7 @@ final class CutPieces implements Pictured {
             ? new Cell("sizes", String.join(", ", piecesBySize.keySet()))
             : new Cell("size", group));
     cells.add(new Cell("pieces", Integer.toString(pieces)));
-    larger.forEach(
-        (cloth, by) ->
-            cells.add(new Cell(cloth + ": do not lay the paper pattern on it", "larger by " + by)));
+    remarks.forEach((about, remark) -> cells.add(new Cell(about, remark)));
     Block title =
         new TitleBlock(
             this.title,

@@ -50,15 +50,15 @@ public final class PieceDrawing {
    * @param style its name
    * @param piecesBySize as cut, sizes in the order in which they are to be shown
    * @param unit that allowances are shown in
-   * @param larger by cloth, in words, by how much its pieces are drawn larger than their pattern
+   * @param remarks for its head, each under a few words that say what it is about
    */
   public static PieceDrawing of(
       String title,
       String style,
       Map<String, List<CutPiece>> piecesBySize,
       Unit unit,
-      Map<String, String> larger) {
-    return new PieceDrawing(new CutPieces(title, style, piecesBySize, unit, false, larger));
+      Map<String, String> remarks) {
+    return new PieceDrawing(new CutPieces(title, style, piecesBySize, unit, false, remarks));
   }
 
   /**
@@ -71,8 +71,8 @@ public final class PieceDrawing {
       String style,
       Map<String, List<CutPiece>> piecesBySize,
       Unit unit,
-      Map<String, String> larger) {
-    return new PieceDrawing(new CutPieces(title, style, piecesBySize, unit, true, larger));
+      Map<String, String> remarks) {
+    return new PieceDrawing(new CutPieces(title, style, piecesBySize, unit, true, remarks));
   }
 
   /**

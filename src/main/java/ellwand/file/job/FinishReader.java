@@ -35,7 +35,7 @@ final class FinishReader {
               head.cuts()));
     }
     boolean fromFile = piece.get("from").get("file").present();
-    boolean said = piece.get("allowance").present() || fromFile;
+    boolean said = piece.get("allowance").present() || fromFile || piece.get("block").present();
     Finish finish =
         new Finish(
             said ? head.allowance() : Optional.empty(),
@@ -63,7 +63,7 @@ final class FinishReader {
               Names.check(edge, name);
               edge.holds(
                   !ends,
-                  "the edges of a copy run where they do",
+                  "the edges of a copy or a block run where they do",
                   "Take from: and to: out, or alter the piece");
               said.put(
                   name,

@@ -4,6 +4,7 @@ import ellwand.file.source.Names;
 import ellwand.file.source.Spelling;
 import ellwand.file.source.Spot;
 import ellwand.pattern.Draft;
+import ellwand.pattern.Outlined;
 import ellwand.pattern.Sizes;
 import java.util.Collection;
 import java.util.List;
@@ -18,20 +19,29 @@ final class GradeNames {
   /**
    * Checks all rules.
    *
-   * @param drafts that could be read
+   * @param read the pieces with an outline that could be read
    * @param drawn names of all pieces with an outline
    * @param pieces names of all pieces
    */
   static void check(
       Spot grade,
       Sizes sizes,
-      List<Draft> drafts,
+      List<Outlined> read,
       Collection<String> drawn,
       Collection<String> pieces) {
     for (String piece : sizes.rules().keySet()) {
-      Optional<Draft> draft = drafts.stream().filter(d -> d.name().equals(piece)).findFirst();
-      if (draft.isPresent()) {
-        checkPoints(grade.get(piece), sizes.rules().get(piece).keySet(), draft.get());
+      Optional<Outlined> outlined = read.stream().filter(p -> p.name().equals(piece)).findFirst();
+      if (outlined.isPresent()) {
+        Optional<Draft> draft = outlined.get().start().draft();
+        if (grade
+            .get(piece)
+            .holds(
+                draft.isPresent(),
+                "it is not drawn here, so no points of it move by rules",
+                "Take it out: a copy has the sizes of its piece, a block is drafted anew in"
+                    + " each")) {
+          checkPoints(grade.get(piece), sizes.rules().get(piece).keySet(), draft.orElseThrow());
+        }
       } else {
         grade
             .get(piece)

@@ -23,11 +23,17 @@ final class PieceReader {
   private PieceReader() {}
 
   /** The piece as described, or nothing if it cannot be read. */
-  static Optional<Outlined> read(String name, Spot spot, PieceHead head) {
+  static Optional<Outlined> read(String name, Spot spot, PieceHead head, BlockReader blocks) {
     int before = spot.problems().size();
     boolean drawn = spot.get("outline").present();
     List<Step> alter = Steps.read(spot.get("alter"));
-    Optional<Start> start = drawn ? drawn(name, spot, head) : StartReader.read(spot.get("from"));
+    Spot block = spot.get("block");
+    Optional<Start> start =
+        drawn
+            ? drawn(name, spot, head)
+            : block.present()
+                ? blocks.read(block, head.cuts())
+                : StartReader.read(spot.get("from"));
     Optional<Finish> finish = FinishReader.read(spot, head, drawn);
     if (spot.problems().size() > before || start.isEmpty() || finish.isEmpty()) {
       return Optional.empty();

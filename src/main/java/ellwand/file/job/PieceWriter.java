@@ -22,6 +22,7 @@ import ellwand.pattern.InnerLine;
 import ellwand.pattern.Notch;
 import ellwand.pattern.Outlined;
 import ellwand.pattern.Start;
+import ellwand.pattern.block.FromBody;
 import java.util.List;
 import java.util.Optional;
 
@@ -83,6 +84,8 @@ final class PieceWriter {
       ObjectNode from = node.putObject("from");
       from.put("file", block.file()).put("piece", block.piece());
       block.part().ifPresent(part -> from.put("part", part));
+    } else if (piece.start() instanceof FromBody drafted) {
+      node.set("block", new BlockWriter(measures).block(drafted.block()));
     } else {
       throw new IllegalStateException(piece.start() + " has no form");
     }

@@ -22,6 +22,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Reads {@code style:}, a design, and draws it in all of {@code sizes:}. */
 final class StyleReader {
@@ -62,20 +63,17 @@ final class StyleReader {
         shape.holds(style.get("match"))
             ? MatchesReader.read(style.get("match"), outlined)
             : List.of();
+    BlockReader blocks = new BlockReader(style.get("ease"), sizes);
     List<Outlined> read = new ArrayList<>();
     outlined.forEach(
-        name -> PieceReader.read(name, spots.get(name), heads.get(name)).ifPresent(read::add));
-    List<Outlined> drawn = makeable(read, outlined, style.get("pieces"));
+        name ->
+            PieceReader.read(name, spots.get(name), heads.get(name), blocks).ifPresent(read::add));
+    blocks.checkEase();
+    List<Outlined> drawn = makeable(read, style.get("pieces"));
     checkCut(style.get("pieces"), drawn, outlined);
     List<Computed> computed = computed(spots, heads, sizes.map(Sizes::names).orElse(List.of()));
     sizes.ifPresent(
-        s ->
-            GradeNames.check(
-                sizesSpot.get("grade"),
-                s,
-                drawn.stream().flatMap(p -> p.start().draft().stream()).toList(),
-                outlined,
-                spots.keySet()));
+        s -> GradeNames.check(sizesSpot.get("grade"), s, drawn, outlined, spots.keySet()));
     boolean whole = style.problems().size() == before && shape.holds(style) && sizes.isPresent();
     Design design =
         new Design(
@@ -133,9 +131,11 @@ final class StyleReader {
   /**
    * Those that can be made; what is wrong with the others is told, if it was not.
    *
-   * @param all names of the pieces with an outline, also of those that could not be read
+   * @param pieces all of them, also those that could not be read
    */
-  private static List<Outlined> makeable(List<Outlined> read, Set<String> all, Spot pieces) {
+  private static List<Outlined> makeable(List<Outlined> read, Spot pieces) {
+    Set<String> all = new LinkedHashSet<>(pieces.entries().keySet());
+    all.removeIf(name -> computed(pieces.get(name)));
     List<Outlined> left = new ArrayList<>(read);
     while (true) {
       List<Problem> problems = MadeFrom.problems(left);
@@ -201,14 +201,22 @@ final class StyleReader {
               if (!shape.holds(spot)) {
                 PieceReader.checkEnds(name, spot);
               } else if (spot.holds(
-                  spot.get("outline").present() || spot.get("from").present() || computed(spot),
-                  "it has neither outline: nor from: nor gathered: nor binding:",
-                  "Draw it with outline:, copy another with from:, or let it be computed with"
-                      + " gathered: or binding:")) {
+                      !starts(spot).isEmpty() || computed(spot),
+                      "it has neither outline: nor from: nor block: nor gathered: nor binding:",
+                      "Draw it with outline:, copy another with from:, draft it with block:, or let"
+                          + " it be computed with gathered: or binding:")
+                  && spot.holds(
+                      starts(spot).size() < 2,
+                      "it has both " + String.join(": and ", starts(spot)) + ":",
+                      "Take one of them out")) {
                 usable.put(name, spot);
               }
             });
     return usable;
+  }
+
+  private static List<String> starts(Spot piece) {
+    return Stream.of("outline", "from", "block").filter(k -> piece.get(k).present()).toList();
   }
 
   private Map<String, PieceHead> heads(Spot style, Map<String, Spot> spots, Set<String> cloths) {

@@ -18,10 +18,12 @@ import ellwand.pattern.Match;
 import ellwand.pattern.Outlined;
 import ellwand.pattern.Seam;
 import ellwand.pattern.Sizes;
+import ellwand.pattern.block.FromBody;
 import ellwand.units.Unit;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * Writes a design as a file that jobs can name: {@code style: {file: coat.yaml}}, and {@code sizes:
@@ -82,6 +84,15 @@ public final class StyleWriter {
       ArrayNode words = style.putArray("wear");
       wear.forEach(w -> words.add(Json.word(w)));
     }
+    design.outlined().stream()
+        .flatMap(p -> p.start() instanceof FromBody drafted ? Stream.of(drafted) : Stream.of())
+        .findFirst()
+        .filter(drafted -> !drafted.easeMm().isEmpty())
+        .ifPresent(
+            drafted -> {
+              ObjectNode ease = style.putObject("ease");
+              drafted.easeMm().forEach((of, mm) -> ease.set(of, measures.number(mm)));
+            });
     ObjectNode byName = style.putObject("pieces");
     for (Outlined piece : design.outlined()) {
       byName.set(piece.name(), pieces.outlined(piece));

@@ -37,6 +37,11 @@ class BadJobTest {
   }
 
   @TestFactory
+  Stream<DynamicTest> everyMistakeOfABlockHasItsMessage() throws IOException {
+    return mistakes("blocks.yaml", "block-mistakes.txt", JobReader::read);
+  }
+
+  @TestFactory
   Stream<DynamicTest> everyMistakeOfAnOrderHasItsMessage() throws IOException {
     return Stream.concat(
         mistakes("order.yaml", "order-mistakes.txt", OrderJobReader::read),

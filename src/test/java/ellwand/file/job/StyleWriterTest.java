@@ -20,6 +20,7 @@ import ellwand.pattern.Design;
 import ellwand.pattern.Draft;
 import ellwand.pattern.Edge;
 import ellwand.pattern.Extent;
+import ellwand.pattern.Finish;
 import ellwand.pattern.Gathered;
 import ellwand.pattern.GatheredPlan;
 import ellwand.pattern.GradeRule;
@@ -32,6 +33,15 @@ import ellwand.pattern.Piece;
 import ellwand.pattern.Seam;
 import ellwand.pattern.Sizes;
 import ellwand.pattern.Trim;
+import ellwand.pattern.block.Block;
+import ellwand.pattern.block.Bodice;
+import ellwand.pattern.block.CircleSkirt;
+import ellwand.pattern.block.FromBody;
+import ellwand.pattern.block.PieceEdge;
+import ellwand.pattern.block.Side;
+import ellwand.pattern.block.Skirt;
+import ellwand.pattern.block.Sleeve;
+import ellwand.pattern.block.Trousers;
 import ellwand.units.Unit;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -213,13 +223,17 @@ class StyleWriterTest {
         rules.put(name, Map.of("p1", rule(random, sizes, base)));
       }
     }
+    Body body = body(random, sizes);
+    if (body.mmBySize().size() == sizes.size()) {
+      outlined.addAll(blocks(random, sizes));
+    }
     List<Computed> computed = new ArrayList<>();
     computed.add(binding(random, unit));
     computed.add(gathered(random, sizes));
     return new Design(
         "any: design, " + random.nextInt(9),
         unit,
-        new Sizes(sizes, base, rules, body(random, sizes)),
+        new Sizes(sizes, base, rules, body),
         outlined,
         computed,
         List.of(
@@ -233,8 +247,26 @@ class StyleWriterTest {
   private static Body body(Random random, List<String> sizes) {
     Map<String, Map<String, Double>> mm = new LinkedHashMap<>();
     sizes.stream()
-        .limit(random.nextInt(5))
-        .forEach(s -> mm.put(s, Map.of("chest", 500 + random.nextInt(9) / 3.0, "on", 20.0)));
+        .limit(random.nextInt(6))
+        .forEach(
+            s -> {
+              Map<String, Double> row = new LinkedHashMap<>();
+              row.put("chest", 600 + random.nextInt(9) / 3.0);
+              row.put("on", 20.0);
+              row.put("back width", 225.0);
+              row.put("neck", 270.0);
+              row.put("armhole depth", 140.0);
+              row.put("back waist", 260.0);
+              row.put("arm", 420.0);
+              row.put("inner arm", 320.0);
+              row.put("wrist", 138.0);
+              row.put("waist", 565.0);
+              row.put("hip", 640.0);
+              row.put("hip depth", 135.0);
+              row.put("rise", 195.0);
+              row.put("inside leg", 450.0);
+              mm.put(s, row);
+            });
     return new Body(mm);
   }
 
@@ -266,6 +298,42 @@ class StyleWriterTest {
         random.nextBoolean() ? sizes : List.of(),
         Optional.empty(),
         new Trim.Price(0.35 + random.nextInt(3), 1 + 5 * random.nextInt(2), ""));
+  }
+
+  private static List<Outlined> blocks(Random random, List<String> sizes) {
+    Map<String, Double> bySize = new LinkedHashMap<>();
+    sizes.forEach(size -> bySize.put(size, 300 + 50 * random.nextDouble()));
+    Side side = Side.values()[random.nextInt(2)];
+    CircleSkirt.Ring ring = CircleSkirt.Ring.values()[random.nextInt(3)];
+    Map<String, Double> ease =
+        random.nextBoolean() ? Map.of() : Map.of("chest", 70.0 + random.nextInt(9) / 3.0);
+    Map<String, Block> blocks = new LinkedHashMap<>();
+    blocks.put("bust", new Bodice(side));
+    List<PieceEdge> armhole = List.of(new PieceEdge("bust", "armhole"));
+    blocks.put("arm", new Sleeve(armhole, armhole));
+    blocks.put("a", new Skirt(side, new Extent.BySize(bySize), Optional.empty()));
+    blocks.put("b", new Skirt(side, new Extent.Given(300), Optional.of(new Extent.Given(40.5))));
+    blocks.put("c", new CircleSkirt(side, ring, new Extent.Given(300)));
+    blocks.put("leg", new Trousers(side, new Extent.BySize(bySize)));
+    List<Outlined> pieces = new ArrayList<>();
+    blocks.forEach(
+        (name, block) ->
+            pieces.add(
+                new Outlined(
+                    name,
+                    new FromBody(block, ease, false),
+                    List.of(),
+                    new Finish(
+                        Optional.of(Allowance.of(random.nextInt(12) + 0.5)),
+                        Map.of(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        List.of(),
+                        List.of(),
+                        List.of(new Cut("main", 1, Cut.How.PAIR))),
+                    Optional.empty(),
+                    Optional.empty())));
+    return pieces;
   }
 
   private static GradeRule rule(Random random, List<String> sizes, String base) {
