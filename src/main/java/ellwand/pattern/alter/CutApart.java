@@ -42,7 +42,6 @@ public record CutApart(String upper, String lower, String seam, DrawnLine line)
               piece.name(), "it has a part of that name already", "Give each part another name"));
     }
     Path cut = line.on(piece);
-    checkInside(piece, cut);
     Ring ring = new Ring(piece);
     double from = ring.at(cut.start(), line.from());
     double to = ring.at(cut.end(), line.to());
@@ -53,6 +52,7 @@ public record CutApart(String upper, String lower, String seam, DrawnLine line)
               line.from() + " and " + line.to() + " are in the same place",
               "Cut from one mark on the outline to another"));
     }
+    checkInside(piece, cut);
     double length = cut.length();
     // What lies to the left of the cut is closed by it, what lies to the right by its way back.
     Workpiece left =

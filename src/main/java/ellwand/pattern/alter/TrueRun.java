@@ -54,9 +54,9 @@ public record TrueRun(String edge, String across, OtherEdge to, String otherAcro
     }
     boolean atEnd = endsAt(piece, edge, across);
     WorkEdge own = piece.edge(edge);
-    // A wider angle turns the edge away from the seam: to the left where it begins there.
+    // A wider angle turns what leaves the corner to the right, and what arrives there to the left.
     WorkEdge bent =
-        own.along(atEnd ? bent(own.line().reversed(), -bend).reversed() : bent(own.line(), bend));
+        own.along(atEnd ? bent(own.line().reversed(), bend).reversed() : bent(own.line(), -bend));
     List<WorkEdge> all = new ArrayList<>(piece.edges());
     all.set(piece.index(edge), bent);
     return piece.with(all);
