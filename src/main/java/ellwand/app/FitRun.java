@@ -17,24 +17,16 @@ import ellwand.rule.Check;
 import ellwand.units.Unit;
 import ellwand.work.Effort;
 import ellwand.work.Request;
-import ellwand.work.Spending;
-import ellwand.work.Stop;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.function.IntFunction;
 
 /** Answers whether a garment can be cut from a piece of cloth that is there. */
 public final class FitRun {
 
   /** Hair by which a marker may be longer than its cloth and still fit, mm; as the check has it. */
   private static final double HAIR_MM = 0.01;
-
-  /** More copies than this in one lay are not tried, as a job cannot ask for more. */
-  private static final int MOST_COPIES = 2_000;
 
   private final Request request;
 
@@ -56,93 +48,6 @@ public final class FitRun {
     Format.refuseClashes(job, List.of(remnant.cloth()), Format.JOB);
     Cloth laid = remnant.laidAs(Shelf.cloth(job, remnant.cloth()));
     return new FitRun(request).answer(job, remnant, JobLays.of(job, laid), unit);
-  }
-
-  /**
-   * How many times over the order of the job can be cut from the remnant. The number is bounded by
-   * area and found by halving; all tries together have the effort of the request.
-   *
-   * @throws ellwand.problem.InputException if there is no such remnant or cloth
-   */
-  public static FitTimes most(Job job, String on, Optional<String> cloth, Request request) {
-    Remnant remnant = Shelf.remnant(job, on, cloth);
-    Cloth laid = remnant.laidAs(Shelf.cloth(job, remnant.cloth()).wishing(Wishes.NONE));
-    FitRun run = new FitRun(request);
-    Spending effort = new Spending(request.effort());
-    double room = Math.min(room(laid), remnant.areaMm2());
-    List<String> smallestFirst = smallestFirst(job, laid);
-    IntFunction<Lay> lay = n -> JobLays.of(job, garments(job, smallestFirst, n), laid);
-    int count = job.garmentCount();
-    int bound = bound(JobLays.of(job, laid), room) * count;
-    for (int more = 1; more < count && lay.apply(bound + 1).wantedAreaMm2() <= room; more++) {
-      bound++;
-    }
-    int most =
-        most(
-            bound,
-            request.stop(),
-            (number, tries) ->
-                run.shortest(lay.apply(number), effort.take(effort.left() / tries))
-                    .filter(FitRun::fits)
-                    .isPresent());
-    return new FitTimes(on, most, count, request.stop().wanted(), taken(job, remnant));
-  }
-
-  /** The order as often as it goes into so many garments, and the smallest of another. */
-  private static Map<String, Integer> garments(Job job, List<String> smallestFirst, int number) {
-    int left = number % job.garmentCount();
-    Map<String, Integer> garments = new LinkedHashMap<>();
-    for (String size : smallestFirst) {
-      int wanted = job.garments().get(size);
-      int more = Math.min(left, wanted);
-      garments.put(size, number / job.garmentCount() * wanted + more);
-      left -= more;
-    }
-    garments.values().removeIf(n -> n == 0);
-    return garments;
-  }
-
-  private static List<String> smallestFirst(Job job, Cloth cloth) {
-    return job.garments().keySet().stream()
-        .sorted(
-            Comparator.comparingDouble(
-                size -> JobLays.of(job, Map.of(size, 1), cloth).wantedAreaMm2()))
-        .toList();
-  }
-
-  /** How often an order can come out of so much cloth at the most, and how often it is tried. */
-  private static int bound(Lay once, double areaMm2) {
-    return once.wanted().isEmpty()
-        ? 0
-        : (int)
-            Math.min(
-                areaMm2 / once.wantedAreaMm2() + 1e-9, MOST_COPIES / (double) once.wanted().size());
-  }
-
-  /** Whether so many fit; told how many tries there are left, this one with them. */
-  interface Fits {
-    boolean test(int number, int tries);
-  }
-
-  /**
-   * The greatest number that is found to fit, by halving; what was found by then if a stop is
-   * wanted.
-   *
-   * @param bound more cannot
-   */
-  static int most(int bound, Stop stop, Fits fits) {
-    int most = 0;
-    int tooMany = bound + 1;
-    int tries = Integer.SIZE - Integer.numberOfLeadingZeros(bound);
-    while (tooMany - most > 1 && !stop.wanted()) {
-      int middle = (most + tooMany) / 2;
-      if (fits.test(middle, Math.max(1, tries--))) {
-        most = middle;
-      } else {
-        tooMany = middle;
-      }
-    }
-    return most;
   }
 
   /** A marker of all that is wanted on its remnant, if one is found; it has passed the check. */
@@ -184,7 +89,7 @@ public final class FitRun {
         unit);
   }
 
-  private static List<String> taken(Job job, Remnant remnant) {
+  static List<String> taken(Job job, Remnant remnant) {
     return Washing.remnant(remnant.name(), Shelf.cloth(job, remnant.cloth())).stream().toList();
   }
 
@@ -241,12 +146,12 @@ public final class FitRun {
     return Tried.shortest(all);
   }
 
-  private static boolean fits(Marker marker) {
+  static boolean fits(Marker marker) {
     return marker.clothLengthMm() <= marker.lay().cloth().lengthMm() + HAIR_MM;
   }
 
   /** Square mm that may be cut, flaws not counted out. */
-  private static double room(Cloth cloth) {
+  static double room(Cloth cloth) {
     return cloth.usableWidthMm() * cloth.lengthMm();
   }
 }

@@ -2,6 +2,7 @@ package ellwand.cli;
 
 import ellwand.app.Answer;
 import ellwand.app.FitRun;
+import ellwand.app.MostRun;
 import ellwand.file.job.JobReader;
 import ellwand.job.Job;
 import ellwand.units.Unit;
@@ -50,6 +51,6 @@ final class FitCommand extends RunCommand<Job> {
 
   @Override
   Answer make(Job job, Unit shown, Request request) {
-    return most ? FitRun.most(job, on, cloth, request) : FitRun.fit(job, on, cloth, shown, request);
+    return most ? MostRun.most(job, on, cloth, request) : FitRun.fit(job, on, cloth, shown, request);
   }
 }

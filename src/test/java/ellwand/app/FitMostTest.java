@@ -30,12 +30,12 @@ class FitMostTest {
         List<Integer> left = new ArrayList<>();
         int right = answer;
         int found =
-            FitRun.most(
+            MostRun.most(
                 bound,
-                new Stop(),
+                () -> false,
                 (number, tries) -> {
                   left.add(tries);
-                  return number <= right;
+                  return number <= right ? number : 0;
                 });
         assertEquals(answer, found);
         assertTrue(left.size() <= halvings, bound + ": " + left);
@@ -49,17 +49,17 @@ class FitMostTest {
     Stop stop = new Stop();
     List<Integer> tried = new ArrayList<>();
     int found =
-        FitRun.most(
+        MostRun.most(
             100,
-            stop,
+            stop::wanted,
             (number, tries) -> {
               tried.add(number);
               stop.request();
-              return true;
+              return number;
             });
     assertEquals(List.of(found), tried);
     Request request = Request.of(Effort.ofSteps(100), new Seed(1)).with(stop);
-    FitTimes none = FitRun.most(WAISTCOAT, "150cm x 30m", Optional.empty(), request);
+    FitTimes none = MostRun.most(WAISTCOAT, "150cm x 30m", Optional.empty(), request);
     assertEquals(0, none.cut());
     assertEquals(
         List.of("The search was stopped early; more may be cut from 150cm x 30m."), none.remarks());
@@ -68,7 +68,7 @@ class FitMostTest {
   @Test
   void aLongRemnantCutsManyOrders() {
     Request request = Request.of(Effort.ofSteps(200), new Seed(1));
-    FitTimes found = FitRun.most(WAISTCOAT, "150cm x 4m", Optional.empty(), request);
+    FitTimes found = MostRun.most(WAISTCOAT, "150cm x 4m", Optional.empty(), request);
     // One takes 0.27 m2 of 1.48 x 4 m: 21 by area, and at a usual utilisation of 0.6 to 0.9 of it.
     assertTrue(found.cut() >= 12 && found.cut() <= 20, found.cut() + " garments");
     assertEquals(List.of(), found.remarks());
@@ -78,9 +78,25 @@ class FitMostTest {
   void partOfAnOrderCountsToo() {
     Job two = WAISTCOAT.withGarments(Map.of(WAISTCOAT.garments().keySet().iterator().next(), 2));
     Request request = Request.of(Effort.ofSteps(400), new Seed(1));
-    FitTimes one = FitRun.most(two, "150cm x 45cm", Optional.empty(), request);
+    FitTimes one = MostRun.most(two, "150cm x 45cm", Optional.empty(), request);
     assertEquals(1, one.cut());
     assertTrue(one.achieved());
     assertTrue(one.text().startsWith("1 garment can be cut from 150cm x 45cm: "), one.text());
+  }
+
+  /** What one try shows the next begin with: fewer that fit for sure, or more than were tried. */
+  @Test
+  void whatATryShowsIsNotTriedAgain() {
+    List<Integer> tried = new ArrayList<>();
+    int found =
+        MostRun.most(
+            100,
+            () -> false,
+            (number, tries) -> {
+              tried.add(number);
+              return number <= 50 ? 70 : 72;
+            });
+    assertEquals(72, found);
+    assertEquals(List.of(50, 85, 78, 75, 73), tried);
   }
 }

@@ -91,8 +91,10 @@ final class InStripes {
 
   private Sewn sewn(Laid copy, Sheet ply, Coordinate drawn, boolean over) {
     Coordinate at = copy.at(drawn);
-    // What was folded over across the cloth lies on the same bars as what is below.
-    double along = copy.up() * (at.x - start("along"));
+    // A fold across lies along the middle of a bar, from which bars are counted on both plies.
+    boolean fromFold =
+        sheets.values().stream().anyMatch(plies -> plies.stream().anyMatch(p -> p.alongX() < 0));
+    double along = copy.up() * (at.x - (fromFold ? 0 : start("along")));
     double fromLine = ply.y(at.y) - start("across") + cloth.path("selvedge").asDouble(0);
     return new Sewn(over, along, copy.up() * ply.alongX() * fromLine);
   }
