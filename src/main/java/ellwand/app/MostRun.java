@@ -123,7 +123,9 @@ public final class MostRun {
     return bound;
   }
 
-  /** How many garments a try shows to fit; told how many tries there are left, this one with them. */
+  /**
+   * How many garments a try shows to fit; told how many tries there are left, this one with them.
+   */
   interface Shown {
     int of(int number, int tries);
   }
@@ -203,9 +205,7 @@ public final class MostRun {
           .ifPresent(
               marker ->
                   shortest.merge(
-                      number,
-                      marker,
-                      (a, b) -> b.clothLengthMm() < a.clothLengthMm() ? b : a));
+                      number, marker, (a, b) -> b.clothLengthMm() < a.clothLengthMm() ? b : a));
     }
     return Optional.ofNullable(shortest.get(number));
   }

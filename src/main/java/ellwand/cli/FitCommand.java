@@ -51,6 +51,8 @@ final class FitCommand extends RunCommand<Job> {
 
   @Override
   Answer make(Job job, Unit shown, Request request) {
-    return most ? MostRun.most(job, on, cloth, request) : FitRun.fit(job, on, cloth, shown, request);
+    return most
+        ? MostRun.most(job, on, cloth, request)
+        : FitRun.fit(job, on, cloth, shown, request);
   }
 }
