@@ -29,7 +29,10 @@ final class Grid {
     for (int i = 0; i < ring.size(); i++) {
       takeLine(ring.get(i), ring.get((i + 1) % ring.size()));
     }
-    for (int row = 0; row < taken.length; row++) {
+    Box round = outline.box();
+    int first = Math.max(0, (int) Math.floor((round.minY() - box.minY()) / dy) - 1);
+    int last = Math.min(taken.length - 1, (int) Math.ceil((round.maxY() - box.minY()) / dy));
+    for (int row = first; row <= last; row++) {
       takeInside(ring, row);
     }
   }

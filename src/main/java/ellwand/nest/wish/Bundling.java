@@ -28,6 +28,7 @@ final class Bundling {
   private final List<Point> middles;
   private final int[] garments;
   private final Map<Integer, Sum> sums = new HashMap<>();
+  private final Map<String, Boolean> handed = new HashMap<>();
   private final Collection<List<Integer>> alike;
 
   /** Copies that may change garments with each other. */
@@ -84,8 +85,10 @@ final class Bundling {
     sum.add(middle.x(), middle.y());
   }
 
-  private static Alike kind(Copy copy, Map<String, CutPiece> cuts, Direction direction) {
-    boolean handed = copy.form() == Form.WHOLE && !cuts.get(copy.piece()).symmetric();
+  private Alike kind(Copy copy, Map<String, CutPiece> cuts, Direction direction) {
+    boolean handed =
+        copy.form() == Form.WHOLE
+            && this.handed.computeIfAbsent(copy.piece(), p -> !cuts.get(p).symmetric());
     return new Alike(
         copy.piece(),
         copy.size(),
