@@ -8,6 +8,7 @@ import ellwand.file.source.Folder;
 import ellwand.file.source.WholeFile;
 import ellwand.job.Job;
 import ellwand.lay.Lay;
+import ellwand.lay.Marker;
 import ellwand.lay.Scope;
 import ellwand.problem.InputException;
 import ellwand.problem.Problem;
@@ -25,22 +26,35 @@ public final class CheckRun {
   /**
    * Checks a marker file.
    *
+   * @see #rebuilt
+   */
+  public static CheckedMarker marker(
+      String name, Folder from, Optional<String> job, Optional<Unit> unit) {
+    return rebuilt(name, from, job, unit).checked();
+  }
+
+  /**
+   * A marker file with its job, checked.
+   *
    * @param name of the marker file: its path, or a name for it
    * @param job the job to hold it against; if absent, the one that the marker names
    * @param unit that lengths are shown in; if absent, that of the job
    * @throws InputException if either cannot be read
    */
-  public static CheckedMarker marker(
+  public static RebuiltMarker rebuilt(
       String name, Folder from, Optional<String> job, Optional<Unit> unit) {
     MarkerFile file = MarkerReader.read(name, from);
     Job whole = JobReader.read(job.orElseGet(() -> named(name, from, file)), from);
     Job read =
         file.scope() instanceof Scope.Garments some ? whole.withGarments(some.garments()) : whole;
     Cloth cloth = cloth(read, file, name);
-    return new CheckedMarker(
-        Check.of(file.on(lay(read, cloth, file)), file.stated()),
-        !read.origin().sha256().equals(file.jobSha256()),
-        unit.orElse(read.unit()));
+    Marker marker = file.on(lay(read, cloth, file));
+    CheckedMarker checked =
+        new CheckedMarker(
+            Check.of(marker, file.stated()),
+            !read.origin().sha256().equals(file.jobSha256()),
+            unit.orElse(read.unit()));
+    return new RebuiltMarker(read, marker, checked);
   }
 
   private static Lay lay(Job job, Cloth cloth, MarkerFile file) {

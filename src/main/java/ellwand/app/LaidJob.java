@@ -12,6 +12,7 @@ import ellwand.job.Job;
 import ellwand.lay.Lay;
 import ellwand.lay.Marker;
 import ellwand.pattern.Piece;
+import ellwand.problem.InputException;
 import ellwand.units.Unit;
 import java.util.ArrayList;
 import java.util.List;
@@ -108,8 +109,23 @@ public record LaidJob(Job job, List<Marker> markers, JobFigures figures, Unit un
     return outputs;
   }
 
+  /**
+   * A marker for plotters or cutting machines.
+   *
+   * @throws InputException if there are several, which one file cannot hold
+   */
+  public Output plotted(PlotFormat format, String name) {
+    if (markers.size() > 1) {
+      throw InputException.of(
+          "the job has a marker for each of its %d cloths".formatted(markers.size()),
+          "Write all of them with lay --also " + format.word() + ", or name one marker.json");
+    }
+    PlottedMarker plotted = PlottedMarker.of(name(markers.get(0)), markers.get(0), job);
+    return new Output(name, () -> format.bytes(plotted.plot()));
+  }
+
   /** The cloth, with the remnant where there are several pieces of it. */
-  private String name(Marker marker) {
+  String name(Marker marker) {
     String cloth = marker.lay().cloth().name();
     boolean several =
         markers.stream().filter(m -> m.lay().cloth().name().equals(cloth)).count() > 1;

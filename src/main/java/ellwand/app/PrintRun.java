@@ -1,14 +1,17 @@
 package ellwand.app;
 
+import ellwand.draw.marker.MarkerPlot;
 import ellwand.draw.piece.PaperPiece;
 import ellwand.draw.sheet.Drawing;
 import ellwand.draw.sheet.Item;
 import ellwand.draw.sheet.Reading;
 import ellwand.draw.tiles.FullSize;
 import ellwand.draw.tiles.PrintHead;
+import ellwand.draw.tiles.PrintPaper;
 import ellwand.draw.tiles.PrintWords;
 import ellwand.figures.Safety;
 import ellwand.job.Job;
+import ellwand.lay.Marker;
 import ellwand.units.Unit;
 import java.util.ArrayList;
 import java.util.List;
@@ -46,6 +49,39 @@ public final class PrintRun {
     FullSize print =
         FullSize.of(drawing, head, layout.outlines(pieces), layout.paper(), how.ground());
     return new PrintedPages(job, List.of(print), unit);
+  }
+
+  /**
+   * The markers of a job, one after another, each with a head of its own.
+   *
+   * @throws ellwand.problem.InputException if one is wider than the roll
+   */
+  public static PrintedPages markers(LaidJob laid, Printing how, Unit unit) {
+    PrintPaper paper = how.paper().orElseThrow();
+    List<FullSize> parts = new ArrayList<>();
+    for (Marker marker : laid.markers()) {
+      String name = laid.name(marker);
+      // Lines only: fills would take much ink, and figures are on the cut sheet.
+      Drawing drawing = MarkerPlot.unheaded(marker, laid.job().heading()).drawing();
+      List<String> sentences = new ArrayList<>(PrintWords.paper(!paper.isRoll()));
+      sentences.addAll(PrintWords.marker());
+      sentences.addAll(Safety.of(laid.job().wear()));
+      PrintHead head =
+          new PrintHead(
+              laid.job().heading(),
+              "marker of " + name + ", full size, for " + paper.name(),
+              sentences,
+              new Reading(1));
+      parts.add(
+          MarkerLayout.of(
+              drawing,
+              head,
+              marker.copies().stream().map(c -> c.outline().points()).toList(),
+              paper,
+              name,
+              unit));
+    }
+    return new PrintedPages(laid.job(), parts, unit);
   }
 
   /** A layer for each size. */

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import ellwand.cli.JoinedPages.Laid;
 import ellwand.draw.sheet.PageReader;
 import ellwand.draw.sheet.PageReader.Stretch;
 import java.awt.Color;
@@ -21,8 +22,6 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.pdmodel.PDPage;
-import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -49,12 +48,8 @@ class PrintCommandTest {
 
   private static final double MM_A_POINT = 25.4 / 72;
   private static final double MARGIN = 10;
-  private static final double OVERLAP = 5;
 
   @TempDir private Path folder;
-
-  /** A page where it belongs: its lines in the frame of all pages together. */
-  private record Laid(String name, List<Stretch> lines, Rectangle2D printed) {}
 
   @ParameterizedTest
   // ISO 216; Letter is 8 1/2 x 11 in.
@@ -66,7 +61,7 @@ class PrintCommandTest {
   })
   void everyLineLiesWhereItShouldOnEveryPageAndAcrossEveryJoin(
       String paper, double width, double height, double endMm) throws IOException {
-    List<Laid> pages = pages(print("--paper", paper), width, height, endMm);
+    List<Laid> pages = JoinedPages.read(print("--paper", paper), width, height, endMm);
     List<Line2D> cutting = heavy(pages);
     for (List<double[]> expected : List.of(gore(), tab())) {
       AffineTransform place = place(expected, cutting);
@@ -88,9 +83,9 @@ class PrintCommandTest {
           double y = a[1] + (b[1] - a[1]) * s / length;
           boolean printed = false;
           for (Laid page : pages) {
-            if (inside(page.printed(), x, y)) {
+            if (JoinedPages.inside(page.printed(), x, y)) {
               printed = true;
-              double off = nearest(heavy(List.of(page)), x, y);
+              double off = JoinedPages.nearest(heavy(List.of(page)), x, y);
               assertTrue(off < 0.05, paper + " page " + page.name() + ": " + off + " mm off");
             }
           }
@@ -102,7 +97,7 @@ class PrintCommandTest {
 
   @Test
   void whatIsDrawnOnBothSidesOfAJoinMeetsThere() throws IOException {
-    List<Laid> pages = pages(print("--paper", "A4"), 210, 297, MARGIN);
+    List<Laid> pages = JoinedPages.read(print("--paper", "A4"), 210, 297, MARGIN);
     int joins = 0;
     for (Laid one : pages) {
       for (Laid other : pages) {
@@ -115,8 +110,8 @@ class PrintCommandTest {
           for (double t = 0; t <= 1; t += 0.01) {
             double x = line.getX1() + (line.getX2() - line.getX1()) * t;
             double y = line.getY1() + (line.getY2() - line.getY1()) * t;
-            if (inside(both, x, y)) {
-              assertEquals(0, nearest(heavy(List.of(other)), x, y), 0.02);
+            if (JoinedPages.inside(both, x, y)) {
+              assertEquals(0, JoinedPages.nearest(heavy(List.of(other)), x, y), 0.02);
             }
           }
         }
@@ -128,7 +123,7 @@ class PrintCommandTest {
   @Test
   void theHalvesOfEveryDiamondMeet() throws IOException {
     Path pdf = print("--paper", "A4");
-    List<Laid> pages = pages(pdf, 210, 297, MARGIN);
+    List<Laid> pages = JoinedPages.read(pdf, 210, 297, MARGIN);
     // The long side of each half, 12 mm, lies on the join.
     List<Line2D> sides =
         pages.stream()
@@ -221,7 +216,7 @@ class PrintCommandTest {
 
   @Test
   void everyPageSaysItsNameAndNoneIsEmpty() throws IOException {
-    List<Laid> pages = pages(print("--paper", "A4"), 210, 297, MARGIN);
+    List<Laid> pages = JoinedPages.read(print("--paper", "A4"), 210, 297, MARGIN);
     assertEquals(pages.size(), pages.stream().map(Laid::name).distinct().count());
     for (Laid page : pages.subList(1, pages.size())) {
       boolean ink = page.lines().stream().anyMatch(s -> s.colour().equals(new Color(0x1B1B1B)));
@@ -283,57 +278,9 @@ class PrintCommandTest {
     return out;
   }
 
-  /** Pages by what they say of themselves, as a maker lays them: rows from the top. */
-  private static List<Laid> pages(Path file, double width, double height, double endMm)
-      throws IOException {
-    List<Laid> pages = new ArrayList<>();
-    try (PDDocument pdf = Loader.loadPDF(file.toFile())) {
-      PDFTextStripper words = new PDFTextStripper();
-      for (int i = 0; i < pdf.getNumberOfPages(); i++) {
-        PDPage page = pdf.getPage(i);
-        double w = page.getMediaBox().getWidth() * MM_A_POINT;
-        double h = page.getMediaBox().getHeight() * MM_A_POINT;
-        boolean onItsSide = Math.abs(w - height) < 0.01 && w > h;
-        assertEquals(onItsSide ? height : width, w, 0.001);
-        assertEquals(onItsSide ? width : height, h, 0.001);
-        words.setStartPage(i + 1);
-        words.setEndPage(i + 1);
-        Matcher name =
-            Pattern.compile("([A-Z])(\\d+) *page " + (i + 1) + " of").matcher(words.getText(pdf));
-        assertTrue(name.find(), words.getText(pdf));
-        double side = onItsSide ? endMm : MARGIN;
-        double end = onItsSide ? MARGIN : endMm;
-        double stepX = w - 2 * side - OVERLAP;
-        double stepY = h - 2 * end - OVERLAP;
-        double dx = (Integer.parseInt(name.group(2)) - 1) * stepX - side;
-        double dy = -(name.group(1).charAt(0) - 'A') * stepY - h + end;
-        List<Stretch> lines = PageReader.lines(page).stream().map(s -> moved(s, dx, dy)).toList();
-        pages.add(
-            new Laid(
-                name.group(1) + name.group(2),
-                lines,
-                new Rectangle2D.Double(dx + side, dy + end, w - 2 * side, h - 2 * end)));
-      }
-    }
-    return pages;
-  }
-
-  private static Stretch moved(Stretch s, double dx, double dy) {
-    Line2D l = s.line();
-    return new Stretch(
-        new Line2D.Double(l.getX1() + dx, l.getY1() + dy, l.getX2() + dx, l.getY2() + dy),
-        s.widthMm(),
-        s.colour(),
-        s.dashed());
-  }
-
   /** Cutting lines: 0.65 mm wide and full. */
   private static List<Line2D> heavy(List<Laid> pages) {
-    return pages.stream()
-        .flatMap(p -> p.lines().stream())
-        .filter(s -> Math.abs(s.widthMm() - 0.65) < 0.001 && !s.dashed())
-        .map(Stretch::line)
-        .toList();
+    return JoinedPages.lines(pages, 0.65);
   }
 
   /** Sewing lines moved out by 10 mm all round and mitred, worked out by hand. */
@@ -379,7 +326,7 @@ class PrintCommandTest {
           for (double[] corner : corners) {
             double[] there = new double[2];
             moved.transform(corner, 0, there, 0, 1);
-            most = Math.max(most, nearest(lines, there[0], there[1]));
+            most = Math.max(most, JoinedPages.nearest(lines, there[0], there[1]));
           }
           if (most < 0.05) {
             return moved;
@@ -388,17 +335,6 @@ class PrintCommandTest {
       }
     }
     throw new AssertionError("the piece is nowhere");
-  }
-
-  private static double nearest(List<Line2D> lines, double x, double y) {
-    return lines.stream().mapToDouble(l -> l.ptSegDist(x, y)).min().orElse(Double.MAX_VALUE);
-  }
-
-  private static boolean inside(Rectangle2D box, double x, double y) {
-    return x > box.getMinX() + 0.02
-        && x < box.getMaxX() - 0.02
-        && y > box.getMinY() + 0.02
-        && y < box.getMaxY() - 0.02;
   }
 
   private static double apart(Line2D a, Line2D b) {

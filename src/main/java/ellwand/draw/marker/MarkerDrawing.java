@@ -83,21 +83,13 @@ public final class MarkerDrawing {
    * @param scale mm of cloth for one mm of paper; 1 is full size
    */
   public byte[] pdf(double scale) {
-    return PdfWriter.onePage(drawing(scale), scale);
-  }
-
-  /**
-   * The same before it is on a page.
-   *
-   * @param scale mm of cloth for one mm of paper
-   */
-  public Drawing drawing(double scale) {
     if (!(scale > 0)) {
       throw new IllegalArgumentException("a scale must be above 0, not " + scale);
     }
     Reading reading = new Reading(scale < fit.scale() / LARGE_PRINT ? scale * LARGE_PRINT : scale);
     MarkerSheet one = unbroken.get();
     double width = Math.max(one.pictureWidthMm(reading), reading.mm(Paper.A4.innerWidthMm()));
-    return one.drawing(width, reading, scale);
+    Drawing drawing = one.drawing(width, reading, scale);
+    return PdfWriter.onePage(drawing, scale);
   }
 }

@@ -17,6 +17,7 @@ import ellwand.lay.Lay;
 import ellwand.lay.Marker;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * A marker for a plotter or a cutting machine: cutting lines but for those along a fold, notches;
@@ -30,8 +31,8 @@ public final class MarkerPlot {
 
   private static final double NUMBER_MM = 4;
 
-  /** Round the cloth, for words, mm. */
-  private static final double MARGIN_MM = 15;
+  /** Round all of it, mm. */
+  private static final double MARGIN_MM = 1;
 
   private static final double HEAD_MM = 8;
 
@@ -51,19 +52,35 @@ public final class MarkerPlot {
    * @param title stands over it
    */
   public static Plot of(Marker marker, String title) {
-    return new MarkerPlot(marker).plot(title);
+    return new MarkerPlot(marker).plot(title, true);
   }
 
-  private Plot plot(String title) {
-    Box cloth = new Box(0, 0, marker.lengthMm(), marker.markerWidthMm());
+  /** The same without words over it, for where they stand elsewhere. */
+  public static Plot unheaded(Marker marker, String title) {
+    return new MarkerPlot(marker).plot(title, false);
+  }
+
+  private Plot plot(String title, boolean headed) {
     new ShownCloth(marker).zones().forEach(this::zone);
     List<Laid> laid = Laid.of(marker);
     CopyLettering lettering = new CopyLettering(marker, laid);
     laid.forEach(copy -> add(copy, lettering));
     String head = title + ", " + marker.lay().cloth().name() + ", " + marker.fold().words();
-    Point at = new Point(0, cloth.maxY() + MARGIN_MM - HEAD_MM);
-    words.add(Item.Text.of("title", head, at, HEAD_MM, Item.Anchor.START));
-    return new Plot(head, cloth.grown(MARGIN_MM), words, drawn, notches, cut);
+    if (headed) {
+      Point at = new Point(0, marker.markerWidthMm() + HEAD_MM / 2);
+      words.add(Item.Text.of("title", head, at, HEAD_MM, Item.Anchor.START));
+    }
+    return new Plot(head, frame(), words, drawn, notches, cut);
+  }
+
+  /** Round all of it. */
+  private Box frame() {
+    List<Box> boxes = new ArrayList<>();
+    Stream.of(drawn, notches, cut)
+        .flatMap(List::stream)
+        .forEach(stroke -> boxes.add(Box.around(stroke.points())));
+    words.forEach(text -> boxes.add(text.box()));
+    return boxes.stream().reduce(Box::union).orElseThrow().grown(MARGIN_MM);
   }
 
   private void zone(Zone zone) {

@@ -65,4 +65,12 @@ public final class PrintWords {
                 : ""));
     return sentences;
   }
+
+  /** For a marker, which is laid on the cloth as it is. */
+  public static List<String> marker() {
+    return List.of(
+        "Lay it on the cloth, which lies as the marker says, its cut end on the cut end and its"
+            + " edges on the fold or selvedge, and hold it down with weights or pins.",
+        "Cut along the heavy full lines: they include the allowance. Nothing is cut along a fold.");
+  }
 }

@@ -18,17 +18,22 @@ public record Tiling(PrintPaper paper, Box frame) {
   /** A hair of the drawing beyond a page is no reason for another. */
   private static final double HAIR_MM = 1e-6;
 
+  /** From one page to the next, of which so much is printed, mm. */
+  public static double step(double innerMm) {
+    return innerMm - OVERLAP_MM;
+  }
+
   double stepX() {
-    return paper.innerWidthMm() - OVERLAP_MM;
+    return step(paper.innerWidthMm());
   }
 
   double stepY() {
-    return paper.innerHeightMm() - OVERLAP_MM;
+    return step(paper.innerHeightMm());
   }
 
   /** How wide a drawing so many columns hold, mm. */
   public static double across(double innerMm, int pages) {
-    return innerMm + (pages - 1) * (innerMm - OVERLAP_MM);
+    return innerMm + (pages - 1) * step(innerMm);
   }
 
   int columns() {
