@@ -12,7 +12,6 @@ import ellwand.job.Job;
 import ellwand.lay.Lay;
 import ellwand.lay.Marker;
 import ellwand.pattern.Piece;
-import ellwand.problem.InputException;
 import ellwand.units.Unit;
 import java.util.ArrayList;
 import java.util.List;
@@ -109,16 +108,10 @@ public record LaidJob(Job job, List<Marker> markers, JobFigures figures, Unit un
     return outputs;
   }
 
-  /**
-   * A marker for plotters or cutting machines.
-   *
-   * @throws InputException if there are several, which one file cannot hold
-   */
+  /** Its only marker for plotters or cutting machines. */
   public Output plotted(PlotFormat format, String name) {
-    if (markers.size() > 1) {
-      throw InputException.of(
-          "the job has a marker for each of its %d cloths".formatted(markers.size()),
-          "Write all of them with lay --also " + format.word() + ", or name one marker.json");
+    if (markers.size() != 1) {
+      throw new IllegalArgumentException("one file cannot hold " + markers.size() + " markers");
     }
     PlottedMarker plotted = PlottedMarker.of(name(markers.get(0)), markers.get(0), job);
     return new Output(name, () -> format.bytes(plotted.plot()));

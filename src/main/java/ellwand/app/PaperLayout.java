@@ -33,7 +33,7 @@ import java.util.Optional;
 record PaperLayout(PrintPaper paper, Box frame, List<Motion> motions) {
 
   /** Between pieces, to cut them apart before they are cut out, mm. */
-  private static final double GAP_MM = 4;
+  private static final double GAP_MM = 5;
 
   /** The same for each width of paper that is tried. */
   private static final Effort EFFORT = Effort.ofSteps(60);

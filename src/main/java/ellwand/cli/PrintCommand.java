@@ -131,6 +131,11 @@ final class PrintCommand implements Callable<Integer> {
       return write(laid, plot, how, UnitMixin.atTable(rebuilt.checked().unit()));
     }
     Job job = JobReader.read(path);
+    if (plot.isPresent() && job.cloths().size() > 1) {
+      throw refused(
+          "the job has a marker for each of its %d cloths: write all of them with lay --also %s"
+              .formatted(job.cloths().size(), plot.get().word()));
+    }
     Unit shown = UnitMixin.atTable(units.unit().orElse(job.unit()));
     Request request = search.request(main.stop());
     LaidJob laid;

@@ -25,7 +25,7 @@ import java.util.Optional;
 public final class OnPaper {
 
   /** Lines with room round them need not be followed more closely, mm. */
-  private static final double NEEDLESS_MM = 0.3;
+  private static final double NEEDLESS_MM = 1;
 
   private final List<Outline> pieces;
   private final List<Double> turns;
