@@ -92,7 +92,7 @@ class BlocksRandomTest {
   @Provide
   Arbitrary<Drafted> lowerBodies() {
     return Combinators.combine(
-            between(50, 84), between(0, 16), between(15, 26), between(12, 80), between(24, 44))
+            between(50, 84), between(0, 16), between(15, 26), between(20, 80), between(24, 44))
         .as(
             (hip, ease, rise, leg, hem) ->
                 new Drafted()
