@@ -1,0 +1,235 @@
+package ellwand.desk;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.openqa.selenium.By;
+import org.openqa.selenium.Keys;
+import org.openqa.selenium.WebElement;
+import org.openqa.selenium.interactions.Actions;
+
+/** The desk as a maker meets it. */
+class DeskInBrowserTest {
+
+  private static final String SIDE = ".edge[aria-label^='back, side seam']";
+
+  @TempDir static Path downloads;
+  private static Browser browser;
+
+  @TempDir Path folder;
+  private Desk desk;
+
+  @BeforeAll
+  static void browser() {
+    browser = Browser.open(downloads);
+  }
+
+  @AfterAll
+  static void quit() {
+    if (browser != null) {
+      browser.close();
+    }
+  }
+
+  @BeforeEach
+  void open() {
+    desk = Desk.start(folder, "127.0.0.1", 0);
+    browser.size(1280, 900);
+    browser.go(desk.address());
+  }
+
+  @AfterEach
+  void close() {
+    desk.close();
+  }
+
+  private void begin() {
+    browser.click("weir jacket");
+    browser.see(".edge");
+  }
+
+  @Test
+  void fromASampleToAMarkerOnPaper() throws IOException {
+    begin();
+    browser.shot("pieces");
+    browser.script(
+        "document.querySelector(arguments[0])"
+            + ".dispatchEvent(new MouseEvent('click', {bubbles: true}))",
+        SIDE);
+    WebElement allowance = browser.see("input[name=allowance]");
+    allowance.clear();
+    allowance.sendKeys("nonsense", Keys.ENTER);
+    browser.waitFor("the mistake is told", () -> browser.text(".wrong").contains("nonsense"));
+    allowance.clear();
+    allowance.sendKeys("2 cm", Keys.ENTER);
+    browser.waitFor(
+        "the file has it",
+        () -> {
+          try {
+            return Files.readString(folder.resolve("weir-jacket.yaml")).contains("allowance: 2 cm");
+          } catch (IOException e) {
+            throw new AssertionError(e);
+          }
+        });
+
+    browser.click("Cloths");
+    browser.see("input[data-at=width]");
+    browser.shot("cloths");
+
+    lay("main");
+    lay("lining");
+    browser.shot("table");
+    String bought = browser.text("#slip");
+    assertTrue(bought.contains("buy 0."), bought);
+
+    dragIntoAnother();
+    browser.waitFor("it is told", () -> browser.text("#place").contains("This cannot be cut"));
+    assertTrue(browser.text("#place").contains("overlaps"), browser.text("#place"));
+    browser.shot("amiss");
+    browser.click("Put back");
+    browser.waitFor("it is right", () -> browser.text("#place").contains("Every rule is kept"));
+
+    slide();
+    assertTrue(browser.text("#place").contains("Every rule is kept"), "a slide overlaps nothing");
+
+    browser.click("Paper");
+    browser.see(".preview img");
+    browser.shot("paper");
+    browser.see("a[download='lining.pdf']").click();
+    try (PDDocument pdf = Loader.loadPDF(browser.downloaded("lining.pdf").toFile())) {
+      assertTrue(new PDFTextStripper().getText(pdf).contains("Weir jacket"));
+    }
+
+    String slip = browser.text("#slip");
+    desk.close();
+    desk = Desk.start(folder, "127.0.0.1", 0);
+    browser.go(desk.address());
+    browser.click("weir-jacket");
+    browser.waitFor("nothing is lost", () -> browser.text("#slip").equals(slip));
+  }
+
+  private void lay(String cloth) {
+    browser.click("Table");
+    browser.see("#place select");
+    browser.script(
+        "const s = document.querySelector('#place select'); s.value = arguments[0];"
+            + "s.dispatchEvent(new Event('change'))",
+        cloth);
+    browser.click("Lay");
+    browser.see(".copy");
+    browser.click("Keep this one");
+    browser.named("Look for a shorter one");
+  }
+
+  private void dragIntoAnother() {
+    WebElement copy = browser.see("[data-copy='0']");
+    WebElement other = browser.see("[data-copy='1']");
+    new Actions(browser.driver())
+        .keyDown(Keys.ALT)
+        .clickAndHold(copy)
+        .moveToElement(other)
+        .release()
+        .keyUp(Keys.ALT)
+        .perform();
+  }
+
+  private void slide() {
+    new Actions(browser.driver())
+        .clickAndHold(browser.see("[data-copy='0']"))
+        .moveByOffset(15, 25)
+        .release()
+        .perform();
+    browser.named("Put back");
+  }
+
+  @Test
+  void withTheKeyboardAlone() {
+    press("weir jacket");
+    browser.see(".edge");
+    browser.see(SIDE).sendKeys(Keys.ENTER);
+    WebElement allowance = browser.see("input[name=allowance]");
+    allowance.sendKeys(Keys.chord(Keys.CONTROL, "a"), "1.2 cm", Keys.ENTER);
+    browser.waitFor("it can be undone", () -> browser.named("Undo").isEnabled());
+    press("Undo");
+    press("Table");
+    press("Lay");
+    browser.see(".copy");
+    press("Keep this one");
+    browser.named("Look for a shorter one");
+    browser.see("[data-copy='0']").sendKeys(Keys.chord(Keys.ALT, Keys.ARROW_RIGHT));
+    browser.named("Put back");
+    press("Put back");
+    browser.waitFor("it is right", () -> browser.text("#place").contains("Every rule is kept"));
+  }
+
+  private void press(String words) {
+    browser.waitFor(
+        "Enter is pressed on " + words,
+        () -> {
+          browser.named(words).sendKeys(Keys.ENTER);
+          return true;
+        });
+  }
+
+  @Test
+  void twoTabsSeeOneAnother() {
+    begin();
+    String address = browser.driver().getCurrentUrl();
+    String first = browser.driver().getWindowHandle();
+    browser.driver().switchTo().newWindow(org.openqa.selenium.WindowType.TAB);
+    browser.go(address);
+    browser.see(".edge");
+    String second = browser.driver().getWindowHandle();
+    browser.driver().switchTo().window(first);
+    browser.see(SIDE).sendKeys(Keys.ENTER);
+    browser
+        .see("input[name=allowance]")
+        .sendKeys(Keys.chord(Keys.CONTROL, "a"), "2.2 cm", Keys.ENTER);
+    browser.driver().switchTo().window(second);
+    browser.see(".edge[aria-label*='2.2 cm']");
+    browser.driver().close();
+    browser.driver().switchTo().window(first);
+  }
+
+  @Test
+  void onATablet() {
+    begin();
+    browser.size(768, 1024);
+    for (String place : List.of("Pieces", "Cloths", "Table", "New")) {
+      browser.click(place);
+      browser.waitFor(place, () -> !browser.text("#place").isBlank());
+      assertEquals(
+          Boolean.FALSE,
+          browser.script("return document.documentElement.scrollWidth > innerWidth + 1"),
+          place + " is wider than the page");
+      browser.shot("tablet-" + place.toLowerCase());
+    }
+  }
+
+  @Test
+  void everyPlaceIsForEverybody() {
+    begin();
+    lay("main");
+    lay("lining");
+    for (String place : List.of("Pieces", "Cloths", "Table", "Paper", "New")) {
+      browser.click(place);
+      browser.waitFor(place, () -> !browser.text("#place").isBlank());
+      assertEquals(List.of(), browser.serious(), place);
+    }
+    assertFalse(browser.driver().findElements(By.id("slip")).isEmpty());
+  }
+}
