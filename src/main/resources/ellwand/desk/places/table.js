@@ -1,6 +1,6 @@
 // Table: the marker on the cloth, watched while it is sought, moved by hand.
 
-import {h, s, line} from '../draw.js';
+import {h, s, line, box} from '../draw.js';
 
 const FILLS = ['#dfe8ec', '#f4ead2', '#e3ecd9', '#efe0e6', '#e2e2f0', '#f6e2d0', '#d9ecea'];
 
@@ -69,14 +69,14 @@ draw.marker = (desk, at) => {
   const length = Math.max(marker?.lengthMm ?? 0, width * .6);
   const edge = width * .05;
   const full = {x: -edge * 1.6, y: -width - edge, w: length + edge * 3, h: width + edge * 2.4};
-  view ??= full;
+  const seen = view ?? full;
   const letters = width / 45;
   const amiss = new Set((marker?.findings ?? []).flatMap(f => f.copies));
   const kinds = [...new Set((marker?.copies ?? []).map(c => c.piece))];
   const svg = s('svg', {
     class: 'board', role: 'group', 'aria-label': `${cloth} on the table`,
-    viewBox: `${view.x} ${view.y} ${view.w} ${view.h}`,
-    style: `aspect-ratio: ${view.w} / ${view.h}; max-height: 70vh`,
+    viewBox: `${seen.x} ${seen.y} ${seen.w} ${seen.h}`,
+    style: `aspect-ratio: ${full.w} / ${full.h}; max-height: 70vh`,
   });
   for (const zone of marker?.zones ?? [{x0: 0, y0: 0, x1: length, y1: width, plies: 1, folds: []}]) {
     const x1 = Math.min(zone.x1, length);
@@ -93,7 +93,8 @@ draw.marker = (desk, at) => {
     svg.append(s('path', {class: 'flaw', d: line(flaw.outline, true)}, s('title', {}, flaw.name)));
   }
   marker?.copies.forEach((copy, i) => svg.append(piece(desk, marker, copy, i, letters, kinds, amiss)));
-  svg.addEventListener('wheel', event => zoom(desk, svg, event), {passive: false});
+  svg.addEventListener('wheel', event => zoom(svg, seen, event), {passive: false});
+  svg.addEventListener('pointerdown', event => pan(svg, seen, event));
   svg.addEventListener('dblclick', () => { view = null; draw(desk); });
   const focus = board.contains(document.activeElement) ? document.activeElement.dataset.copy : null;
   board.replaceChildren(svg);
@@ -120,17 +121,14 @@ function piece(desk, marker, copy, i, letters, kinds, amiss) {
   if (!shape) return '';
   const turn = copy.turn * Math.PI / 180;
   const points = [];
-  let mx = 0, my = 0;
   for (let k = 0; k < shape.length; k += 2) {
     const px = shape[k], py = copy.flipped ? -shape[k + 1] : shape[k + 1];
     const x = Math.cos(turn) * px - Math.sin(turn) * py + copy.x;
     const y = Math.sin(turn) * px + Math.cos(turn) * py + copy.y;
     points.push(x, y);
-    mx += x;
-    my += y;
   }
-  mx /= points.length / 2;
-  my /= points.length / 2;
+  const b = box(points);
+  const mx = (b.x0 + b.x1) / 2, my = (b.y0 + b.y1) / 2;
   const label = copy.piece + (desk.job.sizes.length > 1 ? ` ${copy.size}` : '');
   const g = s('g', {
     class: 'copy' + (amiss.has(i) ? ' amiss' : '') + (chosen === i ? ' chosen' : ''),
@@ -194,13 +192,33 @@ function grab(desk, event, i, g) {
   };
 }
 
-function zoom(desk, svg, event) {
+function look(svg, at) {
+  view = at;
+  svg.setAttribute('viewBox', `${at.x} ${at.y} ${at.w} ${at.h}`);
+}
+
+/** With Ctrl, or two fingers; a double click shows all of it again. */
+function zoom(svg, seen, event) {
   if (!event.ctrlKey) return;
   event.preventDefault();
+  const now = view ?? seen;
   const [x, y] = mm(svg, event);
   const by = event.deltaY > 0 ? 1.15 : 1 / 1.15;
-  view = {x: x - (x - view.x) * by, y: -y - (-y - view.y) * by, w: view.w * by, h: view.h * by};
-  svg.setAttribute('viewBox', `${view.x} ${view.y} ${view.w} ${view.h}`);
+  look(svg, {x: x - (x - now.x) * by, y: -y - (-y - now.y) * by, w: now.w * by, h: now.h * by});
+}
+
+/** The bare cloth is taken hold of. */
+function pan(svg, seen, event) {
+  if (event.target.closest('.copy')) return;
+  const now = view ?? seen;
+  const [x, y] = mm(svg, event);
+  svg.setPointerCapture(event.pointerId);
+  svg.onpointermove = move => {
+    const [tx, ty] = mm(svg, move);
+    const at = view ?? now;
+    look(svg, {...at, x: at.x - (tx - x), y: at.y + (ty - y)});
+  };
+  svg.onpointerup = () => { svg.onpointermove = svg.onpointerup = null; };
 }
 
 draw.findings = (desk, at) => {
