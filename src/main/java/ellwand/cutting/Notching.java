@@ -39,8 +39,13 @@ final class Notching {
         continue;
       }
       for (Gathers stretch : edge.gathers()) {
-        strokes.add(gatherStroke(edge, stretch.from(), cutting));
-        strokes.add(gatherStroke(edge, stretch.to(), cutting));
+        for (Point end : List.of(stretch.from(), stretch.to())) {
+          double at = edge.line().nearest(end);
+          // At a corner everybody sees where they end.
+          if (at > APART_MM && at < edge.line().length() - APART_MM) {
+            strokes.add(stroke(edge, at, Notch.USUAL_DEPTH_MM, cutting));
+          }
+        }
       }
       for (Intake intake : edge.intakes()) {
         strokes.add(legStroke(edge, intake.first(), cutting));
@@ -53,11 +58,6 @@ final class Notching {
   private static CutPiece.Stroke stroke(Edge edge, double atMm, double depthMm, Outline cutting) {
     Path.Tangent place = edge.line().tangent(atMm);
     return stroke(edge, place.at(), place.direction().left().times(-1), depthMm, cutting);
-  }
-
-  /** Where gathers begin or end. */
-  private static CutPiece.Stroke gatherStroke(Edge edge, Point at, Outline cutting) {
-    return stroke(edge, edge.line().nearest(at), Notch.USUAL_DEPTH_MM, cutting);
   }
 
   /** In line with the leg, so that both lie on one another when it is folded. */

@@ -161,6 +161,13 @@ public record Gathered(
     return (int) Math.ceil((finishedWidthMm() - SAME_MM) / room);
   }
 
+  /** Drawn up to what it joins, or stretched where it is narrower. */
+  private Edge top(Path line) {
+    Edge flat = new Edge(TOP, line, seams.top, false);
+    double away = line.length() * (1 - 1 / fullness);
+    return away == 0 ? flat : flat.with(new Gathers(line.start(), line.end(), away));
+  }
+
   private Piece rectangle(double width, List<Cut> asCut) {
     boolean onFold = asCut.stream().anyMatch(c -> c.how() == Cut.How.FOLD);
     double drawn = onFold ? width / 2 : width;
@@ -174,7 +181,7 @@ public record Gathered(
         List.of(
             new Edge(
                 first, Path.line(hemStart, topStart), onFold ? Allowance.NONE : seams.side, false),
-            new Edge(TOP, Path.line(topStart, topEnd), seams.top, false),
+            top(Path.line(topStart, topEnd)),
             new Edge(SIDE, Path.line(topEnd, hemEnd), seams.side, false),
             new Edge(HEM, Path.line(hemEnd, hemStart), seams.hem, seams.hemTurnedBack)),
         onFold ? Optional.of(FOLD) : Optional.empty(),

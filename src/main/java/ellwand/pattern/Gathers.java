@@ -8,7 +8,7 @@ import java.util.function.UnaryOperator;
  *
  * @param from where it starts, on the sewing line
  * @param to where it ends, farther along the edge
- * @param awayMm how much shorter the edge becomes by it, more than 0
+ * @param awayMm how much shorter the edge becomes by it; negative where it is stretched
  */
 public record Gathers(Point from, Point to, double awayMm) {
 

@@ -6,6 +6,7 @@ import ellwand.problem.InputException;
 import ellwand.problem.Problem;
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -27,11 +28,12 @@ record Joined(List<Part> parts) {
    *
    * @param edge as piece.edge
    * @param times how often it is there, 1 or more
-   * @param lengthMm of one of them
+   * @param lengthMm of one of them when sewn
+   * @param made what makes it shorter than it is cut: {@code darts folded}
    * @param assumed whether nobody said how often, though more than one or one pair of the piece is
    *     cut, so that some might be layers that are sewn as one
    */
-  record Part(String edge, int times, double lengthMm, boolean assumed) {}
+  record Part(String edge, int times, double lengthMm, Set<String> made, boolean assumed) {}
 
   Joined {
     parts = List.copyOf(parts);
@@ -105,7 +107,24 @@ record Joined(List<Part> parts) {
         named.edge,
         named.times.orElse(times),
         piece.edge(edge).sewnMm() * (acrossFold ? 2 : 1),
+        made(piece.edge(edge)),
         named.times.isEmpty() && cut.filter(c -> c.count() > 1).isPresent());
+  }
+
+  private static Set<String> made(Edge edge) {
+    Set<String> made = new LinkedHashSet<>();
+    for (Intake intake : edge.intakes()) {
+      made.add(
+          switch (intake.kind()) {
+            case DART -> "darts sewn";
+            case PLEAT -> "pleats folded";
+            case TUCK -> "tucks sewn";
+          });
+    }
+    if (!edge.gathers().isEmpty()) {
+      made.add("gathers drawn up");
+    }
+    return made;
   }
 
   private static boolean touch(Piece piece, String fold, String edge) {
@@ -145,7 +164,9 @@ record Joined(List<Part> parts) {
   /** What one of so many is sewn to. */
   Joined among(int many) {
     return new Joined(
-        parts.stream().map(p -> new Part(p.edge, p.times / many, p.lengthMm, p.assumed)).toList());
+        parts.stream()
+            .map(p -> new Part(p.edge, p.times / many, p.lengthMm, p.made, p.assumed))
+            .toList());
   }
 
   /** The most things that can be sewn to the same of each edge. */
@@ -163,6 +184,13 @@ record Joined(List<Part> parts) {
         .filter(Part::assumed)
         .findFirst()
         .map(p -> "where layers are sewn as one, say how often: 1 x " + p.edge);
+  }
+
+  /** What makes these edges shorter than they are cut; empty if nothing does. */
+  Set<String> made() {
+    Set<String> made = new LinkedHashSet<>();
+    parts.forEach(p -> made.addAll(p.made));
+    return made;
   }
 
   /** {@code front.waist + 2 x back.waist}. */

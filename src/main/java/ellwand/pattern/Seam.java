@@ -3,10 +3,12 @@ package ellwand.pattern;
 import ellwand.problem.InputException;
 import ellwand.units.Unit;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /**
@@ -27,8 +29,9 @@ public record Seam(List<String> one, List<String> other, double easeMm) {
   }
 
   /**
-   * How much longer the first edges are than the others and the ease, mm; measured once where the
-   * same seam is there several times, left and right.
+   * How much longer the first edges are than the others and the ease, mm, with darts, pleats and
+   * tucks sewn and gathers drawn up; measured once where the same seam is there several times, left
+   * and right.
    *
    * @param pieces of one size
    * @throws InputException naming every edge that is not there
@@ -45,6 +48,13 @@ public record Seam(List<String> one, List<String> other, double easeMm) {
       Joined other = Joined.of(seam.other, pieces, cloth);
       int seams = Joined.commonDivisor(one.most(), other.most());
       return new Sides(one.among(seams), other.among(seams));
+    }
+
+    /** What is done before they are sewn together. */
+    String made() {
+      Set<String> made = new LinkedHashSet<>(one.made());
+      made.addAll(other.made());
+      return made.isEmpty() ? "" : ", with " + String.join(" and ", made);
     }
 
     double mismatchMm(double easeMm) {
@@ -87,12 +97,13 @@ public record Seam(List<String> one, List<String> other, double easeMm) {
       return Optional.empty();
     }
     return Optional.of(
-        "%s is %s too %s for %s%s%s"
+        "%s is %s too %s for %s%s%s%s"
             .formatted(
                 sides.one,
                 shown(Math.abs(mismatch), unit),
                 mismatch > 0 ? "long" : "short",
                 sides.other,
+                sides.made(),
                 easeMm == 0 ? "" : ", counting " + shown(easeMm, unit) + " of ease",
                 sides.one.layers().or(sides.other::layers).map(l -> "; " + l).orElse("")));
   }

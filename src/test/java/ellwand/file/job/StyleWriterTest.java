@@ -87,6 +87,13 @@ class StyleWriterTest {
                     }));
   }
 
+  @Test
+  void dartsPleatsAndSpreadsComeBackAsTheyWere() {
+    java.nio.file.Path file = java.nio.file.Path.of("src/test/resources/ellwand/file/darts.yaml");
+    Job job = JobReader.read(file);
+    assertComesBack(job.style().design(), job.wear());
+  }
+
   @Property(tries = 60)
   void anyDesignComesBackAsItWas(@ForAll long seed) {
     assertComesBack(design(new Random(seed)), Set.of(Wear.CHILDREN));
