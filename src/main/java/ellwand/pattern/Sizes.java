@@ -44,6 +44,18 @@ public record Sizes(
     return new Sizes(List.of(size), size, Map.of());
   }
 
+  /** The same with the rules of those pieces that are drawn point by point and no others. */
+  public Sizes grading(List<Outlined> pieces) {
+    Map<String, Map<String, GradeRule>> kept = new LinkedHashMap<>(rules);
+    kept.keySet()
+        .retainAll(
+            pieces.stream()
+                .filter(p -> p.start().draft().isPresent())
+                .map(Outlined::name)
+                .toList());
+    return new Sizes(names, base, kept, body);
+  }
+
   /**
    * The piece in one of the sizes, before its outline is tried.
    *

@@ -24,11 +24,31 @@ public record Step(Alteration alteration, Optional<Written> written) {
   Workpiece on(Workpiece piece, Others others) {
     try {
       Workpiece altered = alteration.on(piece, others);
-      altered.check();
+      tried(altered);
       return altered;
     } catch (InputException e) {
       throw new InputException(e.problems().stream().map(p -> located(p, piece.name())).toList());
     }
+  }
+
+  /** What is wrong with the new outline is no mistake of the one that was drawn. */
+  private static void tried(Workpiece altered) {
+    try {
+      altered.check();
+    } catch (InputException e) {
+      throw new InputException(
+          e.problems().stream().map(p -> p.edge().isPresent() ? p : ofOutline(p)).toList());
+    }
+  }
+
+  private static Problem ofOutline(Problem problem) {
+    return new Problem(
+        problem.file(),
+        problem.line(),
+        problem.piece(),
+        problem.edge(),
+        "once this is done, " + problem.what(),
+        "See that its marks and measures are right");
   }
 
   private Problem located(Problem problem, String piece) {

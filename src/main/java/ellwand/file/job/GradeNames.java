@@ -9,6 +9,8 @@ import ellwand.pattern.Sizes;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Tells of grade rules for pieces that are not drawn, and for points that they do not have. */
@@ -29,7 +31,15 @@ final class GradeNames {
       List<Outlined> read,
       Collection<String> drawn,
       Collection<String> pieces) {
+    Set<String> blocks =
+        grade.sheet().blocks().values().stream()
+            .map(block -> block.origin().path())
+            .collect(Collectors.toSet());
     for (String piece : sizes.rules().keySet()) {
+      // Where the sizes are those of a block, so are the rules.
+      if (blocks.contains(grade.sheet().place(grade.get(piece).at()).file())) {
+        continue;
+      }
       Optional<Outlined> outlined = read.stream().filter(p -> p.name().equals(piece)).findFirst();
       if (outlined.isPresent()) {
         Optional<Draft> draft = outlined.get().start().draft();

@@ -23,7 +23,8 @@ final class PieceReader {
   private PieceReader() {}
 
   /** The piece as described, or nothing if it cannot be read. */
-  static Optional<Outlined> read(String name, Spot spot, PieceHead head, BlockReader blocks) {
+  static Optional<Outlined> read(
+      String name, Spot spot, PieceHead head, BlockReader blocks, StartReader starts) {
     int before = spot.problems().size();
     boolean drawn = spot.get("outline").present();
     List<Step> alter = Steps.read(spot.get("alter"));
@@ -31,9 +32,7 @@ final class PieceReader {
     Optional<Start> start =
         drawn
             ? drawn(name, spot, head)
-            : block.present()
-                ? blocks.read(block, head.cuts())
-                : StartReader.read(spot.get("from"));
+            : block.present() ? blocks.read(block, head.cuts()) : starts.read(spot.get("from"));
     Optional<Finish> finish = FinishReader.read(spot, head, drawn);
     if (spot.problems().size() > before || start.isEmpty() || finish.isEmpty()) {
       return Optional.empty();

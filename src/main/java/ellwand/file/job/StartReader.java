@@ -7,24 +7,32 @@ import ellwand.file.source.Spot;
 import ellwand.pattern.Design;
 import ellwand.pattern.Start;
 import ellwand.pattern.Style;
+import ellwand.problem.Problem;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
 /** Reads {@code from:}: the name of a piece, or {@code {file: block.yaml, piece: front}}. */
 final class StartReader {
 
-  private StartReader() {}
+  /** The style of each file that was read. */
+  private final Map<Sheet, Optional<Design>> blocks = new IdentityHashMap<>();
 
   /** What it names, or nothing if that cannot be read. */
-  static Optional<Start> read(Spot from) {
+  Optional<Start> read(Spot from) {
     if (from.node().isValueNode()) {
       return from.text().map(piece -> new Start.Copy(piece, Optional.empty()));
     }
     Optional<String> part = from.get("part").text();
     String piece = from.get("piece").text().orElseThrow();
     return from.get("file").present()
-        ? block(from.get("file"))
+        ? blocks
+            .computeIfAbsent(
+                from.sheet().blocks().get(from.get("file").at()),
+                sheet -> block(sheet, from.problems()))
             .filter(design -> has(from, design, piece))
             .map(
                 design ->
@@ -42,11 +50,10 @@ final class StartReader {
   }
 
   /** The style of a file; what is wrong with it is told where it stands there. */
-  private static Optional<Design> block(Spot file) {
-    Sheet sheet = file.sheet().blocks().get(file.at());
+  private static Optional<Design> block(Sheet sheet, List<Problem> problems) {
     JobShape shape = JobShape.of(sheet);
-    file.problems().addAll(shape.problems());
-    Spot root = Spot.root(sheet, file.problems());
+    problems.addAll(shape.problems());
+    Spot root = Spot.root(sheet, problems);
     Set<String> cloths = new LinkedHashSet<>();
     root.get("style")
         .get("pieces")

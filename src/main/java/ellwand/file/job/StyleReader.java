@@ -64,10 +64,12 @@ final class StyleReader {
             ? MatchesReader.read(style.get("match"), outlined)
             : List.of();
     BlockReader blocks = new BlockReader(style.get("ease"), sizes);
+    StartReader starts = new StartReader();
     List<Outlined> read = new ArrayList<>();
     outlined.forEach(
         name ->
-            PieceReader.read(name, spots.get(name), heads.get(name), blocks).ifPresent(read::add));
+            PieceReader.read(name, spots.get(name), heads.get(name), blocks, starts)
+                .ifPresent(read::add));
     blocks.checkEase();
     List<Outlined> drawn = makeable(read, style.get("pieces"));
     checkCut(style.get("pieces"), drawn, outlined);
@@ -79,7 +81,7 @@ final class StyleReader {
         new Design(
             style.get("name").text().orElse(""),
             style.sheet().units().get("style"),
-            sizes.orElse(Sizes.only("")),
+            sizes.orElse(Sizes.only("")).grading(drawn),
             drawn,
             computed,
             List.of(),

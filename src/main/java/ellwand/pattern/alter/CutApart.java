@@ -92,7 +92,8 @@ public record CutApart(String upper, String lower, String seam, DrawnLine line)
         }
       }
     }
-    if (!Inside.holds(piece, cut.at(cut.length() / 2))) {
+    Point middle = cut.at(cut.length() / 2);
+    if (!Inside.holds(piece, middle) || !piece.edgesAt(middle).isEmpty()) {
       throw leaves(piece, piece.edgesAt(cut.start()).get(0));
     }
   }
@@ -109,9 +110,9 @@ public record CutApart(String upper, String lower, String seam, DrawnLine line)
   private Workpiece part(Workpiece piece, List<WorkEdge> edges, WorkEdge seamEdge) {
     List<WorkEdge> all = new ArrayList<>(edges);
     all.add(seamEdge);
-    Workpiece part = piece.with(all).withParts(Map.of());
+    Workpiece part = piece.with(Facing.distinct(all)).withParts(Map.of());
     Optional<String> fold =
-        piece.fold().filter(f -> all.stream().anyMatch(e -> e.name().equals(f)));
+        piece.fold().filter(f -> part.edges().stream().anyMatch(e -> e.name().equals(f)));
     Map<String, Point> marks = new LinkedHashMap<>();
     piece
         .marks()

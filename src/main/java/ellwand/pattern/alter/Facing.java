@@ -106,8 +106,8 @@ public record Facing(List<String> edges, double depthMm) implements Alteration {
     return Neighbours.endingAt(ended.reversed(), from).reversed();
   }
 
-  /** Where one edge lies on both sides of the band its other end gets a name of its own. */
-  private static List<WorkEdge> distinct(List<WorkEdge> band) {
+  /** Where one edge comes twice its other end gets a name of its own. */
+  static List<WorkEdge> distinct(List<WorkEdge> band) {
     List<WorkEdge> all = new ArrayList<>();
     for (WorkEdge edge : band) {
       boolean taken = all.stream().anyMatch(e -> e.name().equals(edge.name()));

@@ -33,7 +33,9 @@ class BadJobTest {
         mistakes("apron.yaml", "mistakes.txt", JobReader::read),
         Stream.concat(
             mistakes("skirt.yaml", "skirt-mistakes.txt", JobReader::read),
-            mistakes("darts.yaml", "darts-mistakes.txt", JobReader::read)));
+            Stream.concat(
+                mistakes("darts.yaml", "darts-mistakes.txt", JobReader::read),
+                mistakes("waistcoat.yaml", "waistcoat-mistakes.txt", JobReader::read))));
   }
 
   @TestFactory

@@ -76,6 +76,13 @@ class StyleWriterTest {
       samples = all.filter(p -> p.endsWith("job.yaml")).sorted().toList();
     }
     assertTrue(samples.size() > 5, samples::toString);
+    java.nio.file.Path resources = java.nio.file.Path.of("src/test/resources/ellwand/file");
+    samples =
+        Stream.concat(
+                samples.stream(),
+                Stream.of("apron.yaml", "waistcoat.yaml", "darts.yaml", "skirt.yaml")
+                    .map(resources::resolve))
+            .toList();
     return samples.stream()
         .map(
             path ->
