@@ -137,7 +137,7 @@ class BlockFileTest {
         "work/block.yaml:5: size: cannot be a list. Write for example 104.",
         refusal(JOB, BLOCK.replace("  size: M", "  size: [M]")));
     assertEquals(
-        "work/block.yaml:9: piece panel: this file ends up naming itself. Name the file that has"
+        "work/block.yaml:9: this file ends up naming itself. Name the file that has"
             + " the block.",
         refusal(
             JOB,

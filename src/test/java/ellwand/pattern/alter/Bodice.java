@@ -94,6 +94,20 @@ final class Bodice {
         Optional.of(new Draft.Curve(new Point(ax, ay), new Point(bx, by))));
   }
 
+  /** The same under another name. */
+  static Draft named(Draft draft, String name) {
+    return new Draft(
+        name,
+        draft.nodes(),
+        draft.namedEdges(),
+        draft.allowance(),
+        draft.fold(),
+        draft.grain(),
+        draft.notches(),
+        draft.innerLines(),
+        draft.cuts());
+  }
+
   /** Which of several outlined pieces comes out how. */
   static Workpiece made(String name, Outlined... pieces) {
     return design(Sizes.only("one size"), pieces).making("one size").piece(name);
