@@ -207,6 +207,7 @@ public final class CompareRun {
     int atOnce = Math.min(request.threads(), things.size());
     Request part =
         request
+            .with(request.progress().ofSeveral())
             .part(share * (request.effort().repeats() ? 1.0 : atOnce) / things.size())
             .onThreads(Math.max(1, request.threads() / atOnce));
     ExecutorService workers = Executors.newFixedThreadPool(atOnce);

@@ -31,7 +31,8 @@ public final class FitRun {
   private final Request request;
 
   private FitRun(Request request) {
-    this.request = request;
+    // Whoever hopes that it fits wants all of the effort.
+    this.request = request.with(request.effort().whole()).with(request.progress().ofSeveral());
   }
 
   /**
@@ -55,7 +56,7 @@ public final class FitRun {
     return lay.wantedAreaMm2() > room(lay.cloth())
         ? Optional.empty()
         : new FitRun(request)
-            .shortest(lay, request.effort())
+            .shortest(lay, request.effort().whole())
             .filter(FitRun::fits)
             .map(Check::passed);
   }

@@ -1,10 +1,12 @@
 package ellwand.app;
 
 import ellwand.cloth.Cloth;
+import ellwand.figures.Buying;
 import ellwand.figures.Figures;
 import ellwand.job.Job;
 import ellwand.lay.Marker;
 import ellwand.units.Unit;
+import ellwand.work.Progress;
 import ellwand.work.Request;
 import java.util.ArrayList;
 import java.util.List;
@@ -25,11 +27,21 @@ public final class LayRun {
     List<Marker> markers = new ArrayList<>();
     List<Figures> figures = new ArrayList<>();
     for (Cloth cloth : job.cloths()) {
-      Folded folded = Folded.make(JobLays.of(job, cloth), unit, request);
+      Request priced = request.with(priced(cloth, request.progress()));
+      Folded folded = Folded.make(JobLays.of(job, cloth), unit, priced);
       Marker best = folded.best(job, unit);
       markers.add(best);
       figures.add(folded.figures(best, JobLays.bindings(job, cloth, unit)));
     }
     return LaidJob.of(job, markers, figures, unit);
+  }
+
+  /** Says beside the length of each marker what its cloth costs. */
+  private static Progress priced(Cloth cloth, Progress progress) {
+    return news ->
+        progress.hear(
+            news instanceof Progress.Shorter marker
+                ? Buying.costInWords(cloth, marker.clothMm()).map(marker::costing).orElse(marker)
+                : news);
   }
 }

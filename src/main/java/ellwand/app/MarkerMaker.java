@@ -248,6 +248,7 @@ final class MarkerMaker {
         news ->
             request
                 .progress()
+                .ofSeveral()
                 .hear(news instanceof Progress.Shorter s ? s.of(mix.toString()) : news);
     return Nester.nest(lay, List.of(fold), request.with(named)).get(0);
   }

@@ -13,12 +13,16 @@ import me.tongfei.progressbar.ProgressBarBuilder;
 import me.tongfei.progressbar.ProgressBarStyle;
 
 /**
- * What the user sees on stderr while the program searches: a bar for each cloth, or plain lines.
+ * What the user sees on stderr while the program searches: a bar for each cloth, or plain lines,
+ * the first as soon as there is a marker and more as better ones are found.
  */
 final class Console implements Progress, AutoCloseable {
 
   private static final int BAR_STEPS = 1000;
   private static final int TICK_MILLIS = 200;
+
+  /** A line is worth so much of a marker's length. */
+  private static final double WORTH_A_LINE = 0.01;
 
   private final PrintWriter err;
   private final Effort effort;
@@ -33,6 +37,13 @@ final class Console implements Progress, AutoCloseable {
           });
   private ProgressBar bar;
   private String what = "";
+
+  /** The length that was told last, mm. */
+  private double toldMm;
+
+  /** What was not told yet, since it is little better. */
+  private String untold = "";
+
   private long barStartNanos;
 
   private Console(PrintWriter err, Effort effort, Unit unit) {
@@ -53,8 +64,7 @@ final class Console implements Progress, AutoCloseable {
   @Override
   public synchronized void hear(News news) {
     if (news instanceof Mishap mishap) {
-      closeBar();
-      what = "";
+      next("");
       err.printf(
           "%s: %s failed by a bug in Ellwand, and was left out. Please report these lines with the"
               + " job file:%n",
@@ -63,16 +73,28 @@ final class Console implements Progress, AutoCloseable {
       err.flush();
       return;
     }
+    if (news instanceof Ended ended) {
+      next("");
+      say(
+          "%s: searched for %.1f s, the last gain came after %.1f s"
+              .formatted(ended.cloth(), ended.seconds(), ended.gainSeconds()));
+      return;
+    }
     String best = best(news);
     String heard = PlainText.of(what(news));
     if (!what.equals(heard)) {
-      closeBar();
-      what = heard;
+      next(heard);
       if (terminal) {
         startBar();
       } else {
-        err.println(what + ": first " + (news instanceof Shorter ? "marker " : "plan ") + best);
-        err.flush();
+        say(what + ": first " + (news instanceof Shorter ? "marker " : "plan ") + best);
+      }
+      toldMm = news instanceof Shorter marker ? marker.clothMm() : 0;
+    } else if (!terminal && news instanceof Shorter marker && marker.clothMm() < toldMm) {
+      untold = what + ": " + best;
+      if (marker.clothMm() < toldMm * (1 - WORTH_A_LINE)) {
+        toldMm = marker.clothMm();
+        sayUntold();
       }
     }
     if (bar != null) {
@@ -81,6 +103,25 @@ final class Console implements Progress, AutoCloseable {
       }
       bar.setExtraMessage("best " + best);
     }
+  }
+
+  /** Goes on to something else. */
+  private void next(String other) {
+    closeBar();
+    sayUntold();
+    what = other;
+  }
+
+  private void sayUntold() {
+    if (!untold.isEmpty()) {
+      say(untold);
+      untold = "";
+    }
+  }
+
+  private void say(String line) {
+    err.println(line);
+    err.flush();
   }
 
   /** The cloth or the stage that is worked on. */
@@ -93,7 +134,8 @@ final class Console implements Progress, AutoCloseable {
 
   private String best(News news) {
     if (news instanceof Shorter marker) {
-      return new Length(marker.clothMm()).show(unit);
+      return new Length(marker.clothMm()).show(unit)
+          + marker.cost().map(cost -> ", " + cost).orElse("");
     }
     Cheaper plan = (Cheaper) news;
     String lays = plan.lays() == 1 ? "1 lay" : plan.lays() + " lays";
@@ -130,6 +172,6 @@ final class Console implements Progress, AutoCloseable {
   @Override
   public synchronized void close() {
     ticker.shutdownNow();
-    closeBar();
+    next("");
   }
 }

@@ -20,11 +20,12 @@ final class SearchMixin {
       names = "--effort",
       paramLabel = "TIME|STEPS",
       converter = EffortConverter.class,
-      defaultValue = "15s",
       description =
-          "Search for each cloth: a time (30s, 2min) or steps (5000steps; the same steps, seed and"
-              + " threads give the same marker). Default: ${DEFAULT-VALUE}.")
-  private Effort effort;
+          "Search for each cloth: a time (30s, 2min), counted from the first marker on, or steps"
+              + " (5000steps; the same steps, seed and threads give the same marker). Default: as"
+              + " long as it pays, which is until as long again as it took to the last gain has"
+              + " brought nothing, for 1 s at least and 15 s at most.")
+  private Effort effort = Effort.asLongAsItPays(1, 15);
 
   @Option(
       names = "--seed",

@@ -4,6 +4,8 @@ import ellwand.cloth.Cloth;
 import ellwand.cloth.Repeat;
 import ellwand.units.Length;
 import ellwand.units.Unit;
+import java.util.Locale;
+import java.util.Optional;
 
 /** What to buy for a length on the table. */
 public final class Buying {
@@ -52,6 +54,18 @@ public final class Buying {
   /** 0 if the price is unknown. */
   public static double cost(Cloth cloth, double boughtMm) {
     return boughtMm / 1000 * cloth.pricePerMetre();
+  }
+
+  /** An amount with its currency, which may be empty. */
+  public static String money(double amount, String currency) {
+    return String.format(Locale.ROOT, "%.2f", amount) + (currency.isEmpty() ? "" : " " + currency);
+  }
+
+  /** What a marker of that length would cost, with its currency; empty if the price is unknown. */
+  public static Optional<String> costInWords(Cloth cloth, double clothLengthMm) {
+    return cloth.pricePerMetre() > 0
+        ? Optional.of(money(cost(cloth, lengthMm(cloth, clothLengthMm)), cloth.currency()))
+        : Optional.empty();
   }
 
   /** How wide the cloth must be bought to have so much between its selvedges on the table, mm. */

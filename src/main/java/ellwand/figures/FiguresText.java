@@ -55,13 +55,13 @@ public final class FiguresText {
     List<ToBuy> trims = job.buy().items(ToBuy.Kind.TRIM);
     if (job.totalCost() > 0) {
       text.append(trims.isEmpty() ? ", cloth for " : ", cloth and trims for ")
-          .append(money(job.totalCost(), job.currency()));
+          .append(Buying.money(job.totalCost(), job.currency()));
       if (job.garments() > 1) {
-        text.append(", ").append(money(job.costPerGarment(), job.currency())).append(" a garment");
+        text.append(", ").append(Buying.money(job.costPerGarment(), job.currency())).append(" a garment");
       }
     } else if (job.buy().cost() > 0) {
       text.append(trims.isEmpty() ? ", cloth for " : ", cloth and trims for ")
-          .append(money(job.buy().cost(), job.buy().currency()))
+          .append(Buying.money(job.buy().cost(), job.buy().currency()))
           .append(" without ")
           .append(String.join(", ", job.buy().unpriced()));
     }
@@ -122,7 +122,7 @@ public final class FiguresText {
       return;
     }
     double cost = buy.cost(ToBuy.Kind.TRIM);
-    text.append("\ntrims").append(cost > 0 ? ": " + money(cost, buy.currency()) : "").append('\n');
+    text.append("\ntrims").append(cost > 0 ? ": " + Buying.money(cost, buy.currency()) : "").append('\n');
     List<String> names = trims.stream().map(t -> t.words(unit)).toList();
     int width = names.stream().mapToInt(String::length).max().orElseThrow();
     for (ToBuy trim : trims) {
@@ -132,7 +132,7 @@ public final class FiguresText {
           List.of(
               trim.amount(unit)
                   + (trim.cost() > 0
-                      ? ": " + money(trim.cost(), trim.currency()) + " at " + trim.price(unit)
+                      ? ": " + Buying.money(trim.cost(), trim.currency()) + " at " + trim.price(unit)
                       : ", price unknown")));
     }
   }
@@ -162,9 +162,9 @@ public final class FiguresText {
     boolean yards = unit == Unit.INCH || unit == Unit.YARD;
     double each = f.money().pricePerMetre() * (yards ? Unit.YARD.mm() / Unit.M.mm() : 1);
     return ": "
-        + money(f.money().cost(), f.money().currency())
+        + Buying.money(f.money().cost(), f.money().currency())
         + " at "
-        + money(each, f.money().currency())
+        + Buying.money(each, f.money().currency())
         + (yards ? " a yard" : " a metre");
   }
 
@@ -249,10 +249,6 @@ public final class FiguresText {
 
   private String area(double mm2) {
     return new Area(mm2).show(unit);
-  }
-
-  private static String money(double amount, String currency) {
-    return String.format(Locale.ROOT, "%.2f", amount) + (currency.isEmpty() ? "" : " " + currency);
   }
 
   private static String padded(String text, int width) {

@@ -9,6 +9,7 @@ import ellwand.nest.choice.Choices;
 import ellwand.nest.choice.Deepen;
 import ellwand.nest.choice.ExploreChoices;
 import ellwand.nest.choice.FirstPlan;
+import ellwand.nest.choice.Glances;
 import ellwand.nest.choice.LayPlan;
 import ellwand.nest.choice.LaySolver;
 import ellwand.nest.kernel.NoFit;
@@ -27,7 +28,6 @@ import ellwand.rule.Check;
 import ellwand.units.Unit;
 import ellwand.work.Effort;
 import ellwand.work.Request;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
@@ -43,7 +43,10 @@ final class Attempt {
   private final Request request;
   private final Placing placing;
   private final LayPlan plan;
-  private final CompletableFuture<Solver<LayPlan>> solver;
+  private final Glances glances;
+
+  /** Made beside the search, once it is worth that. */
+  private Optional<CompletableFuture<Solver<LayPlan>>> solver = Optional.empty();
 
   /**
    * Ready to begin; nothing is placed yet.
@@ -58,21 +61,12 @@ final class Attempt {
     Phases repeat = new Phases(lay, cloth);
     plan = FirstPlan.of(lay, cloth, repeat);
     placing = new Placing(lay, cloth, repeat, noFit, request, teller);
-    boolean choices = !Choices.neighbours(plan, plan.decision()).isEmpty();
-    // Without them the solver would look for a move for ever.
-    boolean stations = plan.servings().stream().anyMatch(s -> s.stations().size() > 1);
-    List<CustomPhaseCommand<LayPlan>> phases = new ArrayList<>();
-    if (choices) {
-      phases.add(new ExploreChoices(placing));
-    }
-    phases.add(new Deepen(placing));
-    // Configuring the solver takes a second when cold, the first marker less: so both at once.
-    solver =
-        CompletableFuture.supplyAsync(() -> LaySolver.of(request, stations, phases).buildSolver());
+    glances = new Glances(plan, placing);
   }
 
   /** Places what is wanted and searches. */
   void search() {
+    prepareSolver(request.effort());
     try {
       placing.construct(plan.decision());
     } finally {
@@ -82,26 +76,54 @@ final class Attempt {
         placing.row(plan.decision());
       }
     }
-    solve();
+    search(request.effort());
   }
 
   /** Tries more choices and searches on from the best that was found. */
   void goOn(Effort effort) {
+    prepareSolver(effort);
     placing.allow(effort);
-    solve();
+    search(effort);
+  }
+
+  private void search(Effort effort) {
+    glances.look();
+    glances.tryShortest();
+    if (solverIsWanted(effort)) {
+      request
+          .stop()
+          .unlessWanted(solver.orElseThrow())
+          .ifPresent(made -> LaySolver.solve(made, plan, request.stop()));
+    } else {
+      placing.search(placing.best(), 1);
+    }
+  }
+
+  /** Configuring it takes a second when cold, the first marker less: so both at once. */
+  private void prepareSolver(Effort effort) {
+    if (solver.isEmpty() && glances.more() && LaySolver.worthwhile(effort)) {
+      boolean stations = plan.servings().stream().anyMatch(s -> s.stations().size() > 1);
+      List<CustomPhaseCommand<LayPlan>> phases =
+          List.of(new ExploreChoices(glances, placing), new Deepen(placing));
+      Request spending = request.with(effort);
+      solver =
+          Optional.of(
+              CompletableFuture.supplyAsync(
+                  () -> LaySolver.of(spending, stations, phases).buildSolver()));
+    }
+  }
+
+  /** Whoever counts time does not wait for it. */
+  private boolean solverIsWanted(Effort effort) {
+    return solver.isPresent()
+        && LaySolver.worthwhile(effort)
+        && (effort.repeats() || solver.get().isDone());
   }
 
   /** Searches on from where the copies of another marker lie on such cloth. */
   void goOnFrom(Marker marker, Effort effort) {
     placing.allow(effort);
     placing.searchFrom(marker.copies());
-  }
-
-  private void solve() {
-    request
-        .stop()
-        .unlessWanted(solver)
-        .ifPresent(made -> LaySolver.solve(made, plan, request.stop()));
   }
 
   /** Whether there is any marker. */

@@ -1,6 +1,7 @@
 package ellwand.nest;
 
 import ellwand.cloth.Fold;
+import ellwand.geometry.NoFitUnion;
 import ellwand.lay.Lay;
 import ellwand.lay.Marker;
 import ellwand.nest.pose.NoRoomException;
@@ -63,6 +64,6 @@ public final class Nester {
 
   private static List<Tried> nest(
       Lay lay, List<Fold> folds, Request request, Optional<MarkerListener> listener) {
-    return new WaysTried(lay, folds, request, listener, new KnownNoFits()).tried();
+    return new WaysTried(lay, folds, request, listener, NoFitUnion::rings).tried();
   }
 }

@@ -4,9 +4,11 @@ import ellwand.cloth.Fold;
 import ellwand.cloth.LaidCloth;
 import ellwand.lay.Lay;
 import ellwand.lay.Marker;
+import ellwand.nest.kernel.KnownNoFits;
 import ellwand.nest.kernel.NoFit;
 import ellwand.nest.pose.NoRoomException;
 import ellwand.problem.InputException;
+import ellwand.work.Effort;
 import ellwand.work.Progress;
 import ellwand.work.Request;
 import ellwand.work.Stop;
@@ -17,6 +19,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 
 /**
@@ -59,7 +62,7 @@ final class WaysTried {
     this.folds = folds;
     this.request = request;
     this.stop = request.stop();
-    this.noFit = noFit;
+    this.noFit = new KnownNoFits(noFit);
     this.clock = new Clock(request, listener);
   }
 
@@ -70,18 +73,19 @@ final class WaysTried {
     int number = ways.values().stream().mapToInt(List::size).sum();
     ways.forEach((fold, some) -> firstTrials(fold, some, number < 2 ? 1 : TRIALS / number));
     if (number > 1) {
-      List<Attempt> finalists = shortest(best.values()).limit(FINALISTS).toList();
-      if (finalists.size() > 1) {
-        finalists.forEach(attempt -> goOn(attempt, SECOND_TRIAL));
-      }
-      shortest(best.values()).findFirst().ifPresent(attempt -> goOn(attempt, clock.left()));
+      List<Attempt> finalists = finalists();
+      finalists.forEach(attempt -> goOn(attempt, () -> clock.part(SECOND_TRIAL).effort()));
+      shortest(best.values())
+          .findFirst()
+          .ifPresent(attempt -> goOn(attempt, () -> clock.part(clock.left()).effort()));
     }
+    goOnWhileItPays();
     Optional.ofNullable(best.get(Fold.OPEN)).ifPresent(this::goOnFlat);
     best.forEach(
         (fold, attempt) ->
             part(
                 "turning off the grain, " + fold.words(),
-                () -> attempt.turn(request.part(TURNING / best.size()))));
+                () -> attempt.turn(request.with(clock.spent().part(TURNING / best.size())))));
     clock.end();
     List<Tried> tried = results();
     if (tried.stream().noneMatch(t -> t.marker().isPresent()) && !mishaps.isEmpty()) {
@@ -118,10 +122,29 @@ final class WaysTried {
     }
   }
 
-  private void goOn(Attempt attempt, double share) {
+  /** The folds that are worth another trial, where there are several. */
+  private List<Attempt> finalists() {
+    List<Attempt> finalists = shortest(best.values()).limit(FINALISTS).toList();
+    return finalists.size() > 1 ? finalists : List.of();
+  }
+
+  private void goOn(Attempt attempt, Supplier<Effort> effort) {
     if (!stop.wanted()) {
-      part(attempt.fold().words(), () -> attempt.goOn(clock.part(share).effort()));
+      part(attempt.fold().words(), () -> attempt.goOn(effort.get()));
     }
+  }
+
+  private void goOnWhileItPays() {
+    for (Optional<Effort> more = clock.more();
+        more.isPresent() && !best.isEmpty() && !stop.wanted();
+        more = clock.more()) {
+      Effort round = more.get();
+      List<Attempt> finalists = finalists();
+      finalists.forEach(attempt -> goOn(attempt, () -> round.part(SECOND_TRIAL)));
+      double left = 1 - SECOND_TRIAL * finalists.size();
+      shortest(best.values()).findFirst().ifPresent(best -> goOn(best, () -> round.part(left)));
+    }
+    clock.tellEnd(lay.cloth().name());
   }
 
   /** What lies folded in less cloth is a start for the open one, maybe with pieces too near. */
@@ -137,7 +160,7 @@ final class WaysTried {
                     "opening what lies folded",
                     () ->
                         Carried.unfolded(folded.marker(clock.search(false)))
-                            .ifPresent(flat -> open.goOnFrom(flat, request.effort().part(FLAT))));
+                            .ifPresent(flat -> open.goOnFrom(flat, clock.spent().part(FLAT))));
               });
     }
   }
@@ -158,7 +181,8 @@ final class WaysTried {
                       "what the cutter wishes",
                       () ->
                           attempt
-                              .pleasing(search, request.part(PLEASING), this::part)
+                              .pleasing(
+                                  search, request.with(clock.spent().part(PLEASING)), this::part)
                               .ifPresent(marker -> pleasing.put(attempt.fold(), marker))));
     }
     List<Tried> tried = new ArrayList<>();

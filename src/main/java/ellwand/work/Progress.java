@@ -16,6 +16,15 @@ public interface Progress {
 
   void hear(News news);
 
+  /** The same without being told when each of several searches ended. */
+  default Progress ofSeveral() {
+    return news -> {
+      if (!(news instanceof Ended)) {
+        hear(news);
+      }
+    };
+  }
+
   /** One event: something better than all before in the same search, or a part of it failed. */
   sealed interface News {
 
@@ -35,16 +44,44 @@ public interface Progress {
    * @param fold how the cloth lies, as {@code Fold} names it
    * @param mix in an order the garments that the marker holds, such as {@code 2 x 38, 1 x 40}
    * @param clothMm length of cloth it takes, mm
+   * @param cost of what has to be bought for it, with its currency; empty where nobody said
    */
   record Shorter(
-      String cloth, String fold, Optional<String> mix, double seconds, double share, double clothMm)
+      String cloth,
+      String fold,
+      Optional<String> mix,
+      double seconds,
+      double share,
+      double clothMm,
+      Optional<String> cost)
       implements News {
+
+    public Shorter(String cloth, String fold, double seconds, double share, double clothMm) {
+      this(cloth, fold, Optional.empty(), seconds, share, clothMm, Optional.empty());
+    }
 
     /** The same as a marker of an order. */
     public Shorter of(String garments) {
-      return new Shorter(cloth, fold, Optional.of(garments), seconds, share, clothMm);
+      return new Shorter(cloth, fold, Optional.of(garments), seconds, share, clothMm, cost);
+    }
+
+    /** The same with its price. */
+    public Shorter costing(String money) {
+      return new Shorter(cloth, fold, mix, seconds, share, clothMm, Optional.of(money));
+    }
+
+    /** The same as a part of a longer search. */
+    public Shorter after(double secondsInAll, double shareOfAll) {
+      return new Shorter(cloth, fold, mix, secondsInAll, shareOfAll, clothMm, cost);
     }
   }
+
+  /**
+   * The search for a marker has ended since it no longer paid.
+   *
+   * @param gainSeconds when the last gain was made, s since the search began
+   */
+  record Ended(String cloth, double seconds, double share, double gainSeconds) implements News {}
 
   /**
    * A cut-order plan that costs less, or how far planning has come with the best so far.

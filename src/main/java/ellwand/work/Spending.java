@@ -1,5 +1,6 @@
 package ellwand.work;
 
+import java.util.Optional;
 import java.util.function.LongSupplier;
 
 /**
@@ -21,9 +22,14 @@ public final class Spending {
   /** A search needs some time to begin at all, s; ours. */
   private static final double LEAST_SECONDS = 0.01;
 
+  /** As long again as it took to a gain. */
+  private static final double AGAIN = 2;
+
   private final Effort effort;
   private final LongSupplier nanos;
-  private final long started;
+  private long started;
+  private boolean begun;
+  private double gained;
   private double used;
   private double left = 1;
 
@@ -37,6 +43,39 @@ public final class Spending {
     this.effort = effort;
     this.nanos = nanos;
     this.started = nanos.getAsLong();
+  }
+
+  /**
+   * Time runs from here instead, if this is the first time that it is said: what prepares a search
+   * takes nothing from it.
+   */
+  public void begin() {
+    if (!begun) {
+      begun = true;
+      started = nanos.getAsLong();
+    }
+  }
+
+  /** Says that a gain was made just now. */
+  public void gain() {
+    gained = seconds();
+  }
+
+  /** When the last gain was made, s. */
+  public double gained() {
+    return gained;
+  }
+
+  /**
+   * What it pays to spend from now on: until as long again is over as it took to the last gain, or
+   * what is spent in any case. Empty where that is over, and where steps are what limits.
+   */
+  public Optional<Effort> worthwhile() {
+    double until =
+        Math.min(effort.seconds(), Math.max(effort.leastSeconds(), AGAIN * gained)) - seconds();
+    return effort.repeats() || until < LEAST_SECONDS
+        ? Optional.empty()
+        : Optional.of(Effort.ofSeconds(until));
   }
 
   /** Counts steps, or parts of a step; makes no difference where time is what limits. */
@@ -58,7 +97,7 @@ public final class Spending {
     return effort;
   }
 
-  /** Seconds since this was made. */
+  /** Seconds since this was made or begun. */
   public double seconds() {
     return (nanos.getAsLong() - started) / 1e9;
   }
@@ -99,7 +138,10 @@ public final class Spending {
     Effort part =
         effort.repeats()
             ? effort.part(share)
-            : ofSeconds((effort.seconds() - seconds()) * Math.min(1, share / left));
+            : effort.part(
+                Math.max(LEAST_SECONDS, effort.seconds() - seconds())
+                    / effort.seconds()
+                    * Math.min(1, share / left));
     left = Math.max(0, left - share);
     return part;
   }

@@ -12,6 +12,8 @@ class EffortTest {
     assertEquals("0.25s", Effort.parse("0.25s").toString());
     assertEquals("7200s", Effort.parse("2h").toString());
     assertEquals("5000steps", Effort.parse("5000steps").toString());
+    assertEquals("1s to 15s", Effort.asLongAsItPays(1, 15).toString());
+    assertEquals("15s", Effort.asLongAsItPays(1, 15).whole().toString());
   }
 
   /** 5 s x 0.0563... in a part of an order was told as 0.28154647520000015s. */

@@ -78,4 +78,65 @@ class SpendingTest {
     assertTrue(effort.over());
     assertTrue(effort.rest().seconds() < 0.1);
   }
+
+  @Test
+  void whatPreparesASearchTakesNothingFromIt() {
+    Spending effort = of(Effort.ofSeconds(8));
+    pass(5);
+    effort.begin();
+    pass(2);
+    effort.begin();
+    assertEquals(2, effort.seconds(), 1e-9);
+    assertEquals(0.25, effort.spent(), 1e-12);
+  }
+
+  @Test
+  void asLongAgainAsToTheLastGainIsWorthwhile() {
+    Spending effort = of(Effort.asLongAsItPays(1, 15));
+    effort.gain();
+    assertEquals(1, effort.worthwhile().orElseThrow().seconds(), 1e-9);
+    pass(0.8);
+    effort.gain();
+    assertEquals(0.8, effort.worthwhile().orElseThrow().seconds(), 1e-9);
+    pass(0.8);
+    assertTrue(effort.worthwhile().isEmpty());
+    // A round may last longer than it should, and gain only then.
+    pass(3);
+    effort.gain();
+    assertEquals(4.6, effort.worthwhile().orElseThrow().seconds(), 1e-9);
+    pass(4.6);
+    assertTrue(effort.worthwhile().isEmpty());
+    assertEquals(4.6, effort.gained(), 1e-9);
+  }
+
+  @Test
+  void nothingIsWorthwhileBeyondTheMost() {
+    Spending effort = of(Effort.asLongAsItPays(1, 15));
+    pass(14);
+    effort.gain();
+    assertEquals(1, effort.worthwhile().orElseThrow().seconds(), 1e-9);
+    pass(1);
+    effort.gain();
+    assertTrue(effort.worthwhile().isEmpty());
+  }
+
+  @Test
+  void aWholeEffortIsWorthwhileToItsEnd() {
+    Spending effort = of(Effort.ofSeconds(20));
+    pass(5);
+    assertEquals(15, effort.worthwhile().orElseThrow().seconds(), 1e-9);
+    assertTrue(of(Effort.ofSteps(20)).worthwhile().isEmpty());
+  }
+
+  @Test
+  void sharesEndWhenTheyNoLongerPayToo() {
+    Spending effort = of(Effort.asLongAsItPays(1, 15));
+    Effort half = effort.take(0.5);
+    assertEquals(0.5, half.leastSeconds(), 1e-9);
+    assertEquals(7.5, half.seconds(), 1e-9);
+    pass(3);
+    Effort rest = effort.take(0.5);
+    assertEquals(12, rest.seconds(), 1e-9);
+    assertEquals(0.8, rest.leastSeconds(), 1e-9);
+  }
 }

@@ -10,58 +10,109 @@ import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** Says what could be chosen otherwise. */
 public final class Choices {
 
+  /** Places in the repeat that are not two. */
+  private static final double SAME_MM = 0.01;
+
   private Choices() {}
 
   /**
    * Decisions one change away: all copies of a piece served otherwise, or a garment turned round.
-   * The first garment keeps its heading, since turning the whole lay changes nothing.
    */
   public static List<Decision> neighbours(LayPlan plan, Decision from) {
-    List<Decision> neighbours = new ArrayList<>();
-    List<Serving> servings = plan.servings();
-    for (int i = 0; i < servings.size(); i++) {
-      if (!firstOfItsPiece(servings, i)) {
-        continue;
-      }
-      for (int option = 0; option < servings.get(i).stations().size(); option++) {
-        Decision changed = from;
-        for (int j = i; j < servings.size(); j++) {
-          // In a garment of other pieces the place in the repeat may leave fewer stations.
-          List<Station> stations = servings.get(j).stations();
-          if (samePiece(servings.get(i), servings.get(j)) && option < stations.size()) {
-            changed = changed.at(j, stations.get(option));
-          }
-        }
-        if (!changed.equals(from)) {
-          neighbours.add(changed);
-        }
+    return questions(plan).stream()
+        .flatMap(List::stream)
+        .map(answer -> answer.apply(from).agreeing())
+        .filter(decision -> !decision.equals(from))
+        .filter(decision -> keepsFold(plan, decision))
+        .toList();
+  }
+
+  /**
+   * Every decision in which all copies of a piece are served alike; none where there are more than
+   * so many.
+   */
+  static List<Decision> all(LayPlan plan, int most) {
+    List<List<UnaryOperator<Decision>>> questions = questions(plan);
+    double number = questions.stream().mapToDouble(List::size).reduce(1, (a, b) -> a * b);
+    if (number > most) {
+      return List.of();
+    }
+    List<Decision> all = List.of(plan.decision());
+    for (List<UnaryOperator<Decision>> answers : questions) {
+      all =
+          all.stream()
+              .flatMap(decision -> answers.stream().map(answer -> answer.apply(decision)))
+              .toList();
+    }
+    return all.stream()
+        .map(Decision::agreeing)
+        .distinct()
+        .filter(decision -> keepsFold(plan, decision))
+        .toList();
+  }
+
+  /**
+   * What can be chosen, each with its answers: where all copies of a piece are served, how a
+   * garment heads, where in the repeat something lies. The first garment keeps its heading, since
+   * turning the whole lay changes nothing.
+   */
+  private static List<List<UnaryOperator<Decision>>> questions(LayPlan plan) {
+    List<List<UnaryOperator<Decision>>> questions = new ArrayList<>();
+    for (int i = 0; i < plan.servings().size(); i++) {
+      if (firstOfItsPiece(plan.servings(), i)) {
+        int piece = i;
+        questions.add(
+            IntStream.range(0, plan.servings().get(i).stations().size())
+                .mapToObj(
+                    option ->
+                        (UnaryOperator<Decision>)
+                            decision -> served(plan.servings(), piece, option, decision))
+                .toList());
       }
     }
     plan.headings().stream()
         .skip(1)
+        .map(GarmentHeading::garment)
         .forEach(
-            h -> {
-              Heading now = from.headings().get(h.garment());
-              neighbours.add(
-                  from.heading(h.garment(), now == Heading.UP ? Heading.DOWN : Heading.UP));
-            });
+            garment ->
+                questions.add(
+                    List.of(
+                        decision -> decision.heading(garment, Heading.UP),
+                        decision -> decision.heading(garment, Heading.DOWN))));
     plan.phases()
         .forEach(
             (free, values) ->
-                values.stream()
-                    .filter(mm -> Math.abs(mm - from.phases().get(free)) > 0.01)
-                    .forEach(mm -> neighbours.add(from.phase(free, mm))));
-    return neighbours.stream()
-        .map(Decision::agreeing)
-        .filter(decision -> !decision.equals(from))
-        .filter(decision -> keepsFold(plan, decision))
-        .toList();
+                questions.add(
+                    values.stream()
+                        .map(mm -> (UnaryOperator<Decision>) decision -> at(free, mm, decision))
+                        .toList()));
+    return questions;
+  }
+
+  private static Decision served(List<Serving> servings, int piece, int option, Decision decision) {
+    Decision changed = decision;
+    for (int j = piece; j < servings.size(); j++) {
+      // In a garment of other pieces the place in the repeat may leave fewer stations.
+      List<Station> stations = servings.get(j).stations();
+      if (samePiece(servings.get(piece), servings.get(j)) && option < stations.size()) {
+        changed = changed.at(j, stations.get(option));
+      }
+    }
+    return changed;
+  }
+
+  private static Decision at(Free free, double mm, Decision decision) {
+    return Math.abs(mm - decision.phases().get(free)) > SAME_MM
+        ? decision.phase(free, mm)
+        : decision;
   }
 
   /** Who names a fold wants it: open is a way to lie of its own. */

@@ -30,7 +30,17 @@ public final class LaySolver {
 
   private static final double LEAST_CHOOSING = 0.2;
 
+  /** From here on the second that it takes to begin when cold is well spent; ours. */
+  private static final double LEAST_SECONDS = 5;
+
+  private static final long LEAST_STEPS = 5_000;
+
   private LaySolver() {}
+
+  /** Whether an effort is large enough to choose with a solver. */
+  public static boolean worthwhile(Effort effort) {
+    return effort.repeats() ? effort.steps() >= LEAST_STEPS : effort.seconds() >= LEAST_SECONDS;
+  }
 
   /** Solves; between two moves or phases it ends when a stop is wanted. */
   public static void solve(Solver<LayPlan> solver, LayPlan plan, Stop stop) {

@@ -2,7 +2,7 @@ package ellwand.nest.kernel;
 
 import java.util.List;
 
-/** Makes no-fit polygons; called from several threads. */
+/** Makes no-fit polygons and what they need; called from several threads. */
 @FunctionalInterface
 public interface NoFit {
 
@@ -15,4 +15,23 @@ public interface NoFit {
    * @return rings that keep the overlap on their left: borders counter-clockwise, holes clockwise
    */
   List<double[]> rings(double[] still, double[] moving);
+
+  /**
+   * The same as a table to ask for depths.
+   *
+   * @param levels how often its box is quartered
+   */
+  default PairTable table(double[] still, double[] moving, int levels) {
+    return PairTableBuilder.build(rings(still, moving), levels);
+  }
+
+  /**
+   * An outline with fewer corners that covers it.
+   *
+   * @param bound how far it may reach beyond
+   * @param few an outline of so many corners is left as it is
+   */
+  default double[] thinned(double[] outline, double bound, int few) {
+    return Outward.thinned(outline, bound, few);
+  }
 }

@@ -17,6 +17,16 @@ final class Outlines {
 
   final Tables tables;
 
+  /** Outlines up to so many points are not thinned to search with, nor for a rough layout. */
+  private static final int FEW = 16;
+
+  private static final int FEW_ROUGHLY = 6;
+
+  /** How often a table's box is quartered, for the search and for a rough layout. */
+  private static final int LEVELS = 4;
+
+  private static final int LEVELS_ROUGHLY = 3;
+
   private final Set<Integer> fixed;
   private final NoFit noFit;
   private final List<double[]> whole;
@@ -30,6 +40,37 @@ final class Outlines {
    * @param bound how far outlines may be thinned outwards; 0 for the true ones
    */
   Outlines(List<Shape> shapes, Set<Integer> fixed, NoFit noFit, double bound) {
+    this(
+        shapes,
+        fixed,
+        noFit,
+        new Thinning(bound, FEW, noFit),
+        new Thinning(bound, FEW, noFit),
+        LEVELS);
+  }
+
+  /**
+   * Outlines with few corners, whose tables are quickly made.
+   *
+   * @param bound how far they may be thinned outwards
+   */
+  static Outlines rough(List<Shape> shapes, Set<Integer> fixed, NoFit noFit, double bound) {
+    return new Outlines(
+        shapes,
+        fixed,
+        noFit,
+        new Thinning(bound, FEW_ROUGHLY, noFit),
+        new Thinning(bound, FEW_ROUGHLY, noFit),
+        LEVELS_ROUGHLY);
+  }
+
+  private Outlines(
+      List<Shape> shapes,
+      Set<Integer> fixed,
+      NoFit noFit,
+      Thinning whole,
+      Thinning bare,
+      int levels) {
     centreX = new double[shapes.size()];
     centreY = new double[shapes.size()];
     halfX = new double[shapes.size()];
@@ -37,8 +78,6 @@ final class Outlines {
     size = new double[shapes.size()];
     this.fixed = fixed;
     this.noFit = noFit;
-    Thinning whole = new Thinning(bound);
-    Thinning bare = new Thinning(bound);
     for (int s = 0; s < shapes.size(); s++) {
       Shape shape = shapes.get(s);
       centreX[s] = (shape.minX() + shape.maxX()) / 2;
@@ -55,7 +94,7 @@ final class Outlines {
     }
     this.whole = whole.thinned;
     this.bare = fixed.isEmpty() ? whole.thinned : bare.thinned;
-    tables = new Tables(this.whole, this.bare, fixed, noFit);
+    tables = new Tables(this.whole, this.bare, fixed, noFit, levels);
   }
 
   /** The boxes of others, but for obstacles, which stay as they are. */
@@ -69,7 +108,7 @@ final class Outlines {
     noFit = of.noFit;
     whole = boxes(of.whole, fixed);
     bare = boxes(of.bare, fixed);
-    tables = new Tables(whole, bare, fixed, noFit);
+    tables = new Tables(whole, bare, fixed, noFit, LEVELS_ROUGHLY);
   }
 
   /** The boxes round them, whose tables are quickly made; obstacles stay as they are. */
@@ -94,11 +133,18 @@ final class Outlines {
   private static final class Thinning {
 
     private final double bound;
+    private final int few;
+    private final NoFit noFit;
     private final List<double[]> exact = new ArrayList<>();
     private final List<double[]> thinned = new ArrayList<>();
 
-    Thinning(double bound) {
+    /**
+     * @param bound how far outlines may be thinned; 0 for not at all
+     */
+    Thinning(double bound, int few, NoFit noFit) {
+      this.noFit = noFit;
       this.bound = bound;
+      this.few = few;
     }
 
     double[] add(double[] outline) {
@@ -111,7 +157,7 @@ final class Outlines {
         }
       }
       if (kept == null) {
-        kept = bound > 0 ? Outward.thinned(outline, bound) : outline;
+        kept = bound > 0 ? noFit.thinned(outline, bound, few) : outline;
       }
       exact.add(outline);
       thinned.add(kept);

@@ -9,9 +9,6 @@ import java.util.List;
  */
 final class Outward {
 
-  /** Outlines up to so many points are left as they are. */
-  private static final int FEW = 16;
-
   private record Corner(double x, double y, double strayed) {}
 
   private final List<Corner> ring = new ArrayList<>();
@@ -27,10 +24,11 @@ final class Outward {
   /**
    * @param outline counter-clockwise and without crossings
    * @param bound no added point is farther than this from the true outline
+   * @param few outlines up to so many points are left as they are
    */
-  static double[] thinned(double[] outline, double bound) {
+  static double[] thinned(double[] outline, double bound, int few) {
     Outward outward = new Outward(outline, bound);
-    while (outward.ring.size() > FEW && outward.step()) {
+    while (outward.ring.size() > few && outward.step()) {
       // each step takes one corner away
     }
     double[] thinned = new double[outward.ring.size() * 2];

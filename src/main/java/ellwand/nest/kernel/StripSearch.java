@@ -1,6 +1,7 @@
 package ellwand.nest.kernel;
 
 import ellwand.work.Request;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
@@ -23,6 +24,9 @@ public final class StripSearch {
   /** How far outlines are thinned outwards while searching, as a share of the strip's width. */
   private static final double THINNED = 0.0005;
 
+  /** The same for layouts that are only a beginning. */
+  private static final double THINNED_ROUGHLY = 0.01;
+
   /** Share of the effort that goes to the block when a block is repeated. */
   private static final double TILED = 0.6;
 
@@ -35,8 +39,9 @@ public final class StripSearch {
    *
    * @param plan with outlines that may be thinned
    * @param exact the same with the true outlines
+   * @param rough the same with outlines of few corners, for the first layout
    */
-  private record Prepared(Plan plan, Plan exact, Optional<Tiling> tiling) {}
+  private record Prepared(Plan plan, Plan exact, Plan rough, Optional<Tiling> tiling) {}
 
   /**
    * @param strip what to lay
@@ -51,10 +56,12 @@ public final class StripSearch {
     Set<Integer> fixed =
         strip.obstacles().stream().map(Obstacle::shape).collect(Collectors.toSet());
     Plan exact = new Plan(strip, new Outlines(strip.shapes(), fixed, noFit, 0));
-    double bound = THINNED * (exact.highY - exact.lowY);
-    Outlines thinned = new Outlines(strip.shapes(), fixed, noFit, bound);
+    double reach = exact.highY - exact.lowY;
+    Outlines thinned = new Outlines(strip.shapes(), fixed, noFit, THINNED * reach);
     Plan plan = thinned.thinned() ? new Plan(strip, thinned) : exact;
-    return new Prepared(plan, exact, Tiling.of(plan));
+    Outlines few = Outlines.rough(strip.shapes(), fixed, noFit, THINNED_ROUGHLY * reach);
+    Plan rough = few.thinned() ? new Plan(strip, few) : plan;
+    return new Prepared(plan, exact, rough, Tiling.of(plan));
   }
 
   /**
@@ -75,7 +82,8 @@ public final class StripSearch {
   private static Prepared prepared(Strip strip, Prepared like) {
     Plan exact = new Plan(strip, like.exact.outlines);
     Plan plan = like.plan == like.exact ? exact : new Plan(strip, like.plan.outlines);
-    return new Prepared(plan, exact, Optional.empty());
+    Plan rough = like.rough == like.plan ? plan : new Plan(strip, like.rough.outlines);
+    return new Prepared(plan, exact, rough, Optional.empty());
   }
 
   private synchronized Prepared prepared() {
@@ -103,20 +111,32 @@ public final class StripSearch {
     start.ifPresent(this::requireComplete);
     Plan plan = prepared().plan;
     Plan exact = prepared().exact;
+    Plan rough = prepared().rough;
     Optional<Tiling> tiling = prepared().tiling;
     if (plan.least > strip.maxLength()) {
       return new Outcome(Optional.empty(), 0);
     }
     Listener shorter = new Shorter(listener);
     if (tiling.isEmpty()) {
-      return new SearchRun(plan, exact, request, shorter).outcome(start.stream().toList());
+      return new SearchRun(plan, exact, rough, request, shorter).outcome(start.stream().toList());
     }
     Outcome tiled = tiling.get().run(request.part(TILED), shorter);
     Listener after =
         (layout, evaluations) -> shorter.better(layout, tiled.evaluations() + evaluations);
-    return new SearchRun(plan, exact, request.part(1 - TILED), after)
+    return new SearchRun(plan, exact, rough, request.part(1 - TILED), after)
         .outcome(Stream.concat(start.stream(), tiled.layout().stream()).toList())
         .after(tiled.evaluations());
+  }
+
+  /**
+   * The same on outlines of few corners, which are quickly prepared: a layout to begin with. Its
+   * length says roughly what a search would come to.
+   */
+  public Outcome roughly(Request request) {
+    Plan rough = prepared().rough;
+    return prepared().tiling.isPresent() || rough.least > strip.maxLength()
+        ? run(Optional.empty(), request, Listener.NONE)
+        : new SearchRun(rough, rough, rough, request, Listener.NONE).outcome(List.of());
   }
 
   /** Passes on what is shorter than all before. */

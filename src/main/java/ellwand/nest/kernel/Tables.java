@@ -43,8 +43,14 @@ final class Tables {
   /**
    * @param bare for each outline what of it may not overlap an obstacle
    * @param obstacles which outlines are of obstacles
+   * @param levels how often a table's box is quartered at the most
    */
-  Tables(List<double[]> centred, List<double[]> bare, Set<Integer> obstacles, NoFit noFit) {
+  Tables(
+      List<double[]> centred,
+      List<double[]> bare,
+      Set<Integer> obstacles,
+      NoFit noFit,
+      int levels) {
     this.noFit = noFit;
     count = centred.size();
     outlines = centred.toArray(double[][]::new);
@@ -73,7 +79,7 @@ final class Tables {
         }
       }
     }
-    levels = distinct() > MANY ? 4 : 5;
+    this.levels = Math.min(levels, distinct() > MANY ? 4 : 5);
     tables = new PairTable[count * count];
     signs = new double[count * count];
     for (int s = 0; s < count; s++) {
@@ -142,8 +148,7 @@ final class Tables {
             new Pair(a, b, alike),
             pair -> {
               double[][] of = fixed[a] || fixed[b] ? bare : outlines;
-              return PairTableBuilder.build(
-                  noFit.rings(of[a], alike ? of[b] : Rings.turned(of[b])), levels);
+              return noFit.table(of[a], alike ? of[b] : Rings.turned(of[b]), levels);
             });
     tables[moving * count + still] = table;
     return table;

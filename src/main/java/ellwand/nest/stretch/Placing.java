@@ -5,7 +5,6 @@ import ellwand.cloth.LaidCloth;
 import ellwand.lay.Copy;
 import ellwand.lay.Lay;
 import ellwand.nest.kernel.Layout;
-import ellwand.nest.kernel.Listener;
 import ellwand.nest.kernel.NoFit;
 import ellwand.nest.kernel.Outcome;
 import ellwand.nest.kernel.StripSearch;
@@ -23,7 +22,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 
-/** Places decisions with the kernel, keeps the best that was found and tells of it. */
+/**
+ * Places decisions with the kernel, keeps the best that was found and tells of it. An effort in
+ * time counts from the first marker on.
+ */
 public final class Placing {
 
   /** What the first layout may take: as good as nothing. */
@@ -32,7 +34,7 @@ public final class Placing {
   /** Share of the effort's time after which it makes haste. */
   private static final double OPENED = 0.5;
 
-  /** It has so much time whatever the effort: less is of no use. */
+  /** The very first has so much time whatever the effort: less is of no use. */
   private static final Effort LEAST = Effort.ofSeconds(1);
 
   /** How often the place at which the cloth is folded across is moved on. */
@@ -62,6 +64,7 @@ public final class Placing {
   /** Begins to spend another effort, on what was found so far. */
   public void allow(Effort more) {
     spending = new Spending(more);
+    spending.begin();
   }
 
   public Found best() {
@@ -164,11 +167,7 @@ public final class Placing {
 
   private Optional<Layout> first(StripSearch search) {
     Effort effort = FIRST.within(opening());
-    Outcome outcome =
-        search.run(
-            Optional.empty(),
-            Request.of(effort, request.seed()).with(request.stop()),
-            Listener.NONE);
+    Outcome outcome = search.roughly(Request.of(effort, request.seed()).with(request.stop()));
     spending.use(outcome.evaluations() / (double) StripSearch.STEP);
     return outcome.layout();
   }
@@ -176,7 +175,7 @@ public final class Placing {
   /** The time for a first layout, if time is what limits. */
   private Effort opening() {
     Effort until = spending.until(OPENED);
-    return until.seconds() < LEAST.seconds() ? LEAST : until;
+    return betterAndBetter.isEmpty() && until.seconds() < LEAST.seconds() ? LEAST : until;
   }
 
   /**
@@ -288,13 +287,13 @@ public final class Placing {
 
   /** Keeps a marker if it takes less cloth than all before. */
   public synchronized Found keep(Found found) {
+    spending.begin();
     if (betterAndBetter.isEmpty() || found.clothMm() < best().clothMm()) {
       betterAndBetter.addFirst(found);
       teller.better(
           new Progress.Shorter(
               lay.cloth().name(),
               cloth.fold().words(),
-              Optional.empty(),
               spending.seconds(),
               Math.min(1, spent()),
               found.clothMm()),

@@ -30,12 +30,17 @@ class OutwardTest {
       @ForAll long seed, @ForAll @IntRange(min = 160, max = 250) int points) {
     double[] smooth = RandomOutlines.smooth(new SplittableRandom(seed), points, 100);
     judge(smooth, 0.5);
-    assertTrue(Outward.thinned(smooth, 0.5).length < smooth.length / 2);
+    assertTrue(Outward.thinned(smooth, 0.5, 16).length < smooth.length / 2);
   }
 
   private static void judge(double[] ring, double bound) {
+    judge(ring, bound, 16);
+    judge(ring, bound, 6);
+  }
+
+  private static void judge(double[] ring, double bound, int few) {
     Polygon before = Shapes.polygon(ring, 0, 0);
-    Polygon after = Shapes.polygon(Outward.thinned(ring, bound), 0, 0);
+    Polygon after = Shapes.polygon(Outward.thinned(ring, bound, few), 0, 0);
     assertTrue(after.isValid());
     double lost = OverlayNGRobust.overlay(before, after, OverlayNG.DIFFERENCE).getArea();
     assertTrue(lost < 1e-9 * before.getArea(), "lost " + lost);
@@ -46,7 +51,7 @@ class OutwardTest {
   @Test
   void outlinesOfFewPointsStayAsTheyAre() {
     double[] comb = RandomOutlines.comb(new SplittableRandom(1), 2);
-    assertArrayEquals(comb, Outward.thinned(comb, 1));
+    assertArrayEquals(comb, Outward.thinned(comb, 1, 16));
   }
 
   /** Sides that are parallel but for rounding meet a long way off, where differences are lost. */

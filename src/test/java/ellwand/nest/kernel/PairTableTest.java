@@ -89,7 +89,8 @@ class PairTableTest {
             (still, moving) -> {
               made[0]++;
               return NoFitUnion.rings(still, moving);
-            });
+            },
+            5);
     SplittableRandom random = new SplittableRandom(3);
     double[][] all = {a, b, Rings.turned(a), Rings.turned(b)};
     for (int i = 0; i < 200; i++) {

@@ -47,7 +47,7 @@ public class QueryBenchmark {
 
   @Setup
   public void prepare() {
-    bodies = Outward.thinned(RandomOutlines.smooth(random, 150, 150), 0.5);
+    bodies = Outward.thinned(RandomOutlines.smooth(random, 150, 150), 0.5, 16);
     stars = RandomOutlines.star(random, 12, 200, 0.4);
     table = PairTableBuilder.build(NoFitUnion.rings(bodies, stars), 5);
     List<Shape> shapes = new ArrayList<>();
