@@ -172,19 +172,26 @@ final class WaysTried {
         (fold, attempt) -> part(fold.words(), () -> markers.put(fold, attempt.marker(search))));
     Map<Fold, Marker> pleasing = new LinkedHashMap<>();
     if (lay.cloth().wishes().any()) {
-      shortest(best.values())
-          .filter(attempt -> markers.containsKey(attempt.fold()))
-          .findFirst()
+      // What they cost is told beside that one.
+      Tried.shortest(tried(markers, pleasing))
+          .map(Marker::fold)
           .ifPresent(
-              attempt ->
+              fold ->
                   part(
                       "what the cutter wishes",
                       () ->
-                          attempt
+                          best.get(fold)
                               .pleasing(
                                   search, request.with(clock.spent().part(PLEASING)), this::part)
-                              .ifPresent(marker -> pleasing.put(attempt.fold(), marker))));
+                              .ifPresent(marker -> pleasing.put(fold, marker))));
     }
+    List<Tried> tried = tried(markers, pleasing);
+    List<Tried> opened = new ArrayList<>();
+    part("opening what lies folded", () -> opened.addAll(Carried.flat(tried)));
+    return opened.isEmpty() ? tried : opened;
+  }
+
+  private List<Tried> tried(Map<Fold, Marker> markers, Map<Fold, Marker> pleasing) {
     List<Tried> tried = new ArrayList<>();
     for (Fold fold : folds) {
       Optional<Marker> marker = Optional.ofNullable(markers.get(fold));
@@ -196,9 +203,7 @@ final class WaysTried {
               marker.isPresent() ? Optional.empty() : Optional.ofNullable(noRoom.get(fold)),
               fold == Fold.OPEN && fromFolded));
     }
-    List<Tried> opened = new ArrayList<>();
-    part("opening what lies folded", () -> opened.addAll(Carried.flat(tried)));
-    return opened.isEmpty() ? tried : opened;
+    return tried;
   }
 
   /** Does a part of the search; what it fails by is told at the end. */

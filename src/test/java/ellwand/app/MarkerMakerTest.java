@@ -53,7 +53,7 @@ class MarkerMakerTest {
     SizeMix five = new SizeMix(new TreeMap<>(Map.of("104", 3, "110", 2)));
     maker.make(List.of(five), steps(1));
     double searched = maker.made().get(five).lengthMm();
-    maker.make(List.of(two, three), steps(200));
+    maker.make(List.of(two, three), steps(1500));
     double gap = maker.cloth().gapMm();
     double joined = maker.made().get(two).lengthMm() + gap + maker.made().get(three).lengthMm();
     assertTrue(joined < searched, joined + " and " + searched);
@@ -87,7 +87,8 @@ class MarkerMakerTest {
     Path job = Files.writeString(folder.resolve("job.yaml"), tunic.replace("\n  main:\n", wishing));
     MarkerMaker maker = maker(job, Spreading.Faces.ALL_UP);
     SizeMix mix = new SizeMix(Map.of("98", 3));
-    maker.make(List.of(mix), steps(200));
+    // More than is spent on the wishes, so that nothing shorter is found by the way.
+    maker.make(List.of(mix), steps(1500));
     Marker shortest = maker.made().get(mix);
     WishedMarkers wished = new WishedMarkers(maker);
     assertEquals(shortest, wished.toCut(mix));
