@@ -57,7 +57,9 @@ public final class FiguresText {
       text.append(trims.isEmpty() ? ", cloth for " : ", cloth and trims for ")
           .append(Buying.money(job.totalCost(), job.currency()));
       if (job.garments() > 1) {
-        text.append(", ").append(Buying.money(job.costPerGarment(), job.currency())).append(" a garment");
+        text.append(", ")
+            .append(Buying.money(job.costPerGarment(), job.currency()))
+            .append(" a garment");
       }
     } else if (job.buy().cost() > 0) {
       text.append(trims.isEmpty() ? ", cloth for " : ", cloth and trims for ")
@@ -122,7 +124,9 @@ public final class FiguresText {
       return;
     }
     double cost = buy.cost(ToBuy.Kind.TRIM);
-    text.append("\ntrims").append(cost > 0 ? ": " + Buying.money(cost, buy.currency()) : "").append('\n');
+    text.append("\ntrims")
+        .append(cost > 0 ? ": " + Buying.money(cost, buy.currency()) : "")
+        .append('\n');
     List<String> names = trims.stream().map(t -> t.words(unit)).toList();
     int width = names.stream().mapToInt(String::length).max().orElseThrow();
     for (ToBuy trim : trims) {
@@ -132,7 +136,10 @@ public final class FiguresText {
           List.of(
               trim.amount(unit)
                   + (trim.cost() > 0
-                      ? ": " + Buying.money(trim.cost(), trim.currency()) + " at " + trim.price(unit)
+                      ? ": "
+                          + Buying.money(trim.cost(), trim.currency())
+                          + " at "
+                          + trim.price(unit)
                       : ", price unknown")));
     }
   }

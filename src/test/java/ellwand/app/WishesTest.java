@@ -160,10 +160,10 @@ class WishesTest {
     Path path =
         Files.writeString(
             folder.resolve("pouch.yaml"),
-            "{ellwand: 1, unit: cm, style: {name: Pouch, size: M, allowance: 0, pieces: {side: {cut:"
-                + " {felt: pair}, outline: [[0, 0], [30, 0], [30, 38], [0, 38]]}}}, cloths: {felt:"
-                + " {width: 80, fold: crosswise fold, wishes: [straight cuts]}}, order: {garments:"
-                + " {M: 6}}}");
+            "{ellwand: 1, unit: cm, style: {name: Pouch, size: M, allowance: 0, pieces: {side:"
+                + " {cut: {felt: pair}, outline: [[0, 0], [30, 0], [30, 38], [0, 38]]}}}, cloths:"
+                + " {felt: {width: 80, fold: crosswise fold, wishes: [straight cuts]}}, order:"
+                + " {garments: {M: 6}}}");
     LaidJob made =
         LayRun.make(JobReader.read(path), Unit.CM, Request.of(Effort.ofSteps(100), new Seed(1)));
     String lines = WishText.lines(made.figures().cloths().get(0), Unit.CM).toString();
@@ -184,8 +184,8 @@ class WishesTest {
                 + length
                 + " from the middle of their garment on average",
             "one left-over: the largest left-over, \\d+ cm², is \\d+ % of all that is left over",
-            "small pieces away from the ends: (none|\\d+) of \\d+ small pieces lies? within 10\\.0 cm"
-                + " of an end",
+            "small pieces away from the ends: (none|\\d+) of \\d+ small pieces lies? within 10\\.0"
+                + " cm of an end",
             "; (the same )?without the wishes")) {
       assertTrue(Pattern.compile(line).matcher(lines).find(), line + " in " + lines);
     }
