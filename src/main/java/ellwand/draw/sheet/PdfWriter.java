@@ -2,15 +2,11 @@ package ellwand.draw.sheet;
 
 import ellwand.geometry.Box;
 import ellwand.geometry.Point;
-import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Optional;
-import javax.imageio.ImageIO;
-import javax.imageio.stream.ImageOutputStream;
-import javax.imageio.stream.MemoryCacheImageOutputStream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
@@ -175,13 +171,8 @@ public final class PdfWriter implements AutoCloseable {
   /** The first page of a PDF as a PNG picture. */
   public static byte[] picture(byte[] pdf, double dotsPerInch) {
     try (PDDocument document = Loader.loadPDF(pdf)) {
-      BufferedImage image =
-          new PDFRenderer(document).renderImageWithDPI(0, (float) dotsPerInch, ImageType.RGB);
-      ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-      try (ImageOutputStream out = new MemoryCacheImageOutputStream(bytes)) {
-        ImageIO.write(image, "png", out);
-      }
-      return bytes.toByteArray();
+      return PngWriter.bytes(
+          new PDFRenderer(document).renderImageWithDPI(0, (float) dotsPerInch, ImageType.RGB));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
