@@ -40,14 +40,15 @@ record PaperLayout(PrintPaper paper, Box frame, List<Motion> motions) {
 
   private static final int MOST_ROWS = 8;
 
+  private static final double SHIFT_MM = 10;
+
   private static final List<Double> QUARTERS = List.of(0.0, 90.0, 180.0, 270.0);
 
   /** On the pages that take least of them, tried upright and on their sides. */
   static PaperLayout onPages(List<PaperPiece> pieces, PrintHead head, PrintPaper paper) {
     OnPaper nest = nest(pieces, head, QUARTERS);
     double area = area(pieces);
-    PaperLayout best = null;
-    int least = Integer.MAX_VALUE;
+    Choice best = Choice.NONE;
     for (PrintPaper turned : List.of(paper, paper.onItsSide())) {
       if (turned.innerWidthMm() < head.box().length()) {
         continue;
@@ -56,24 +57,48 @@ record PaperLayout(PrintPaper paper, Box frame, List<Motion> motions) {
       while (Tiling.across(turned.innerHeightMm(), rows) < nest.leastWidthMm()) {
         rows++;
       }
-      int last = rows + MOST_ROWS;
-      for (; rows < last; rows++) {
-        double width = Tiling.across(turned.innerHeightMm(), rows);
-        Optional<List<Motion>> found = nest.within(width, request());
+      // Once it is wider than long, more rows only make it shorter than a page.
+      double wide = 0;
+      for (int tried = 0; tried < MOST_ROWS && wide * wide <= 2 * area; tried++) {
+        wide = Tiling.across(turned.innerHeightMm(), rows + tried);
+        Optional<List<Motion>> found = nest.within(wide, request());
         if (found.isPresent()) {
-          PaperLayout layout = of(pieces, found.get(), head, turned, width);
-          PagePlan plan = layout.plan(pieces, head);
-          int worth = plan.tiles().size() * 10_000 + plan.joins().size();
-          if (worth < least) {
-            least = worth;
-            best = layout;
-          }
-        }
-        if (width * width > 2 * area) {
-          // Wider than long: more rows only make it shorter than a page.
-          break;
+          best = best.or(shifted(pieces, found.get(), head, turned, wide));
         }
       }
+    }
+    return best.layout();
+  }
+
+  /**
+   * A layout, and what it takes.
+   *
+   * @param worth pages, and joins where they are as many; less is better
+   */
+  private record Choice(PaperLayout layout, int worth) {
+
+    static final Choice NONE = new Choice(null, Integer.MAX_VALUE);
+
+    Choice or(Choice other) {
+      return other.worth < worth ? other : this;
+    }
+  }
+
+  /** Moved on along the paper, away from the head, as far as that saves pages or joins. */
+  private static Choice shifted(
+      List<PaperPiece> pieces,
+      List<Motion> motions,
+      PrintHead head,
+      PrintPaper paper,
+      double widthMm) {
+    Choice best = Choice.NONE;
+    double step = Tiling.step(paper.innerWidthMm());
+    for (double shift = 0; shift < step; shift += SHIFT_MM) {
+      double by = shift;
+      List<Motion> moved = motions.stream().map(m -> m.shifted(by, 0)).toList();
+      PaperLayout layout = of(pieces, moved, head, paper, widthMm);
+      PagePlan plan = layout.plan(pieces, head);
+      best = best.or(new Choice(layout, plan.tiles().size() * 10_000 + plan.joins().size()));
     }
     return best;
   }
