@@ -215,6 +215,62 @@ class PrintCommandTest {
   }
 
   @Test
+  void aPieceIsPrintedOnceUnlessAClothAsksForAnotherShape() throws IOException {
+    String both =
+        SKIRT
+            .replace("cut: {main: 2}", "cut: {main: 2, lining: 2}")
+            .replace("main: {width: 140}", "main: {width: 140}\n  lining: {width: 140%s}");
+    String same = labels(both.formatted(""));
+    assertTrue(same.contains("2 pieces full size"), same);
+    assertTrue(same.contains("main: cut 2") && same.contains("lining: cut 2"), same);
+    String shrinking =
+        labels(both.formatted(", shrinkage: {along: 20 %, across: 0 %, when: after}"));
+    assertTrue(shrinking.contains("3 pieces full size"), shrinking);
+    // What loses a fifth has to be a quarter larger.
+    assertTrue(shrinking.contains("drawn larger by 25 % along and 0 % across"), shrinking);
+  }
+
+  private String labels(String yaml) throws IOException {
+    Path job = Files.writeString(folder.resolve("cloths.yaml"), yaml);
+    Path out = folder.resolve("cloths.pdf");
+    Ran ran = Ran.of("print", job, "--paper", "A0", "--out", out);
+    assertEquals(0, ran.code(), ran.err());
+    return Ran.words(out).replaceAll("\\s+", " ");
+  }
+
+  @Test
+  void notchesOfASewingLineBeginOnIt() throws IOException {
+    String notched =
+        SKIRT.replace(
+            "tab: {cut: {main: 1}, outline: [[0, 0], [0, 5], [6, 5], [6, 0]]}",
+            "tab: {cut: {main: 1}, edges: {side: {from: a, to: b}},"
+                + " notches: [{edge: side, at: 2}], outline: [{point: a, at: [0, 0]},"
+                + " {point: b, at: [0, 5]}, [6, 5], [6, 0]]}");
+    Path job = Files.writeString(folder.resolve("notched.yaml"), notched);
+    for (String lines : List.of("sewing", "cutting")) {
+      Path out = folder.resolve("notched.pdf");
+      Ran ran = Ran.of("print", job, "--paper", "A0", "--lines", lines, "--out", out);
+      assertEquals(0, ran.code(), ran.err());
+      try (PDDocument pdf = Loader.loadPDF(out.toFile())) {
+        List<Stretch> all = PageReader.lines(pdf.getPage(0));
+        Line2D notch =
+            all.stream()
+                .filter(s -> Math.abs(s.widthMm() - 0.45 * 1.3) < 0.001)
+                .map(Stretch::line)
+                .findFirst()
+                .orElseThrow();
+        List<Line2D> outlines =
+            all.stream()
+                .filter(s -> Math.abs(s.widthMm() - 0.65) < 0.001)
+                .map(Stretch::line)
+                .toList();
+        assertEquals(0, JoinedPages.nearest(outlines, notch.getX1(), notch.getY1()), 0.01);
+        assertTrue(JoinedPages.nearest(outlines, notch.getX2(), notch.getY2()) > 1.9);
+      }
+    }
+  }
+
+  @Test
   void everyPageSaysItsNameAndNoneIsEmpty() throws IOException {
     List<Laid> pages = JoinedPages.read(print("--paper", "A4"), 210, 297, MARGIN);
     assertEquals(pages.size(), pages.stream().map(Laid::name).distinct().count());

@@ -17,7 +17,7 @@ public final class PenTour {
   private static final double GAIN_MM = 1e-6;
 
   /** Each round looks at every pair; what is left after these is little. */
-  private static final int MOST_ROUNDS = 40;
+  private static final int MOST_ROUNDS = 15;
 
   private PenTour() {}
 
@@ -82,12 +82,19 @@ public final class PenTour {
   /** How much travel is saved when the stretch from one stroke to another is drawn backwards. */
   private static double gain(Stroke[] tour, int i, int k, Point from) {
     Point before = i == 0 ? from : tour[i - 1].end();
-    double saved = before.distance(tour[i].start()) - before.distance(tour[k].end());
+    double saved = way(before, tour[i].start()) - way(before, tour[k].end());
     if (k + 1 < tour.length) {
       Point after = tour[k + 1].start();
-      saved += tour[k].end().distance(after) - tour[i].start().distance(after);
+      saved += way(tour[k].end(), after) - way(tour[i].start(), after);
     }
     return saved;
+  }
+
+  /** The distance, worked out faster than where numbers might be huge. */
+  private static double way(Point a, Point b) {
+    double dx = a.x() - b.x();
+    double dy = a.y() - b.y();
+    return Math.sqrt(dx * dx + dy * dy);
   }
 
   private static void turnRound(Stroke[] tour, int i, int k) {
