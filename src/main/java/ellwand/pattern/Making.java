@@ -42,7 +42,7 @@ public final class Making implements Others {
             .findFirst()
             .orElseThrow(() -> MadeFrom.none(name, design.outlined()));
     try {
-      Workpiece work = piece.start().in(name, size, design.sizes(), this);
+      Workpiece work = piece.started(size, design.sizes(), this);
       for (Step step : piece.alter()) {
         work = step.on(work, this);
       }
@@ -61,7 +61,7 @@ public final class Making implements Others {
    */
   public List<Workpiece> stages(Outlined piece) {
     List<Workpiece> stages = new ArrayList<>();
-    stages.add(piece.start().in(piece.name(), size, design.sizes(), this));
+    stages.add(piece.started(size, design.sizes(), this));
     for (Step step : piece.alter()) {
       stages.add(step.on(stages.get(stages.size() - 1), this));
     }

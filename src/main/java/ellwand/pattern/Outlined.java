@@ -34,6 +34,22 @@ public record Outlined(
     this(draft, Optional.empty(), Optional.empty());
   }
 
+  /**
+   * The piece before it is altered. One that is cut in pairs only has a seam where it, or what it
+   * is made from, could lie on the fold; one that is drawn has what is drawn.
+   *
+   * @throws ellwand.problem.InputException if it cannot be made
+   */
+  Workpiece started(String size, Sizes sizes, Others others) {
+    Workpiece work = start.in(name, size, sizes, others);
+    boolean pairs =
+        !finish.cuts().isEmpty()
+            && finish.cuts().stream().allMatch(cut -> cut.how() == Cut.How.PAIR);
+    return start.draft().isEmpty() && finish.fold().isEmpty() && pairs
+        ? work.withFold(Optional.empty())
+        : work;
+  }
+
   /** Names of the other pieces that it is made from. */
   public Set<String> needs() {
     Set<String> needs = new LinkedHashSet<>(start.needs());

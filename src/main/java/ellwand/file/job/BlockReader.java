@@ -4,7 +4,6 @@ import ellwand.file.source.Names;
 import ellwand.file.source.Spelling;
 import ellwand.file.source.Spot;
 import ellwand.pattern.Body;
-import ellwand.pattern.Cut;
 import ellwand.pattern.Extent;
 import ellwand.pattern.Sizes;
 import ellwand.pattern.Start;
@@ -83,15 +82,11 @@ final class BlockReader {
                             .orElse("Use " + String.join(", ", eased))));
   }
 
-  /**
-   * The block as a start of its piece, or nothing if it is wrong.
-   *
-   * @param cuts what is needed of the piece
-   */
-  Optional<Start> read(Spot spot, List<Cut> cuts) {
+  /** The block as a start of its piece, or nothing if it is wrong. */
+  Optional<Start> read(Spot spot) {
     Optional<Block> block = block(spot);
     block.ifPresent(b -> eased.addAll(b.usualEaseMm().keySet()));
-    return block.filter(b -> measured(spot, b)).map(b -> new FromBody(b, easeMm, onFold(cuts)));
+    return block.filter(b -> measured(spot, b)).map(b -> new FromBody(b, easeMm));
   }
 
   private Optional<Block> block(Spot spot) {
@@ -110,11 +105,6 @@ final class BlockReader {
       return Optional.empty();
     }
     return detailed(spot, words, details) ? block(spot, kind, side) : Optional.empty();
-  }
-
-  /** A centre that is a seam in every cloth is no fold. */
-  private static boolean onFold(List<Cut> cuts) {
-    return cuts.isEmpty() || cuts.stream().anyMatch(cut -> cut.how() != Cut.How.PAIR);
   }
 
   private static List<String> names() {

@@ -32,7 +32,7 @@ final class PieceReader {
     Optional<Start> start =
         drawn
             ? drawn(name, spot, head)
-            : block.present() ? blocks.read(block, head.cuts()) : starts.read(spot.get("from"));
+            : block.present() ? blocks.read(block) : starts.read(spot.get("from"));
     Optional<Finish> finish = FinishReader.read(spot, head, drawn);
     if (spot.problems().size() > before || start.isEmpty() || finish.isEmpty()) {
       return Optional.empty();

@@ -10,16 +10,14 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 
 /**
  * A piece that is drafted from the body measures of each size.
  *
  * @param easeMm what is said of ease, for whatever blocks; see {@link Block#usualEaseMm}
- * @param onFold whether its centre is a fold edge and no seam
  */
-public record FromBody(Block block, Map<String, Double> easeMm, boolean onFold) implements Start {
+public record FromBody(Block block, Map<String, Double> easeMm) implements Start {
 
   /** Of edges until it is said; wide enough for the notches. */
   private static final double ALLOWANCE_MM = 10;
@@ -39,7 +37,7 @@ public record FromBody(Block block, Map<String, Double> easeMm, boolean onFold) 
             lines.nodes(),
             lines.edges(),
             ALLOWANCE_MM,
-            onFold ? lines.fold() : Optional.empty(),
+            lines.fold(),
             Grain.ALONG,
             lines.notches(),
             List.of(),

@@ -335,7 +335,7 @@ class StyleWriterTest {
             pieces.add(
                 new Outlined(
                     name,
-                    new FromBody(block, ease, false),
+                    new FromBody(block, ease),
                     List.of(),
                     new Finish(
                         Optional.of(Allowance.of(random.nextInt(12) + 0.5)),

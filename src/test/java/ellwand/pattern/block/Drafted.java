@@ -42,7 +42,7 @@ final class Drafted {
     pieces.add(
         new Outlined(
             piece,
-            new FromBody(block, easeMm, fold),
+            new FromBody(block, easeMm),
             List.of(),
             Finish.cut(List.of(cut)),
             Optional.empty(),
