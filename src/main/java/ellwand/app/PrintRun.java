@@ -12,6 +12,7 @@ import ellwand.draw.tiles.PrintWords;
 import ellwand.figures.Safety;
 import ellwand.job.Job;
 import ellwand.lay.Marker;
+import ellwand.pattern.Sizes;
 import ellwand.units.Unit;
 import java.util.ArrayList;
 import java.util.List;
@@ -125,9 +126,7 @@ public final class PrintRun {
                         + ", for cloth that shrinks once it is cut."));
     sentences.addAll(Safety.of(job.wear()));
     String about =
-        (sizes.size() == 1
-                ? PaperPiece.sizeWords(sizes.get(0))
-                : "sizes " + String.join(", ", sizes))
+        (sizes.size() == 1 ? Sizes.words(sizes.get(0)) : "sizes " + String.join(", ", sizes))
             + ", "
             + pieces.size()
             + " pieces full size, "

@@ -4,6 +4,7 @@ import ellwand.cloth.Stock;
 import ellwand.job.Job;
 import ellwand.lay.Marker;
 import ellwand.lay.Wanted;
+import ellwand.pattern.Sizes;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -45,8 +46,8 @@ final class Shades {
             cautions.add(
                 "Garment "
                     + garment.number
-                    + " (size "
-                    + garment.size
+                    + " ("
+                    + Sizes.words(garment.size)
                     + ") comes from several pieces of "
                     + garment.cloth
                     + ": "

@@ -88,6 +88,7 @@ public final class ComparisonText {
     List<String> sentences = new ArrayList<>();
     sentences.add(
         buy(ranked.get(0), ranked.size() > 1 ? Optional.of(ranked.get(1)) : Optional.empty()));
+    Washing.compared(ranked.get(0).cloth()).ifPresent(sentences::add);
     unpriced().ifPresent(sentences::add);
     onePrice().ifPresent(sentences::add);
     if (comparison.rows().get(0).cloth().wishes().any()) {

@@ -1,5 +1,6 @@
 package ellwand.figures;
 
+import ellwand.pattern.Sizes;
 import ellwand.units.Area;
 import ellwand.units.Length;
 import ellwand.units.Unit;
@@ -222,7 +223,7 @@ public final class FiguresText {
     return copies.stream()
         .collect(
             Collectors.groupingBy(
-                c -> several ? c.piece() + " (size " + c.size() + ")" : c.piece(),
+                c -> several ? c.piece() + " (" + Sizes.words(c.size()) + ")" : c.piece(),
                 LinkedHashMap::new,
                 Collectors.counting()))
         .entrySet()

@@ -22,8 +22,8 @@ public final class Washing {
   public static Optional<String> atTable(Cloth cloth, Collection<Piece> pieces) {
     return first(cloth)
         ? Optional.of(
-            "Wash the cloth before it is laid; it is bought unwashed, and drawn here as it is after the"
-                + " wash.")
+            "Wash the cloth before it is laid; it is bought unwashed, and drawn here as it is after"
+                + " the wash.")
         : larger(cloth, pieces);
   }
 
@@ -43,6 +43,17 @@ public final class Washing {
                     both(cloth.shrinkage().along(), cloth.shrinkage().across()),
                     toBuyMm > 0 ? Buying.shown(toBuyMm, unit) : "the length to buy"))
         : larger(cloth, pieces).map(s -> cloth.name() + ": " + lower(s));
+  }
+
+  /**
+   * For whoever compares what to buy in several widths, if the cloth is washed before it is cut.
+   */
+  static Optional<String> compared(Cloth cloth) {
+    return first(cloth)
+        ? Optional.of(
+            "Widths and lengths to buy are those of unwashed cloth: it loses %s when it is washed, before it is cut."
+                .formatted(both(cloth.shrinkage().along(), cloth.shrinkage().across())))
+        : Optional.empty();
   }
 
   /**
@@ -74,7 +85,8 @@ public final class Washing {
                 "Every piece is drawn larger by "
                     + by
                     + otherwise(cloth.shrinkage(), pieces)
-                    + ", since the cloth shrinks once it is cut: do not lay the paper pattern on it.");
+                    + ", since the cloth shrinks once it is cut: do not lay the paper pattern on"
+                    + " it.");
   }
 
   /** Which pieces are larger by as much both ways, since nobody knows how they will lie. */

@@ -39,6 +39,11 @@ public record Sizes(
     this(names, base, rules, Body.NONE);
   }
 
+  /** A size in words, also where it is called "one size". */
+  public static String words(String size) {
+    return size.endsWith("size") ? size : "size " + size;
+  }
+
   /** A style in the one size that it is drawn in. */
   public static Sizes only(String size) {
     return new Sizes(List.of(size), size, Map.of());

@@ -5,6 +5,7 @@ import ellwand.cutting.CutPiece;
 import ellwand.lay.Copy;
 import ellwand.lay.Form;
 import ellwand.lay.Marker;
+import ellwand.pattern.Sizes;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
@@ -67,7 +68,7 @@ public final class Inspection {
     boolean several =
         marker.lay().wanted().stream()
             .anyMatch(w -> w.garment() != garment || !w.size().equals(size));
-    return several ? piece + " (size " + size + ", garment " + garment + ")" : piece;
+    return several ? piece + " (" + Sizes.words(size) + ", garment " + garment + ")" : piece;
   }
 
   public Marker marker() {

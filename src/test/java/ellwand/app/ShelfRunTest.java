@@ -124,7 +124,7 @@ class ShelfRunTest {
     assertEquals(
         List.of("body"), made.markers().get(1).copies().stream().map(Copy::piece).toList());
     assertEquals(
-        "Garment 1 (size one size) comes from several pieces of main: sleeve from large; body from"
+        "Garment 1 (one size) comes from several pieces of main: sleeve from large; body from"
             + " the cloth to buy.",
         made.figures().cautions().get(0));
     assertTrue(made.figures().cautions().get(1).startsWith("Shades differ from bolt to bolt"));

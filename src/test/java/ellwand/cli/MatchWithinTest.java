@@ -69,7 +69,7 @@ class MatchWithinTest {
     assertEquals(
         job
             + ":8: piece front: side @ 38 cannot match back.side @ 38 as well as all else that is"
-            + " asked: it would be 0.7 mm off in size one size, and 0.5 mm are allowed. Take out"
+            + " asked: it would be 0.7 mm off in one size, and 0.5 mm are allowed. Take out"
             + " one of the matches or places of these pieces, or allow more with match-within: of"
             + " the repeat.",
         refused.err().strip());

@@ -1,5 +1,6 @@
 package ellwand.cli;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -90,6 +91,30 @@ class WashingTest {
     assertTrue(svg.contains("main: do not lay the paper pattern on it"));
     assertTrue(svg.contains("larger by 4.2 % along and 2 % across"));
     assertFalse(svg.contains("lining: do not"));
+  }
+
+  @Test
+  void whatWidthsAreComparedByIsUnwashed() {
+    String said =
+        "those of unwashed cloth: it loses 3 % along and 1 % across when it is washed, before it is"
+            + " cut.";
+    String out = folder.resolve("out").toString();
+    for (String cloth : new String[] {"lining", "main"}) {
+      Ran ran =
+          Ran.of(
+              "compare",
+              job,
+              "--cloth",
+              cloth,
+              "--widths",
+              "90cm,100cm",
+              "--effort",
+              "5steps",
+              "--out",
+              out);
+      assertEquals(
+          cloth.equals("lining"), ran.out().replaceAll("\\s+", " ").contains(said), ran.out());
+    }
   }
 
   @Test

@@ -49,8 +49,8 @@ public final class CutSheet {
     CutSheet sheet = new CutSheet(title, figures);
     Shown shown = new Shown(unit);
     for (int i = 0; i < markers.size(); i++) {
-      sheet.picture(markers.get(i), figures.cloths().get(i), unit);
       Pages flow = new Pages(title);
+      flow.add("Take care", sheet.picture(markers.get(i), figures.cloths().get(i), unit));
       ClothPages.add(
           flow, new PlacementTable(markers.get(i), Laid.of(markers.get(i)), shown.atTable()));
       if (i == markers.size() - 1) {
@@ -61,13 +61,16 @@ public final class CutSheet {
     return sheet.bytes();
   }
 
-  private void picture(Marker marker, Figures cloth, Unit unit) {
+  /** Adds the page of a marker; cautions that have no room on it are left for others. */
+  private List<String> picture(Marker marker, Figures cloth, Unit unit) {
     MarkerSheet sheet = new MarkerSheet(marker, cloth, MarkerHead.of(title), unit);
     Fit fit = MarkerDrawing.fit(sheet, Pages.FOOT);
     Drawing drawing = MarkerDrawing.drawing(sheet, fit, fit.scale());
     double height = drawing.frame().width() / fit.scale();
     Point at = new Point(Paper.MARGIN_MM, fit.paper().heightMm() - Paper.MARGIN_MM - height);
     pages.add(new Unnumbered(fit.paper(), new OnPaper(drawing, fit.scale(), at)));
+    return sheet.cautionsElsewhere(
+        fit.paper().innerWidthMm() * fit.scale(), new Reading(fit.scale()));
   }
 
   private void add(Pages flow) {
@@ -92,7 +95,7 @@ public final class CutSheet {
     flow.space(6);
     flow.add(new TitleBlock(title + ", all cloths", "", cells, Pages.widthMm(), new Reading(1)));
     flow.space(2);
-    Pages.sentences("Take care", figures.cautions()).ifPresent(flow::add);
+    flow.add("Take care", figures.cautions());
   }
 
   private byte[] bytes() {

@@ -32,6 +32,11 @@ final class MarkerSheet {
   /** From this width on paper, cautions stand beside the key, mm. */
   private static final double TWO_COLUMNS = 230;
 
+  /** Room that cautions may take on paper, mm; our own choice. */
+  private static final double MOST_CAUTIONS = 80;
+
+  private static final String MORE_CAUTIONS = "More to take care of stands in the cut sheet.";
+
   private final Marker marker;
   private final Figures figures;
   private final MarkerHead head;
@@ -165,19 +170,10 @@ final class MarkerSheet {
 
   private Block foot(double widthMm, Reading reading) {
     double gap = reading.mm(GAP);
-    boolean beside = widthMm >= reading.mm(TWO_COLUMNS) && !figures.cautions().isEmpty();
+    boolean beside = beside(widthMm, reading);
     double keyWidth = beside ? widthMm * 0.5 : widthMm;
-    double cautionsWidth = beside ? widthMm * 0.5 - reading.mm(5) : widthMm;
     Block key = new PieceKey(numbers, palette, keyWidth, reading);
-    Block cautions =
-        new Paragraphs(
-            "caution",
-            figures.cautions().isEmpty() ? "" : "Take care",
-            figures.cautions(),
-            Reading.TEXT,
-            Colour.INK,
-            cautionsWidth,
-            reading);
+    Block cautions = cautions(cautionsWidthMm(widthMm, reading), reading);
     Block small =
         new Paragraphs(
             "small-print", "", List.of(smallPrint()), Reading.SMALL, Colour.GREY, widthMm, reading);
@@ -208,6 +204,47 @@ final class MarkerSheet {
                 small),
             gap)
         : new Block.Stack(List.of(lies, wishes, key, cautions, small), gap);
+  }
+
+  private boolean beside(double widthMm, Reading reading) {
+    return widthMm >= reading.mm(TWO_COLUMNS) && !figures.cautions().isEmpty();
+  }
+
+  private double cautionsWidthMm(double widthMm, Reading reading) {
+    return beside(widthMm, reading) ? widthMm * 0.5 - reading.mm(5) : widthMm;
+  }
+
+  /** Cautions that a sheet so wide has no room for all of. */
+  List<String> cautionsElsewhere(double widthMm, Reading reading) {
+    double width = cautionsWidthMm(widthMm, reading);
+    boolean room =
+        cautions(figures.cautions(), width, reading).heightMm() <= reading.mm(MOST_CAUTIONS);
+    return room ? List.of() : figures.cautions();
+  }
+
+  /** As many as leave room for the marker; a cut sheet has them all. */
+  private Block cautions(double widthMm, Reading reading) {
+    List<String> all = figures.cautions();
+    Block shown = cautions(all, widthMm, reading);
+    for (int kept = all.size() - 1;
+        kept >= 0 && shown.heightMm() > reading.mm(MOST_CAUTIONS);
+        kept--) {
+      List<String> first = new ArrayList<>(all.subList(0, kept));
+      first.add(MORE_CAUTIONS);
+      shown = cautions(first, widthMm, reading);
+    }
+    return shown;
+  }
+
+  private static Block cautions(List<String> sentences, double widthMm, Reading reading) {
+    return new Paragraphs(
+        "caution",
+        sentences.isEmpty() ? "" : "Take care",
+        sentences,
+        Reading.TEXT,
+        Colour.INK,
+        widthMm,
+        reading);
   }
 
   private String smallPrint() {

@@ -10,6 +10,7 @@ import ellwand.draw.sheet.Reading;
 import ellwand.geometry.Box;
 import ellwand.geometry.Outline;
 import ellwand.geometry.Point;
+import ellwand.pattern.Sizes;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -124,6 +125,6 @@ record PieceKey(Map<String, String> numbers, Palette palette, double widthMm, Re
   }
 
   private static String inSize(String size) {
-    return " (size " + size + ")";
+    return " (" + Sizes.words(size) + ")";
   }
 }

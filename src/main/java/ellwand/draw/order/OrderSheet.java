@@ -56,7 +56,7 @@ public final class OrderSheet {
     sheet.sizes();
     figures.cloths().forEach(sheet::plan);
     figures.lays().forEach(sheet::ticket);
-    Pages.sentences("Take care", figures.cautions()).ifPresent(sheet.pages::add);
+    sheet.pages.add("Take care", figures.cautions());
     return bytes(figures.title() + ", cut order", sheet.pages);
   }
 

@@ -52,7 +52,7 @@ public final class ShoppingSheet {
     table(pages, "Trims", buy.items(ToBuy.Kind.TRIM), unit);
     Pages.sentences("", ShoppingText.sums(garments, buy)).ifPresent(pages::add);
     pages.space(4);
-    Pages.sentences("Take care", cautions).ifPresent(pages::add);
+    pages.add("Take care", cautions);
     return OrderSheet.bytes(heading + ", shopping list", pages);
   }
 

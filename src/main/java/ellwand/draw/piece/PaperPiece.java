@@ -9,6 +9,7 @@ import ellwand.geometry.Motion;
 import ellwand.geometry.Outline;
 import ellwand.geometry.Point;
 import ellwand.geometry.Region;
+import ellwand.pattern.Sizes;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -51,12 +52,7 @@ public record PaperPiece(
   }
 
   public String title() {
-    return cut.name() + ", " + sizeWords(size);
-  }
-
-  /** A size in words, also where it is called "one size". */
-  public static String sizeWords(String size) {
-    return size.endsWith("size") ? size : "size " + size;
+    return cut.name() + ", " + Sizes.words(size);
   }
 
   /** The piece in its place. */
@@ -109,7 +105,7 @@ public record PaperPiece(
   }
 
   private List<Wording> wordings() {
-    List<String> main = new ArrayList<>(List.of(sizeWords(size)));
+    List<String> main = new ArrayList<>(List.of(Sizes.words(size)));
     main.addAll(cuts);
     List<String> more = new ArrayList<>(List.of(style, allowance()));
     larger.ifPresent(by -> more.add("drawn larger by " + by));

@@ -37,6 +37,14 @@ public record Colour(int rgb) {
         mixed(red(), share) << 16 | mixed(green(), share) << 8 | mixed(blue(), share));
   }
 
+  /** Mixed with black; 1 leaves the colour, 0 leaves black. */
+  Colour shade(double share) {
+    return new Colour(
+        (int) Math.round(red() * share) << 16
+            | (int) Math.round(green() * share) << 8
+            | (int) Math.round(blue() * share));
+  }
+
   private static int mixed(int channel, double share) {
     return (int) Math.round(255 + (channel - 255) * share);
   }

@@ -15,6 +15,9 @@ public final class Pages {
   private static final double WIDTH = Paper.A4.innerWidthMm();
   private static final double HEIGHT = Paper.A4.innerHeightMm() - FOOT;
 
+  /** So many sentences always have room on one page. */
+  private static final int SENTENCES_TOGETHER = 12;
+
   private final String title;
   private final List<List<Item>> pages = new ArrayList<>();
   private double used = Double.POSITIVE_INFINITY;
@@ -91,6 +94,14 @@ public final class Pages {
             Item.Text.of("foot", about, new Point(0, 1), size, Item.Anchor.START).in(Colour.GREY),
             Item.Text.of("foot", number, new Point(width, 1), size, Item.Anchor.END)
                 .in(Colour.GREY)));
+  }
+
+  /** Sentences, perhaps under a small heading, over as many pages as they need. */
+  public void add(String heading, List<String> sentences) {
+    for (int from = 0; from < sentences.size(); from += SENTENCES_TOGETHER) {
+      int to = Math.min(sentences.size(), from + SENTENCES_TOGETHER);
+      sentences(from == 0 ? heading : "", sentences.subList(from, to)).ifPresent(this::add);
+    }
   }
 
   /** A heading over what follows. */

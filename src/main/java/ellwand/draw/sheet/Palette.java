@@ -6,7 +6,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 
-/** One calm fill for each kind of piece; the numbers on the copies tell the rest apart. */
+/**
+ * One calm fill and hatching for each kind of piece: in grey, where fills look alike, the first
+ * seven kinds are told apart by their hatching, in colour forty-nine by both. Numbers on the copies
+ * tell the rest apart.
+ */
 public final class Palette {
 
   /** Okabe & Ito, Color Universal Design (2008): told apart by the colour-blind too. */
@@ -19,9 +23,12 @@ public final class Palette {
   private static final double TINT = 0.42;
 
   /** From line to line and their width on paper, mm. */
-  private static final double HATCH = 1.3;
+  private static final double HATCH = 2;
 
-  private static final double HATCH_LINE = 0.25;
+  private static final double HATCH_LINE = 0.15;
+
+  /** So dark that hatching shows on the fill in grey, too. */
+  private static final double SHADE = 0.6;
 
   private final Map<String, Integer> kinds = new LinkedHashMap<>();
 
@@ -32,7 +39,7 @@ public final class Palette {
     kinds.forEach(k -> this.kinds.putIfAbsent(k, this.kinds.size()));
   }
 
-  /** Hatchings, each a list of angles; the first seven kinds have none. */
+  /** Hatchings, each a list of angles; the first kind has none. */
   private static final List<List<Integer>> ANGLES =
       List.of(
           List.of(),
@@ -43,15 +50,16 @@ public final class Palette {
           List.of(90),
           List.of(0, 90));
 
-  /** The fill of a kind; after seven kinds they come round again, hatched. */
+  /** The fill of a kind; after seven kinds they come round again, hatched otherwise. */
   public Colour fill(String kind) {
     return OKABE_ITO.get(index(kind) % OKABE_ITO.size()).tint(TINT);
   }
 
   /** Lines that tell a kind from others of its fill, and stay off its words. */
   public List<Item> hatching(String kind, List<Point> outline, Reading reading) {
-    Colour colour = OKABE_ITO.get(index(kind) % OKABE_ITO.size());
-    return ANGLES.get(index(kind) / OKABE_ITO.size() % ANGLES.size()).stream()
+    int index = index(kind);
+    Colour colour = OKABE_ITO.get(index % OKABE_ITO.size()).shade(SHADE);
+    return ANGLES.get((index + index / OKABE_ITO.size()) % ANGLES.size()).stream()
         .map(
             angle ->
                 (Item)

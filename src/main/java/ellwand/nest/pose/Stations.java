@@ -28,7 +28,9 @@ public final class Stations {
   /**
    * The lay's wants as servings: one each, but two of a size that a double zone can cut at once go
    * together: wholes of a symmetric piece, and half pieces. They may be for two garments where they
-   * have room on both plies, unless each has to match its own garment's stripes.
+   * have room on both plies, unless each has to match its own garment's stripes. What has a hand
+   * cannot be for two: plies of a double zone mirror each other, so that the second garment would
+   * get the wrong hand, however it is laid.
    */
   public static List<List<Wanted>> servings(Lay lay, LaidCloth cloth) {
     Map<CutPiece, Boolean> shared = new IdentityHashMap<>();

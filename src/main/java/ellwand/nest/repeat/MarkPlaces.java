@@ -8,6 +8,7 @@ import ellwand.nest.repeat.Free.Axis;
 import ellwand.nest.repeat.Ties.Tie;
 import ellwand.nest.repeat.Ties.Tied;
 import ellwand.pattern.Asks;
+import ellwand.pattern.Sizes;
 import ellwand.problem.InputException;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -166,12 +167,12 @@ final class MarkPlaces {
                   String.format(
                       Locale.ROOT,
                       "%s cannot match %s.%s as well as all else that is asked: it would be"
-                          + " %.1f mm off in size %s, and %.1f mm are allowed",
+                          + " %.1f mm off in %s, and %.1f mm are allowed",
                       tie.match().mark(),
                       tie.match().otherPiece(),
                       tie.match().otherMark(),
                       missed,
-                      size,
+                      Sizes.words(size),
                       repeat.matchWithinMm()),
                   "Take out one of the matches or places of these pieces, or allow more with"
                       + " match-within: of the repeat"));

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import ellwand.draw.piece.Pieces;
+import ellwand.figures.Figures;
 import ellwand.figures.JobFigures;
 import ellwand.lay.Copy;
 import ellwand.lay.Form;
@@ -14,6 +15,7 @@ import ellwand.units.Unit;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
@@ -99,6 +101,26 @@ class CutSheetTest {
       assertTrue(text.contains("line at"), "the table's head comes again: " + text);
       assertTrue(text.contains("42 Hanger loop"));
     }
+  }
+
+  /** A page with a marker keeps room for it; what does not fit stands on the pages behind. */
+  @Test
+  void manyCautionsFlowOn() throws IOException {
+    Marker jacket = Samples.jacket();
+    List<String> many =
+        IntStream.rangeClosed(1, 90)
+            .mapToObj(i -> "Caution " + i + " of a cloth that takes a great deal of care.")
+            .toList();
+    Figures figures = Figures.of(jacket, many);
+    MarkerDrawing drawing =
+        MarkerDrawing.of(jacket, figures, MarkerHead.of("Weir jacket"), Unit.CM);
+    String page = text(drawing.pdf());
+    assertTrue(page.contains("Caution 1 of"), page);
+    assertTrue(page.contains("More to take care of stands in the cut sheet."), page);
+    assertFalse(page.contains("Caution 90 of"), page);
+    JobFigures job = JobFigures.of("Weir jacket", List.of(figures), List.of());
+    String sheet = text(CutSheet.pdf("Weir jacket", job, List.of(jacket), Unit.CM));
+    many.forEach(caution -> assertTrue(sheet.contains(caution), caution));
   }
 
   @Test

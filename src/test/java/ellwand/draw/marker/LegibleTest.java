@@ -136,7 +136,7 @@ class LegibleTest {
   }
 
   @Test
-  void kindsOfOneColourAreHatchedEachInItsOwnWay() {
+  void kindsAreToldApartByTheirHatching() {
     List<String> kinds = new ArrayList<>();
     for (int i = 0; i < 21; i++) {
       kinds.add("piece " + i);
@@ -146,10 +146,20 @@ class LegibleTest {
     Reading reading = new Reading(1);
     assertTrue(palette.hatching("piece 0", square, reading).isEmpty());
     assertEquals(palette.fill("piece 0"), palette.fill("piece 7"));
-    List<Item> seventh = palette.hatching("piece 7", square, reading);
-    List<Item> fourteenth = palette.hatching("piece 14", square, reading);
-    assertFalse(seventh.isEmpty());
-    assertFalse(seventh.equals(fourteenth));
+    // In grey by its lines alone, in colour by both.
+    for (int i = 0; i < 21; i++) {
+      for (int k = 0; k < i; k++) {
+        boolean alike = lines(palette, i, square).equals(lines(palette, k, square));
+        boolean sameFill = palette.fill("piece " + i).equals(palette.fill("piece " + k));
+        assertFalse(alike && (sameFill || i < 7), i + " looks like " + k);
+      }
+    }
+  }
+
+  private static List<List<List<Point>>> lines(Palette palette, int kind, List<Point> outline) {
+    return palette.hatching("piece " + kind, outline, new Reading(1)).stream()
+        .map(item -> ((Item.Lines) item).lines())
+        .toList();
   }
 
   private static List<Item> picture(Marker marker, double scale) {
