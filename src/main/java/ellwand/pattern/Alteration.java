@@ -28,4 +28,13 @@ public interface Alteration {
 
   /** What was done, as it is said beside a drawing: {@code 2 cm along armhole}. */
   String words(Unit unit);
+
+  /**
+   * The same, and what came of it where that is worth telling.
+   *
+   * @param after the piece after this step
+   */
+  default String words(Workpiece after, Unit unit) {
+    return words(unit);
+  }
 }

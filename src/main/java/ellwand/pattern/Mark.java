@@ -38,7 +38,7 @@ public record Mark(String words, String edge, double atMm) {
                   .formatted(Workpiece.printable(words), new Length(length).show(bare)),
               "Measure from its first point"));
     }
-    return new Mark(words, edge.name(), Math.max(0, edge.drawn(at)));
+    return new Mark(words, edge.name(), edge.shaped(Math.max(0, edge.drawn(at))));
   }
 
   /** Where it is on the piece, in the frame it is drawn in. */

@@ -137,18 +137,26 @@ public record WorkEdge(Edge edge, List<Notch> notches, boolean backwards, boolea
   /** The same with the mouths of its darts as they must run when these are folded. */
   WorkEdge shaped() {
     Edge flat = edge.shaped();
-    List<Notch> moved = new ArrayList<>();
-    for (Notch notch : notches) {
-      double at = notch.atMm();
-      for (Intake intake : edge.intakes()) {
-        double from = line().nearest(intake.first().outer());
-        double mouth = edge.mouth(intake).length();
-        double more = flat.mouth(intake).length() - mouth;
-        at += more * Math.max(0, Math.min(1, (notch.atMm() - from) / mouth));
-      }
-      moved.add(at(notch, at));
+    return new WorkEdge(
+        flat, notches.stream().map(n -> at(n, shaped(flat, n.atMm()))).toList(), backwards, usual);
+  }
+
+  /**
+   * How far along its line, once that is shaped, what lies so many mm along it now comes to lie.
+   */
+  double shaped(double mm) {
+    return shaped(edge.shaped(), mm);
+  }
+
+  private double shaped(Edge flat, double mm) {
+    double at = mm;
+    for (Intake intake : edge.intakes()) {
+      double from = line().nearest(intake.first().outer());
+      double mouth = edge.mouth(intake).length();
+      double more = flat.mouth(intake).length() - mouth;
+      at += more * Math.max(0, Math.min(1, (mm - from) / mouth));
     }
-    return new WorkEdge(flat, moved, backwards, usual);
+    return at;
   }
 
   /** The same notches on another edge along the same line. */

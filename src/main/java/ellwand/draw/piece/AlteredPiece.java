@@ -2,6 +2,7 @@ package ellwand.draw.piece;
 
 import ellwand.geometry.Outline;
 import ellwand.geometry.Point;
+import ellwand.pattern.Alteration;
 import ellwand.pattern.InnerLine;
 import ellwand.pattern.Outlined;
 import ellwand.pattern.WorkEdge;
@@ -10,6 +11,7 @@ import ellwand.units.Unit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * The sewing lines of a piece before and after it was altered.
@@ -49,22 +51,21 @@ public record AlteredPiece(
   public static AlteredPiece of(Outlined piece, List<Workpiece> stages, Unit unit) {
     Workpiece after = stages.get(stages.size() - 1);
     List<Done> steps = new ArrayList<>();
-    piece
-        .alter()
-        .forEach(
-            step -> {
-              Optional<String> mark = step.alteration().mark();
-              String words = step.alteration().words(unit);
-              steps.add(
-                  new Done(
-                      mark.map(m -> m + ": " + words).orElse(words), mark.map(after.marks()::get)));
-            });
+    for (int i = 0; i < piece.alter().size(); i++) {
+      Alteration alteration = piece.alter().get(i).alteration();
+      Optional<String> mark = alteration.mark();
+      String words = alteration.words(stages.get(i + 1), unit);
+      steps.add(
+          new Done(mark.map(m -> m + ": " + words).orElse(words), mark.map(after.marks()::get)));
+    }
     return new AlteredPiece(
         piece.name(),
         outline(stages.get(0)),
         outline(after),
         after.fold().map(f -> after.edge(f).line().flattened(FLATTENING_MM)),
-        after.innerLines().stream()
+        Stream.concat(
+                after.innerLines().stream(),
+                after.edges().stream().flatMap(e -> e.edge().shaped().intakeLines().stream()))
             .map(InnerLine::line)
             .map(l -> l.flattened(FLATTENING_MM))
             .toList(),
@@ -74,7 +75,7 @@ public record AlteredPiece(
   private static Outline outline(Workpiece piece) {
     List<Point> ring = new ArrayList<>();
     for (WorkEdge edge : piece.edges()) {
-      ring.addAll(edge.line().flattened(FLATTENING_MM));
+      ring.addAll(edge.edge().shaped().line().flattened(FLATTENING_MM));
     }
     return Outline.of(ring);
   }

@@ -1,6 +1,7 @@
 package ellwand.pattern.alter;
 
 import ellwand.geometry.Motion;
+import ellwand.geometry.Outline;
 import ellwand.geometry.Point;
 import ellwand.pattern.Alteration;
 import ellwand.pattern.Others;
@@ -8,8 +9,11 @@ import ellwand.pattern.WorkEdge;
 import ellwand.pattern.Workpiece;
 import ellwand.problem.InputException;
 import ellwand.problem.Problem;
+import ellwand.units.Area;
 import ellwand.units.Unit;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 
 /**
@@ -47,6 +51,27 @@ public record Spread(String from, String to, double byMm, double otherMm, int sl
             Words.length(byMm, unit),
             otherMm == 0 ? "" : ", " + to + " by " + Words.length(otherMm, unit),
             slashes == 0 ? "" : ", in " + slashes + (slashes == 1 ? " slash" : " slashes"));
+  }
+
+  /** With the edges and the area that it comes to. */
+  @Override
+  public String words(Workpiece after, Unit unit) {
+    List<String> comesTo = new ArrayList<>();
+    for (WorkEdge edge : after.edges()) {
+      boolean opened =
+          slashes > 0
+              ? edge.name().equals(from) || edge.name().equals(to)
+              : lies(after, from, edge) || lies(after, to, edge);
+      if (opened) {
+        comesTo.add(edge.name() + " " + Words.length(edge.edge().sewnMm(), unit));
+      }
+    }
+    comesTo.add(new Area(Outline.of(Inside.ring(after)).area()).show(unit));
+    return words(unit) + ": " + String.join(", ", comesTo);
+  }
+
+  private static boolean lies(Workpiece piece, String mark, WorkEdge edge) {
+    return piece.edgesAt(piece.mark(mark)).contains(edge.name());
   }
 
   @Override

@@ -85,6 +85,22 @@ final class Altered {
     return new Draft.NamedEdge(name, from, to, allowance, false);
   }
 
+  /** Its bottom lies along y at x = 0, its top at x = high. */
+  static Draft rectangle(double high, double wide) {
+    return new Draft(
+        "panel",
+        List.of(node("a", 0, 0), node("b", high, 0), node("c", high, wide), node("d", 0, wide)),
+        List.of(
+            edge("top", "b", "c", OptionalDouble.empty()),
+            edge("bottom", "d", "a", OptionalDouble.empty())),
+        10,
+        Optional.empty(),
+        Grain.ALONG,
+        List.of(),
+        List.of(),
+        List.of(new Cut("main", 1, Cut.How.WHOLE)));
+  }
+
   /** The same points in the other order, so that every edge is drawn the other way. */
   static Draft backwards(Draft draft) {
     List<Draft.Node> nodes = new ArrayList<>();

@@ -14,14 +14,22 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import ellwand.geometry.Path;
 import ellwand.geometry.Point;
 import ellwand.pattern.Alteration;
+import ellwand.pattern.Asks;
+import ellwand.pattern.Design;
 import ellwand.pattern.Draft;
 import ellwand.pattern.Edge;
+import ellwand.pattern.Finish;
 import ellwand.pattern.InnerLine;
 import ellwand.pattern.Intake;
+import ellwand.pattern.Outlined;
 import ellwand.pattern.Piece;
+import ellwand.pattern.Sizes;
+import ellwand.pattern.Start;
+import ellwand.pattern.Step;
 import ellwand.pattern.WorkEdge;
 import ellwand.pattern.Workpiece;
 import ellwand.problem.InputException;
+import ellwand.units.Unit;
 import java.util.List;
 import java.util.Optional;
 import net.jqwik.api.ForAll;
@@ -101,6 +109,33 @@ class DartTest {
             .atMm();
     // 150 from the side, that is at y = 20, beyond the dart.
     assertEquals(0, piece.edge("waist").line().at(at).distance(new Point(0, 20)), MEASURED);
+  }
+
+  /** What matches a stripe is measured past a dart as on the edge before it was drawn. */
+  @Test
+  void marksStayAtTheirPlaces() {
+    Outlined outlined =
+        new Outlined(
+            "front",
+            new Start.Drawn(front()),
+            List.of(new Step(waistDart(85, 30, 140))),
+            Finish.cut(front().cuts()),
+            Optional.empty(),
+            Optional.of(
+                new Asks.Place("waist @ 15 cm", Optional.of(0.0), Optional.empty(), false)));
+    Piece piece =
+        new Design(
+                "style",
+                Unit.CM,
+                Sizes.only("one size"),
+                List.of(outlined),
+                List.of(),
+                List.of(),
+                List.of())
+            .in("one size")
+            .drawn()
+            .get(0);
+    assertEquals(0, piece.asks().marks().get(0).on(piece).distance(new Point(0, 20)), MEASURED);
   }
 
   /** The nearer leg is drawn out to the length of the other; the edge beside it goes with it. */

@@ -13,6 +13,8 @@ import ellwand.pattern.Alteration;
 import ellwand.pattern.Draft;
 import ellwand.pattern.Workpiece;
 import ellwand.problem.InputException;
+import ellwand.units.Area;
+import ellwand.units.Unit;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -76,6 +78,19 @@ class SpreadTest {
     assertEquals(length(before, "shoulder seam"), length(after, "shoulder seam"), MEASURED);
     assertEquals(before.marks().keySet(), after.marks().keySet());
     assertTrue(area(after) > area(before) + 120 * 100);
+  }
+
+  /** By hand: a rectangle of 20 by 30 cm gains a triangle on 10 cm, its height root(30² - 5²). */
+  @Test
+  void whatItComesToIsTold() {
+    Draft panel = Altered.rectangle(300, 200);
+    Workpiece before = work(panel, mark("foot", "bottom", 0.5), mark("head", "top", 0.5));
+    Spread spread = new Spread("foot", "head", 100, 0, 0);
+    Workpiece after = spread.on(before, name -> null);
+    assertEquals(600 + 5 * Math.sqrt(900 - 25), area(after) / 100, 1e-3);
+    assertEquals(
+        "foot spread by 10.0 cm: top 20.0 cm, bottom 30.0 cm, " + new Area(area(after)).show(Unit.CM),
+        spread.words(after, Unit.CM));
   }
 
   /** Notches of an edge that opens stay where they were cut. */
