@@ -89,7 +89,8 @@ class SpreadTest {
     Workpiece after = spread.on(before, name -> null);
     assertEquals(600 + 5 * Math.sqrt(900 - 25), area(after) / 100, 1e-3);
     assertEquals(
-        "foot spread by 10.0 cm: top 20.0 cm, bottom 30.0 cm, " + new Area(area(after)).show(Unit.CM),
+        "foot spread by 10.0 cm: top 20.0 cm, bottom 30.0 cm, "
+            + new Area(area(after)).show(Unit.CM),
         spread.words(after, Unit.CM));
   }
 
