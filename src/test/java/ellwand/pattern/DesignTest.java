@@ -73,12 +73,15 @@ class DesignTest {
             List.of(new Outlined(flap(false))),
             List.of(
                 frill("frill", "flap.lower", length),
-                frill("second", "frill.top", new Extent.Given(30))),
+                frill("second", "frill.hem", new Extent.Given(30))),
             List.of());
     for (Map.Entry<String, Double> lower : Map.of("S", 280.0, "M", 300.0, "L", 320.0).entrySet()) {
       PieceSet pieces = design.in(lower.getKey());
       assertEquals(2 * lower.getValue(), pieces.gathered().get(0).finishedWidthMm(), 1e-9);
       assertEquals(4 * lower.getValue(), pieces.gathered().get(1).finishedWidthMm(), 1e-9);
+      // Drawn up, its upper edge is as long as what it joins.
+      Piece frill = pieces.gathered().get(0).piece();
+      assertEquals(lower.getValue(), frill.edge(Gathered.TOP).sewnMm(), 1e-9);
     }
     assertEquals(60, design.in("L").gathered().get(0).lengthMm());
     assertEquals(

@@ -8,6 +8,7 @@ import ellwand.geometry.Point;
 import ellwand.geometry.Region;
 import ellwand.geometry.Segment;
 import ellwand.pattern.InnerLine;
+import ellwand.pattern.Intake;
 import ellwand.pattern.WorkEdge;
 import ellwand.pattern.Workpiece;
 import ellwand.problem.InputException;
@@ -144,7 +145,7 @@ record Opening(
   private static void checkDarts(Workpiece piece, Path line) {
     for (WorkEdge edge : piece.edges()) {
       edge.edge().intakes().stream()
-          .filter(i -> crosses(line, i.first().line()) || crosses(line, i.second().line()))
+          .filter(i -> crosses(line, i.first()) || crosses(line, i.second()))
           .findFirst()
           .ifPresent(
               i -> {
@@ -156,6 +157,16 @@ record Opening(
                         "Cut beside it, or draw it afterwards"));
               });
     }
+  }
+
+  /** Whether a straight line crosses a leg; one that begins or ends on it, or runs along it, not. */
+  private static boolean crosses(Path straight, Intake.Leg leg) {
+    Point start = straight.start();
+    Point along = straight.endDirection();
+    double outer = along.cross(leg.outer().minus(start));
+    double inner = along.cross(leg.inner().minus(start));
+    return Math.min(Math.abs(outer), Math.abs(inner)) > ON_LINE_MM
+        && crosses(straight, leg.line());
   }
 
   /** Whether a straight line passes another line; touching it with an end is not passing it. */

@@ -116,6 +116,24 @@ class PleatsTest {
     assertEquals(40, box.get(0).second().outer().distance(box.get(1).first().outer()), 1e-3);
   }
 
+  /** Its two cuts lie on one another, on a curve not quite. */
+  @Test
+  void anInvertedPleatFoldsInACurvedEdge() {
+    for (int i = 1; i < 40; i++) {
+      Pleats pleat =
+          new Pleats(
+              Pleats.Kind.INVERTED,
+              "neckline",
+              1,
+              3,
+              Optional.of(new Reach.Share(20 + i, 80)),
+              Optional.empty(),
+              Optional.of(15.0),
+              Optional.empty());
+      assertEquals(2, work(front(), pleat).edge("neckline").edge().intakes().size());
+    }
+  }
+
   @Test
   void tucksAreSewnAsLongAsIsSaid() {
     Intake tuck =
