@@ -159,14 +159,15 @@ record Opening(
     }
   }
 
-  /** Whether a straight line crosses a leg; one that begins or ends on it, or runs along it, not. */
+  /**
+   * Whether a straight line crosses a leg; one that begins or ends on it, or runs along it, not.
+   */
   private static boolean crosses(Path straight, Intake.Leg leg) {
     Point start = straight.start();
     Point along = straight.endDirection();
     double outer = along.cross(leg.outer().minus(start));
     double inner = along.cross(leg.inner().minus(start));
-    return Math.min(Math.abs(outer), Math.abs(inner)) > ON_LINE_MM
-        && crosses(straight, leg.line());
+    return Math.min(Math.abs(outer), Math.abs(inner)) > ON_LINE_MM && crosses(straight, leg.line());
   }
 
   /** Whether a straight line passes another line; touching it with an end is not passing it. */
