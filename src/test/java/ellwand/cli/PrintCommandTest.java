@@ -293,7 +293,7 @@ class PrintCommandTest {
       delimiter = '|',
       value = {
         "--paper B9 | 'B9' is no paper that is known here",
-        "--paper roll:0cm | a roll is 25 cm to 10 m wide, not 0.0 cm",
+        "--paper roll:0cm | a roll is 30 cm to 10 m wide, not 0.0 cm",
         "--paper roll:wide | 'wide' cannot be read as a length",
         "--paper roll:40cm | gore, one size does not fit on roll:40.0cm, of which 38.0 cm are"
             + " printed",
@@ -311,6 +311,17 @@ class PrintCommandTest {
     Ran ran = Ran.of(args.toArray());
     assertEquals(2, ran.code(), ran.err());
     assertTrue(ran.err().contains(message), ran.err());
+    assertFalse(Files.exists(out));
+  }
+
+  @Test
+  void aPieceOfAHundredMetresIsNotPrintedOnAHundredThousandPages() throws IOException {
+    String vast = SKIRT.replace("[50, 30], [50, 10]", "[9000, 9000], [9000, 10]");
+    Path job = Files.writeString(folder.resolve("vast.yaml"), vast);
+    Path out = folder.resolve("none.pdf");
+    Ran ran = Ran.of("print", job, "--paper", "A4", "--out", out);
+    assertEquals(2, ran.code(), ran.err());
+    assertTrue(ran.err().contains("pages of A4"), ran.err());
     assertFalse(Files.exists(out));
   }
 

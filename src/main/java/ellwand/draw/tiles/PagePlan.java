@@ -2,6 +2,7 @@ package ellwand.draw.tiles;
 
 import ellwand.draw.sheet.Item;
 import ellwand.geometry.Box;
+import ellwand.problem.InputException;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -31,7 +32,18 @@ public record PagePlan(Tiling tiling, List<Tile> tiles, List<Join> joins) {
     joins = List.copyOf(joins);
   }
 
+  /** More are a mistake in a number, or nothing that anybody joins. */
+  private static final long MOST_PAGES = 5_000;
+
+  /**
+   * @throws InputException if there would be too many pages
+   */
   public static PagePlan of(Tiling tiling, List<Item> items) {
+    long most = (long) tiling.rows() * tiling.columns();
+    InputException.unless(
+        most <= MOST_PAGES,
+        "it would take up to " + most + " pages of " + tiling.paper().name(),
+        "See that the lengths are right, or take larger paper or a roll");
     Inked inked = new Inked(items);
     Set<Tile> used = new LinkedHashSet<>();
     for (int row = 0; row < tiling.rows(); row++) {

@@ -20,7 +20,7 @@ public record PrintPaper(
     String name, double widthMm, double heightMm, double sideMm, double endMm) {
 
   /** Narrower rolls hold no head. */
-  private static final double NARROWEST_ROLL_MM = 250;
+  private static final double NARROWEST_ROLL_MM = 300;
 
   private static final double WIDEST_ROLL_MM = 10_000;
 
@@ -68,7 +68,7 @@ public record PrintPaper(
   private static PrintPaper roll(double widthMm) {
     InputException.unless(
         widthMm >= NARROWEST_ROLL_MM && widthMm <= WIDEST_ROLL_MM,
-        "a roll is 25 cm to 10 m wide, not " + new Length(widthMm).show(Unit.CM),
+        "a roll is 30 cm to 10 m wide, not " + new Length(widthMm).show(Unit.CM),
         "Write the width of the paper, such as roll:91cm or roll:36in");
     return new PrintPaper(
         ROLL + new Length(widthMm).show(Unit.CM).replace(" ", ""),
