@@ -107,6 +107,11 @@ public record Path(List<Segment> segments) {
     return PathPart.at(this, distanceMm);
   }
 
+  /** Whether it passes a point no farther off than so many mm. */
+  public boolean passes(Point point, double mm) {
+    return PathPart.mayPass(this, point, mm) && at(nearest(point)).distance(point) <= mm;
+  }
+
   /** How far along the line its place nearest to a point is, mm from the start. */
   public double nearest(Point point) {
     return PathPart.nearest(this, point);

@@ -35,6 +35,24 @@ final class PathPart {
     return flat;
   }
 
+  /** Whether a point lies near enough to the box round all ends and control points. */
+  static boolean mayPass(Path path, Point point, double mm) {
+    List<Point> points = new ArrayList<>();
+    for (Segment segment : path.segments()) {
+      points.add(segment.start());
+      points.add(segment.end());
+      if (segment instanceof Segment.Cubic cubic) {
+        points.add(cubic.control1());
+        points.add(cubic.control2());
+      }
+    }
+    Box box = Box.around(points);
+    return point.x() >= box.minX() - mm
+        && point.x() <= box.maxX() + mm
+        && point.y() >= box.minY() - mm
+        && point.y() <= box.maxY() + mm;
+  }
+
   static Path between(Path path, double fromMm, double toMm) {
     List<Segment> parts = new ArrayList<>();
     double before = 0;

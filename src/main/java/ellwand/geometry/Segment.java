@@ -1,5 +1,6 @@
 package ellwand.geometry;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.UnaryOperator;
 
@@ -144,6 +145,9 @@ public sealed interface Segment permits Segment.Line, Segment.Cubic {
                   control1.minus(control2.times(2)).plus(end).norm());
       double steps = Math.ceil(Math.sqrt(bend / (8 * toleranceMm)));
       int few = (int) Math.max(1, Math.min(MOST_STEPS, steps));
+      if (points instanceof ArrayList<Point> list) {
+        list.ensureCapacity(list.size() + few);
+      }
       for (int i = 1; i < few; i++) {
         points.add(at((double) i / few));
       }

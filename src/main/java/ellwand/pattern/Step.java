@@ -24,7 +24,16 @@ public record Step(Alteration alteration, Optional<Written> written) {
   Workpiece on(Workpiece piece, Others others) {
     try {
       Workpiece altered = alteration.on(piece, others);
-      tried(altered);
+      boolean changed = altered.edges() != piece.edges();
+      if (changed && !altered.parts().isEmpty()) {
+        throw InputException.of(
+            "it was cut apart before this, and its parts would stay as they are",
+            "Do this step before it is cut apart, or in the pieces that start from its parts");
+      }
+      // A mark leaves the outline as it was.
+      if (changed || altered.parts().size() > piece.parts().size()) {
+        tried(altered);
+      }
       return altered;
     } catch (InputException e) {
       throw new InputException(e.problems().stream().map(p -> located(p, piece.name())).toList());

@@ -150,10 +150,7 @@ public record Workpiece(
 
   /** The names of all edges that a place lies on. */
   public List<String> edgesAt(Point at) {
-    return edges.stream()
-        .filter(e -> e.line().at(e.line().nearest(at)).distance(at) <= ON_EDGE_MM)
-        .map(WorkEdge::name)
-        .toList();
+    return edges.stream().filter(e -> e.line().passes(at, ON_EDGE_MM)).map(WorkEdge::name).toList();
   }
 
   /**

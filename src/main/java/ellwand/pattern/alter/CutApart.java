@@ -113,12 +113,13 @@ public record CutApart(String upper, String lower, String seam, DrawnLine line)
     Workpiece part = piece.with(Facing.distinct(all)).withParts(Map.of());
     Optional<String> fold =
         piece.fold().filter(f -> part.edges().stream().anyMatch(e -> e.name().equals(f)));
+    List<Point> ring = Inside.ring(part);
     Map<String, Point> marks = new LinkedHashMap<>();
     piece
         .marks()
         .forEach(
             (name, at) -> {
-              if (Inside.holds(part, at) || !part.edgesAt(at).isEmpty()) {
+              if (Inside.holds(ring, at) || !part.edgesAt(at).isEmpty()) {
                 marks.put(name, at);
               }
             });
@@ -130,7 +131,7 @@ public record CutApart(String upper, String lower, String seam, DrawnLine line)
       for (int i = 1; i < at.size(); i++) {
         double middle = (at.get(i) + at.get(i - 1)) / 2;
         if (at.get(i) - at.get(i - 1) > Workpiece.ON_EDGE_MM
-            && Inside.holds(part, inner.line().at(middle))) {
+            && Inside.holds(ring, inner.line().at(middle))) {
           lines.add(new InnerLine(inner.name(), inner.line().between(at.get(i - 1), at.get(i))));
         }
       }

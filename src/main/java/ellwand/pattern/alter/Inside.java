@@ -24,8 +24,12 @@ final class Inside {
 
   /** Whether a place lies inside a piece; on its outline either may be said. */
   static boolean holds(Workpiece piece, Point at) {
+    return holds(ring(piece), at);
+  }
+
+  /** The same of a ring of points. */
+  static boolean holds(List<Point> ring, Point at) {
     boolean inside = false;
-    List<Point> ring = ring(piece);
     for (int i = 0; i < ring.size(); i++) {
       Point a = ring.get(i);
       Point b = ring.get((i + 1) % ring.size());

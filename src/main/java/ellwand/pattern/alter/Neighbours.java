@@ -20,8 +20,8 @@ final class Neighbours {
   static void endAt(List<WorkEdge> row, Point place) {
     for (int i = row.size() - 1; i >= 0; i--) {
       WorkEdge edge = row.get(i);
-      double mm = edge.line().nearest(place);
-      if (edge.line().at(mm).distance(place) <= Workpiece.ON_EDGE_MM) {
+      if (edge.line().passes(place, Workpiece.ON_EDGE_MM)) {
+        double mm = edge.line().nearest(place);
         row.subList(i + 1, row.size()).clear();
         if (mm < Workpiece.ON_EDGE_MM) {
           row.remove(i);

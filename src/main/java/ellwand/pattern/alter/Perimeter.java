@@ -57,9 +57,8 @@ final class Perimeter {
   OptionalDouble place(Point at) {
     for (int i = 0; i < piece.edges().size(); i++) {
       WorkEdge edge = piece.edges().get(i);
-      double mm = edge.line().nearest(at);
-      if (edge.line().at(mm).distance(at) <= Workpiece.ON_EDGE_MM) {
-        return OptionalDouble.of(starts[i] + mm);
+      if (edge.line().passes(at, Workpiece.ON_EDGE_MM)) {
+        return OptionalDouble.of(starts[i] + edge.line().nearest(at));
       }
     }
     return OptionalDouble.empty();

@@ -181,9 +181,8 @@ public record Redraw(
     private static Optional<Double> on(List<WorkEdge> edges, Point at) {
       double before = 0;
       for (WorkEdge edge : edges) {
-        double mm = edge.line().nearest(at);
-        if (edge.line().at(mm).distance(at) <= Workpiece.ON_EDGE_MM) {
-          return Optional.of(before + mm);
+        if (edge.line().passes(at, Workpiece.ON_EDGE_MM)) {
+          return Optional.of(before + edge.line().nearest(at));
         }
         before += edge.line().length();
       }

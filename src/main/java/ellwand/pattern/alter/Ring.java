@@ -35,9 +35,8 @@ final class Ring {
   double at(Point place, String mark) {
     for (int i = 0; i < starts.length; i++) {
       WorkEdge edge = piece.edges().get(i);
-      double mm = edge.line().nearest(place);
-      if (edge.line().at(mm).distance(place) <= Workpiece.ON_EDGE_MM) {
-        double at = starts[i] + mm;
+      if (edge.line().passes(place, Workpiece.ON_EDGE_MM)) {
+        double at = starts[i] + edge.line().nearest(place);
         return at > length - 1e-6 ? 0 : at;
       }
     }
