@@ -148,6 +148,20 @@ public record Workpiece(
     return mm;
   }
 
+  /** The place on the outline itself of a mark that lies on it as near as a pencil can. */
+  public Point snapped(Point at) {
+    for (WorkEdge edge : edges) {
+      if (edge.line().passes(at, ON_EDGE_MM)) {
+        double mm = edge.line().nearest(at);
+        // At a corner both edges have the same place.
+        return mm < ON_EDGE_MM
+            ? edge.line().start()
+            : mm > edge.line().length() - ON_EDGE_MM ? edge.line().end() : edge.line().at(mm);
+      }
+    }
+    return at;
+  }
+
   /** The names of all edges that a place lies on. */
   public List<String> edgesAt(Point at) {
     return edges.stream().filter(e -> e.line().passes(at, ON_EDGE_MM)).map(WorkEdge::name).toList();

@@ -38,6 +38,7 @@ public record DrawnLine(
         Stream.of(Stream.of(from), through.stream(), Stream.of(to))
             .flatMap(s -> s)
             .map(piece::mark)
+            .map(piece::snapped)
             .toList();
     return drawn(piece, points, leaves, arrives, shape);
   }

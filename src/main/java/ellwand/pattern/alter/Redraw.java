@@ -61,8 +61,8 @@ public record Redraw(
   @Override
   public Workpiece on(Workpiece piece, Others others) {
     Run run = Run.of(piece, edges);
-    Optional<Point> begin = from.map(piece::mark);
-    Optional<Point> end = to.map(piece::mark);
+    Optional<Point> begin = from.map(piece::mark).map(piece::snapped);
+    Optional<Point> end = to.map(piece::mark).map(piece::snapped);
     List<Point> between = through.stream().map(piece::mark).collect(Collectors.toList());
     if (run.backwards()) {
       Collections.reverse(between);

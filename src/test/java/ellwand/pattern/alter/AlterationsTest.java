@@ -240,6 +240,26 @@ class AlterationsTest {
     assertEquals(old.fold(), taped.fold());
   }
 
+  @Test
+  void aMarkThatLiesOnACurveAsNearAsAPencilCanIsOnIt() {
+    for (double along = 20; along < 120; along += 7.3) {
+      Workpiece piece =
+          after(
+              front(false),
+              new MarkPoint("in", new MarkPoint.Towards("waist centre", "neck centre", 150 + along)),
+              new MarkPoint("out", new MarkPoint.ByGrain("in", 3, 10)),
+              new MarkPoint("side", new MarkPoint.Meets("in", "out", "armhole")),
+              new CutApart("yoke", "body", "seam", lineFrom("in", "side", Redraw.Shape.LINE)));
+      assertEquals(2, piece.parts().size());
+      after(
+          front(false),
+          new MarkPoint("in", new MarkPoint.Towards("waist centre", "neck centre", 150 + along)),
+          new MarkPoint("out", new MarkPoint.ByGrain("in", 3, 10)),
+          new MarkPoint("side", new MarkPoint.Meets("in", "out", "armhole")),
+          Bodice.line("armhole", "side", null));
+    }
+  }
+
   private static Point notch(Workpiece piece, String edge) {
     WorkEdge of = piece.edge(edge);
     return of.line().at(of.notches().get(0).atMm());
