@@ -78,7 +78,7 @@ final class JobLays {
     List<String> notes = new ArrayList<>();
     for (String size : job.garments().keySet()) {
       job.style().panels(size, cloth.name(), panelRoomMm(cloth)).stream()
-          .flatMap(panels -> panels.sentence(unit).stream())
+          .flatMap(panels -> panels.sentences(unit).stream())
           .forEach(notes::add);
       job.style().notes(size, cloth.name(), unit).forEach(s -> notes.add(inSize(job, size) + s));
     }

@@ -49,6 +49,11 @@ public record Allowance(Map<String, Double> mmByCloth, OptionalDouble usualMm) {
     return all(mmByCloth, usualMm).max().orElse(0);
   }
 
+  /** The narrowest of any cloth, mm; 0 where nothing is said. */
+  public double narrowestMm() {
+    return all(mmByCloth, usualMm).min().orElse(0);
+  }
+
   /** This, and where it says nothing of a cloth, the other. */
   public Allowance or(Allowance other) {
     if (usualMm.isPresent()) {

@@ -3,7 +3,7 @@ package ellwand.pattern;
 import ellwand.problem.InputException;
 
 /** A piece that nobody draws: its size follows from a few lengths and from the edges it joins. */
-public sealed interface Computed permits BindingPlan, GatheredPlan {
+public sealed interface Computed permits BindingPlan, GatheredPlan, PleatedPlan, BandPlan {
 
   String name();
 

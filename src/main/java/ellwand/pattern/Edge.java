@@ -158,6 +158,12 @@ public record Edge(
     return on(line, intakes, more);
   }
 
+  /** The same, drawn up or stretched evenly to so many mm when sewn. */
+  Edge drawnUpTo(double mm) {
+    double away = line.length() - mm;
+    return Math.abs(away) < 1e-9 ? this : with(new Gathers(line.start(), line.end(), away));
+  }
+
   /** The same with nothing folded away by that name. */
   public Edge without(String intake) {
     return on(line, intakes.stream().filter(i -> !i.name().equals(intake)).toList(), gathers);

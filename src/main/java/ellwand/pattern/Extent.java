@@ -64,12 +64,29 @@ public sealed interface Extent {
 
     @Override
     public double mm(String size, PieceSet pieces) {
+      checkKnown(pieces);
       return Joined.of(edges, pieces.all(), Optional.empty()).mm();
     }
 
     @Override
     public Span span(String size, PieceSet pieces, List<Cut> cuts) {
+      checkKnown(pieces);
       return Span.of(edges, pieces.all(), cuts);
+    }
+
+    /** The width of a rectangle that takes whole widths of its cloth is not known before. */
+    private void checkKnown(PieceSet pieces) {
+      for (Rectangle rectangle : pieces.rectangles()) {
+        if (rectangle instanceof Gathered g && g.fullness().open()) {
+          for (String edge : List.of(Gathered.TOP, Gathered.HEM)) {
+            if (edges.stream().anyMatch(e -> e.endsWith(g.name() + "." + edge))) {
+              throw InputException.of(
+                  "how wide " + g.name() + " is depends on its cloth",
+                  "Give it one fullness, for example " + Fullness.shown(g.fullness().least()));
+            }
+          }
+        }
+      }
     }
   }
 }

@@ -4,6 +4,7 @@ import ellwand.geometry.Path;
 import ellwand.geometry.Point;
 import ellwand.problem.InputException;
 import ellwand.problem.Problem;
+import ellwand.units.Length;
 import ellwand.units.Unit;
 import java.util.ArrayList;
 import java.util.List;
@@ -20,18 +21,22 @@ import java.util.Optional;
  * is cut on the fold.
  *
  * @param joined what one of it is gathered onto, finished and more than 0
- * @param fullness 1 or more; 1 is not gathered
+ * @param fullness below 1 it is stretched
  * @param lengthMm finished, from the gathered edge to the hem, more than 0
+ * @param panels how many equal ones share the width, each with side allowances; 0 where one
+ *     rectangle is cut in as few as the cloth's width asks for
  * @param cuts what one garment needs of it, before it is split into panels
  */
 public record Gathered(
     String name,
     Span joined,
-    double fullness,
+    Fullness fullness,
     double lengthMm,
     Seams seams,
+    int panels,
     Grain grain,
-    List<Cut> cuts) {
+    List<Cut> cuts)
+    implements Rectangle {
 
   public static final String TOP = "top";
   public static final String HEM = "hem";
@@ -68,7 +73,7 @@ public record Gathered(
       Seams seams,
       Grain grain,
       List<Cut> cuts) {
-    this(name, Span.given(joinedMm), fullness, lengthMm, seams, grain, cuts);
+    this(name, Span.given(joinedMm), Fullness.of(fullness), lengthMm, seams, 0, grain, cuts);
   }
 
   public Gathered {
@@ -79,12 +84,9 @@ public record Gathered(
           Problem.inPiece(
               name, "there is nothing to gather it onto", "Give a length of more than 0"));
     }
-    if (!(fullness >= 1 && Double.isFinite(fullness))) {
+    if (panels < 0) {
       problems.add(
-          Problem.inPiece(
-              name,
-              "a fullness of " + fullness + " is less than the edge it is sewn to",
-              "Write 1.5 for half as much again, 2 for twice as much"));
+          Problem.inPiece(name, "it has less than no panels", "Write panels: as 1 or more"));
     }
     if (cuts.stream().map(c -> c.how() == Cut.How.FOLD).distinct().count() > 1) {
       problems.add(
@@ -102,9 +104,9 @@ public record Gathered(
     }
   }
 
-  /** Width of the whole rectangle between its sewing lines, mm. */
+  /** Width of the whole rectangle between its sewing lines, mm, at its least fullness. */
   public double finishedWidthMm() {
-    return joined.mm() * fullness;
+    return joined.mm() * fullness.least();
   }
 
   /** Width of the whole rectangle with its side allowances in a cloth, mm. */
@@ -112,44 +114,118 @@ public record Gathered(
     return finishedWidthMm() + seams.sidesMm(cloth);
   }
 
-  /** What its maker should look at before it is cut from a cloth. */
-  Optional<String> caution(String cloth, Unit unit) {
-    return joined.caution(name, cloth, fullness, unit);
+  @Override
+  public Optional<String> caution(String cloth, Unit unit) {
+    return joined.caution(name, cloth, fullness.least(), unit).or(() -> twice(cloth, unit));
   }
 
-  /** What each of several is sewn to. */
-  Optional<String> note(String cloth, Unit unit) {
-    return joined.note(name, cloth, fullness, unit);
+  /** Where several are cut for a length that was given, they may be meant to share it. */
+  private Optional<String> twice(String cloth, Unit unit) {
+    return cuts.stream()
+        .filter(c -> c.cloth().equals(cloth) && c.pieces() > 1)
+        .filter(c -> panels == 0 && joined.shares().isEmpty() && !fullness.open())
+        .map(
+            c ->
+                "%s: %d cut from %s, each for %s at a fullness of %s; if all are sewn to the same %s, it is %s: then write panels: %d and cut 1"
+                    .formatted(
+                        name,
+                        c.pieces(),
+                        cloth,
+                        show(joined.mm(), unit),
+                        fullness,
+                        show(joined.mm(), unit),
+                        Fullness.shown(c.pieces() * fullness.least()),
+                        c.pieces()))
+        .findFirst();
+  }
+
+  @Override
+  public List<String> notes(String cloth, Unit unit) {
+    return joined.note(name, cloth, fullness.least(), unit).stream().toList();
+  }
+
+  private static String show(double mm, Unit unit) {
+    return new Length(mm).show(unit);
   }
 
   /** The whole rectangle as a piece, however wide. */
+  @Override
   public Piece piece() {
-    return rectangle(finishedWidthMm(), cuts);
+    return rectangle(finishedWidthMm(), 1, cuts);
   }
 
   /**
-   * The rectangle as it is cut from one cloth: whole if that is wide enough, else the fewest equal
-   * panels. Only with {@link Grain#ALONG} does the cloth's width matter.
+   * The rectangle as it is cut from one cloth: in the panels asked for, or whole if the cloth is
+   * wide enough, else in the fewest equal panels, each of those asked for split alike. Only with
+   * {@link Grain#ALONG} does the cloth's width matter.
    *
-   * @param usableMm what may be cut across the open cloth, before any growth for shrinkage
    * @throws InputException if even the allowances are wider than the cloth
    */
+  @Override
   public Panels panels(Cut cut, double usableMm) {
     double sides = seams.sidesMm(cut.cloth());
-    int panels = cut.grain().orElse(grain).onlyAlong() ? fewest(usableMm, sides) : 1;
-    Cut all = new Cut(cut.cloth(), cut.count() * panels, cut.how(), cut.grain());
+    boolean across = cut.grain().orElse(grain).onlyAlong();
+    int asked = Math.max(1, panels);
+    Optional<Integer> whole =
+        fullness.open() && across ? widths(usableMm - sides, asked) : Optional.empty();
+    double finished = whole.map(n -> n * wholeMm(usableMm - sides)).orElse(finishedWidthMm());
+    int count = whole.orElseGet(() -> across ? fewest(finished, usableMm, sides, asked) : asked);
+    Cut all = new Cut(cut.cloth(), cut.count() * count, cut.how(), cut.grain());
     return new Panels(
-        rectangle(finishedWidthMm() / panels, List.of(all)).inCloth(cut.cloth()),
-        panels,
-        finishedWidthMm() + sides,
-        finishedWidthMm() / panels + sides,
-        usableMm);
+        rectangle(finished / count, count, List.of(all)).inCloth(cut.cloth()),
+        count,
+        asked,
+        finished + sides,
+        finished / count + sides,
+        usableMm,
+        whole.isPresent(),
+        fullness.open()
+            ? Optional.of(chosen(whole, finished, across, usableMm - sides))
+            : Optional.empty());
   }
 
-  private int fewest(double usableMm, double sides) {
+  /** How many whole widths of the cloth come to a fullness that will do, the fewest. */
+  private Optional<Integer> widths(double room, int asked) {
+    if (!(room > 0)) {
+      return Optional.empty();
+    }
+    double each = asked * wholeMm(room);
+    int sets = (int) Math.ceil((finishedWidthMm() - SAME_MM) / each);
+    return sets * each <= joined.mm() * fullness.most() + SAME_MM
+        ? Optional.of(sets * asked)
+        : Optional.empty();
+  }
+
+  /** A whole width less its allowances, to the tenth of a mm below. */
+  private static double wholeMm(double room) {
+    return Math.floor(room * 10 + SAME_MM) / 10;
+  }
+
+  private String chosen(Optional<Integer> whole, double finished, boolean across, double room) {
+    String taken = "a fullness of " + Fullness.shown(finished / joined.mm());
+    if (whole.isPresent()) {
+      return "%s, of the %s asked for: %s of the cloth, so that nothing is left beside it"
+          .formatted(
+              taken,
+              fullness,
+              whole.get() == 1 ? "one whole width" : whole.get() + " whole widths");
+    }
+    int fewer = (int) Math.floor(finishedWidthMm() / Math.max(room, 1));
+    return !across || !(room > 0)
+        ? taken + ", the least asked for, since its width does not lie across the cloth"
+        : "%s, the least asked for: %d whole widths of the cloth would be %s, %d would be %s"
+            .formatted(
+                taken,
+                fewer,
+                Fullness.shown(fewer * room / joined.mm()),
+                fewer + 1,
+                Fullness.shown((fewer + 1) * room / joined.mm()));
+  }
+
+  private int fewest(double finished, double usableMm, double sides, int asked) {
     double room = usableMm - sides;
-    if (finishedWidthMm() + sides <= usableMm + SAME_MM) {
-      return 1;
+    if (finished / asked + sides <= usableMm + SAME_MM) {
+      return asked;
     }
     if (!(room > 0)) {
       throw new InputException(
@@ -158,17 +234,10 @@ public record Gathered(
               "the cloth is narrower than its side allowances alone",
               "Make the side allowances narrower, or take a wider cloth"));
     }
-    return (int) Math.ceil((finishedWidthMm() - SAME_MM) / room);
+    return asked * (int) Math.ceil((finished / asked - SAME_MM) / room);
   }
 
-  /** Drawn up to what it joins, or stretched where it is narrower. */
-  private Edge top(Path line) {
-    Edge flat = new Edge(TOP, line, seams.top, false);
-    double away = line.length() * (1 - 1 / fullness);
-    return away == 0 ? flat : flat.with(new Gathers(line.start(), line.end(), away));
-  }
-
-  private Piece rectangle(double width, List<Cut> asCut) {
+  private Piece rectangle(double width, int count, List<Cut> asCut) {
     boolean onFold = asCut.stream().anyMatch(c -> c.how() == Cut.How.FOLD);
     double drawn = onFold ? width / 2 : width;
     Point hemStart = new Point(0, 0);
@@ -181,12 +250,13 @@ public record Gathered(
         List.of(
             new Edge(
                 first, Path.line(hemStart, topStart), onFold ? Allowance.NONE : seams.side, false),
-            top(Path.line(topStart, topEnd)),
+            new Edge(TOP, Path.line(topStart, topEnd), seams.top, false)
+                .drawnUpTo(joined.mm() / count * drawn / width),
             new Edge(SIDE, Path.line(topEnd, hemEnd), seams.side, false),
             new Edge(HEM, Path.line(hemEnd, hemStart), seams.hem, seams.hemTurnedBack)),
         onFold ? Optional.of(FOLD) : Optional.empty(),
         grain,
-        List.of(),
+        QuarterMarks.on(TOP, drawn, count, onFold, seams.top),
         List.of(),
         asCut);
   }

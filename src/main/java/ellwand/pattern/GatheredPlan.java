@@ -7,15 +7,17 @@ import java.util.List;
  * A rectangle that is gathered onto edges, before they are measured.
  *
  * @param joined what it is gathered onto
+ * @param panels as for {@link Gathered}
  * @param length finished, from the gathered edge to the hem
  * @see Gathered
  */
 public record GatheredPlan(
     String name,
     Extent joined,
-    double fullness,
+    Fullness fullness,
     Extent length,
     Gathered.Seams seams,
+    int panels,
     Grain grain,
     List<Cut> cuts)
     implements Computed {
@@ -30,7 +32,19 @@ public record GatheredPlan(
    */
   public GatheredPlan {
     cuts = List.copyOf(cuts);
-    new Gathered(name, ANY_MM, fullness, ANY_MM, seams, grain, cuts).piece();
+    new Gathered(name, Span.given(ANY_MM), fullness, ANY_MM, seams, panels, grain, cuts).piece();
+  }
+
+  /** One of a given fullness, in as few panels as the cloth asks for. */
+  public GatheredPlan(
+      String name,
+      Extent joined,
+      double fullness,
+      Extent length,
+      Gathered.Seams seams,
+      Grain grain,
+      List<Cut> cuts) {
+    this(name, joined, Fullness.of(fullness), length, seams, 0, grain, cuts);
   }
 
   @Override
@@ -42,6 +56,7 @@ public record GatheredPlan(
             fullness,
             length.mm(size, pieces),
             seams,
+            panels,
             grain,
             cuts));
   }

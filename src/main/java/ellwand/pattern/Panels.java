@@ -2,35 +2,66 @@ package ellwand.pattern;
 
 import ellwand.units.Length;
 import ellwand.units.Unit;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
 /**
- * A gathered rectangle as it is cut from one cloth.
+ * A computed rectangle as it is cut from one cloth.
  *
  * @param piece one panel, or the whole rectangle; its count is that of all panels of one garment
  * @param count how many panels make one rectangle, 1 or more
+ * @param asked how many its maker asked for, 1 or more
  * @param wholeMm cut width of the rectangle in one, mm
  * @param panelMm cut width of a panel, mm
  * @param usableMm what may be cut across the open cloth, mm
+ * @param wholeWidths whether each is as wide as the cloth because it may be
+ * @param chosen what was chosen because of the cloth, and why
  */
-public record Panels(Piece piece, int count, double wholeMm, double panelMm, double usableMm) {
+public record Panels(
+    Piece piece,
+    int count,
+    int asked,
+    double wholeMm,
+    double panelMm,
+    double usableMm,
+    boolean wholeWidths,
+    Optional<String> chosen) {
 
-  /** Says that it is cut in panels, if it is. */
-  public Optional<String> sentence(Unit unit) {
-    return count == 1
-        ? Optional.empty()
-        : Optional.of(
-            String.format(
-                Locale.ROOT,
-                "%s: %s is wider than the %s usable of %s, so it is cut as %d panels %s wide with"
-                    + " joins",
-                piece.name(),
-                show(wholeMm, unit),
-                show(usableMm, unit),
-                piece.cuts().get(0).cloth(),
-                count,
-                show(panelMm, unit)));
+  /** One that is not cut apart. */
+  static Panels whole(Piece piece, double wholeMm, double usableMm) {
+    return new Panels(piece, 1, 1, wholeMm, wholeMm, usableMm, false, Optional.empty());
+  }
+
+  /** What was chosen, and that it is cut in panels, if it is. */
+  public List<String> sentences(Unit unit) {
+    List<String> sentences = new ArrayList<>();
+    chosen.ifPresent(why -> sentences.add(piece.name() + ": " + why));
+    if (count > asked && !wholeWidths) {
+      sentences.add(
+          String.format(
+              Locale.ROOT,
+              "%s: %s is wider than the %s usable of %s, so it is cut as %d panels %s wide with"
+                  + " joins",
+              piece.name(),
+              asked == 1
+                  ? show(wholeMm, unit)
+                  : "each of " + asked + " panels, " + show(wholeMm / asked, unit) + ",",
+              show(usableMm, unit),
+              piece.cuts().get(0).cloth(),
+              count,
+              show(panelMm, unit)));
+    } else if (count > 1) {
+      sentences.add(
+          String.format(
+              Locale.ROOT,
+              "%s: cut as %d panels %s wide with joins",
+              piece.name(),
+              count,
+              show(panelMm, unit)));
+    }
+    return sentences;
   }
 
   private static String show(double mm, Unit unit) {

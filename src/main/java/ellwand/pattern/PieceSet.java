@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** The finished pieces of one size. */
-public record PieceSet(List<Piece> drawn, List<Binding> bindings, List<Gathered> gathered) {
+public record PieceSet(List<Piece> drawn, List<Binding> bindings, List<Rectangle> rectangles) {
 
   /** None at all. */
   public static final PieceSet NONE = new PieceSet(List.of(), List.of(), List.of());
@@ -12,14 +12,14 @@ public record PieceSet(List<Piece> drawn, List<Binding> bindings, List<Gathered>
   public PieceSet {
     drawn = List.copyOf(drawn);
     bindings = List.copyOf(bindings);
-    gathered = List.copyOf(gathered);
+    rectangles = List.copyOf(rectangles);
   }
 
-  /** All of them, gathered rectangles whole, however wide. */
+  /** All of them, rectangles whole, however wide. */
   public List<Piece> all() {
     List<Piece> all = new ArrayList<>(drawn);
     bindings.forEach(b -> all.add(b.piece()));
-    gathered.forEach(g -> all.add(g.piece()));
+    rectangles.forEach(r -> all.add(r.piece()));
     return all;
   }
 
@@ -27,12 +27,12 @@ public record PieceSet(List<Piece> drawn, List<Binding> bindings, List<Gathered>
   PieceSet with(Binding binding) {
     List<Binding> more = new ArrayList<>(bindings);
     more.add(binding);
-    return new PieceSet(drawn, more, gathered);
+    return new PieceSet(drawn, more, rectangles);
   }
 
-  /** These and a gathered rectangle. */
-  PieceSet with(Gathered rectangle) {
-    List<Gathered> more = new ArrayList<>(gathered);
+  /** These and a rectangle. */
+  PieceSet with(Rectangle rectangle) {
+    List<Rectangle> more = new ArrayList<>(rectangles);
     more.add(rectangle);
     return new PieceSet(drawn, bindings, more);
   }

@@ -55,13 +55,13 @@ public record Style(Design design, Map<String, PieceSet> bySize) {
     return trim.amount(size, in(size));
   }
 
-  /** All pieces of a size, gathered rectangles whole, however wide. */
+  /** All pieces of a size, computed rectangles whole, however wide. */
   public List<Piece> pieces(String size) {
     return in(size).all();
   }
 
   /**
-   * The pieces of a size that are cut from one cloth, gathered rectangles in panels where the cloth
+   * The pieces of a size that are cut from one cloth, computed rectangles in panels where the cloth
    * is too narrow.
    *
    * @param usableMm as for {@link Gathered#panels}
@@ -76,10 +76,10 @@ public record Style(Design design, Map<String, PieceSet> bySize) {
     return pieces;
   }
 
-  /** The gathered rectangles of a size as they are cut from one cloth. */
+  /** The computed rectangles of a size as they are cut from one cloth. */
   public List<Panels> panels(String size, String cloth, double usableMm) {
     List<Panels> panels = new ArrayList<>();
-    for (Gathered g : in(size).gathered()) {
+    for (Rectangle g : in(size).rectangles()) {
       g.cuts().stream()
           .filter(c -> c.cloth().equals(cloth))
           .forEach(c -> panels.add(g.panels(c, usableMm)));
@@ -99,7 +99,7 @@ public record Style(Design design, Map<String, PieceSet> bySize) {
     PieceSet pieces = in(size);
     return Stream.concat(
             pieces.bindings().stream().flatMap(b -> b.caution(cloth, unit).stream()),
-            pieces.gathered().stream().flatMap(g -> g.caution(cloth, unit).stream()))
+            pieces.rectangles().stream().flatMap(r -> r.caution(cloth, unit).stream()))
         .toList();
   }
 
@@ -108,7 +108,7 @@ public record Style(Design design, Map<String, PieceSet> bySize) {
     PieceSet pieces = in(size);
     return Stream.concat(
             pieces.bindings().stream().flatMap(b -> b.note(cloth, unit).stream()),
-            pieces.gathered().stream().flatMap(g -> g.note(cloth, unit).stream()))
+            pieces.rectangles().stream().flatMap(r -> r.notes(cloth, unit).stream()))
         .toList();
   }
 

@@ -14,6 +14,10 @@ import org.junit.jupiter.api.Test;
 
 class DesignTest {
 
+  private static Gathered gathered(PieceSet pieces, int number) {
+    return (Gathered) pieces.rectangles().get(number);
+  }
+
   private static final List<Cut> ONE = List.of(new Cut("main", 1, Cut.How.WHOLE));
 
   /** 30 x 20 cm, its lower right corner called a; points the one way round or the other. */
@@ -77,13 +81,13 @@ class DesignTest {
             List.of());
     for (Map.Entry<String, Double> lower : Map.of("S", 280.0, "M", 300.0, "L", 320.0).entrySet()) {
       PieceSet pieces = design.in(lower.getKey());
-      assertEquals(2 * lower.getValue(), pieces.gathered().get(0).finishedWidthMm(), 1e-9);
-      assertEquals(4 * lower.getValue(), pieces.gathered().get(1).finishedWidthMm(), 1e-9);
+      assertEquals(2 * lower.getValue(), gathered(pieces, 0).finishedWidthMm(), 1e-9);
+      assertEquals(4 * lower.getValue(), gathered(pieces, 1).finishedWidthMm(), 1e-9);
       // Drawn up, its upper edge is as long as what it joins.
-      Piece frill = pieces.gathered().get(0).piece();
+      Piece frill = gathered(pieces, 0).piece();
       assertEquals(lower.getValue(), frill.edge(Gathered.TOP).sewnMm(), 1e-9);
     }
-    assertEquals(60, design.in("L").gathered().get(0).lengthMm());
+    assertEquals(60, gathered(design.in("L"), 0).lengthMm());
     assertEquals(
         List.of("flap", "frill", "second"),
         Style.of(design).pieces("S").stream().map(Piece::name).toList());

@@ -56,7 +56,8 @@ class JoinedTest {
             new Gathered.Seams(10, 10, 10, false),
             Grain.ALONG,
             List.of(Cut.parse("main", cut)));
-    return plan.addedTo(new PieceSet(List.of(pieces), List.of(), List.of()), "M").gathered().get(0);
+    return (Gathered)
+        plan.addedTo(new PieceSet(List.of(pieces), List.of(), List.of()), "M").rectangles().get(0);
   }
 
   // A quarter is 15 cm at the waist: four of them 60 cm, with 1 cm at each side 62 cm.
@@ -101,13 +102,11 @@ class JoinedTest {
     Gathered cuff = gathered("pair", 1.5, List.of("sleeve.hem"), part("sleeve", 220, "pair"));
     assertEquals(330, cuff.finishedWidthMm(), 1e-9);
     assertEquals(Optional.empty(), cuff.caution("main", Unit.CM));
-    assertEquals(
-        "frill: each of 2 joins sleeve.hem, 22.0 cm", cuff.note("main", Unit.CM).orElseThrow());
+    assertEquals("frill: each of 2 joins sleeve.hem, 22.0 cm", cuff.notes("main", Unit.CM).get(0));
     Gathered two = gathered("2", 1, List.of("4 x quarter.upper"), part("quarter", 150, "4"));
     assertEquals(300, two.finishedWidthMm(), 1e-9);
     assertEquals(
-        "frill: each of 2 joins 2 x quarter.upper, 30.0 cm",
-        two.note("main", Unit.CM).orElseThrow());
+        "frill: each of 2 joins 2 x quarter.upper, 30.0 cm", two.notes("main", Unit.CM).get(0));
   }
 
   @Test

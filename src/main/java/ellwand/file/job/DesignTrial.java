@@ -117,7 +117,10 @@ final class DesignTrial {
   }
 
   private Spot measured(String piece) {
-    Spot gathered = entry(piece).get("gathered");
-    return (gathered.present() ? gathered : entry(piece).get("binding")).get("from");
+    return StyleReader.RULES.stream()
+        .map(rule -> entry(piece).get(rule).get("from"))
+        .filter(Spot::present)
+        .findFirst()
+        .orElse(entry(piece));
   }
 }

@@ -10,13 +10,9 @@ import ellwand.geometry.Path;
 import ellwand.geometry.Segment;
 import ellwand.pattern.Allowance;
 import ellwand.pattern.Asks;
-import ellwand.pattern.Binding;
-import ellwand.pattern.BindingPlan;
 import ellwand.pattern.Cut;
 import ellwand.pattern.Draft;
 import ellwand.pattern.Finish;
-import ellwand.pattern.Gathered;
-import ellwand.pattern.GatheredPlan;
 import ellwand.pattern.Grain;
 import ellwand.pattern.InnerLine;
 import ellwand.pattern.Notch;
@@ -108,41 +104,7 @@ final class PieceWriter {
         line -> node.withObject("/lines").putObject(line.name()).set("path", path(line.line())));
   }
 
-  ObjectNode gathered(GatheredPlan plan) {
-    ObjectNode node = head(plan.cuts(), plan.grain());
-    Gathered.Seams seams = plan.seams();
-    node.set("allowance", allowance(seams.side(), plan.cuts()));
-    ObjectNode edges = node.putObject("edges");
-    edges.putObject(Gathered.TOP).set("allowance", allowance(seams.top(), plan.cuts()));
-    ObjectNode hem = edges.putObject(Gathered.HEM);
-    hem.set("allowance", allowance(seams.hem(), plan.cuts()));
-    if (seams.hemTurnedBack()) {
-      hem.put("turned-back", true);
-    }
-    ObjectNode gathered = node.putObject("gathered");
-    gathered.set("from", new TrimWriter(measures).extent(plan.joined()));
-    gathered.set("fullness", Json.number(plan.fullness()));
-    gathered.set("length", new TrimWriter(measures).extent(plan.length()));
-    return node;
-  }
-
-  ObjectNode binding(BindingPlan plan) {
-    ObjectNode node = Json.object();
-    node.set("cut", cut(plan.cuts()));
-    // It has none of its own, but an entry must say so.
-    node.put("allowance", 0);
-    ObjectNode binding = node.putObject("binding");
-    binding.set("from", new TrimWriter(measures).extent(plan.length()));
-    binding.set("width", measures.number(plan.widthMm()));
-    if (plan.cutAs() == Binding.CutAs.SQUARE) {
-      binding.put("cut-as", "square");
-    }
-    binding.set("longest", measures.number(plan.longestMm()));
-    binding.set("join", measures.number(plan.joinMm()));
-    return node;
-  }
-
-  private ObjectNode head(List<Cut> cuts, Grain grain) {
+  ObjectNode head(List<Cut> cuts, Grain grain) {
     ObjectNode node = Json.object();
     if (!cuts.isEmpty()) {
       node.set("cut", cut(cuts));
@@ -169,7 +131,7 @@ final class PieceWriter {
             heads -> node.put("direction", heads == Grain.Heads.ANY_WAY ? "any way" : "one way"));
   }
 
-  private JsonNode allowance(Allowance whole, List<Cut> cuts) {
+  JsonNode allowance(Allowance whole, List<Cut> cuts) {
     boolean mixed = whole.usualMm().isPresent() && !whole.mmByCloth().isEmpty();
     Allowance allowance = mixed ? whole.only(cuts.stream().map(Cut::cloth).toList()) : whole;
     if (allowance.usualMm().isPresent()) {
@@ -180,7 +142,7 @@ final class PieceWriter {
     return byCloth;
   }
 
-  private static ObjectNode cut(List<Cut> cuts) {
+  static ObjectNode cut(List<Cut> cuts) {
     ObjectNode node = Json.object();
     for (Cut cut : cuts) {
       if (cut.how() == Cut.How.WHOLE) {

@@ -27,6 +27,9 @@ import java.util.stream.Stream;
 /** Reads {@code style:}, a design, and draws it in all of {@code sizes:}. */
 final class StyleReader {
 
+  /** What a piece can be computed by. */
+  static final List<String> RULES = List.of("gathered", "pleated", "band", "binding");
+
   private final JobShape shape;
   private final boolean block;
 
@@ -123,11 +126,21 @@ final class StyleReader {
         });
     spots.forEach(
         (name, spot) -> {
-          if (spot.get("gathered").present() && !spot.get("binding").present()) {
-            GatheredReader.read(name, spot, heads.get(name), sizes).ifPresent(computed::add);
+          if (!spot.get("binding").present()) {
+            rectangle(name, spot, heads.get(name), sizes).ifPresent(computed::add);
           }
         });
     return computed;
+  }
+
+  private static Optional<? extends Computed> rectangle(
+      String name, Spot spot, PieceHead head, List<String> sizes) {
+    if (spot.get("gathered").present()) {
+      return GatheredReader.read(name, spot, head, sizes);
+    }
+    return spot.get("pleated").present()
+        ? PleatedReader.read(name, spot, head, sizes)
+        : spot.get("band").present() ? BandReader.read(name, spot, head, sizes) : Optional.empty();
   }
 
   /**
@@ -189,7 +202,7 @@ final class StyleReader {
 
   /** Whether it is no drawn piece. */
   private static boolean computed(Spot spot) {
-    return spot.get("gathered").present() || spot.get("binding").present();
+    return RULES.stream().anyMatch(rule -> spot.get(rule).present());
   }
 
   /** The pieces that have the right shape and either an outline or a rule. */
@@ -204,9 +217,9 @@ final class StyleReader {
                 PieceReader.checkEnds(name, spot);
               } else if (spot.holds(
                       !starts(spot).isEmpty() || computed(spot),
-                      "it has neither outline: nor from: nor block: nor gathered: nor binding:",
+                      "it has neither outline: nor from: nor block: nor gathered:, pleated:, band: or binding:",
                       "Draw it with outline:, copy another with from:, draft it with block:, or let"
-                          + " it be computed with gathered: or binding:")
+                          + " it be computed with gathered:, pleated:, band: or binding:")
                   && spot.holds(
                       starts(spot).size() < 2,
                       "it has both " + String.join(": and ", starts(spot)) + ":",

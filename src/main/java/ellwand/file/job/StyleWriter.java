@@ -9,10 +9,8 @@ import ellwand.file.source.Yaml;
 import ellwand.geometry.Point;
 import ellwand.job.Wear;
 import ellwand.pattern.Bars;
-import ellwand.pattern.BindingPlan;
 import ellwand.pattern.Design;
 import ellwand.pattern.Draft;
-import ellwand.pattern.GatheredPlan;
 import ellwand.pattern.GradeRule;
 import ellwand.pattern.Match;
 import ellwand.pattern.Outlined;
@@ -101,11 +99,7 @@ public final class StyleWriter {
         .computed()
         .forEach(
             piece ->
-                byName.set(
-                    piece.name(),
-                    piece instanceof GatheredPlan gathered
-                        ? pieces.gathered(gathered)
-                        : pieces.binding((BindingPlan) piece)));
+                byName.set(piece.name(), new ComputedWriter(pieces, measures).computed(piece)));
     if (!design.trims().isEmpty()) {
       ObjectNode trims = style.putObject("trims");
       design.trims().forEach(trim -> trims.set(trim.name(), new TrimWriter(measures).trim(trim)));

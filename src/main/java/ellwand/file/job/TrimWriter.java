@@ -62,7 +62,7 @@ record TrimWriter(Measures measures) {
         + (price.per() == 1 ? " each" : " for " + plain(price.per()));
   }
 
-  private static String plain(double number) {
+  static String plain(double number) {
     return BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
   }
 

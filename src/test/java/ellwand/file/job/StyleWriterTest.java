@@ -10,6 +10,8 @@ import ellwand.job.Job;
 import ellwand.job.Wear;
 import ellwand.pattern.Allowance;
 import ellwand.pattern.Asks;
+import ellwand.pattern.Band;
+import ellwand.pattern.BandPlan;
 import ellwand.pattern.Bars;
 import ellwand.pattern.Binding;
 import ellwand.pattern.BindingPlan;
@@ -21,6 +23,7 @@ import ellwand.pattern.Draft;
 import ellwand.pattern.Edge;
 import ellwand.pattern.Extent;
 import ellwand.pattern.Finish;
+import ellwand.pattern.Fullness;
 import ellwand.pattern.Gathered;
 import ellwand.pattern.GatheredPlan;
 import ellwand.pattern.GradeRule;
@@ -30,6 +33,8 @@ import ellwand.pattern.Match;
 import ellwand.pattern.Notch;
 import ellwand.pattern.Outlined;
 import ellwand.pattern.Piece;
+import ellwand.pattern.PleatedPlan;
+import ellwand.pattern.Pleating;
 import ellwand.pattern.Seam;
 import ellwand.pattern.Sizes;
 import ellwand.pattern.Trim;
@@ -190,7 +195,6 @@ class StyleWriterTest {
         Edge other = is.edges().get(k);
         assertEquals(edge.name(), other.name(), text);
         assertEquals(edge.turnedBack(), other.turnedBack(), text);
-        assertEquals(edge.allowanceMm(), other.allowanceMm(), SAME_MM, text);
         assertSame(edge.line(), other.line(), text);
       }
       assertEquals(was.notches().size(), is.notches().size(), text);
@@ -244,6 +248,8 @@ class StyleWriterTest {
     List<Computed> computed = new ArrayList<>();
     computed.add(binding(random, unit));
     computed.add(gathered(random, sizes));
+    computed.add(band(random));
+    computed.add(pleated(random));
     return new Design(
         "any: design, " + random.nextInt(9),
         unit,
@@ -440,15 +446,47 @@ class StyleWriterTest {
         List.of(new Cut("main", 1, Cut.How.WHOLE)));
   }
 
+  private static Computed band(Random random) {
+    return new BandPlan(
+        "cuff",
+        new Extent.OfEdges(List.of("panel.first")),
+        random.nextBoolean() ? 1 : 0.875,
+        random.nextInt(2) * 12.5,
+        new Extent.Given(40 + random.nextInt(20)),
+        random.nextBoolean(),
+        new Band.Seams(allowance(random), Allowance.of(5), Allowance.of(7)),
+        Grain.ACROSS,
+        List.of(new Cut("main", 2, Cut.How.WHOLE), new Cut("lining", 1, Cut.How.PAIR)));
+  }
+
+  private static Computed pleated(Random random) {
+    int two = random.nextInt(3);
+    return new PleatedPlan(
+        "pleats",
+        new Extent.OfEdges(List.of("panel.first", "yes.first")),
+        Pleating.Kind.values()[random.nextInt(3)],
+        two == 0 ? Optional.empty() : Optional.of(6),
+        two == 1 ? Optional.empty() : Optional.of(12.5),
+        two == 2 ? Optional.empty() : Optional.of(2.25),
+        new Extent.Given(300),
+        new Gathered.Seams(10, 20, 8, random.nextBoolean()),
+        two == 0 ? 0 : random.nextInt(4),
+        Grain.ALONG,
+        List.of(new Cut("main", 1, Cut.How.WHOLE)));
+  }
+
   private static Computed gathered(Random random, List<String> sizes) {
     Map<String, Double> bySize = new LinkedHashMap<>();
     sizes.forEach(size -> bySize.put(size, 100 + 50 * random.nextDouble()));
     return new GatheredPlan(
         "frill",
         new Extent.OfEdges(List.of("panel.first")),
-        1 + random.nextInt(8) / 4.0,
+        random.nextBoolean()
+            ? Fullness.of(0.75 + random.nextInt(8) / 4.0)
+            : new Fullness(1.5, 1.75 + random.nextInt(3)),
         random.nextBoolean() ? new Extent.BySize(bySize) : new Extent.Given(75.5),
         new Gathered.Seams(10, 20, random.nextInt(15), random.nextBoolean()),
+        random.nextInt(3),
         Grain.EITHER,
         List.of(new Cut("lining", 2, Cut.How.WHOLE)));
   }
