@@ -217,7 +217,8 @@ final class StyleReader {
                 PieceReader.checkEnds(name, spot);
               } else if (spot.holds(
                       !starts(spot).isEmpty() || computed(spot),
-                      "it has neither outline: nor from: nor block: nor gathered:, pleated:, band: or binding:",
+                      "it has neither outline: nor from: nor block: nor gathered:, pleated:, band:"
+                          + " or binding:",
                       "Draw it with outline:, copy another with from:, draft it with block:, or let"
                           + " it be computed with gathered:, pleated:, band: or binding:")
                   && spot.holds(
