@@ -67,6 +67,7 @@ class PackagesTest {
         with("job", "job", "file.source", "file.alter", "pattern.alter", "pattern.block"));
     TABLE.put("file.drawn", with("job", "job", "file.source", "file.job"));
     TABLE.put("file.svg", with("file.drawn", "file.drawn"));
+    TABLE.put("file.interchange", with("file.drawn", "file.drawn", "file.dxf"));
     TABLE.put("file.marker", with("job", "job", "rule", "file.source"));
     TABLE.put("file.figures", with("figures", "figures", "file.source"));
     TABLE.put(
@@ -88,6 +89,7 @@ class PackagesTest {
             "file.job",
             "file.drawn",
             "file.svg",
+            "file.interchange",
             "file.marker",
             "file.figures"));
     TABLE.put(

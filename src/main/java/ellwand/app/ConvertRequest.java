@@ -12,6 +12,7 @@ import java.util.OptionalDouble;
  * @param asked what the drawings leave open
  * @param names what the user says of single pieces
  * @param dotsPerInch of drawings that do not say how large they are on paper
+ * @param drawingUnit of the numbers in a DXF file, in place of what it says
  * @param styleName of the style; if absent, the drawing's title or the file's name
  * @param unit that the style is written in; if absent, that of the drawing
  */
@@ -19,5 +20,6 @@ public record ConvertRequest(
     Asked asked,
     PieceNames names,
     OptionalDouble dotsPerInch,
+    Optional<Unit> drawingUnit,
     Optional<String> styleName,
     Optional<Unit> unit) {}

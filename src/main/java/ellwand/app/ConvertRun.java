@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import ellwand.file.drawn.Drawing;
 import ellwand.file.drawn.FoundStyle;
 import ellwand.file.drawn.PieceFinder;
+import ellwand.file.interchange.DxfReader;
 import ellwand.file.source.Folder;
 import ellwand.file.source.Source;
 import ellwand.file.source.Tree;
@@ -26,7 +27,8 @@ public final class ConvertRun {
 
   /** Whether a file is a drawing, by its content; else it may be a job or a style. */
   public static boolean isDrawing(String file, Folder from) {
-    return SvgReader.looksLike(from.read(file, MOST_BYTES));
+    byte[] bytes = from.read(file, MOST_BYTES);
+    return SvgReader.looksLike(bytes) || DxfReader.looksLike(bytes);
   }
 
   /**
@@ -60,10 +62,13 @@ public final class ConvertRun {
     if (SvgReader.looksLike(bytes)) {
       return SvgReader.read(file, bytes, request.dotsPerInch());
     }
+    if (DxfReader.looksLike(bytes)) {
+      return DxfReader.read(file, bytes, request.drawingUnit(), request.asked().layers());
+    }
     throw new InputException(
         Problem.of(
                 bytes.length == 0 ? "the file is empty" : "this is no drawing that can be read",
-                "Name an SVG file")
+                "Name an SVG or DXF file")
             .at(file, 0));
   }
 

@@ -5,6 +5,7 @@ import ellwand.draw.marker.CutSheet;
 import ellwand.draw.order.BundleLabels;
 import ellwand.draw.order.OrderSheet;
 import ellwand.file.figures.OrderWriter;
+import ellwand.file.interchange.StyleDxf;
 import ellwand.file.job.StyleFile;
 import ellwand.file.marker.MarkerWriter;
 import ellwand.file.source.WholeFile;
@@ -79,7 +80,8 @@ record Format<T>(String ending, Function<T, byte[]> writer) {
           new Format<>(".png", p -> p.drawing().png()));
 
   /** Of a style, for other programs. */
-  static final List<Format<StyleFile>> STYLE = List.of(new Format<>(".svg", StyleSvg::bytes));
+  static final List<Format<StyleFile>> STYLE =
+      List.of(new Format<>(".svg", StyleSvg::bytes), new Format<>(".dxf", StyleDxf::bytes));
 
   /**
    * The file of each format.

@@ -1,5 +1,6 @@
 package ellwand.app;
 
+import ellwand.file.interchange.StyleDxf;
 import ellwand.file.job.StyleFile;
 import java.util.List;
 import java.util.Locale;
@@ -10,6 +11,13 @@ public record StyleDrawing(StyleFile file) {
   /** What the name of a file may end with that it can be written as. */
   public static List<String> endings() {
     return Format.STYLE.stream().map(Format::ending).toList();
+  }
+
+  /** What of the style the file cannot hold as it is, one sentence each. */
+  public List<String> remarks(String name) {
+    return name.toLowerCase(Locale.ROOT).endsWith(".dxf")
+        ? StyleDxf.changedNames(file)
+        : List.of();
   }
 
   /**

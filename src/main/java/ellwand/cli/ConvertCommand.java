@@ -13,6 +13,7 @@ import ellwand.file.source.WholeFile;
 import ellwand.problem.InputException;
 import ellwand.units.Length;
 import ellwand.units.Unit;
+import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
@@ -32,7 +33,7 @@ import picocli.CommandLine.Spec;
     name = "convert",
     mixinStandardHelpOptions = true,
     description =
-        "Reads pattern pieces from SVG drawings into a style file for jobs, and draws a control"
+        "Reads pattern pieces from SVG and DXF files into a style file for jobs, and draws a control"
             + " sheet beside it. What a file holds is told by its content, not by its name.",
     footer = {
       "",
@@ -52,7 +53,7 @@ final class ConvertCommand implements Callable<Integer> {
       names = "--out",
       paramLabel = "OUT",
       required = true,
-      description = "What to write: a style file, OUT.yaml, or its drawing, OUT.svg.")
+      description = "What to write: a style file, OUT.yaml, or its drawing, OUT.svg or OUT.dxf.")
   private Path out;
 
   @Option(
@@ -96,6 +97,13 @@ final class ConvertCommand implements Callable<Integer> {
       description =
           "Dots to the inch of an SVG drawing that does not say how large it is. Default: 96.")
   private Double dpi;
+
+  @Option(
+      names = "--drawing-unit",
+      paramLabel = "UNIT",
+      converter = UnitMixin.UnitConverter.class,
+      description = "Unit of the numbers in a DXF file. Default: what it says, or mm.")
+  private Unit drawingUnit;
 
   @Mixin private ShowMixin show;
   @Spec private CommandSpec spec;
@@ -141,7 +149,9 @@ final class ConvertCommand implements Callable<Integer> {
 
   private void write(StyleDrawing drawing) {
     WholeFile.write(out, drawing.output(out.getFileName().toString()).bytes());
-    spec.commandLine().getErr().println("Written: " + out);
+    PrintWriter err = spec.commandLine().getErr();
+    drawing.remarks(out.toString()).forEach(err::println);
+    err.println("Written: " + out);
   }
 
   private static boolean isYaml(Path path) {
@@ -169,6 +179,7 @@ final class ConvertCommand implements Callable<Integer> {
         new Asked(length(allowance, bare), length(cuttingLine, bare), layers),
         names == null ? PieceNames.NONE : PieceNames.read(names.toString(), Folder.DISK),
         dpi == null ? OptionalDouble.empty() : OptionalDouble.of(dpi),
+        Optional.ofNullable(drawingUnit),
         Optional.ofNullable(name),
         show.unit());
   }

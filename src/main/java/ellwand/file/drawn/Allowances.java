@@ -13,10 +13,8 @@ final class Allowances {
   /** Places on an edge at which it is measured, as shares of its length: away from its corners. */
   private static final double[] AT = {0.3, 0.38, 0.46, 0.5, 0.54, 0.62, 0.7};
 
-  /** What a drawn line is true to, mm. */
+  /** What is measured is rounded to, mm: a cutting line is no truer. */
   private static final double STEP_MM = 0.1;
-
-  private static final double ROUNDING_MM = 0.02;
 
   private Allowances() {}
 
@@ -29,9 +27,7 @@ final class Allowances {
     }
     measured.sort(Comparator.naturalOrder());
     double middle = measured.get(measured.size() / 2);
-    double even = Math.rint(middle / STEP_MM) * STEP_MM;
-    double mm = Math.abs(middle - even) <= ROUNDING_MM ? even : middle;
-    return Math.rint(mm * 1000) / 1000;
+    return Math.rint(middle / STEP_MM) / Math.rint(1 / STEP_MM);
   }
 
   /** The one that most edges have; of several the widest. */

@@ -35,7 +35,7 @@ public record DrawnLine(Path path, boolean closed, Label label, List<Optional<St
   }
 
   /** In another frame. */
-  DrawnLine moved(Motion motion) {
+  public DrawnLine moved(Motion motion) {
     return new DrawnLine(path.moved(motion), closed, label, parts);
   }
 }

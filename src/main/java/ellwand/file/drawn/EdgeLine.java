@@ -9,9 +9,13 @@ import java.util.Optional;
 final class EdgeLine {
 
   /** As lengths along a path are measured, mm. */
-  private static final double MEASURING_MM = 1e-3;
+  static final double MEASURING_MM = 1e-3;
+
+  /** As marks that lie an allowance off an edge want it, mm. */
+  static final double FINE_MM = 1e-6;
 
   private final List<Point> line;
+  private final double lengthMm;
 
   /**
    * A place.
@@ -21,8 +25,12 @@ final class EdgeLine {
    */
   record Nearest(double atMm, double distanceMm) {}
 
-  EdgeLine(Path edge) {
-    this.line = edge.flattened(MEASURING_MM);
+  /**
+   * @param toleranceMm one of the two above
+   */
+  EdgeLine(Path edge, double toleranceMm) {
+    this.line = edge.flattened(toleranceMm);
+    this.lengthMm = edge.length();
   }
 
   /** The place that is nearest to a point. */
@@ -37,7 +45,7 @@ final class EdgeLine {
         double at = Math.max(0, Math.min(length, point.minus(a).dot(along) / length));
         double distance = point.distance(a.plus(along.times(at / length)));
         if (distance < nearest.distanceMm) {
-          nearest = new Nearest(gone + at, distance);
+          nearest = new Nearest(Math.min(lengthMm, gone + at), distance);
         }
       }
       gone += length;
@@ -45,8 +53,8 @@ final class EdgeLine {
     return nearest;
   }
 
-  /** Where a straight stretch first crosses it, measured along the edge, mm. */
-  Optional<Double> crossing(Point from, Point to) {
+  /** Where a straight stretch first crosses it, and how far that is from where it starts. */
+  Optional<Nearest> crossing(Point from, Point to) {
     double gone = 0;
     for (int i = 1; i < line.size(); i++) {
       Point a = line.get(i - 1);
@@ -56,7 +64,8 @@ final class EdgeLine {
       double at = from.minus(a).cross(across) / turn;
       double other = from.minus(a).cross(along) / turn;
       if (turn != 0 && at >= 0 && at <= 1 && other >= 0 && other <= 1) {
-        return Optional.of(gone + at * along.norm());
+        return Optional.of(
+            new Nearest(Math.min(lengthMm, gone + at * along.norm()), other * across.norm()));
       }
       gone += along.norm();
     }

@@ -22,6 +22,9 @@ final class NotchFinder {
   /** Two this near to each other are one double notch, mm: common practice, 6 to 10 mm apart. */
   private static final double DOUBLE_MM = 12;
 
+  /** The kind of a mark that begins on the cutting line and points inward. */
+  static final String AIMED = "aimed";
+
   private final Map<String, EdgeLine> edges;
   private final Optional<Ring> cutting;
   private final boolean exact;
@@ -81,8 +84,20 @@ final class NotchFinder {
 
   private Notch notch(DrawnLine mark, Place place) {
     boolean twice = mark.label().kinds().contains("double");
-    double depth = exact ? depth(mark.path().segments().get(0)) : Notch.USUAL_DEPTH_MM;
+    double depth =
+        exact ? depth(mark.path().segments().get(0)) : depth(mark.label().kinds());
     return new Notch(place.edge, place.atMm, twice ? 2 : 1, depth);
+  }
+
+  /** As a kind says it, {@code depth-3.5} in mm. */
+  private static double depth(List<String> kinds) {
+    return kinds.stream()
+        .filter(k -> k.matches("depth-\\d{1,3}(\\.\\d+)?"))
+        .mapToDouble(k -> Double.parseDouble(k.substring("depth-".length())))
+        .map(mm -> Math.rint(mm * 1e4) / 1e4)
+        .filter(mm -> mm > 0)
+        .findFirst()
+        .orElse(Notch.USUAL_DEPTH_MM);
   }
 
   private static double depth(Segment stroke) {
@@ -109,6 +124,9 @@ final class NotchFinder {
   }
 
   private Optional<Place> place(DrawnLine mark, Optional<String> named) {
+    if (mark.label().kinds().contains(AIMED)) {
+      return aimed(mark.path().start(), mark.path().end());
+    }
     Optional<Place> best = Optional.empty();
     for (Map.Entry<String, EdgeLine> edge : edges.entrySet()) {
       if (named.isEmpty() || named.get().equals(edge.getKey())) {
@@ -121,6 +139,29 @@ final class NotchFinder {
     return best;
   }
 
+  /** Where a mark points at, if it points at an edge that is not far; else the nearest place. */
+  private Optional<Place> aimed(Point from, Point to) {
+    Optional<Place> hit = Optional.empty();
+    Optional<Place> nearest = Optional.empty();
+    for (Map.Entry<String, EdgeLine> edge : edges.entrySet()) {
+      EdgeLine.Nearest near = edge.getValue().nearest(from);
+      nearest = nearer(nearest, new Place(edge.getKey(), near.atMm(), near.distanceMm()));
+      Optional<Place> best = hit;
+      hit =
+          edge.getValue()
+              .crossing(from, to)
+              .map(c -> nearer(best, new Place(edge.getKey(), c.atMm(), c.distanceMm())))
+              .orElse(best);
+    }
+    double far = nearest.map(n -> 1.5 * n.offMm + NEAR_MM).orElse(0.0);
+    Optional<Place> otherwise = nearest;
+    return hit.filter(h -> h.offMm <= far).or(() -> otherwise);
+  }
+
+  private static Optional<Place> nearer(Optional<Place> one, Place other) {
+    return one.filter(o -> o.offMm <= other.offMm).or(() -> Optional.of(other));
+  }
+
   private Place place(String name, EdgeLine edge, DrawnLine mark) {
     List<Point> points = exact ? List.of(mark.path().start()) : mark.path().flattened(NEAR_MM / 10);
     EdgeLine.Nearest best = null;
@@ -131,9 +172,9 @@ final class NotchFinder {
       }
     }
     for (int i = 1; i < points.size(); i++) {
-      Optional<Double> crossed = edge.crossing(points.get(i - 1), points.get(i));
+      Optional<EdgeLine.Nearest> crossed = edge.crossing(points.get(i - 1), points.get(i));
       if (crossed.isPresent()) {
-        return new Place(name, crossed.get(), 0);
+        return new Place(name, crossed.get().atMm(), 0);
       }
     }
     return new Place(name, best.atMm(), best.distanceMm());

@@ -15,6 +15,9 @@ public final class PieceFinder {
   /** Closed lines that enclose less are marks and letters, square mm. */
   private static final double LEAST_MM2 = 100;
 
+  /** No more than a slip of the pen, whatever it is called, square mm. */
+  private static final double LEAST_NAMED_MM2 = 1;
+
   /** As many as a style holds. */
   private static final int MOST_PIECES = 500;
 
@@ -119,7 +122,7 @@ public final class PieceFinder {
       }
       checkPoints(line);
       Ring ring = new Ring(line.path());
-      if (ring.area() >= LEAST_MM2 || role.isPresent()) {
+      if (ring.area() >= (role.isPresent() ? LEAST_NAMED_MM2 : LEAST_MM2)) {
         closed.add(new Outer(line, ring));
       } else {
         small++;
@@ -243,6 +246,7 @@ public final class PieceFinder {
     Optional<DrawnLine> named =
         closed.stream()
             .filter(l -> l.label().role().filter(Role.SEWING::equals).isPresent())
+            .filter(l -> new Ring(l.path()).area() >= LEAST_NAMED_MM2)
             .max(Comparator.comparingDouble(l -> new Ring(l.path()).area()));
     if (named.isPresent()) {
       return named;

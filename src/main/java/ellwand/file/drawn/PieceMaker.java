@@ -22,6 +22,9 @@ import java.util.Set;
 /** Makes a piece of the lines that belong to it. */
 final class PieceMaker {
 
+  /** Shallower cuts are not seen, mm. */
+  private static final double LEAST_NOTCH_MM = 1;
+
   private Parts parts;
   private final String called;
   private final Asked asked;
@@ -188,7 +191,9 @@ final class PieceMaker {
     piece
         .edges()
         .forEach(
-            e -> edges.put(e.name(), new EdgeLine(clockwise ? e.line().reversed() : e.line())));
+            e -> edges.put(e.name(), new EdgeLine(
+                        clockwise ? e.line().reversed() : e.line(),
+                        exact ? EdgeLine.MEASURING_MM : EdgeLine.FINE_MM)));
     Optional<Ring> cutting = parts.cutting().map(c -> new Ring(c.path().moved(placing)));
     NotchFinder finder = new NotchFinder(edges, cutting, exact);
     List<DrawnLine> marks = left.stream().filter(finder::isNotch).toList();
@@ -197,17 +202,30 @@ final class PieceMaker {
       left.removeAll(marks);
       return notches;
     }
-    List<Notch> cut =
-        notches.stream().filter(n -> piece.edge(n.edge()).allowanceMm() >= n.depthMm()).toList();
+    List<Notch> cut = new ArrayList<>();
+    int shallower = 0;
+    for (Notch notch : notches) {
+      double room = piece.edge(notch.edge()).allowanceMm();
+      if (room >= notch.depthMm()) {
+        cut.add(notch);
+      } else if (room >= LEAST_NOTCH_MM) {
+        cut.add(new Notch(notch.edge(), notch.atMm(), notch.strokes(), room));
+        shallower++;
+      }
+    }
     if (cut.size() < notches.size()) {
       said.add(
           "%d notch(es) are drawn as lines, since there is no allowance to cut them into"
               .formatted(notches.size() - cut.size()));
+      left.removeIf(l -> l.label().kinds().contains(NotchFinder.AIMED));
       return List.of();
     }
     left.removeAll(marks);
     if (!cut.isEmpty()) {
       said.add(cut.size() + (cut.size() == 1 ? " notch" : " notches"));
+    }
+    if (shallower > 0) {
+      said.add(shallower + " of them only as deep as the allowance is wide");
     }
     return cut;
   }

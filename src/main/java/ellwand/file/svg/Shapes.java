@@ -1,5 +1,6 @@
 package ellwand.file.svg;
 
+import ellwand.file.drawn.Arc;
 import ellwand.file.drawn.LineBuilder;
 import ellwand.geometry.Point;
 import java.util.List;

@@ -36,6 +36,7 @@ class HostileSvgTest {
                 PieceNames.NONE,
                 OptionalDouble.empty(),
                 Optional.empty(),
+                Optional.empty(),
                 Optional.empty()))
         .outputs("a.yaml", "b.svg")
         .get(0)

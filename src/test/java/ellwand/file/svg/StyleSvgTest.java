@@ -42,6 +42,7 @@ class StyleSvgTest {
                 PieceNames.NONE,
                 OptionalDouble.empty(),
                 Optional.empty(),
+                Optional.empty(),
                 Optional.empty()))
         .file();
   }

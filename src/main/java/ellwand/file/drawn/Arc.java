@@ -1,11 +1,9 @@
-package ellwand.file.svg;
+package ellwand.file.drawn;
 
-import ellwand.file.drawn.Affine;
-import ellwand.file.drawn.LineBuilder;
 import ellwand.geometry.Point;
 
 /** Elliptical arcs as cubic curves, within a thousandth of a mm. */
-final class Arc {
+public final class Arc {
 
   private static final double TOLERANCE_MM = 5e-4;
 
@@ -22,7 +20,7 @@ final class Arc {
    * Draws an arc from where the pen stands, as the implementation notes of SVG 2 (B.2.4, conversion
    * from endpoint to centre) have it.
    */
-  static void draw(
+  public static void draw(
       LineBuilder pen,
       Point from,
       double rx,
@@ -92,7 +90,7 @@ final class Arc {
   }
 
   /** A whole ellipse, closed. */
-  static void ellipse(LineBuilder pen, double cx, double cy, double rx, double ry) {
+  public static void ellipse(LineBuilder pen, double cx, double cy, double rx, double ry) {
     pen.move(cx + rx, cy);
     Point right = new Point(cx + rx, cy);
     Point left = new Point(cx - rx, cy);
