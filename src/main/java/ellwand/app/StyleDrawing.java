@@ -15,9 +15,7 @@ public record StyleDrawing(StyleFile file) {
 
   /** What of the style the file cannot hold as it is, one sentence each. */
   public List<String> remarks(String name) {
-    return name.toLowerCase(Locale.ROOT).endsWith(".dxf")
-        ? StyleDxf.changedNames(file)
-        : List.of();
+    return name.toLowerCase(Locale.ROOT).endsWith(".dxf") ? StyleDxf.changedNames(file) : List.of();
   }
 
   /**

@@ -33,8 +33,9 @@ import picocli.CommandLine.Spec;
     name = "convert",
     mixinStandardHelpOptions = true,
     description =
-        "Reads pattern pieces from SVG and DXF files into a style file for jobs, and draws a control"
-            + " sheet beside it. What a file holds is told by its content, not by its name.",
+        "Reads pattern pieces from SVG and DXF files into a style file for jobs, and draws a"
+            + " control sheet beside it. What a file holds is told by its content, not by its"
+            + " name.",
     footer = {
       "",
       "Example: convert apron.svg --allowance 1cm --out apron.yaml",

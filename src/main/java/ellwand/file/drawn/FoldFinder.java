@@ -54,6 +54,8 @@ final class FoldFinder {
   }
 
   private static double off(Stretch edge, Path line) {
-    return new EdgeLine(edge.path(), EdgeLine.MEASURING_MM).nearest(line.start().towards(line.end(), 0.5)).distanceMm();
+    return new EdgeLine(edge.path(), EdgeLine.MEASURING_MM)
+        .nearest(line.start().towards(line.end(), 0.5))
+        .distanceMm();
   }
 }

@@ -84,8 +84,7 @@ final class NotchFinder {
 
   private Notch notch(DrawnLine mark, Place place) {
     boolean twice = mark.label().kinds().contains("double");
-    double depth =
-        exact ? depth(mark.path().segments().get(0)) : depth(mark.label().kinds());
+    double depth = exact ? depth(mark.path().segments().get(0)) : depth(mark.label().kinds());
     return new Notch(place.edge, place.atMm, twice ? 2 : 1, depth);
   }
 

@@ -191,7 +191,10 @@ final class PieceMaker {
     piece
         .edges()
         .forEach(
-            e -> edges.put(e.name(), new EdgeLine(
+            e ->
+                edges.put(
+                    e.name(),
+                    new EdgeLine(
                         clockwise ? e.line().reversed() : e.line(),
                         exact ? EdgeLine.MEASURING_MM : EdgeLine.FINE_MM)));
     Optional<Ring> cutting = parts.cutting().map(c -> new Ring(c.path().moved(placing)));

@@ -15,8 +15,7 @@ import java.util.Map;
  * @param blocks by name
  * @param entities of the drawing itself
  */
-record DxfFile(
-    Map<String, String> header, Map<String, Block> blocks, List<DxfEntity> entities) {
+record DxfFile(Map<String, String> header, Map<String, Block> blocks, List<DxfEntity> entities) {
 
   /** Lines that are put somewhere together; {@code base} is what comes to lie there. */
   record Block(Point base, List<DxfEntity> entities) {}

@@ -111,8 +111,7 @@ final class DxfLines {
     }
     List<Point> ring = corners.stream().map(Corner::at).toList();
     if (corners.stream().allMatch(c -> c.bulge == 0) && points.curve(ring)) {
-      List<Segment> segments =
-          points.segments(ring, closed, CURVE_MM / Math.max(1, pen.stretch()));
+      List<Segment> segments = points.segments(ring, closed, CURVE_MM / Math.max(1, pen.stretch()));
       move(pen, segments.get(0).start());
       segments.forEach(segment -> draw(pen, segment));
       if (closed) {
@@ -152,8 +151,7 @@ final class DxfLines {
   }
 
   /** Counter-clockwise from one angle to the other, in degrees. */
-  private static void arc(
-      LineBuilder pen, Point centre, double radius, double from, double until) {
+  private static void arc(LineBuilder pen, Point centre, double radius, double from, double until) {
     double sweep = ((until - from) % 360 + 360) % 360;
     if (sweep == 0) {
       Arc.ellipse(pen, centre.x(), centre.y(), radius, radius);

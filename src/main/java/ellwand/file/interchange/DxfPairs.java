@@ -41,7 +41,8 @@ final class DxfPairs {
       try {
         code = Integer.parseInt(number.strip());
       } catch (NumberFormatException e) {
-        throw refused(line - 1, "a group code is expected where '%s' stands".formatted(shown(number)));
+        throw refused(
+            line - 1, "a group code is expected where '%s' stands".formatted(shown(number)));
       }
     } while (code == 999);
   }

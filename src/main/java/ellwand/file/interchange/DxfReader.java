@@ -63,8 +63,7 @@ public final class DxfReader {
    * @param layers that are asked for; without one of the sizes in it, its sample size is read
    * @throws InputException if it cannot be read safely and wholly
    */
-  public static Drawing read(
-      String file, byte[] bytes, Optional<Unit> unit, List<String> layers) {
+  public static Drawing read(String file, byte[] bytes, Optional<Unit> unit, List<String> layers) {
     return new DxfReader(file, DxfFile.read(file, bytes), unit).drawing(layers);
   }
 
@@ -147,9 +146,7 @@ public final class DxfReader {
         continue;
       }
       Label size =
-          bySize.computeIfAbsent(
-              piece.size().orElse(""),
-              s -> named(piece.size(), whole, 0));
+          bySize.computeIfAbsent(piece.size().orElse(""), s -> named(piece.size(), whole, 0));
       Label group =
           new Label(
               Optional.of(piece.name()),
@@ -190,8 +187,7 @@ public final class DxfReader {
             "Leave out what is no pattern");
       }
       // Some entities are drawn from below: their x then runs the other way.
-      Affine own =
-          entity.number(230, 1) < 0 ? frame.after(Affine.scaled(-1, 1)) : frame;
+      Affine own = entity.number(230, 1) < 0 ? frame.after(Affine.scaled(-1, 1)) : frame;
       Label label = label(entity, inside);
       if (DxfLines.draws(entity.type())) {
         at(
@@ -250,8 +246,7 @@ public final class DxfReader {
             .after(Affine.turned(entity.number(50, 0)))
             .after(Affine.scaled(entity.number(41, 1), entity.number(42, 1)))
             .after(Affine.shifted(-block.base().x(), -block.base().y()));
-    Label group =
-        named(Optional.of(name).filter(n -> !n.startsWith("*")), label, entity.line());
+    Label group = named(Optional.of(name).filter(n -> !n.startsWith("*")), label, entity.line());
     draw(block.entities(), placed, group);
     inserting.remove(name);
   }

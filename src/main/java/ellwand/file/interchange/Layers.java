@@ -23,8 +23,16 @@ final class Layers {
   /** Those that a piece of ours is written on. */
   static final List<String> WRITTEN =
       List.of(
-          BOUNDARY, TURN_POINTS, CURVE_POINTS, NOTCHES, MIRROR_LINE, GRAIN_LINE, INNER_LINES,
-          DRILL_HOLES, SEWING_LINES, ANNOTATION);
+          BOUNDARY,
+          TURN_POINTS,
+          CURVE_POINTS,
+          NOTCHES,
+          MIRROR_LINE,
+          GRAIN_LINE,
+          INNER_LINES,
+          DRILL_HOLES,
+          SEWING_LINES,
+          ANNOTATION);
 
   /** T, castle, check and U notches beside the plain ones. */
   static final Set<String> ALL_NOTCHES = Set.of(NOTCHES, "80", "81", "82", "83");

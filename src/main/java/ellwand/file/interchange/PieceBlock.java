@@ -107,7 +107,8 @@ final class PieceBlock {
    */
   List<DrawnLine> lines(Label group, Map<String, Integer> leftOut) {
     CurvePoints points = new CurvePoints(on(Layers.TURN_POINTS), on(Layers.CURVE_POINTS));
-    Affine frame = Affine.scaled(mm, mm).after(Affine.shifted(-block.base().x(), -block.base().y()));
+    Affine frame =
+        Affine.scaled(mm, mm).after(Affine.shifted(-block.base().x(), -block.base().y()));
     List<DrawnLine> lines = new ArrayList<>();
     boolean sewn = isSewn();
     for (DxfEntity entity : block.entities()) {
@@ -168,14 +169,12 @@ final class PieceBlock {
               Optional.empty(),
               Optional.of(group),
               entity.line());
-      Arc.ellipse(
-          new LineBuilder(lines, Affine.NONE, label), at.x(), at.y(), DRILL_MM, DRILL_MM);
+      Arc.ellipse(new LineBuilder(lines, Affine.NONE, label), at.x(), at.y(), DRILL_MM, DRILL_MM);
     }
   }
 
   private static Label mark(String kind, Label group, int line) {
-    return new Label(
-        Optional.empty(), List.of(kind), Optional.empty(), Optional.of(group), line);
+    return new Label(Optional.empty(), List.of(kind), Optional.empty(), Optional.of(group), line);
   }
 
   private static Label label(

@@ -28,8 +28,7 @@ final class Spline {
    * @throws InputException if its knots and points do not go together
    */
   static Spline of(DxfEntity entity) {
-    int degree =
-        entity.text(71).filter(t -> t.matches("\\d{1,3}")).map(Integer::valueOf).orElse(3);
+    int degree = entity.text(71).filter(t -> t.matches("\\d{1,3}")).map(Integer::valueOf).orElse(3);
     List<Double> xs = entity.numbers(10);
     List<Double> ys = entity.numbers(20);
     List<Double> knots = entity.numbers(40);
@@ -76,8 +75,7 @@ final class Spline {
    */
   Point at(double t, boolean after) {
     int k = degree;
-    while (k < controls.size() - 1
-        && (after ? knots.get(k + 1) <= t : knots.get(k + 1) < t)) {
+    while (k < controls.size() - 1 && (after ? knots.get(k + 1) <= t : knots.get(k + 1) < t)) {
       k++;
     }
     Point[] at = new Point[degree + 1];

@@ -64,11 +64,12 @@ public final class StyleDxf {
   /** Names that were changed because DXF holds ASCII only, each with what became of it. */
   public static List<String> changedNames(StyleFile file) {
     return file.style().pieces(file.design().sizes().base()).stream()
-        .flatMap(
-            p -> Stream.concat(Stream.of(p.name()), p.cuts().stream().map(Cut::cloth)))
+        .flatMap(p -> Stream.concat(Stream.of(p.name()), p.cuts().stream().map(Cut::cloth)))
         .distinct()
         .filter(name -> !PlainAscii.of(name).equals(name))
-        .map(name -> name + " is written as " + PlainAscii.of(name) + ", since DXF holds ASCII only.")
+        .map(
+            name ->
+                name + " is written as " + PlainAscii.of(name) + ", since DXF holds ASCII only.")
         .toList();
   }
 
@@ -198,7 +199,8 @@ public final class StyleDxf {
 
   private void notch(Piece piece, Notch notch) {
     Edge edge = piece.edge(notch.edge());
-    double aside = notch.strokes() == 1 ? 0 : Math.min(HALF_DOUBLE_MM, toJoint(edge, notch.atMm()) / 2);
+    double aside =
+        notch.strokes() == 1 ? 0 : Math.min(HALF_DOUBLE_MM, toJoint(edge, notch.atMm()) / 2);
     for (double at :
         notch.strokes() == 1
             ? new double[] {notch.atMm()}
@@ -211,7 +213,9 @@ public final class StyleDxf {
     }
   }
 
-  /** How far it is to where two lines or curves of an edge meet: both strokes lie on one of them. */
+  /**
+   * How far it is to where two lines or curves of an edge meet: both strokes lie on one of them.
+   */
   private static double toJoint(Edge edge, double atMm) {
     double joint = 0;
     double least = atMm;

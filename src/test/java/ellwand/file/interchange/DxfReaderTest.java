@@ -57,9 +57,7 @@ class DxfReaderTest {
     assertEquals(203.2, box(side).width(), 0.3);
     // The arc is a half circle of 4 in, [geometry].
     Edge arc =
-        side.edges().stream()
-            .max(Comparator.comparingDouble(e -> e.line().length()))
-            .orElseThrow();
+        side.edges().stream().max(Comparator.comparingDouble(e -> e.line().length())).orElseThrow();
     assertEquals(Math.PI * 101.6, arc.line().length(), 0.3);
     // A tab is 3 x 2 in with a half circle of 1 in at one end; the other is doubled and turned.
     assertEquals(4 * 25.4, box(piece(read, "TAB 2")).length(), 1e-3);
@@ -101,10 +99,12 @@ class DxfReaderTest {
     String good = Files.readString(BLOCKS);
     assertRefused(good.substring(0, good.length() - 30), "the file ends in the middle");
     assertRefused(
-        "AutoCAD Binary DXF\r\n\u001a\u0000" + "x".repeat(100), "this is a DXF file in binary form");
+        "AutoCAD Binary DXF\r\n\u001a\u0000" + "x".repeat(100),
+        "this is a DXF file in binary form");
     assertRefused(entities("0\nLINE\n10\nNaN"), "a number is expected where 'NaN' stands");
     assertRefused(entities("0\nLINE\n10\n1e400"), "a number is expected where '1e400' stands");
-    assertRefused(entities("0\nLINE\n8\nA\n10\n0\n20\n0\n11\n1e300\n21\n0"), "more than 100 m away");
+    assertRefused(
+        entities("0\nLINE\n8\nA\n10\n0\n20\n0\n11\n1e300\n21\n0"), "more than 100 m away");
     assertRefused(entities("x\nLINE"), "a.dxf:5: a group code is expected where 'x' stands");
     assertRefused(
         entities("0\nSPLINE\n71\n3\n40\n0\n10\n0\n20\n0"),
@@ -142,10 +142,7 @@ class DxfReaderTest {
   @Property(tries = 100)
   void brokenFilesAreReadOrRefused(@ForAll long seed) throws IOException {
     Random random = new Random(seed);
-    byte[] good =
-        random.nextBoolean()
-            ? Files.readAllBytes(BLOCKS)
-            : TROUSERS;
+    byte[] good = random.nextBoolean() ? Files.readAllBytes(BLOCKS) : TROUSERS;
     try {
       Interchange.read(Broken.bytes(good, random));
     } catch (InputException e) {

@@ -142,7 +142,8 @@ class StyleDxfTest {
     assertTrue(lines.contains("Piece Name: sleeve"));
     assertTrue(lines.contains("Quantity: 1,1"));
     assertTrue(dxf.chars().allMatch(c -> c < 128));
-    String inches = new String(StyleDxf.bytes(sample("fell-bodywarmer")), StandardCharsets.US_ASCII);
+    String inches =
+        new String(StyleDxf.bytes(sample("fell-bodywarmer")), StandardCharsets.US_ASCII);
     assertTrue(inches.contains("Units: ENGLISH"));
   }
 
