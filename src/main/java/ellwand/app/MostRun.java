@@ -72,7 +72,7 @@ public final class MostRun {
     Remnant remnant = Shelf.remnant(job, on, from);
     Cloth laid = remnant.laidAs(Shelf.cloth(job, remnant.cloth()).wishing(Wishes.NONE));
     MostRun run = new MostRun(job, laid, smallestFirst(job, laid), request);
-    Spending effort = new Spending(request.effort());
+    Spending effort = new Spending(request.effort().whole());
     int most =
         most(
             run.bound(Math.min(FitRun.room(laid), remnant.areaMm2())),

@@ -35,7 +35,7 @@ public final class Placing {
   private static final double OPENED = 0.5;
 
   /** The very first has so much time whatever the effort: less is of no use. */
-  private static final Effort LEAST = Effort.ofSeconds(1);
+  private static final Effort LEAST = Effort.ofSeconds(3);
 
   /** How often the place at which the cloth is folded across is moved on. */
   private static final int GUESSES = 6;
