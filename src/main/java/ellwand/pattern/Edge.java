@@ -35,17 +35,6 @@ public record Edge(
     this(name, line, Allowance.of(allowanceMm), turnedBack);
   }
 
-  /** One with the same allowance in every cloth, mm, 0 or more. */
-  public Edge(
-      String name,
-      Path line,
-      double allowanceMm,
-      boolean turnedBack,
-      List<Intake> intakes,
-      List<Gathers> gathers) {
-    this(name, line, Allowance.of(allowanceMm), turnedBack, intakes, gathers);
-  }
-
   public Edge {
     gathers = List.copyOf(gathers);
     intakes = intakes.stream().sorted(Comparator.comparing(i -> leg(line, i.first()))).toList();

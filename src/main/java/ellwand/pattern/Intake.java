@@ -19,8 +19,8 @@ import java.util.function.UnaryOperator;
  */
 public record Intake(String name, Kind kind, Leg first, Leg second, boolean towardsFirst) {
 
-  /** How far the legs may differ in length, mm. */
-  private static final double SAME_MM = 1e-3;
+  /** How far the legs may differ in length, mm: by no more than a line may gape. */
+  private static final double SAME_MM = 5e-7;
 
   /** Common practice: the mark stands 1 cm short of the point, so that the stitches hide it. */
   public static final double DRILL_SHORT_MM = 10;

@@ -38,7 +38,7 @@ class RandomAlterationsTest {
   private static int made;
   private static int refused;
 
-  @Property(tries = 200)
+  @Property(tries = 300)
   void anOutlineStaysLegalOrTheStepIsRefusedWhereItIsWritten(@ForAll long seed) {
     Random random = new Random(seed);
     Outlined back = Bodice.outlined("back", new Start.Drawn(Bodice.back(random.nextBoolean())));
@@ -129,7 +129,7 @@ class RandomAlterationsTest {
 
   private static Alteration step(Random random, int number) {
     double mm = 1 + random.nextInt(random.nextInt(6) == 0 ? 300 : 60);
-    return switch (random.nextInt(10)) {
+    return switch (random.nextInt(15)) {
       case 0 ->
           new Lengthen(random.nextBoolean() ? mm : -mm, point(random), random.nextInt(4) == 0);
       case 1 ->
@@ -149,6 +149,28 @@ class RandomAlterationsTest {
               "cut " + number,
               Bodice.lineFrom(
                   point(random), point(random), Redraw.Shape.values()[random.nextInt(2)]));
+      case 8 -> new Spread(edge(random), edge(random), mm, 0, 1 + random.nextInt(4));
+      case 9 -> new Spread(point(random), point(random), mm, random.nextInt(2) * mm / 2, 0);
+      case 10 ->
+          new DrawDart(
+              "dart " + number,
+              edge(random),
+              new Reach.Share(1 + random.nextInt(4), 5),
+              5 + mm / 4,
+              Optional.of(2 * mm),
+              Optional.empty(),
+              point(random));
+      case 11 -> new MoveDart("dart " + random.nextInt(5), point(random), point(random));
+      case 12 ->
+          new Pleats(
+              Pleats.Kind.KNIFE,
+              edge(random),
+              1 + random.nextInt(2),
+              1 + mm / 6,
+              Optional.empty(),
+              Optional.empty(),
+              Optional.empty(),
+              Optional.of(point(random)));
       default -> {
         boolean curve = random.nextBoolean();
         String from = random.nextBoolean() ? null : point(random);
