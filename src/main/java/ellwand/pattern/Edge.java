@@ -153,9 +153,14 @@ public record Edge(
     return Math.abs(away) < 1e-9 ? this : with(new Gathers(line.start(), line.end(), away));
   }
 
-  /** The same with nothing folded away by that name. */
-  public Edge without(String intake) {
-    return on(line, intakes.stream().filter(i -> !i.name().equals(intake)).toList(), gathers);
+  /** The same without something that was folded away. */
+  public Edge without(Intake intake) {
+    return on(line, intakes.stream().filter(i -> !i.equals(intake)).toList(), gathers);
+  }
+
+  /** The same with other names for what is folded away. */
+  public Edge foldedAs(UnaryOperator<String> names) {
+    return on(line, intakes.stream().map(i -> i.named(names.apply(i.name()))).toList(), gathers);
   }
 
   /** The lines that are drawn inside the piece for what is folded away. */

@@ -84,6 +84,10 @@ public record Intake(String name, Kind kind, Leg first, Leg second, boolean towa
     return new Intake(name, kind, first.moved(map), second.moved(map), towardsFirst);
   }
 
+  Intake named(String other) {
+    return new Intake(other, kind, first, second, towardsFirst);
+  }
+
   /** As it stands on the same edge run through the other way. */
   public Intake reversed() {
     return new Intake(name, kind, second, first, !towardsFirst);

@@ -49,7 +49,7 @@ public record CloseDart(String dart, Optional<String> to, Into into, Optional<Do
   public Workpiece on(Workpiece piece, Others others) {
     Darts.Found found = Darts.find(piece, dart);
     if (to.isEmpty()) {
-      WorkEdge edge = found.edge().with(found.edge().edge().without(dart));
+      WorkEdge edge = found.edge().with(found.edge().edge().without(found.dart()));
       return gathered(
           Darts.with(piece, edge),
           edge.name(),

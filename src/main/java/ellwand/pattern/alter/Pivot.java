@@ -28,7 +28,7 @@ record Pivot(Workpiece piece, String edge, Point first, Point second, Point poin
    */
   static Pivot of(Workpiece piece, Darts.Found found, String to) {
     Intake dart = found.dart();
-    WorkEdge without = found.edge().with(found.edge().edge().without(dart.name()));
+    WorkEdge without = found.edge().with(found.edge().edge().without(dart));
     Workpiece flat = Darts.with(piece, without);
     Perimeter outline = new Perimeter(flat);
     double first = outline.place(without.name(), without.line().nearest(dart.first().outer()));

@@ -3,6 +3,7 @@ package ellwand.pattern.alter;
 import ellwand.geometry.Point;
 import ellwand.pattern.Alteration;
 import ellwand.pattern.InnerLine;
+import ellwand.pattern.Intake;
 import ellwand.pattern.Others;
 import ellwand.pattern.WorkEdge;
 import ellwand.pattern.Workpiece;
@@ -17,6 +18,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 
 /**
  * Lays another piece against an edge, first point to first point as both are drawn, turned over if
@@ -138,8 +140,16 @@ public record TapeTogether(
     int last = more.size() - 1;
     boolean before = last > 0 && more.get(last).name().equals(ring.get(0).name());
     boolean after = more.get(0).name().equals(ring.get(ring.size() - 1).name());
+    Set<String> folded =
+        ring.stream()
+            .flatMap(e -> e.edge().intakes().stream())
+            .map(Intake::name)
+            .collect(Collectors.toSet());
     for (int i = 0; i <= last; i++) {
       WorkEdge edge = more.get(i);
+      edge =
+          edge.with(
+              edge.edge().foldedAs(name -> folded.contains(name) ? owner + " " + name : name));
       if (i == 0 && after) {
         ring.set(ring.size() - 1, ring.get(ring.size() - 1).then(edge));
       } else if (i == last && before) {

@@ -340,6 +340,25 @@ class DartTest {
         onFold.getMessage());
   }
 
+  /** Both halves of an unfolded piece have a dart; each can be moved by itself. */
+  @Test
+  void unfoldedDartsHaveNamesOfTheirOwn() {
+    Workpiece piece =
+        work(
+            half(),
+            waistDart(85, 30, 100),
+            new Unfold("middle"),
+            mark("to", "shoulder seam", 1, 2));
+    assertEquals(
+        List.of("dart", "other dart"),
+        piece.edge("waist").edge().intakes().stream().map(Intake::name).sorted().toList());
+    Workpiece moved = new MoveDart("dart", "to", "neck").on(piece, name -> null);
+    assertEquals(
+        List.of("other dart"),
+        moved.edge("waist").edge().intakes().stream().map(Intake::name).toList());
+    assertEquals("shoulder seam", Darts.find(moved, "dart").edge().name());
+  }
+
   @Test
   void gathersNeedRoom() {
     DrawDart dart = waistDart(85, 30, 100);
