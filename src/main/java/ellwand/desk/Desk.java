@@ -123,6 +123,12 @@ public final class Desk implements AutoCloseable {
         "/job/compare",
         request ->
             json(request, WidthsJson.of(job(request).job(), word(request.queryParam("cloth")))));
+    config.routes.get("/job/order", request -> json(request, job(request).order().json()));
+    config.routes.post(
+        "/job/order", request -> changed(request, () -> job(request).order().begin(body(request))));
+    config.routes.post("/job/order/edit", this::editOrder);
+    config.routes.post("/job/order/plan", this::plan);
+    config.routes.post("/job/order/keep", request -> changed(request, job(request).order()::close));
     config.routes.get("/job/files", request -> json(request, files(job(request))));
     config.routes.get("/job/file", this::file);
   }
@@ -185,13 +191,24 @@ public final class Desk implements AutoCloseable {
 
   private void edit(Context request) {
     JsonNode body = body(request);
+    job(request).edit(place(body), value(body.get("was")), value(body.get("value")));
+    json(request, job(request).json());
+  }
+
+  private void editOrder(Context request) {
+    JsonNode body = body(request);
+    OrderBook order = job(request).order();
+    order.edit(place(body), value(body.get("was")), value(body.get("value")));
+    json(request, order.json());
+  }
+
+  private static List<String> place(JsonNode body) {
     List<String> at = new ArrayList<>();
     body.path("at").forEach(name -> at.add(name.asText()));
     if (at.isEmpty()) {
       throw InputException.of("the page did not say which entry", "Load the page again");
     }
-    job(request).edit(at, value(body.get("was")), value(body.get("value")));
-    json(request, job(request).json());
+    return at;
   }
 
   private static Optional<JsonNode> value(JsonNode node) {
@@ -199,10 +216,18 @@ public final class Desk implements AutoCloseable {
   }
 
   private void lay(Context request) {
-    JsonNode seconds = body(request).path("seconds");
-    double effort = Math.min(3600, Math.max(1, seconds.asDouble(60)));
-    table(request).lay(Effort.ofSeconds(effort));
-    json(request, Json.object());
+    Effort effort = effort(request);
+    changed(request, () -> table(request).lay(effort));
+  }
+
+  private void plan(Context request) {
+    Effort effort = effort(request);
+    changed(request, () -> job(request).order().plan(effort));
+  }
+
+  private static Effort effort(Context request) {
+    double seconds = body(request).path("seconds").asDouble(60);
+    return Effort.ofSeconds(Math.min(3600, Math.max(1, seconds)));
   }
 
   private static ArrayNode tables(OpenJob job) {
@@ -224,7 +249,7 @@ public final class Desk implements AutoCloseable {
   private void file(Context request) {
     String name = word(request.queryParam("file"));
     Output output =
-        laid(job(request)).outputs().stream()
+        outputs(request).stream()
             .filter(o -> o.name().equals(name))
             .findFirst()
             .orElseThrow(
@@ -234,6 +259,11 @@ public final class Desk implements AutoCloseable {
     request.contentType(type(name));
     request.header("Content-Disposition", "inline; filename*=UTF-8''" + encoded(name));
     request.result(output.bytes());
+  }
+
+  private List<Output> outputs(Context request) {
+    OpenJob job = job(request);
+    return request.queryParam("order") != null ? job.order().outputs() : laid(job).outputs();
   }
 
   private static String encoded(String name) {

@@ -52,6 +52,7 @@ final class Workroom {
   private static boolean mayBeJob(Path path) {
     String name = path.getFileName().toString();
     return name.matches("[^.].*\\.ya?ml")
+        && !name.endsWith(OrderBook.ENDING)
         && Files.isRegularFile(path)
         && !path.getParent().getFileName().toString().startsWith(".");
   }

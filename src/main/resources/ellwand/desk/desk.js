@@ -4,6 +4,7 @@ import {get, post, Refused, sentence} from './server.js';
 import {h, say} from './draw.js';
 import * as cloths from './places/cloths.js';
 import * as fresh from './places/new.js';
+import * as order from './places/order.js';
 import * as pieces from './places/pieces.js';
 import * as sheets from './places/sheets.js';
 import * as table from './places/table.js';
@@ -12,6 +13,7 @@ const PLACES = [
   {id: 'pieces', name: 'Pieces', place: pieces},
   {id: 'cloths', name: 'Cloths', place: cloths},
   {id: 'table', name: 'Table', place: table},
+  {id: 'order', name: 'Order', place: order},
   {id: 'paper', name: 'Paper', place: sheets},
   {id: 'new', name: 'New', place: fresh},
 ];
@@ -58,7 +60,7 @@ async function open(name) {
   news?.close();
   news = new EventSource('/job/news?' + new URLSearchParams({name}));
   news.addEventListener('changed', () => attempt(look));
-  for (const kind of ['marker', 'searching', 'searched']) {
+  for (const kind of ['marker', 'searching', 'searched', 'order', 'planning']) {
     news.addEventListener(kind, event => heard(kind, JSON.parse(event.data)));
   }
   await look();
@@ -84,7 +86,10 @@ async function looked() {
 
 function heard(kind, told) {
   const at = desk.tables.get(told.cloth);
-  if (!at) return;
+  if (!at) {
+    shown?.place.heard?.(desk, kind, told);
+    return;
+  }
   if (kind === 'marker') {
     at.marker = {...told, shapes: at.marker?.shapes ?? {}};
   } else {

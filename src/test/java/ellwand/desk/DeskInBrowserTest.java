@@ -186,6 +186,28 @@ class DeskInBrowserTest {
   }
 
   @Test
+  void anOrderIsWrittenPastedAndPlanned() throws IOException {
+    browser.click("beck tunic");
+    browser.see(".edge");
+    browser.click("Order");
+    browser.see("input[name=colour]").sendKeys("ochre", Keys.ENTER);
+    WebElement count = browser.see("input[aria-label='ochre, size 98']");
+    browser.script(
+        "const t = new DataTransfer(); t.setData('text', '6\\t4');"
+            + "arguments[0].dispatchEvent(new ClipboardEvent('paste',"
+            + " {clipboardData: t, bubbles: true, cancelable: true}))",
+        count);
+    browser.waitFor("both numbers are there", () -> browser.text("#place").contains("11 garments"));
+    browser.click("Plan the cut");
+    browser.waitFor("it is planned", () -> browser.text("#place").contains("11 garments in"));
+    browser.shot("order");
+    browser.see("a[download='cut-tickets.csv']").click();
+    String tickets = Files.readString(browser.downloaded("cut-tickets.csv"));
+    assertTrue(tickets.contains("ochre"), tickets);
+    assertTrue(Files.exists(folder.resolve("beck-tunic order.yaml")));
+  }
+
+  @Test
   void twoTabsSeeOneAnother() {
     begin();
     String address = browser.driver().getCurrentUrl();
@@ -209,7 +231,7 @@ class DeskInBrowserTest {
   void onATablet() {
     begin();
     browser.size(768, 1024);
-    for (String place : List.of("Pieces", "Cloths", "Table", "New")) {
+    for (String place : List.of("Pieces", "Cloths", "Table", "Order", "New")) {
       browser.click(place);
       browser.waitFor(place, () -> !browser.text("#place").isBlank());
       assertEquals(
@@ -225,7 +247,7 @@ class DeskInBrowserTest {
     begin();
     lay("main");
     lay("lining");
-    for (String place : List.of("Pieces", "Cloths", "Table", "Paper", "New")) {
+    for (String place : List.of("Pieces", "Cloths", "Table", "Order", "Paper", "New")) {
       browser.click(place);
       browser.waitFor(place, () -> !browser.text("#place").isBlank());
       assertEquals(List.of(), browser.serious(), place);

@@ -28,6 +28,7 @@ async function refresh(desk) {
 export const changed = desk => draw(desk);
 
 export async function heard(desk, kind, told) {
+  if (!told.cloth) return;
   if (kind === 'marker') {
     const marker = desk.tables.get(told.cloth).marker;
     if (marker.copies.some(copy => !marker.shapes[copy.shape])) await desk.attempt(() => refresh(desk));

@@ -1,0 +1,156 @@
+package ellwand.desk;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import ellwand.file.source.Folder;
+import ellwand.file.source.Json;
+import ellwand.file.source.WholeFile;
+import ellwand.file.source.YamlEdit;
+import ellwand.file.source.YamlTree;
+import ellwand.problem.InputException;
+import ellwand.problem.Problem;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BiFunction;
+
+/**
+ * A file of the maker's, which is changed one entry at a time: on disk before anything else, what
+ * it held before kept. Other programs may change it as well. For one thread at a time.
+ *
+ * @param <T> what it says
+ */
+final class KeptFile<T> {
+
+  private static final int MOST_BYTES = 5_000_000;
+
+  private final Path path;
+  private final History history;
+  private final BiFunction<String, Folder, T> reader;
+  private String text = "";
+  private Optional<T> read = Optional.empty();
+  private List<Problem> problems = List.of();
+
+  /**
+   * @param history folder for what it held before
+   * @param reader reads a file of a name from a folder
+   */
+  KeptFile(Path path, Path history, BiFunction<String, Folder, T> reader) {
+    this.path = path;
+    this.history = new History(history);
+    this.reader = reader;
+    look();
+    this.history.note(text);
+  }
+
+  /** Reads the file again if it was changed elsewhere, and tells whether it was. */
+  boolean look() {
+    String now = new String(Folder.DISK.read(path.toString(), MOST_BYTES), StandardCharsets.UTF_8);
+    if (now.equals(text)) {
+      return false;
+    }
+    set(now);
+    return true;
+  }
+
+  private void set(String now) {
+    text = now;
+    try {
+      read = Optional.of(reader.apply(path.toString(), Folder.DISK));
+      problems = List.of();
+    } catch (InputException e) {
+      read = Optional.empty();
+      problems = e.problems();
+    }
+  }
+
+  /**
+   * Changes one entry.
+   *
+   * @param at from the outermost entry inward
+   * @param was what the page shows of it, nothing for an entry that is not there
+   * @param value what it is to be, nothing to take it out
+   * @throws InputException if somebody else has changed it meanwhile, or if the file would have
+   *     problems that it did not have; it is then as before
+   */
+  void edit(List<String> at, Optional<JsonNode> was, Optional<JsonNode> value) {
+    look();
+    Optional<JsonNode> now = YamlTree.at(text, at);
+    if (!same(now, was)) {
+      throw InputException.of(
+          "this was changed meanwhile, to " + now.map(JsonNode::toString).orElse("nothing"),
+          "Look at it as it is now, and change it again if you still want to");
+    }
+    String next =
+        value.map(v -> YamlEdit.set(text, at, v)).orElseGet(() -> YamlEdit.remove(text, at));
+    List<Problem> fresh = new ArrayList<>(tried(next));
+    fresh.removeIf(p -> problems.stream().anyMatch(old -> old.what().equals(p.what())));
+    if (!fresh.isEmpty()) {
+      throw new InputException(fresh);
+    }
+    keep(next);
+    history.note(next);
+  }
+
+  /** A page writes 1.50 as 1.5. */
+  private static boolean same(Optional<JsonNode> now, Optional<JsonNode> was) {
+    return now.isPresent() == was.isPresent()
+        && now.filter(n -> !n.equals(KeptFile::compare, was.get())).isEmpty();
+  }
+
+  private static int compare(JsonNode one, JsonNode other) {
+    return one.isNumber() && other.isNumber()
+        ? Double.compare(one.asDouble(), other.asDouble())
+        : one.equals(other) ? 0 : 1;
+  }
+
+  /** What would be wrong with the file if it held this. */
+  private List<Problem> tried(String next) {
+    try {
+      byte[] bytes = next.getBytes(StandardCharsets.UTF_8);
+      reader.apply(path.toString(), Folder.DISK.with(path.toString(), bytes));
+      return List.of();
+    } catch (InputException e) {
+      return e.problems();
+    }
+  }
+
+  private void keep(String next) {
+    WholeFile.write(path, next.getBytes(StandardCharsets.UTF_8));
+    set(next);
+  }
+
+  void undo() {
+    history.undo().ifPresent(this::keep);
+  }
+
+  void redo() {
+    history.redo().ifPresent(this::keep);
+  }
+
+  /** What it says, if it can be read. */
+  Optional<T> said() {
+    return read;
+  }
+
+  /**
+   * What it says.
+   *
+   * @throws InputException with what is wrong with it
+   */
+  T get() {
+    return read.orElseThrow(() -> new InputException(problems));
+  }
+
+  /** What a page needs to change it. */
+  ObjectNode json() {
+    ObjectNode json = Json.object();
+    json.set("entries", YamlTree.of(text).orElse(Json.object()));
+    json.put("undo", history.canUndo());
+    json.put("redo", history.canRedo());
+    json.set("problems", Problems.json(problems));
+    return json;
+  }
+}
