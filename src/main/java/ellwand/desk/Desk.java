@@ -4,11 +4,8 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
-import ellwand.app.LaidJob;
 import ellwand.app.Output;
-import ellwand.app.TableRun;
 import ellwand.file.source.Json;
-import ellwand.file.source.Names;
 import ellwand.problem.InputException;
 import ellwand.work.Effort;
 import io.javalin.Javalin;
@@ -131,6 +128,8 @@ public final class Desk implements AutoCloseable {
     config.routes.post("/job/order/keep", request -> changed(request, job(request).order()::close));
     config.routes.get("/job/files", request -> json(request, files(job(request))));
     config.routes.get("/job/file", this::file);
+    config.routes.get(
+        "/job/print", request -> send(request, Prints.fullSize(job(request), request)));
   }
 
   private static void refuse(InputException e, Context request) {
@@ -236,34 +235,23 @@ public final class Desk implements AutoCloseable {
     return tables;
   }
 
-  private static LaidJob laid(OpenJob job) {
-    return TableRun.laid(job.job(), job.markers(), job.job().unit());
-  }
-
   private static JsonNode files(OpenJob job) {
     ArrayNode names = Json.object().arrayNode();
-    laid(job).outputs().forEach(output -> names.add(output.name()));
+    Prints.laid(job).forEach(output -> names.add(output.name()));
     return names;
   }
 
   private void file(Context request) {
-    String name = word(request.queryParam("file"));
-    Output output =
-        outputs(request).stream()
-            .filter(o -> o.name().equals(name))
-            .findFirst()
-            .orElseThrow(
-                () ->
-                    InputException.of(
-                        "there is no file " + Names.shown(name), "Choose one of the list"));
-    request.contentType(type(name));
-    request.header("Content-Disposition", "inline; filename*=UTF-8''" + encoded(name));
-    request.result(output.bytes());
+    OpenJob job = job(request);
+    List<Output> outputs =
+        request.queryParam("order") == null ? Prints.laid(job) : job.order().outputs();
+    send(request, Prints.named(outputs, word(request.queryParam("file"))));
   }
 
-  private List<Output> outputs(Context request) {
-    OpenJob job = job(request);
-    return request.queryParam("order") != null ? job.order().outputs() : laid(job).outputs();
+  private static void send(Context request, Output output) {
+    request.contentType(type(output.name()));
+    request.header("Content-Disposition", "inline; filename*=UTF-8''" + encoded(output.name()));
+    request.result(output.bytes());
   }
 
   private static String encoded(String name) {

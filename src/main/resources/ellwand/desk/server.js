@@ -10,7 +10,8 @@ export class Refused extends Error {
 export function sentence(problem) {
   const where = [problem.piece && `piece ${problem.piece}`, problem.edge && `edge ${problem.edge}`]
       .filter(Boolean).join(', ');
-  return `${where ? where + ': ' : ''}${problem.what}. ${problem.remedy}.`;
+  const words = `${where ? where + ': ' : ''}${problem.what}. ${problem.remedy}.`;
+  return words[0].toUpperCase() + words.slice(1);
 }
 
 async function ask(path, query, options) {

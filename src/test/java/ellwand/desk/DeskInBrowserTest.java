@@ -107,6 +107,8 @@ class DeskInBrowserTest {
     assertTrue(browser.text("#place").contains("Every rule is kept"), "a slide overlaps nothing");
 
     browser.click("Paper");
+    browser.see("a[download='lining.plot.hpgl']");
+    browser.click("lining.svg");
     browser.see(".preview img");
     browser.shot("paper");
     browser.see("a[download='lining.pdf']").click();
@@ -120,6 +122,22 @@ class DeskInBrowserTest {
     browser.go(desk.address());
     browser.click("weir-jacket");
     browser.waitFor("nothing is lost", () -> browser.text("#slip").equals(slip));
+  }
+
+  @Test
+  void thePiecesAreThrownOnTheCloth() {
+    begin();
+    browser.click("Paper");
+    browser.click("Projector");
+    browser.see("dialog .beam");
+    browser.shot("projector-square");
+    browser.click("Square or pieces");
+    browser.waitFor(
+        "all pieces are there",
+        () -> browser.driver().findElements(By.cssSelector("dialog .word")).size() == 6);
+    browser.click("End");
+    browser.waitFor(
+        "it is over", () -> browser.driver().findElements(By.tagName("dialog")).isEmpty());
   }
 
   private void lay(String cloth) {

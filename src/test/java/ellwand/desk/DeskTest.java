@@ -163,6 +163,34 @@ class DeskTest {
     assertTrue(table.at("/problems/0/what").asText().contains("lining"), table.toString());
   }
 
+  @Test
+  void piecesArePrintedBeforeAnythingIsLaid() {
+    Visitor.Reply pdf = maker.get("/job/print?paper=A4&" + JOB);
+    assertEquals(200, pdf.status());
+    assertTrue(pdf.text().startsWith("%PDF"));
+    Visitor.Reply refused = maker.get("/job/print?paper=napkin&" + JOB);
+    assertEquals(422, refused.status());
+    assertTrue(refused.text().contains("napkin"), refused.text());
+    assertEquals(422, maker.get("/job/print?paper=A4&of=marker&" + JOB).status());
+  }
+
+  @Test
+  void anOrderIsAFileOfItsOwn() throws IOException {
+    assertEquals(200, maker.post("/job/order?" + JOB, "{\"rust\":{\"104\":3}}").status());
+    Path order = folder.resolve("weir-jacket order.yaml");
+    assertTrue(Files.readString(order).contains("rust: {'104': 3}"), Files.readString(order));
+    assertEquals(1, maker.get("/jobs").json().path("jobs").size(), "an order is no style");
+    Visitor.Reply refused =
+        maker.post(
+            "/job/order/edit?" + JOB,
+            "{\"at\":[\"order\",\"colours\",\"rust\",\"104\"],\"was\":3,\"value\":-1}");
+    assertEquals(422, refused.status());
+    assertTrue(Files.readString(order).contains("rust: {'104': 3}"));
+    again();
+    assertEquals(
+        3, maker.get("/job/order?" + JOB).json().at("/entries/order/colours/rust/104").asInt());
+  }
+
   private JsonNode lining() {
     for (JsonNode table : maker.get("/job/tables?" + JOB).json()) {
       if (table.at("/goods/name").asText().equals("lining")) {

@@ -1,7 +1,7 @@
 // Order: sizes by colours in a grid, what limits the lays, and the plan.
 
 import {h, say} from '../draw.js';
-import {Refused} from '../server.js';
+import {Refused, sentence} from '../server.js';
 
 const LIMITS = [
   {at: ['max-plies'], label: 'Most plies in a lay', hint: 'all its colours together', number: true},
@@ -94,7 +94,7 @@ function draw(desk) {
                 ? h('button', {class: 'main', onclick: () => desk.attempt(() => desk.post('/job/order/keep'))}, 'Keep this plan')
                 : h('button', {class: 'main', disabled: !order.entries, onclick: () => desk.attempt(() => desk.post('/job/order/plan', {}, {seconds: 20}))}, 'Plan the cut'),
               h('span', {id: 'planning', role: 'status'}, order.planning ? 'Planning ...' : '')),
-          ...(order.problems ?? []).concat(order.refused ?? []).map(p => h('p', {class: 'wrong'}, `${p.what}. ${p.remedy}.`)),
+          ...(order.problems ?? []).concat(order.refused ?? []).map(p => h('p', {class: 'wrong'}, sentence(p))),
           order.text ? h('pre', {class: 'said', tabindex: 0}, order.text) : '',
           order.files ? h('ul', {class: 'plain files'}, order.files.map(file => h('li', {},
               h('a', {href: '/job/file?' + new URLSearchParams({name: desk.name, order: 1, file}), download: file}, file)))) : ''));

@@ -1,21 +1,72 @@
-// Paper: every page that can be printed or sent, seen before it is.
+// Paper: full-size pages, one long page, the projector, and every sheet of the markers.
 
 import {h} from '../draw.js';
+import {project} from './projector.js';
+
+const PAPERS = ['A4', 'Letter', 'A4-Letter', 'A3', 'A0', 'roll:91cm'];
+
+const GROUPS = [
+  {name: 'To take to the cutting table', of: file => file === 'cut-sheet.pdf' || /^shopping-list/.test(file)},
+  {name: 'Marker drawings', of: file => /(?<!plot)\.(svg|png|pdf)$/.test(file)},
+  {name: 'For plotters and cutting machines', of: file => /\.plot\./.test(file)},
+  {name: 'For programs', of: () => true},
+];
+
+let preview;
 
 export async function show(desk, place) {
-  const files = await desk.get('/job/files');
-  const link = file => '/job/file?' + new URLSearchParams({name: desk.name, file});
-  const preview = h('div', {class: 'preview'});
-  const see = file => preview.replaceChildren(
-      h('h2', {}, file),
-      /\.(svg|png)$/.test(file)
-        ? h('img', {src: link(file), alt: `Drawing ${file}`})
-        : h('iframe', {src: link(file), title: file}));
-  place.append(h('div', {class: 'two'}, preview, h('aside', {class: 'card'},
-      h('h2', {}, 'Paper'),
-      h('p', {}, 'Close a rotary cutter when it is down, cut away from your body, and count pins and needles back.'),
-      h('ul', {class: 'plain'}, files.map(file => h('li', {class: 'row'},
-          h('button', {onclick: () => see(file)}, file),
-          h('a', {href: link(file), download: file}, 'download')))))));
-  if (files.length) see(files.find(file => file.endsWith('.svg')) ?? files[0]);
+  preview = h('div', {class: 'preview'}, h('p', {class: 'hint'}, 'Choose a sheet: it is shown here before you print it.'));
+  const side = h('aside', {class: 'card'}, h('h2', {}, 'Pieces, full size'), pieces(desk));
+  place.append(h('div', {class: 'two'}, preview, side));
+  try {
+    const files = await desk.get('/job/files');
+    const left = new Set(files);
+    side.append(...GROUPS.map(group => {
+      const mine = [...left].filter(group.of);
+      mine.forEach(file => left.delete(file));
+      return mine.length ? [h('h3', {}, group.name), h('ul', {class: 'plain'}, mine.map(file => row(desk, file)))] : [];
+    }).flat());
+    side.append(h('p', {class: 'hint'}, 'Close a rotary cutter when it is down, cut away from your body, and count pins and needles back.'));
+  } catch (error) {
+    side.append(h('h3', {}, 'Marker'), h('p', {}, error.message));
+  }
+}
+
+const link = (desk, file) => '/job/file?' + new URLSearchParams({name: desk.name, file});
+
+function row(desk, file) {
+  const shown = /\.(svg|png|pdf|txt)$/.test(file);
+  return h('li', {class: 'row'},
+      shown ? h('button', {onclick: () => see(file, link(desk, file))}, file) : h('span', {}, file),
+      h('a', {href: link(desk, file), download: file, 'aria-label': `download ${file}`}, 'download'));
+}
+
+function see(name, address) {
+  preview.replaceChildren(h('h2', {}, name), /\.(svg|png)$/.test(name)
+      ? h('img', {src: address, alt: `Drawing ${name}`})
+      : h('iframe', {src: address, title: name}));
+}
+
+/** Which pieces on which paper. */
+function pieces(desk) {
+  const choice = (label, name, values) => h('label', {}, label,
+      h('select', {name}, values.map(([value, words]) => h('option', {value}, words))));
+  const form = h('form', {class: 'print', onsubmit: event => {
+    event.preventDefault();
+    const data = new FormData(form);
+    const query = new URLSearchParams({name: desk.name, paper: data.get('paper'), of: data.get('of'), lines: data.get('lines')});
+    if (data.get('of') === 'marker') query.delete('lines');
+    for (const size of data.getAll('size')) if (data.get('of') === 'pieces') query.append('size', size);
+    see(`${data.get('of')} on ${data.get('paper')}`, '/job/print?' + query);
+  }},
+  choice('What', 'of', [['pieces', 'the pieces'], ['marker', 'the markers']]),
+  choice('Paper', 'paper', PAPERS.map(p => [p, p.replace('roll:', 'a roll ')])),
+  choice('Lines', 'lines', [['both', 'sewing and cutting lines'], ['cutting', 'cutting lines'], ['sewing', 'sewing lines']]),
+  desk.job.sizes.length > 1
+    ? h('fieldset', {}, h('legend', {}, 'Sizes'), desk.job.sizes.map(size => h('label', {class: 'tick'},
+        h('input', {type: 'checkbox', name: 'size', value: size.name, checked: size.garments > 0}), size.name)))
+    : '',
+  h('div', {class: 'row'}, h('button', {class: 'main', type: 'submit'}, 'Show the pages'),
+      h('button', {type: 'button', onclick: () => desk.attempt(() => project(desk))}, 'Projector')));
+  return form;
 }

@@ -1,6 +1,7 @@
 // Table: the marker on the cloth, watched while it is sought, moved by hand.
 
 import {h, s, line, box} from '../draw.js';
+import {sentence} from '../server.js';
 
 const FILLS = ['#dfe8ec', '#f4ead2', '#e3ecd9', '#efe0e6', '#e2e2f0', '#f6e2d0', '#d9ecea'];
 
@@ -225,7 +226,7 @@ function pan(svg, seen, event) {
 draw.findings = (desk, at) => {
   const told = at.marker?.findings ?? [];
   findings.replaceChildren(
-      ...(at.problems ?? []).map(p => h('p', {class: 'wrong'}, `${p.what}. ${p.remedy}.`)),
+      ...(at.problems ?? []).map(p => h('p', {class: 'wrong'}, sentence(p))),
       told.length
         ? h('section', {}, h('h2', {}, 'This cannot be cut:'), h('ul', {}, told.slice(0, 20).map(f =>
             h('li', {}, h('button', {onclick: () => { chosen = f.copies[0] ?? null; draw(desk); }}, f.words)))))
