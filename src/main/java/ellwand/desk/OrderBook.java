@@ -70,13 +70,14 @@ final class OrderBook {
     if (file().isPresent()) {
       throw InputException.of("there is an order already", "Change its entries");
     }
+    ObjectNode entries = YamlTree.of(text(style)).orElse(Json.object());
     ObjectNode root = Json.object();
     root.put("ellwand", 1);
-    YamlTree.of(Files.exists(style) ? text(style) : "")
-        .map(entries -> entries.get("unit"))
-        .ifPresent(unit -> root.set("unit", unit));
+    Optional.ofNullable(entries.get("unit")).ifPresent(unit -> root.set("unit", unit));
     for (String part : List.of("style", "sizes", "cloths")) {
-      root.putObject(part).put("file", style.getFileName().toString());
+      if (entries.has(part)) {
+        root.putObject(part).put("file", style.getFileName().toString());
+      }
     }
     ObjectNode order = root.putObject("order");
     order.set("colours", colours);
