@@ -67,6 +67,7 @@ class PackagesTest {
         with("job", "job", "file.source", "file.alter", "pattern.alter", "pattern.block"));
     TABLE.put("file.drawn", with("job", "job", "file.source", "file.job"));
     TABLE.put("file.svg", with("file.drawn", "file.drawn"));
+    TABLE.put("file.pdf", with("file.drawn", "file.drawn"));
     TABLE.put("file.interchange", with("file.drawn", "file.drawn", "file.dxf"));
     TABLE.put("file.marker", with("job", "job", "rule", "file.source"));
     TABLE.put("file.figures", with("figures", "figures", "file.source"));
@@ -90,6 +91,7 @@ class PackagesTest {
             "file.drawn",
             "file.svg",
             "file.interchange",
+            "file.pdf",
             "file.marker",
             "file.figures"));
     TABLE.put(
@@ -103,6 +105,7 @@ class PackagesTest {
             "file.source",
             "file.job",
             "file.drawn",
+            "file.pdf",
             "units",
             "problem",
             "work"));
@@ -182,7 +185,7 @@ class PackagesTest {
     stays("org.locationtech.jts..", "ellwand.geometry");
     stays("org.optaplanner..", "ellwand.nest", "ellwand.nest.choice", "ellwand.order");
     stays("org.apache.batik..", "ellwand.draw..");
-    stays("org.apache.pdfbox..", "ellwand.draw..");
+    stays("org.apache.pdfbox..", "ellwand.draw..", "ellwand.file.pdf");
     stays("picocli..", "ellwand.cli", "ellwand.bench");
   }
 

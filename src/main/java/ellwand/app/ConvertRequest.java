@@ -2,6 +2,7 @@ package ellwand.app;
 
 import ellwand.file.drawn.Asked;
 import ellwand.file.drawn.PieceNames;
+import ellwand.file.pdf.Tiling;
 import ellwand.units.Unit;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -15,6 +16,7 @@ import java.util.OptionalDouble;
  * @param drawingUnit of the numbers in a DXF file, in place of what it says
  * @param styleName of the style; if absent, the drawing's title or the file's name
  * @param unit that the style is written in; if absent, that of the drawing
+ * @param tiling how the pages of a PDF are joined; if absent, each is read by itself
  */
 public record ConvertRequest(
     Asked asked,
@@ -22,4 +24,5 @@ public record ConvertRequest(
     OptionalDouble dotsPerInch,
     Optional<Unit> drawingUnit,
     Optional<String> styleName,
-    Optional<Unit> unit) {}
+    Optional<Unit> unit,
+    Optional<Tiling> tiling) {}

@@ -5,6 +5,7 @@ import ellwand.file.drawn.Drawing;
 import ellwand.file.drawn.FoundStyle;
 import ellwand.file.drawn.PieceFinder;
 import ellwand.file.interchange.DxfReader;
+import ellwand.file.pdf.PdfReader;
 import ellwand.file.source.Folder;
 import ellwand.file.source.Source;
 import ellwand.file.source.Tree;
@@ -28,7 +29,7 @@ public final class ConvertRun {
   /** Whether a file is a drawing, by its content; else it may be a job or a style. */
   public static boolean isDrawing(String file, Folder from) {
     byte[] bytes = from.read(file, MOST_BYTES);
-    return SvgReader.looksLike(bytes) || DxfReader.looksLike(bytes);
+    return SvgReader.looksLike(bytes) || DxfReader.looksLike(bytes) || PdfReader.looksLike(bytes);
   }
 
   /**
@@ -65,10 +66,13 @@ public final class ConvertRun {
     if (DxfReader.looksLike(bytes)) {
       return DxfReader.read(file, bytes, request.drawingUnit(), request.asked().layers());
     }
+    if (PdfReader.looksLike(bytes)) {
+      return PdfReader.read(file, bytes, request.tiling());
+    }
     throw new InputException(
         Problem.of(
                 bytes.length == 0 ? "the file is empty" : "this is no drawing that can be read",
-                "Name an SVG or DXF file")
+                "Name an SVG, DXF or PDF file")
             .at(file, 0));
   }
 

@@ -8,6 +8,7 @@ import ellwand.app.StyleDrawing;
 import ellwand.file.drawn.Asked;
 import ellwand.file.drawn.PieceNames;
 import ellwand.file.job.StyleFile;
+import ellwand.file.pdf.Tiling;
 import ellwand.file.source.Folder;
 import ellwand.file.source.WholeFile;
 import ellwand.problem.InputException;
@@ -33,13 +34,14 @@ import picocli.CommandLine.Spec;
     name = "convert",
     mixinStandardHelpOptions = true,
     description =
-        "Reads pattern pieces from SVG and DXF files into a style file for jobs, and draws a"
+        "Reads pattern pieces from SVG, DXF and PDF files into a style file for jobs, and draws a"
             + " control sheet beside it. What a file holds is told by its content, not by its"
             + " name.",
     footer = {
       "",
       "Example: convert apron.svg --allowance 1cm --out apron.yaml",
       "Then, in a job: style: {file: apron.yaml}",
+      "Example: convert bag.pdf --pages 3x4 --cutting-line 1cm --out bag.yaml",
       "Example: convert sample-markers/weir-jacket/job.yaml --out weir.svg"
     })
 final class ConvertCommand implements Callable<Integer> {
@@ -105,6 +107,21 @@ final class ConvertCommand implements Callable<Integer> {
       converter = UnitMixin.UnitConverter.class,
       description = "Unit of the numbers in a DXF file. Default: what it says, or mm.")
   private Unit drawingUnit;
+
+  @Option(
+      names = "--pages",
+      paramLabel = "ROWSxCOLUMNS",
+      description =
+          "Join the pages of a PDF that was tiled for printing, the first at the top left, row by"
+              + " row. Default: each page by itself.")
+  private String pages;
+
+  @Option(
+      names = "--first-page",
+      paramLabel = "N",
+      defaultValue = "1",
+      description = "With --pages: which page of the PDF is the first of the pattern. Default: 1.")
+  private int firstPage;
 
   @Mixin private ShowMixin show;
   @Spec private CommandSpec spec;
@@ -182,7 +199,16 @@ final class ConvertCommand implements Callable<Integer> {
         dpi == null ? OptionalDouble.empty() : OptionalDouble.of(dpi),
         Optional.ofNullable(drawingUnit),
         Optional.ofNullable(name),
-        show.unit());
+        show.unit(),
+        tiling());
+  }
+
+  private Optional<Tiling> tiling() {
+    try {
+      return Optional.ofNullable(pages).map(text -> Tiling.parse(text, firstPage));
+    } catch (InputException e) {
+      throw refused(e.getMessage());
+    }
   }
 
   private OptionalDouble length(String text, Unit bare) {

@@ -30,7 +30,8 @@ final class Interchange {
             OptionalDouble.empty(),
             Optional.empty(),
             Optional.empty(),
-            Optional.empty()));
+            Optional.empty(),
+                Optional.empty()));
   }
 
   static List<Piece> pieces(Converted read) {

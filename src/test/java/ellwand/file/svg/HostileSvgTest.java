@@ -37,6 +37,7 @@ class HostileSvgTest {
                 OptionalDouble.empty(),
                 Optional.empty(),
                 Optional.empty(),
+                Optional.empty(),
                 Optional.empty()))
         .outputs("a.yaml", "b.svg")
         .get(0)

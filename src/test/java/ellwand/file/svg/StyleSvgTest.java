@@ -43,6 +43,7 @@ class StyleSvgTest {
                 OptionalDouble.empty(),
                 Optional.empty(),
                 Optional.empty(),
+                Optional.empty(),
                 Optional.empty()))
         .file();
   }

@@ -1,0 +1,172 @@
+package ellwand.file.pdf;
+
+import ellwand.file.drawn.DrawnLine;
+import ellwand.file.drawn.DrawnText;
+import ellwand.geometry.Box;
+import ellwand.geometry.Motion;
+import ellwand.geometry.Point;
+import ellwand.geometry.Segment;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+
+/** Lays pages beside one another: joined at their frames, or apart. */
+final class Pages {
+
+  /** Frames of two pages that differ by less are the same, mm. */
+  private static final double SAME_MM = 0.5;
+
+  /** A frame takes at least this share of its page each way. */
+  private static final double FRAME_SHARE = 0.6;
+
+  private static final double APART_MM = 50;
+
+  /**
+   * A page as read.
+   *
+   * @param box of the paper, mm
+   */
+  record Page(Box box, List<DrawnLine> lines, List<DrawnText> texts) {
+
+    private Page without(Optional<Box> frame) {
+      return new Page(
+          box,
+          lines.stream()
+              .filter(l -> !isLike(l, box) && frame.filter(f -> isLike(l, f)).isEmpty())
+              .toList(),
+          texts);
+    }
+  }
+
+  private final List<DrawnLine> lines = new ArrayList<>();
+  private final List<DrawnText> texts = new ArrayList<>();
+  private final Set<String> known = new HashSet<>();
+
+  List<DrawnLine> lines() {
+    return lines;
+  }
+
+  List<DrawnText> texts() {
+    return texts;
+  }
+
+  /** Pages that have nothing to do with one another. */
+  void apart(List<Page> pages) {
+    double right = 0;
+    for (Page page : pages) {
+      put(page.without(Optional.empty()), new Motion(false, 0, right - page.box.minX(), 0));
+      right += page.box.length() + APART_MM;
+    }
+  }
+
+  /**
+   * Pages of one pattern, joined at the frame that all of them have, or at their edges.
+   *
+   * @param said takes how they were joined
+   */
+  void joined(List<Page> pages, Tiling tiling, List<String> said) {
+    Optional<Box> frame = frame(pages);
+    double width = frame.map(Box::length).orElse(pages.get(0).box.length());
+    double height = frame.map(Box::width).orElse(pages.get(0).box.width());
+    said.add(
+        String.format(
+            Locale.ROOT,
+            "%d pages are joined at %s, %.1f x %.1f mm each.",
+            pages.size(),
+            frame.isPresent() ? "the frame that each has" : "their edges, since they have no frame",
+            width,
+            height));
+    for (int i = 0; i < pages.size(); i++) {
+      Page page = pages.get(i);
+      Box own = frame.flatMap(f -> likeIn(page, f)).orElse(page.box);
+      int column = i % tiling.columns();
+      int row = i / tiling.columns();
+      put(
+          page.without(Optional.of(own)),
+          new Motion(
+              false, 0, column * width - own.minX(), -row * height - own.minY()));
+    }
+  }
+
+  /** What was drawn at the same place already, as by pages that clip one drawing, is left out. */
+  private void put(Page page, Motion motion) {
+    for (DrawnLine line : page.lines) {
+      DrawnLine moved = line.moved(motion);
+      if (known.add(key(moved))) {
+        lines.add(moved);
+      }
+    }
+    for (DrawnText text : page.texts) {
+      texts.add(new DrawnText(text.words(), motion.apply(text.at()), text.label()));
+    }
+  }
+
+  private static String key(DrawnLine line) {
+    StringBuilder key = new StringBuilder();
+    List<Segment> segments = line.path().segments();
+    key.append(segments.size());
+    for (int i = 0; i < segments.size(); i += Math.max(1, segments.size() / 8)) {
+      Point at = segments.get(i).at(0.5);
+      key.append(' ').append(Math.round(at.x() * 5)).append(',').append(Math.round(at.y() * 5));
+    }
+    return key.toString();
+  }
+
+  /** The largest rectangle that stands on every page in the same size. */
+  private static Optional<Box> frame(List<Page> pages) {
+    return rectangles(pages.get(0)).stream()
+        .filter(box -> pages.stream().allMatch(page -> likeIn(page, box).isPresent()))
+        .max(Comparator.comparingDouble(Box::area));
+  }
+
+  private static Optional<Box> likeIn(Page page, Box frame) {
+    return rectangles(page).stream()
+        .filter(
+            box ->
+                Math.abs(box.length() - frame.length()) < SAME_MM
+                    && Math.abs(box.width() - frame.width()) < SAME_MM)
+        .findFirst();
+  }
+
+  private static List<Box> rectangles(Page page) {
+    return page.lines.stream()
+        .filter(Pages::isRectangle)
+        .map(Pages::box)
+        .filter(
+            box ->
+                box.length() >= FRAME_SHARE * page.box.length()
+                    && box.width() >= FRAME_SHARE * page.box.width())
+        .toList();
+  }
+
+  private static boolean isLike(DrawnLine line, Box box) {
+    if (!isRectangle(line)) {
+      return false;
+    }
+    Box own = box(line);
+    return Math.abs(own.minX() - box.minX()) < SAME_MM
+        && Math.abs(own.maxX() - box.maxX()) < SAME_MM
+        && Math.abs(own.minY() - box.minY()) < SAME_MM
+        && Math.abs(own.maxY() - box.maxY()) < SAME_MM;
+  }
+
+  private static boolean isRectangle(DrawnLine line) {
+    return line.closed()
+        && line.path().segments().size() == 4
+        && line.path().segments().stream().allMatch(Pages::isUpright);
+  }
+
+  private static boolean isUpright(Segment segment) {
+    Point along = segment.end().minus(segment.start());
+    return segment instanceof Segment.Line
+        && Math.min(Math.abs(along.x()), Math.abs(along.y())) < SAME_MM;
+  }
+
+  private static Box box(DrawnLine line) {
+    return Box.around(line.path().segments().stream().map(Segment::start).toList());
+  }
+}

@@ -1,0 +1,2 @@
+/** PDF pages with lines in. */
+package ellwand.file.pdf;
