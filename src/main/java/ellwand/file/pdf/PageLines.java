@@ -76,8 +76,7 @@ final class PageLines extends PDFGraphicsStreamEngine {
 
   @Override
   public void beginMarkedContentSequence(COSName tag, COSDictionary properties) {
-    marked.push(
-        COSName.OC.equals(tag) ? Optional.ofNullable(properties) : Optional.empty());
+    marked.push(COSName.OC.equals(tag) ? Optional.ofNullable(properties) : Optional.empty());
   }
 
   @Override

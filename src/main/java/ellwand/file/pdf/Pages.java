@@ -87,8 +87,7 @@ final class Pages {
       int row = i / tiling.columns();
       put(
           page.without(Optional.of(own)),
-          new Motion(
-              false, 0, column * width - own.minX(), -row * height - own.minY()));
+          new Motion(false, 0, column * width - own.minX(), -row * height - own.minY()));
     }
   }
 

@@ -219,8 +219,7 @@ public final class PdfReader {
     return new Pages.Page(paper, lines, texts(number, paper, mm, whole));
   }
 
-  private List<DrawnText> texts(int number, Box paper, double mm, Label label)
-      throws IOException {
+  private List<DrawnText> texts(int number, Box paper, double mm, Label label) throws IOException {
     List<DrawnText> texts = new ArrayList<>();
     PDFTextStripper stripper =
         new PDFTextStripper() {
@@ -232,8 +231,7 @@ public final class PdfReader {
                   new DrawnText(
                       text.strip(),
                       new Point(
-                          paper.minX() + at.getXDirAdj() * mm,
-                          paper.maxY() - at.getYDirAdj() * mm),
+                          paper.minX() + at.getXDirAdj() * mm, paper.maxY() - at.getYDirAdj() * mm),
                       label));
             }
           }

@@ -31,7 +31,7 @@ final class Interchange {
             Optional.empty(),
             Optional.empty(),
             Optional.empty(),
-                Optional.empty()));
+            Optional.empty()));
   }
 
   static List<Piece> pieces(Converted read) {

@@ -149,8 +149,7 @@ class PdfReaderTest {
               on.addRect(10, 10, 190, 277);
               on.clip();
               on.transform(
-                  Matrix.getTranslateInstance(
-                      10 - page % 2 * 190, page / 2 == 0 ? 10 - 277 : 10));
+                  Matrix.getTranslateInstance(10 - page % 2 * 190, page / 2 == 0 ? 10 - 277 : 10));
               outline(on);
               on.restoreGraphicsState();
             });
@@ -158,7 +157,8 @@ class PdfReaderTest {
     assertEquals(1, pieces(read).size());
     assertEquals(300, box(pieces(read).get(0)).width(), 0.05);
     assertTrue(
-        read.said().contains("4 pages are joined at the frame that each has, 190.0 x 277.0 mm each."),
+        read.said()
+            .contains("4 pages are joined at the frame that each has, 190.0 x 277.0 mm each."),
         read.said()::toString);
   }
 
@@ -215,7 +215,8 @@ class PdfReaderTest {
             new Asked(OptionalDouble.empty(), OptionalDouble.empty(), List.of("size 104")),
             Optional.empty());
     assertEquals(104, box(pieces(read).get(0)).width(), 0.01);
-    assertTrue(read.said().contains("Layer size 110 is hidden and left out."), read.said()::toString);
+    assertTrue(
+        read.said().contains("Layer size 110 is hidden and left out."), read.said()::toString);
   }
 
   private static void assertRefused(byte[] pdf, Optional<Tiling> tiling, String why) {
@@ -249,8 +250,10 @@ class PdfReaderTest {
                     290));
     assertRefused(scan, Optional.empty(), "it is a scan");
     assertRefused(scan, Optional.empty(), "take a photo");
-    assertRefused(square(), Optional.of(Tiling.parse("2x3", 1)), "it has 1 pages, and 6 from page 1");
-    assertRefused("%PDF-1.4\nnonsense".getBytes(StandardCharsets.US_ASCII), Optional.empty(), "broken");
+    assertRefused(
+        square(), Optional.of(Tiling.parse("2x3", 1)), "it has 1 pages, and 6 from page 1");
+    assertRefused(
+        "%PDF-1.4\nnonsense".getBytes(StandardCharsets.US_ASCII), Optional.empty(), "broken");
     String cut = new String(square(), StandardCharsets.ISO_8859_1);
     String noTable = cut.replaceFirst("startxref\\s+\\d+", "startxref\n7");
     assertRefused(noTable.getBytes(StandardCharsets.ISO_8859_1), Optional.empty(), "broken");
