@@ -36,8 +36,36 @@ public final class DrawRun {
    */
   public static DrawnPieces make(
       Job job, Unit unit, boolean nested, List<String> sizes, Optional<Double> scale) {
+    Map<String, List<CutPiece>> bySize = bySize(job, shown(job, nested, sizes));
+    String title = job.heading();
+    String style = job.style().name();
+    PieceDrawing drawing =
+        nested
+            ? PieceDrawing.nested(title, style, bySize, unit, remarks(job))
+            : PieceDrawing.of(title, style, bySize, unit, remarks(job));
+    return new DrawnPieces(job, drawing, scale);
+  }
+
+  /**
+   * The same, not nested, with the length of each edge when sewn in place of its allowance.
+   *
+   * @throws InputException if the style has no such size
+   */
+  public static DrawnPieces lengths(
+      Job job, Unit unit, List<String> sizes, Optional<Double> scale) {
+    PieceDrawing drawing =
+        PieceDrawing.lengths(
+            job.heading(),
+            job.style().name(),
+            bySize(job, shown(job, false, sizes)),
+            unit,
+            remarks(job));
+    return new DrawnPieces(job, drawing, scale);
+  }
+
+  private static Map<String, List<CutPiece>> bySize(Job job, List<String> sizes) {
     Map<String, List<CutPiece>> bySize = new LinkedHashMap<>();
-    for (String size : shown(job, nested, sizes)) {
+    for (String size : sizes) {
       List<CutPiece> forms = new ArrayList<>();
       for (Cloth cloth : job.cloths()) {
         JobLays.cutPieces(job, size, cloth).forEach(piece -> add(piece, forms));
@@ -47,13 +75,7 @@ public final class DrawRun {
       bySize.put(
           size, forms.stream().sorted(Comparator.comparing(f -> names.indexOf(f.name()))).toList());
     }
-    String title = job.heading();
-    String style = job.style().name();
-    PieceDrawing drawing =
-        nested
-            ? PieceDrawing.nested(title, style, bySize, unit, remarks(job))
-            : PieceDrawing.of(title, style, bySize, unit, remarks(job));
-    return new DrawnPieces(job, drawing, scale);
+    return bySize;
   }
 
   /**

@@ -1,6 +1,7 @@
 package ellwand.app;
 
 import ellwand.cloth.Cloth;
+import ellwand.figures.EdgeLength;
 import ellwand.file.job.JobReader;
 import ellwand.file.source.Folder;
 import ellwand.job.Job;
@@ -27,6 +28,15 @@ public final class JobCheck {
    * @throws InputException with every problem of the job
    */
   public static CheckedJob of(String name, Folder from, Optional<Unit> unit) {
+    return of(name, from, unit, false);
+  }
+
+  /**
+   * The same, perhaps with how long every edge is when it is sewn.
+   *
+   * @throws InputException with every problem of the job
+   */
+  public static CheckedJob of(String name, Folder from, Optional<Unit> unit, boolean lengths) {
     Job read = JobReader.read(name, from);
     Map<String, Integer> everySize = new LinkedHashMap<>();
     read.style().sizes().forEach(size -> everySize.put(size, 1));
@@ -51,7 +61,9 @@ public final class JobCheck {
     return new CheckedJob(
         job.origin(),
         of(job, cloth -> JobLays.notes(job, cloth, shown)),
-        of(job, cloth -> JobLays.doubts(job, cloth, shown)));
+        of(job, cloth -> JobLays.doubts(job, cloth, shown)),
+        lengths ? EdgeLength.of(job.style()) : List.of(),
+        shown);
   }
 
   private static List<String> of(Job job, Function<Cloth, List<String>> said) {

@@ -28,6 +28,7 @@ import picocli.CommandLine.Spec;
     footer = {
       "",
       "Example: check sample-markers/weir-jacket/job.yaml",
+      "Example: check sample-markers/weir-jacket/job.yaml --lengths",
       "Example: check sample-markers/weir-jacket/marker/main.marker.json"
     })
 final class CheckCommand implements Callable<Integer> {
@@ -41,6 +42,13 @@ final class CheckCommand implements Callable<Integer> {
       description = "Hold the marker against this job instead of the one that it names.")
   private Path job;
 
+  @Option(
+      names = "--lengths",
+      description =
+          "Tell of a job how long every edge is when sewn: darts closed, pleats folded, gathers"
+              + " drawn up.")
+  private boolean lengths;
+
   @Mixin private ShowMixin show;
   @Spec private CommandSpec spec;
 
@@ -50,6 +58,9 @@ final class CheckCommand implements Callable<Integer> {
     if (job != null && !marker) {
       throw new ParameterException(
           spec.commandLine(), "--job goes with a marker: a job is not held against another");
+    }
+    if (lengths && marker) {
+      throw new ParameterException(spec.commandLine(), "--lengths goes with a job");
     }
     PrintWriter out = spec.commandLine().getOut();
     Answer checked;
@@ -61,7 +72,7 @@ final class CheckCommand implements Callable<Integer> {
                   Folder.DISK,
                   Optional.ofNullable(job).map(Path::toString),
                   show.unit())
-              : JobCheck.of(path.toString(), Folder.DISK, show.unit());
+              : JobCheck.of(path.toString(), Folder.DISK, show.unit(), lengths);
     } catch (InputException e) {
       if (show.json()) {
         // Here, what is wrong is the result.

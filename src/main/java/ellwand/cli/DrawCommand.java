@@ -68,6 +68,11 @@ final class DrawCommand implements Callable<Integer> {
       description = "Draw the altered pieces before (dashed) and after, with their marks.")
   private boolean before;
 
+  @Option(
+      names = "--lengths",
+      description = "Write at each edge how long it is when sewn, in place of its allowance.")
+  private boolean lengths;
+
   @Mixin private UnitMixin units;
   @Spec private CommandSpec spec;
 
@@ -84,13 +89,18 @@ final class DrawCommand implements Callable<Integer> {
     if (nested && before) {
       throw refused("--nested and --before do not go together");
     }
+    if (lengths && (nested || before)) {
+      throw refused("--lengths goes neither with --nested nor with --before");
+    }
     Job job = JobReader.read(jobPath);
     Unit unit = UnitMixin.atTable(units.unit().orElse(job.unit()));
     List<String> asked = sizes.stream().map(String::strip).distinct().toList();
     DrawnPieces drawn =
         before
             ? DrawRun.before(job, unit, asked, Optional.ofNullable(scale))
-            : DrawRun.make(job, unit, nested, asked, Optional.ofNullable(scale));
+            : lengths
+                ? DrawRun.lengths(job, unit, asked, Optional.ofNullable(scale))
+                : DrawRun.make(job, unit, nested, asked, Optional.ofNullable(scale));
     WholeFile.write(out, drawn.output(name).bytes());
     PrintWriter err = spec.commandLine().getErr();
     err.println("Written: " + out);

@@ -2,6 +2,7 @@ package ellwand.pattern;
 
 import ellwand.geometry.Path;
 import ellwand.geometry.Point;
+import ellwand.geometry.Segment;
 import ellwand.problem.InputException;
 import ellwand.problem.Problem;
 import ellwand.units.Length;
@@ -35,6 +36,14 @@ public record Pleated(
 
   /** Where that is laid to. */
   public static final String LAID_TO = "laid to";
+
+  /** Which way it is laid. */
+  public static final String ARROW = "lay this way";
+
+  /** Arrows stand at this share of the length, heads so long, mm. */
+  private static final double ARROW_AT = 0.85;
+
+  private static final double ARROW_HEAD_MM = 6;
 
   private static final double SAME_MM = 1e-6;
 
@@ -169,6 +178,10 @@ public record Pleated(
     for (int i = 0; i < pleating.count() / count; i++) {
       add(FOLD_LINE, i * each, pleating.folds(everyMm()), lines, places);
       add(LAID_TO, i * each, pleating.laidTo(everyMm()), lines, places);
+      for (int fold = 0; fold < pleating.ways().length; fold++) {
+        double at = i * each + pleating.folds(everyMm())[fold];
+        lines.add(arrow(at, pleating.ways()[fold], width));
+      }
     }
     return new Piece(
         name,
@@ -184,6 +197,25 @@ public record Pleated(
         QuarterMarks.at(Gathered.TOP, places, seams.top()),
         lines,
         asCut);
+  }
+
+  /** From the edge of a fold towards where it is laid, as far as the panel goes. */
+  private InnerLine arrow(double from, double way, double width) {
+    double to = Math.max(0, Math.min(width, from + way * 2 * pleating.depthMm()));
+    double head = Math.min(ARROW_HEAD_MM, Math.abs(to - from) / 3);
+    double x = lengthMm * ARROW_AT;
+    return new InnerLine(
+        ARROW,
+        new Path(
+            List.of(
+                line(x, from, x, to),
+                line(x, to, x + head, to - way * head),
+                line(x + head, to - way * head, x, to),
+                line(x, to, x - head, to - way * head))));
+  }
+
+  private static Segment line(double x, double y, double toX, double toY) {
+    return new Segment.Line(new Point(x, y), new Point(toX, toY));
   }
 
   private void add(

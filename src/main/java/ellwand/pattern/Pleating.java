@@ -79,6 +79,15 @@ public record Pleating(Kind kind, int count, double depthMm) {
     };
   }
 
+  /** Which way each of these edges is laid: 1 for onward, -1 for back. */
+  double[] ways() {
+    return switch (kind) {
+      case KNIFE -> new double[] {1};
+      case BOX -> new double[] {-1, 1};
+      case INVERTED -> new double[] {1, -1};
+    };
+  }
+
   /** Where these edges are laid to; at a seam where that is its start. */
   double[] laidTo(double showsMm) {
     return switch (kind) {

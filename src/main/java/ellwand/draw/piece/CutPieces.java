@@ -31,19 +31,25 @@ final class CutPieces implements Pictured {
   private final Palette palette;
   private final boolean nested;
   private final Map<String, String> remarks;
+  private final boolean lengths;
 
+  /**
+   * @param lengths whether it says how long edges are when sewn, and not their allowances
+   */
   CutPieces(
       String title,
       String style,
       Map<String, List<CutPiece>> piecesBySize,
       Unit unit,
       boolean nested,
+      boolean lengths,
       Map<String, String> remarks) {
     this.title = title;
     this.style = style;
     this.piecesBySize = new LinkedHashMap<>(piecesBySize);
     this.shown = new Shown(unit).atTable();
     this.nested = nested;
+    this.lengths = lengths;
     this.remarks = new LinkedHashMap<>(remarks);
     this.palette =
         new Palette(
@@ -103,7 +109,7 @@ final class CutPieces implements Pictured {
     }
     for (CutPiece cut : piecesBySize.get(group)) {
       String kind = kind(cut, piecesBySize.get(group));
-      PieceCell cell = new PieceCell(cut, kind, style, group, reading, shown);
+      PieceCell cell = new PieceCell(cut, kind, style, group, reading, shown, lengths);
       standing.add(
           new Standing(
               id(before, standing),
@@ -166,7 +172,9 @@ final class CutPieces implements Pictured {
         new TitleBlock(
             this.title,
             TitleBlock.drawnAt(stated)
-                + (nested ? ", cutting lines" : ", allowances in " + shown.unitWords()),
+                + (nested
+                    ? ", cutting lines"
+                    : (lengths ? ", sewn lengths in " : ", allowances in ") + shown.unitWords()),
             cells,
             width,
             reading);

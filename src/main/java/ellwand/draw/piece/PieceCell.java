@@ -29,6 +29,7 @@ final class PieceCell {
   private final CutPiece drawn;
   private final CutPiece cut;
   private final String kind;
+  private final boolean lengths;
   private final String style;
   private final String size;
   private final Reading reading;
@@ -38,8 +39,17 @@ final class PieceCell {
 
   /**
    * @param kind its name, and its form where it has several
+   * @param lengths whether it says how long edges are when sewn, and not their allowances
    */
-  PieceCell(CutPiece drawn, String kind, String style, String size, Reading reading, Shown shown) {
+  PieceCell(
+      CutPiece drawn,
+      String kind,
+      String style,
+      String size,
+      Reading reading,
+      Shown shown,
+      boolean lengths) {
+    this.lengths = lengths;
     this.drawn = drawn;
     this.kind = kind;
     this.cut = drawn.moved(TOP_UP);
@@ -121,6 +131,9 @@ final class PieceCell {
   }
 
   private String words(Edge edge, Shown shown) {
+    if (lengths) {
+      return edge.name() + " " + shown.length(edge.sewnMm());
+    }
     if (drawn.piece().fold().equals(Optional.of(edge.name()))) {
       return edge.name() + ": fold";
     }

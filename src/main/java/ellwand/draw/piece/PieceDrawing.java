@@ -58,7 +58,17 @@ public final class PieceDrawing {
       Map<String, List<CutPiece>> piecesBySize,
       Unit unit,
       Map<String, String> remarks) {
-    return new PieceDrawing(new CutPieces(title, style, piecesBySize, unit, false, remarks));
+    return new PieceDrawing(new CutPieces(title, style, piecesBySize, unit, false, false, remarks));
+  }
+
+  /** The same with the length of each edge when sewn in place of its allowance. */
+  public static PieceDrawing lengths(
+      String title,
+      String style,
+      Map<String, List<CutPiece>> piecesBySize,
+      Unit unit,
+      Map<String, String> remarks) {
+    return new PieceDrawing(new CutPieces(title, style, piecesBySize, unit, false, true, remarks));
   }
 
   /**
@@ -72,7 +82,7 @@ public final class PieceDrawing {
       Map<String, List<CutPiece>> piecesBySize,
       Unit unit,
       Map<String, String> remarks) {
-    return new PieceDrawing(new CutPieces(title, style, piecesBySize, unit, true, remarks));
+    return new PieceDrawing(new CutPieces(title, style, piecesBySize, unit, true, false, remarks));
   }
 
   /**

@@ -2,6 +2,7 @@ package ellwand.file.figures;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import ellwand.figures.EdgeLength;
 import ellwand.file.source.Json;
 import ellwand.problem.Problem;
 import ellwand.rule.Finding;
@@ -20,6 +21,32 @@ public final class CheckWriter {
    * @param cautions what its maker should look at, one sentence each
    */
   public static byte[] problems(List<Problem> problems, List<String> notes, List<String> cautions) {
+    return Json.bytes(root(problems, notes, cautions));
+  }
+
+  /**
+   * What is to be known of a job in which nothing is wrong.
+   *
+   * @param lengths of its edges when sewn, mm; left out where there are none
+   */
+  public static byte[] job(List<String> notes, List<String> cautions, List<EdgeLength> lengths) {
+    ObjectNode root = root(List.of(), notes, cautions);
+    if (!lengths.isEmpty()) {
+      ArrayNode list = root.putArray("lengths");
+      for (EdgeLength length : lengths) {
+        ObjectNode node = list.addObject();
+        node.put("size", length.size());
+        node.put("piece", length.piece());
+        node.put("edge", length.edge());
+        node.set("sewnMm", Json.number(length.mm()));
+        node.put("half", length.half());
+      }
+    }
+    return Json.bytes(root);
+  }
+
+  private static ObjectNode root(
+      List<Problem> problems, List<String> notes, List<String> cautions) {
     ObjectNode root = Json.object();
     ArrayNode list = root.putArray("problems");
     for (Problem problem : problems) {
@@ -33,7 +60,7 @@ public final class CheckWriter {
     }
     notes.forEach(root.putArray("notes")::add);
     cautions.forEach(root.putArray("cautions")::add);
-    return Json.bytes(root);
+    return root;
   }
 
   /**

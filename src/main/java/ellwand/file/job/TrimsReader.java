@@ -117,7 +117,8 @@ final class TrimsReader {
   private static Optional<Trim.Pieces> pieces(Spot spot, List<String> sizes) {
     Spot count = spot.get("count");
     Spot each = spot.get("each");
-    Optional<Extent> length = each.present() ? ExtentReader.read(each, sizes) : Optional.empty();
+    Optional<Extent> length =
+        each.present() ? ExtentReader.read(each, sizes).map(TrimsReader::once) : Optional.empty();
     if (!count.node().isObject()) {
       return count.attempt(() -> counted(count.node().asText(), sizes, length));
     }
@@ -136,6 +137,14 @@ final class TrimsReader {
                     "no garment of size " + Names.shown(size) + " takes it",
                     "Use " + String.join(", ", sizes)));
     return count.attempt(() -> new Trim.Pieces(bySize, 1, length));
+  }
+
+  /** A zip is as long as the edge that it is sewn to, however often that is cut. */
+  private static Extent once(Extent each) {
+    return each instanceof Extent.OfEdges of
+        ? new Extent.OfEdges(
+            of.edges().stream().map(e -> e.matches("\\d+ x .*") ? e : "1 x " + e).toList())
+        : each;
   }
 
   /** {@code 4}, or {@code 1 for 6 garments}. */
