@@ -168,13 +168,13 @@ public record Workpiece(
   }
 
   /**
-   * One of the parts that it was cut apart into, or all of it.
+   * A copy of one of the parts that it was cut apart into, or of all of it, whole.
    *
    * @throws InputException if there is no such part
    */
   public Workpiece part(Optional<String> partName) {
     if (partName.isEmpty()) {
-      return this;
+      return withParts(Map.of());
     }
     Workpiece part = parts.get(partName.get());
     if (part == null) {

@@ -48,6 +48,40 @@ class DrawCommandTest {
   }
 
   @Test
+  void beforeAndAfterAreDrawnOnOneAnotherWithWhatWasDone() throws IOException {
+    String job = "src/test/resources/ellwand/file/waistcoat.yaml";
+    Path svg = folder.resolve("before.svg");
+    assertEquals(0, Ran.of("draw", job, "--before", "--out", svg).code());
+    String drawn = Files.readString(svg);
+    assertEquals(5, Pattern.compile("class=\"before\"").matcher(drawn).results().count());
+    assertEquals(5, Pattern.compile("class=\"after\"").matcher(drawn).results().count());
+    for (String words :
+        new String[] {
+          "3. v point: 17.0 cm along centre front",
+          "7. point: 4.0 cm down the grain of waist centre",
+          "10. centre front extended by 1.5 cm",
+          "5. side seam as long as front.side seam",
+          "1. facing 4.0 cm deep along"
+        }) {
+      assertTrue(drawn.contains(words), words);
+    }
+    Path pdf = folder.resolve("before.pdf");
+    assertEquals(0, Ran.of("draw", job, "--before", "--sizes", "104,116", "--out", pdf).code());
+    assertTrue(pages(pdf) >= 2);
+    assertEquals(0, Ran.of("draw", job, "--before", "--out", folder.resolve("b.png")).code());
+  }
+
+  @Test
+  void whatIsNotAlteredHasNoBefore() {
+    Path out = folder.resolve("none.svg");
+    Ran plain = Ran.of("draw", NINE_SIZES, "--before", "--out", out);
+    assertEquals(2, plain.code());
+    assertTrue(plain.err().contains("no piece of the job is altered"), plain.err());
+    assertEquals(2, Ran.of("draw", NINE_SIZES, "--before", "--nested", "--out", out).code());
+    assertFalse(Files.exists(out));
+  }
+
+  @Test
   void onlyTheSizesAskedForAreDrawn() throws IOException {
     Path out = folder.resolve("pieces.svg");
     assertEquals(0, Ran.of("draw", NINE_SIZES, "--sizes", "104, 98", "--out", out).code());

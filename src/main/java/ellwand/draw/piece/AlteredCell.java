@@ -28,7 +28,7 @@ final class AlteredCell {
   private static final double HEAVY = 0.5;
   private static final double CROSS = 0.35;
   private static final double ARM = 1.2;
-  private static final double NARROWEST = 62;
+  private static final double NARROWEST = 58;
 
   private final AlteredPiece piece;
   private final Colour fill;
