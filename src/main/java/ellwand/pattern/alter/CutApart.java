@@ -42,9 +42,9 @@ public record CutApart(String upper, String lower, String seam, DrawnLine line)
               piece.name(), "it has a part of that name already", "Give each part another name"));
     }
     Path cut = line.on(piece);
-    Ring ring = new Ring(piece);
-    double from = ring.at(cut.start(), line.from());
-    double to = ring.at(cut.end(), line.to());
+    Perimeter outline = new Perimeter(piece);
+    double from = outline.place(cut.start(), line.from());
+    double to = outline.place(cut.end(), line.to());
     if (Math.abs(from - to) < Workpiece.ON_EDGE_MM) {
       throw new InputException(
           Problem.inPiece(
@@ -58,12 +58,12 @@ public record CutApart(String upper, String lower, String seam, DrawnLine line)
     Workpiece left =
         part(
             piece,
-            ring.between(to, from),
+            outline.between(to, from),
             WorkEdge.drawn(seam, cut, piece.usualAllowance(), false).notched(length / 3));
     Workpiece right =
         part(
             piece,
-            ring.between(from, to),
+            outline.between(from, to),
             WorkEdge.drawn(seam, cut.reversed(), piece.usualAllowance(), true)
                 .notched(length * 2 / 3));
     boolean leftFirst = leftFirst(piece, left, right);

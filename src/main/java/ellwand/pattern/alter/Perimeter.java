@@ -43,7 +43,17 @@ final class Perimeter {
    * @throws InputException if it does not
    */
   double place(String mark) {
-    return place(piece.mark(mark))
+    return place(piece.mark(mark), mark);
+  }
+
+  /**
+   * Where a point lies on the outline.
+   *
+   * @param mark that marks it
+   * @throws InputException if it does not
+   */
+  double place(Point at, String mark) {
+    return place(at)
         .orElseThrow(
             () ->
                 new InputException(
@@ -112,15 +122,28 @@ final class Perimeter {
     return parts;
   }
 
+  /** The edges from a place counter-clockwise to another, which may lie before it. */
+  List<WorkEdge> between(double from, double to) {
+    if (from < to) {
+      return stretch(from, to);
+    }
+    List<WorkEdge> parts = stretch(from, length());
+    for (WorkEdge edge : stretch(0, to)) {
+      int last = parts.size() - 1;
+      // A piece of one edge all round goes on where that begins.
+      if (last >= 0 && parts.get(last).name().equals(edge.name())) {
+        parts.set(last, parts.get(last).then(edge));
+      } else {
+        parts.add(edge);
+      }
+    }
+    return parts;
+  }
+
   /** The line from a place counter-clockwise to another, in points. */
   List<Point> line(double from, double to) {
     List<Point> points = new ArrayList<>();
-    if (from > to) {
-      points.addAll(line(from, length()));
-      points.addAll(line(0, to));
-      return points;
-    }
-    for (WorkEdge part : stretch(from, to)) {
+    for (WorkEdge part : between(from, to)) {
       points.addAll(part.line().flattened(FLATTENING_MM));
     }
     return points;
