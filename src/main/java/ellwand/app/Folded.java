@@ -63,7 +63,7 @@ record Folded(
     List<FoldTried> figures = new ArrayList<>();
     for (Fold fold : cloth.folds()) {
       Optional<Tried> one = tried.stream().filter(t -> t.fold() == fold).findFirst();
-      figures.add(foldTried(cloth, fold, one, unit));
+      figures.add(foldTried(cloth, fold, one, best, unit));
     }
     Optional<Marker> pleasing = tried.stream().flatMap(t -> t.pleasing().stream()).findFirst();
     return new Folded(
@@ -89,12 +89,20 @@ record Folded(
     return Figures.of(best, cautions, tried.size() > 1 ? tried : List.of(), shortest);
   }
 
-  private static FoldTried foldTried(Cloth cloth, Fold fold, Optional<Tried> tried, Unit unit) {
+  private static FoldTried foldTried(
+      Cloth cloth, Fold fold, Optional<Tried> tried, Optional<Marker> best, Unit unit) {
     Optional<Marker> marker = tried.flatMap(Tried::marker);
     if (marker.isPresent()) {
       double length = marker.get().clothLengthMm();
       return new FoldTried(
-          fold, marker.get().lengthMm(), length, Buying.lengthMm(cloth, length), "");
+          fold,
+          marker.get().lengthMm(),
+          length,
+          Buying.lengthMm(cloth, length),
+          "",
+          best.filter(m -> fold == Fold.OPEN && tried.get().isLongerThan(m))
+              .flatMap(m -> Carried.inTheWay(m, unit))
+              .orElse(""));
     }
     String reason =
         cloth

@@ -159,8 +159,12 @@ public final class FiguresText {
     return tried.fold().words()
         + ": "
         + (tried.possible()
-            ? length(tried.clothLengthMm()) + ", to buy " + length(tried.toBuyMm())
+            ? length(tried.clothLengthMm()) + ", to buy " + length(tried.toBuyMm()) + longer(tried)
             : "not possible, " + tried.reason());
+  }
+
+  private static String longer(FoldTried tried) {
+    return tried.longerBecause().isEmpty() ? "" : " (longer: " + tried.longerBecause() + ")";
   }
 
   private String price(Figures f) {

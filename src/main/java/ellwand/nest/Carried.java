@@ -16,6 +16,9 @@ import ellwand.lay.Lay;
 import ellwand.lay.Marker;
 import ellwand.lay.Wanted;
 import ellwand.rule.Check;
+import ellwand.rule.Finding;
+import ellwand.units.Length;
+import ellwand.units.Unit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -37,11 +40,41 @@ public final class Carried {
 
   /**
    * The marker with its cloth laid open, no longer in cloth: each piece lies on the ply that it is
-   * cut from, both of a pair beside each other, and a half is opened out. Empty if it breaks a hard
-   * rule there, as where a gap between pieces is asked for and both of a pair reach the fold.
+   * cut from, both of a pair beside each other, and a half is opened out. Where a gap between
+   * pieces is asked for, what reached the fold is moved off it by that. Empty if it breaks a hard
+   * rule there, as where the width has no room for the gap.
    */
   public static Optional<Marker> opened(Marker folded) {
-    return unfolded(folded).filter(marker -> Check.of(marker).isEmpty());
+    return unfolded(folded)
+        .flatMap(
+            flat ->
+                Stream.of(flat, apart(folded, flat))
+                    .filter(marker -> Check.of(marker).isEmpty())
+                    .findFirst());
+  }
+
+  /**
+   * What keeps a marker from lying open in as little cloth, a clause; empty if nothing does.
+   *
+   * @param unit that lengths are told in
+   */
+  public static Optional<String> inTheWay(Marker folded, Unit unit) {
+    Optional<Marker> opened = opened(folded);
+    String gap = new Length(folded.lay().cloth().gapMm()).show(unit);
+    if (opened.isPresent()) {
+      return opened
+          .filter(m -> m.clothLengthMm() > folded.clothLengthMm() + SAME_MM)
+          .map(m -> "opened flat, the shorter way needs the gap of " + gap + " where the fold was");
+    }
+    Optional<Finding> finding =
+        unfolded(folded).flatMap(flat -> Check.of(flat).stream().findFirst());
+    if (finding.filter(f -> f.rule().id().equals("gap")).isPresent()) {
+      return Optional.of(
+          "opened flat, the shorter way has no room for the gap of " + gap + " where the fold was");
+    }
+    return Optional.of(
+        "the shorter way cannot be opened flat as it lies"
+            + finding.map(f -> ": " + f.sentence(unit).replaceAll("\\.$", "")).orElse(""));
   }
 
   /** What can lie folded can be opened flat, so that open cloth takes no more. */
@@ -61,7 +94,8 @@ public final class Carried {
     return byLength.stream()
         .takeWhile(open::isLongerThan)
         .flatMap(marker -> opened(marker).stream())
-        .findFirst()
+        .filter(open::isLongerThan)
+        .min(Comparator.comparingDouble(Marker::clothLengthMm))
         .map(open::with)
         .orElse(open);
   }
@@ -80,7 +114,8 @@ public final class Carried {
                 byLength.stream()
                     .takeWhile(one::isLongerThan)
                     .flatMap(marker -> onto(lay, marker, one.fold()).stream())
-                    .findFirst()
+                    .filter(one::isLongerThan)
+                    .min(Comparator.comparingDouble(Marker::clothLengthMm))
                     .map(one::with)
                     .orElse(one))
         .toList();
@@ -101,6 +136,14 @@ public final class Carried {
         .map(laid -> unfolded(folded, laid));
   }
 
+  private static Marker apart(Marker folded, Marker flat) {
+    Cloth cloth = folded.lay().cloth();
+    LaidCloth laid = LaidCloth.like(cloth, folded.fold(), folded.zones()).orElseThrow();
+    return flat(
+        folded,
+        ApartAtFolds.of(folded, laid).moved(flat.copies(), cloth.gapMm(), cloth.usableWidthMm()));
+  }
+
   private static Marker unfolded(Marker folded, LaidCloth laid) {
     Band band = LaidCloth.of(folded.lay().cloth(), Fold.OPEN).bands().get(0);
     List<Copy> copies =
@@ -108,6 +151,11 @@ public final class Carried {
             .flatMap(copy -> opened(folded, laid, copy))
             .map(copy -> copy.in(band.id()))
             .toList();
+    return flat(folded, copies);
+  }
+
+  private static Marker flat(Marker folded, List<Copy> copies) {
+    Band band = LaidCloth.of(folded.lay().cloth(), Fold.OPEN).bands().get(0);
     double taken = copies.stream().mapToDouble(c -> c.outline().box().maxX()).max().orElse(0);
     double stock = folded.lay().cloth().stock().map(Stock::lengthMm).orElse(0.0);
     return new Marker(

@@ -30,7 +30,7 @@ public record Tried(
   }
 
   /** Whether it takes more cloth than another marker, by more than rounding. */
-  boolean isLongerThan(Marker other) {
+  public boolean isLongerThan(Marker other) {
     return marker
         .map(m -> m.clothLengthMm() > other.clothLengthMm() + Carried.SAME_MM)
         .orElse(true);

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import ellwand.cloth.Cloth;
 import ellwand.cloth.Direction;
 import ellwand.cloth.Fold;
+import ellwand.cloth.Zone;
 import ellwand.cutting.CutPiece;
 import ellwand.lay.Lay;
 import ellwand.lay.Marker;
@@ -14,6 +15,7 @@ import ellwand.pattern.Grain;
 import ellwand.rule.Check;
 import ellwand.rule.LegalMarkers;
 import ellwand.rule.Trial;
+import ellwand.units.Length;
 import ellwand.units.Unit;
 import ellwand.work.Effort;
 import ellwand.work.Request;
@@ -138,6 +140,81 @@ class CarriedTest {
     double open = all.get(0).marker().orElseThrow().clothLengthMm();
     legal(all.get(0).marker().orElseThrow());
     assertTrue(open <= all.get(1).marker().orElseThrow().clothLengthMm() + ROUNDING_MM);
+  }
+
+  /** Nothing but the gap at the fold makes it longer, and that is told. */
+  @Property(tries = 24)
+  void openTakesMoreThanFoldedOnlyForTheGapAtTheFold(
+      @ForAll Direction direction, @ForAll @IntRange(max = 9999) int number) {
+    Random dice = new Random(number);
+    Cloth cloth =
+        Trial.cloth(
+            900 + dice.nextInt(400),
+            1 + dice.nextInt(12),
+            direction,
+            Fold.OPEN,
+            Fold.LENGTHWISE,
+            Fold.CROSSWISE,
+            Fold.PART,
+            Fold.DOUBLE);
+    List<Tried> all = Nester.nest(lay(dice, cloth), cloth.possibleFolds(), request(8));
+    Tried open = all.stream().filter(t -> t.fold() == Fold.OPEN).findFirst().orElseThrow();
+    legal(open.marker().orElseThrow());
+    for (Tried one : all) {
+      one.marker()
+          .filter(open::isLongerThan)
+          .ifPresent(
+              shorter -> {
+                String why = Carried.inTheWay(shorter, Unit.MM).orElseThrow();
+                assertTrue(why.contains("the gap of " + new Length(cloth.gapMm()).show(Unit.MM)), why);
+                legal(withoutGap(Carried.unfolded(shorter).orElseThrow()));
+                assertTrue(
+                    one.fold() != Fold.CROSSWISE
+                        || open.marker().orElseThrow().clothLengthMm()
+                            <= shorter.clothLengthMm() + cloth.gapMm() + ROUNDING_MM);
+              });
+    }
+  }
+
+  private static Marker withoutGap(Marker marker) {
+    Cloth cloth = marker.lay().cloth();
+    return marker.of(
+        marker.lay().on(Trial.cloth(cloth.widthMm(), 0, cloth.direction(), Fold.OPEN)));
+  }
+
+  /** Both of a pair touch the fold, 300 mm wide each. */
+  private static Marker touchingTheFold(double widthMm, Fold fold) {
+    CutPiece side = Trial.rectangle("side", "pair", 500, 300);
+    Cloth cloth = Trial.cloth(widthMm, 5, Direction.ONE_WAY, Fold.OPEN, fold);
+    Marker folded =
+        Nester.nest(Trial.lay(cloth, side), List.of(fold), request(8))
+            .get(0)
+            .marker()
+            .orElseThrow();
+    double low = folded.copies().get(0).outline().box().minY();
+    double foldMm = folded.zones().get(0).foldEdges().contains(Zone.Side.LOW_Y) ? 0 : widthMm / 2;
+    double up = foldMm == 0 ? -low : foldMm - 300 - low;
+    return folded.with(List.of(folded.copies().get(0).shifted(0, up)));
+  }
+
+  @Test
+  void movesWhatTouchedTheFoldOffItWhereThereIsRoom() {
+    Marker folded = touchingTheFold(605, Fold.LENGTHWISE);
+    Marker open = Carried.opened(folded).orElseThrow();
+    legal(open);
+    assertEquals(folded.clothLengthMm(), open.clothLengthMm(), ROUNDING_MM);
+    assertEquals(Optional.empty(), Carried.inTheWay(folded, Unit.MM));
+  }
+
+  @Test
+  void tellsThatTheWidthHasNoRoomForTheGapAtTheFold() {
+    Marker folded = touchingTheFold(604, Fold.LENGTHWISE);
+    legal(folded);
+    assertEquals(Optional.empty(), Carried.opened(folded));
+    assertEquals(
+        Optional.of(
+            "opened flat, the shorter way has no room for the gap of 5 mm where the fold was"),
+        Carried.inTheWay(folded, Unit.MM));
   }
 
   /** In every way of laying, whatever gap there is. */

@@ -109,6 +109,9 @@ public final class FiguresWriter {
     node.set("clothLengthMm", Json.number(tried.clothLengthMm()));
     node.set("toBuyMm", Json.number(tried.toBuyMm()));
     node.put("reason", tried.reason());
+    if (!tried.longerBecause().isEmpty()) {
+      node.put("longerBecause", tried.longerBecause());
+    }
     return node;
   }
 

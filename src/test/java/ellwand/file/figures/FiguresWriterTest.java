@@ -34,7 +34,7 @@ class FiguresWriterTest {
             bib,
             List.of("Stay the top edge before the bib is turned."),
             List.of(
-                new FoldTried(Fold.OPEN, 230.5, 230.5, 300, ""),
+                new FoldTried(Fold.OPEN, 230.5, 230.5, 300, "", "the gap has no room"),
                 new FoldTried(Fold.LENGTHWISE, 205, 205, 300, ""),
                 new FoldTried(Fold.PART, 0, 0, 0, "nothing lies on its fold")),
             Optional.empty());
