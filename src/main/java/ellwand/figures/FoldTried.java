@@ -12,7 +12,12 @@ import ellwand.cloth.Fold;
  * @param longerBecause why open cloth takes more than another way, a clause; empty if it does not
  */
 public record FoldTried(
-    Fold fold, double lengthMm, double clothLengthMm, double toBuyMm, String reason, String longerBecause) {
+    Fold fold,
+    double lengthMm,
+    double clothLengthMm,
+    double toBuyMm,
+    String reason,
+    String longerBecause) {
 
   /** One that needs no reason for its length. */
   public FoldTried(

@@ -50,10 +50,7 @@ record ApartAtFolds(List<Double> alongMm, List<Double> acrossMm) {
   List<Copy> moved(List<Copy> copies, double gapMm, double widthMm) {
     // As far back as nothing needs to be moved over the first cuttable line.
     double room =
-        copies.stream()
-            .mapToDouble(c -> c.outline().box().minY() + upMm(c, gapMm))
-            .min()
-            .orElse(0);
+        copies.stream().mapToDouble(c -> c.outline().box().minY() + upMm(c, gapMm)).min().orElse(0);
     double over =
         copies.stream()
             .mapToDouble(c -> c.outline().box().maxY() + upMm(c, gapMm) - widthMm)
@@ -61,7 +58,8 @@ record ApartAtFolds(List<Double> alongMm, List<Double> acrossMm) {
             .orElse(0);
     double back = Math.min(Math.max(over, 0), Math.max(room, 0));
     return copies.stream()
-        .map(c -> c.shifted(gapMm * beyond(alongMm, c.outline().box(), true), upMm(c, gapMm) - back))
+        .map(
+            c -> c.shifted(gapMm * beyond(alongMm, c.outline().box(), true), upMm(c, gapMm) - back))
         .toList();
   }
 

@@ -166,7 +166,8 @@ class CarriedTest {
           .ifPresent(
               shorter -> {
                 String why = Carried.inTheWay(shorter, Unit.MM).orElseThrow();
-                assertTrue(why.contains("the gap of " + new Length(cloth.gapMm()).show(Unit.MM)), why);
+                assertTrue(
+                    why.contains("the gap of " + new Length(cloth.gapMm()).show(Unit.MM)), why);
                 legal(withoutGap(Carried.unfolded(shorter).orElseThrow()));
                 assertTrue(
                     one.fold() != Fold.CROSSWISE
