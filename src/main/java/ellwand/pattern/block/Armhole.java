@@ -36,6 +36,11 @@ record Armhole(double mm, List<Notch> notches) {
     return new Armhole(mm, notches);
   }
 
+  /** Those that a cap line of this length can have, too. */
+  List<Notch> notchesUpTo(double capMm) {
+    return notches.stream().filter(n -> n.atMm() <= capMm).toList();
+  }
+
   private static WorkEdge edge(PieceEdge named, Workpiece piece) {
     List<String> names = piece.edges().stream().map(WorkEdge::name).toList();
     InputException.unless(

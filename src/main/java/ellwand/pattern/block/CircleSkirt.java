@@ -4,6 +4,7 @@ import ellwand.geometry.Point;
 import ellwand.pattern.Extent;
 import ellwand.pattern.Others;
 import ellwand.pattern.PieceSet;
+import ellwand.problem.InputException;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -71,6 +72,8 @@ public record CircleSkirt(Side side, Ring ring, Extent length) implements Block 
   public BlockLines lines(Measured measured, Others others) {
     double lengthMm = length.mm(measured.size(), PieceSet.NONE);
     double radius = radiusMm(measured.eased("waist"));
+    InputException.unless(
+        radius > 0, "with its ease the waist is nothing", "Make the ease of waist more");
     // Four halves make the skirt.
     double angle = ring.share * Math.PI / 2;
     Pencil pencil = new Pencil("hem centre", 0, 0).edge("hem");

@@ -6,6 +6,7 @@ import ellwand.pattern.Others;
 import ellwand.pattern.Sizes;
 import ellwand.pattern.Start;
 import ellwand.pattern.Workpiece;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -23,7 +24,7 @@ public record FromBody(Block block, Map<String, Double> easeMm) implements Start
   private static final double ALLOWANCE_MM = 10;
 
   public FromBody {
-    easeMm = new LinkedHashMap<>(easeMm);
+    easeMm = Collections.unmodifiableMap(new LinkedHashMap<>(easeMm));
   }
 
   @Override

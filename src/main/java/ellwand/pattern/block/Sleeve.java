@@ -93,7 +93,8 @@ public record Sleeve(List<PieceEdge> front, List<PieceEdge> back) implements Blo
         new Point(top, 0),
         new Point(underarm, 0).plus(mirrored(down.control1())),
         new Point(underarm, 0).plus(mirrored(down.control2())));
-    frontArmhole.notches().forEach(n -> pencil.notchMm(n.atMm(), n.strokes()));
+    double frontCap = pencil.drawn().length();
+    frontArmhole.notchesUpTo(frontCap).forEach(n -> pencil.notchMm(n.atMm(), n.strokes()));
     Segment.Cubic up = backHalf.cap(backWidth);
     pencil
         .edge("back cap")
@@ -102,8 +103,8 @@ public record Sleeve(List<PieceEdge> front, List<PieceEdge> back) implements Blo
             new Point(underarm, backWidth),
             new Point(underarm, 0).plus(up.control2()),
             new Point(underarm, 0).plus(up.control1()));
-    double whole = pencil.drawn().length();
-    backArmhole.notches().forEach(n -> pencil.notchMm(whole - n.atMm(), n.strokes()));
+    double backCap = pencil.drawn().length();
+    backArmhole.notchesUpTo(backCap).forEach(n -> pencil.notchMm(backCap - n.atMm(), n.strokes()));
     return pencil.closed("back seam");
   }
 

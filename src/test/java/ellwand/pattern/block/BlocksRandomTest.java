@@ -7,7 +7,9 @@ import ellwand.geometry.Point;
 import ellwand.pattern.Extent;
 import ellwand.pattern.Notch;
 import ellwand.pattern.Piece;
+import ellwand.problem.InputException;
 import java.util.List;
+import java.util.Optional;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
@@ -109,6 +111,69 @@ class BlocksRandomTest {
     assertEquals(body.lengthMm("front", "outside leg"), body.lengthMm("back", "outside leg"), 1e-6);
     assertEquals(body.lengthMm("front", "inside leg"), body.lengthMm("back", "inside leg"), 0.01);
     assertTrue(body.lengthMm("front", "crotch seam") < body.lengthMm("back", "crotch seam"));
+  }
+
+  @Provide
+  Arbitrary<Drafted> anyNumbers() {
+    return between(0.01, 10_000)
+        .list()
+        .ofSize(13)
+        .flatMap(
+            cm ->
+                between(-300, 300)
+                    .list()
+                    .ofSize(6)
+                    .map(
+                        ease ->
+                            new Drafted()
+                                .of("chest", cm.get(0))
+                                .of("back width", cm.get(1))
+                                .of("neck", cm.get(2))
+                                .of("armhole depth", cm.get(3))
+                                .of("back waist", cm.get(4))
+                                .of("arm", cm.get(5))
+                                .of("inner arm", cm.get(6))
+                                .of("wrist", cm.get(7))
+                                .of("waist", cm.get(8))
+                                .of("hip", cm.get(9))
+                                .of("hip depth", cm.get(10))
+                                .of("rise", cm.get(11))
+                                .of("inside leg", cm.get(12))
+                                .easier("chest", ease.get(0))
+                                .easier("armhole", ease.get(1))
+                                .easier("wrist", ease.get(2))
+                                .easier("waist", ease.get(3))
+                                .easier("hip", ease.get(4))
+                                .easier("rise", ease.get(5))));
+  }
+
+  /** Slips of the pen: whatever stands in the table, a block is drafted, or refused in words. */
+  @Property(tries = 200)
+  void whatCannotBeIsRefused(@ForAll("anyNumbers") Drafted body) {
+    Extent some = new Extent.Given(300);
+    for (Side side : Side.values()) {
+      List<Block> blocks =
+          List.of(
+              new Bodice(side),
+              new Skirt(side, some, Optional.of(new Extent.Given(50))),
+              new CircleSkirt(side, CircleSkirt.Ring.HALF, some),
+              new Trousers(side, some));
+      for (Block block : blocks) {
+        String name = block.words();
+        try {
+          assertEquals(name, body.only(name, block).piece(name).name());
+        } catch (InputException e) {
+          assertTrue(!e.problems().isEmpty(), name);
+        }
+      }
+    }
+    try {
+      List<PieceEdge> armhole = List.of(new PieceEdge("front", "armhole"));
+      body.only("front", new Bodice(Side.FRONT)).with("sleeve", new Sleeve(armhole, armhole));
+      assertEquals("sleeve", body.piece("sleeve").name());
+    } catch (InputException e) {
+      assertTrue(!e.problems().isEmpty());
+    }
   }
 
   /** [geometry] Where the cap is flat, its line is as long as it is wide: so is a half of it. */

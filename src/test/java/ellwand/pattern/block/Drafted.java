@@ -50,6 +50,12 @@ final class Drafted {
     return this;
   }
 
+  /** This block as the only piece. */
+  Drafted only(String piece, Block block) {
+    pieces.clear();
+    return with(piece, block);
+  }
+
   private Design design() {
     return new Design(
         "toile",
