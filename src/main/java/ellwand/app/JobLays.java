@@ -106,7 +106,8 @@ final class JobLays {
 
   private static Optional<String> ungraded(Design design) {
     Sizes sizes = design.sizes();
-    return sizes.names().size() > 1 && sizes.rules().isEmpty() && !design.drafted()
+    boolean drawn = design.outlined().stream().anyMatch(p -> p.start().draft().isPresent());
+    return sizes.names().size() > 1 && sizes.rules().isEmpty() && drawn && !design.drafted()
         ? Optional.of(
             "sizes "
                 + String.join(", ", sizes.names())

@@ -36,6 +36,9 @@ public record Bodice(Side side) implements Block {
 
   private static final double LEAST_ARMHOLE_MM = 20;
 
+  /** Of the back neck's width, what its tangent at the shoulder may take up; our own. */
+  private static final double FLAT_NECK = 0.6;
+
   @Override
   public String words() {
     return "bodice " + side.word();
@@ -49,6 +52,23 @@ public record Bodice(Side side) implements Block {
   @Override
   public Map<String, Double> usualEaseMm() {
     return Map.of("chest", 60.0);
+  }
+
+  /**
+   * How the neckline leaves the shoulder: in front straight down, at the back nearer to the centre
+   * by as much as makes it run on, so that it comes to about the neck all round.
+   *
+   * @param shoulder direction of the seam, from its tip to the neck
+   */
+  private Point leavingNeck(Point shoulder, double neckWidth) {
+    double slope = Math.asin(shoulder.dot(Pencil.UP));
+    // Where shoulders are so steep that the back's would cross the centre, less.
+    double flattest = Math.atan(FLAT_NECK * neckWidth / NECK_RISE_MM);
+    double turn = Math.max(0, Math.min(slope, flattest - slope));
+    Point square = shoulder.left().times(-1);
+    return square
+        .times(Math.cos(turn))
+        .plus(square.left().times(side.pick(-1.0, 1.0) * Math.sin(turn)));
   }
 
   @Override
@@ -87,7 +107,7 @@ public record Bodice(Side side) implements Block {
         .round(
             Optional.of("neck centre"),
             new Point(neckCentre, 0),
-            shoulder.left().times(-1),
+            leavingNeck(shoulder, neckWidth),
             Pencil.OUT.times(-1))
         .closedOnFold("centre " + side.word());
   }

@@ -99,6 +99,13 @@ class BodiceTest {
     return line.stream().min((p, q) -> Double.compare(p.y(), q.y())).orElseThrow();
   }
 
+  /** Our own check: a neckline that comes to the neck it is drafted for, before any ease. */
+  @Test
+  void theNecklineComesToTheNeck() {
+    double half = EXAMPLE.lengthMm("front", "neckline") + EXAMPLE.lengthMm("back", "neckline");
+    assertEquals(264, 2 * half, 8);
+  }
+
   /**
    * Sewn at the shoulder, neckline and armhole run on without a corner, and both folds are met
    * squarely.
