@@ -27,9 +27,9 @@ public final class Glances {
   private static final double GLANCING = 0.15;
 
   /** Decisions searched, and the part of the effort for each. */
-  private static final int TRIES = 4;
+  private static final int TRIES = 8;
 
-  private static final double TRYING = 0.04;
+  private static final double TRYING = 0.03;
 
   private final LayPlan plan;
   private final Placing placing;

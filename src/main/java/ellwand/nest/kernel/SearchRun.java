@@ -22,7 +22,6 @@ final class SearchRun {
 
   private final Plan plan;
   private final Plan exact;
-  private final Plan rough;
   private final Seed seed;
   private final Stop stop;
   private final ThreadMeeting meeting;
@@ -32,12 +31,10 @@ final class SearchRun {
   /**
    * @param plan with outlines that may be thinned
    * @param exact with the true ones; may be the same
-   * @param rough with few corners, for the first layout; may be the same
    */
-  SearchRun(Plan plan, Plan exact, Plan rough, Request request, Listener listener) {
+  SearchRun(Plan plan, Plan exact, Request request, Listener listener) {
     this.plan = plan;
     this.exact = exact;
-    this.rough = rough;
     seed = request.seed();
     // A failure ends all threads of this run, not what else the request is for.
     stop = new Stop(request.stop()::wanted);
@@ -104,9 +101,9 @@ final class SearchRun {
       parted(start, arrangement, budget).ifPresent(budget::found);
     }
     if (budget.best == null) {
-      Plan simple = rough.tables.work() > MUCH ? rough.boxed() : rough;
-      Optional.ofNullable(new OpeningLayout(new Arrangement(simple, budget)).lay(budget))
-          .ifPresent(budget::found);
+      Arrangement opening =
+          plan.tables.work() > MUCH ? new Arrangement(plan.boxed(), budget) : arrangement;
+      Optional.ofNullable(new OpeningLayout(opening).lay(budget)).ifPresent(budget::found);
     }
     return budget.best;
   }

@@ -39,7 +39,7 @@ public final class StripSearch {
    *
    * @param plan with outlines that may be thinned
    * @param exact the same with the true outlines
-   * @param rough the same with outlines of few corners, for the first layout
+   * @param rough the same with outlines of few corners, for a layout to begin with
    */
   private record Prepared(Plan plan, Plan exact, Plan rough, Optional<Tiling> tiling) {}
 
@@ -111,19 +111,18 @@ public final class StripSearch {
     start.ifPresent(this::requireComplete);
     Plan plan = prepared().plan;
     Plan exact = prepared().exact;
-    Plan rough = prepared().rough;
     Optional<Tiling> tiling = prepared().tiling;
     if (plan.least > strip.maxLength()) {
       return new Outcome(Optional.empty(), 0);
     }
     Listener shorter = new Shorter(listener);
     if (tiling.isEmpty()) {
-      return new SearchRun(plan, exact, rough, request, shorter).outcome(start.stream().toList());
+      return new SearchRun(plan, exact, request, shorter).outcome(start.stream().toList());
     }
     Outcome tiled = tiling.get().run(request.part(TILED), shorter);
     Listener after =
         (layout, evaluations) -> shorter.better(layout, tiled.evaluations() + evaluations);
-    return new SearchRun(plan, exact, rough, request.part(1 - TILED), after)
+    return new SearchRun(plan, exact, request.part(1 - TILED), after)
         .outcome(Stream.concat(start.stream(), tiled.layout().stream()).toList())
         .after(tiled.evaluations());
   }
@@ -136,7 +135,7 @@ public final class StripSearch {
     Plan rough = prepared().rough;
     return prepared().tiling.isPresent() || rough.least > strip.maxLength()
         ? run(Optional.empty(), request, Listener.NONE)
-        : new SearchRun(rough, rough, rough, request, Listener.NONE).outcome(List.of());
+        : new SearchRun(rough, rough, request, Listener.NONE).outcome(List.of());
   }
 
   /** Passes on what is shorter than all before. */

@@ -106,7 +106,7 @@ final class Tiling {
           }
         };
     Outcome outcome =
-        new SearchRun(block, block, block, request, repeating).outcome(best.stream().toList());
+        new SearchRun(block, block, request, repeating).outcome(best.stream().toList());
     budget.evaluations = outcome.evaluations();
     best = outcome.layout().or(() -> best);
     best.map(layout -> repeated(layout, budget)).ifPresent(budget::found);

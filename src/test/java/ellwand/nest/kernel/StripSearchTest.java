@@ -87,7 +87,7 @@ class StripSearchTest {
     assertTrue(heard.size() > 1);
     assertTrue(
         tiled.layout().orElseThrow().length()
-            < 0.995 * run(apart, 1, 1500).layout().orElseThrow().length());
+            < 0.98 * run(apart, 1, 1500).layout().orElseThrow().length());
     Outcome further =
         search.run(tiled.layout(), Request.of(Effort.ofSteps(500), new Seed(2)), Listener.NONE);
     assertTrue(
