@@ -63,8 +63,8 @@ class WishesTest {
     return lay.on(cloth);
   }
 
-  private static void assertImproves(Lay lay, Wish wish) {
-    Tried tried = nest(wishing(lay, List.of(wish)), SHORT);
+  private static void assertImproves(Lay lay, Wish wish, Effort effort) {
+    Tried tried = nest(wishing(lay, List.of(wish)), effort);
     Marker without = tried.marker().orElseThrow();
     Marker with = tried.pleasing().orElseThrow();
     assertEquals(List.of(), Check.of(with));
@@ -81,13 +81,15 @@ class WishesTest {
   void eachIsServedOnTrousersInCorduroy(Wish wish) {
     Job job = JobReader.read(Path.of("sample-markers/mill-trousers/job.yaml"));
     Cloth cloth = job.cloths().get(0).lying(List.of(Fold.OPEN));
-    assertImproves(JobLays.of(job, cloth), wish);
+    // A search that comes farther finds a shortest marker that has a straight cut already.
+    Effort effort = wish == Wish.STRAIGHT_CUTS ? Effort.ofSteps(200) : SHORT;
+    assertImproves(JobLays.of(job, cloth), wish, effort);
   }
 
   @ParameterizedTest
   @EnumSource(Wish.class)
   void eachIsServedOnARandomStyle(Wish wish) {
-    assertImproves(random(7, 2), wish);
+    assertImproves(random(7, 2), wish, SHORT);
   }
 
   /** A style of a few pieces, large and small, in several garments. */
