@@ -95,7 +95,17 @@ class PackagesTest {
             "file.marker",
             "file.figures"));
     TABLE.put(
-        "desk", with("edit", "edit", "app", "figures", "file.source", "file.job", "job", "work"));
+        "desk",
+        with(
+            "edit",
+            "edit",
+            "app",
+            "figures",
+            "file.source",
+            "file.job",
+            "file.drawn",
+            "job",
+            "work"));
     TABLE.put(
         "cli",
         List.of(

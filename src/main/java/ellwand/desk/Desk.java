@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import ellwand.app.Output;
 import ellwand.file.source.Json;
 import ellwand.problem.InputException;
@@ -27,6 +28,7 @@ import java.util.stream.Stream;
 public final class Desk implements AutoCloseable {
 
   private static final long MOST_BYTES = 41_000_000;
+  private static final int MOST_DRAWING_BYTES = 20_000_000;
   private static final JsonMapper JSON = new JsonMapper();
 
   private final Javalin server;
@@ -101,7 +103,9 @@ public final class Desk implements AutoCloseable {
     config.routes.get("/health", request -> request.result("ok"));
     config.routes.exception(InputException.class, Desk::refuse);
     config.routes.get("/jobs", request -> json(request, jobs()));
-    config.routes.post("/jobs", request -> begin(request));
+    config.routes.post("/jobs", this::begin);
+    config.routes.post("/jobs/made", this::make);
+    config.routes.post("/jobs/drawing", this::draw);
     config.routes.get("/job", request -> json(request, job(request).json()));
     config.routes.sse("/job/news", tab -> job(tab.ctx()).tabs().add(tab));
     config.routes.post("/job/edit", this::edit);
@@ -186,6 +190,39 @@ public final class Desk implements AutoCloseable {
   private void begin(Context request) {
     String name = room.begin(body(request).path("sample").asText());
     json(request, Json.object().put("name", name));
+  }
+
+  /** What a page put together: blocks from measures, an outline on squared paper. */
+  private void make(Context request) {
+    JsonNode body = body(request);
+    JsonNode entries = body.path("entries");
+    if (!entries.isObject()) {
+      throw InputException.of("the page sent no job", "Load the page again");
+    }
+    add(request, Newcomer.made(body.path("name").asText(), entries));
+  }
+
+  private void draw(Context request) {
+    byte[] drawing = request.bodyAsBytes();
+    if (drawing.length > MOST_DRAWING_BYTES) {
+      throw InputException.of(
+          "the drawing is larger than " + MOST_DRAWING_BYTES / 1_000_000 + " MB",
+          "Leave out what is no pattern piece");
+    }
+    add(
+        request,
+        Newcomer.drawn(
+            word(request.queryParam("file")),
+            drawing,
+            request.queryParam("allowance"),
+            request.queryParam("included")));
+  }
+
+  private void add(Context request, Newcomer newcomer) {
+    ObjectNode json = Json.object();
+    json.put("name", room.create(newcomer.name(), newcomer.bytes()));
+    newcomer.said().forEach(json.putArray("said")::add);
+    json(request, json);
   }
 
   private void edit(Context request) {

@@ -48,3 +48,15 @@ export function say(words) {
   clearTimeout(quiet);
   quiet = setTimeout(() => { says.textContent = ''; }, 6000);
 }
+
+/** What is said before a job opens, in a window of its own; it closes with its button. */
+export function tell(title, sentences) {
+  return new Promise(done => {
+    const window = h('dialog', {'aria-label': title}, h('h2', {}, title),
+        h('ul', {}, sentences.map(words => h('li', {}, words))),
+        h('button', {class: 'main', onclick: () => window.close()}, 'Go on'));
+    window.addEventListener('close', () => { window.remove(); done(); });
+    document.body.append(window);
+    window.showModal();
+  });
+}

@@ -125,6 +125,70 @@ class DeskInBrowserTest {
   }
 
   @Test
+  void aDrawingBecomesAStyle() throws IOException {
+    Path drawing = downloads.resolve("apron pocket.svg");
+    Files.writeString(
+        drawing,
+        """
+        <svg xmlns="http://www.w3.org/2000/svg" width="200mm" height="150mm" viewBox="0 0 200 150">
+        <path id="pocket" d="M10 10 H130 V90 C130 120 10 120 10 90 Z"/></svg>\
+        """);
+    browser.see("input[type=file]").sendKeys(drawing.toString());
+    browser.click("Read it");
+    browser.waitFor("what was found", () -> browser.text("dialog").contains("pocket: 12.0 x"));
+    browser.click("Go on");
+    browser.see(".edge[aria-label^=pocket]");
+    assertTrue(Files.exists(folder.resolve("apron pocket.yaml")));
+    browser.click("Table");
+    browser.click("Lay");
+    browser.see(".copy");
+    browser.click("Keep this one");
+  }
+
+  @Test
+  void whatIsNoDrawingIsRefused() throws IOException {
+    Path text = downloads.resolve("notes.svg");
+    Files.writeString(
+        text, "<!DOCTYPE svg [<!ENTITY x SYSTEM 'file:///etc/passwd'>]><svg>&x;</svg>");
+    browser.see("input[type=file]").sendKeys(text.toString());
+    browser.click("Read it");
+    browser.waitFor("it is refused", () -> !browser.text(".wrong").isBlank());
+    assertFalse(browser.text("body").contains("root:"));
+  }
+
+  @Test
+  void aBlockIsDraftedFromMeasures() {
+    browser.see("input[name=chest]").clear();
+    browser.see("input[name=chest]").sendKeys("60");
+    browser.click("Draft it");
+    browser.waitFor("the caution", () -> browser.text("dialog").contains("toile"));
+    browser.click("Go on");
+    browser.see(".edge[aria-label^='front, armhole']");
+  }
+
+  @Test
+  void anOutlineIsDrawnOnSquaredPaper() throws IOException {
+    browser.see("summary").click();
+    WebElement paper = browser.see(".squared");
+    for (int[] at : new int[][] {{-100, -100}, {60, -100}, {60, 120}, {-100, 90}}) {
+      new Actions(browser.driver()).moveToElement(paper, at[0], at[1]).click().perform();
+    }
+    WebElement first = browser.see(".lengths input");
+    first.clear();
+    first.sendKeys("20", Keys.TAB);
+    browser.click("Make it a piece");
+    browser.see(".edge[aria-label*='20.0 cm']");
+    String file = Files.readString(folder.resolve("pocket.yaml"));
+    double[] ys =
+        java.util.regex.Pattern.compile("at: \\[[-\\d.]+, ([-\\d.]+)\\]")
+            .matcher(file)
+            .results()
+            .mapToDouble(m -> Double.parseDouble(m.group(1)))
+            .toArray();
+    assertTrue(ys[1] < ys[0], "what was drawn at the right stays there: " + file);
+  }
+
+  @Test
   void thePiecesAreThrownOnTheCloth() {
     begin();
     browser.click("Paper");

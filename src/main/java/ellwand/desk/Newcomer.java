@@ -1,0 +1,103 @@
+package ellwand.desk;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import ellwand.app.ConvertRequest;
+import ellwand.app.ConvertRun;
+import ellwand.app.Converted;
+import ellwand.file.drawn.Asked;
+import ellwand.file.drawn.PieceNames;
+import ellwand.file.job.JobReader;
+import ellwand.file.job.StyleWriter;
+import ellwand.file.source.Folder;
+import ellwand.file.source.Yaml;
+import ellwand.units.Length;
+import ellwand.units.Unit;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+
+/**
+ * A job that was not there before, whole enough to be laid at once.
+ *
+ * @param name that its file is to have, or nearly
+ * @param bytes of the file
+ * @param said what its maker should know, one sentence each
+ */
+record Newcomer(String name, byte[] bytes, List<String> said) {
+
+  private static final String DRAWING = "drawing";
+
+  /**
+   * Of a drawing.
+   *
+   * @param file its name, which becomes the job's
+   * @param allowance what the drawn lines lack; nothing if they need none
+   * @param included what of it they include
+   * @throws ellwand.problem.InputException if it cannot be read safely or holds no piece
+   */
+  static Newcomer drawn(String file, byte[] drawing, String allowance, String included) {
+    Folder folder = Folder.EMPTY.with(DRAWING, drawing);
+    Converted converted =
+        ConvertRun.style(
+            List.of(DRAWING),
+            folder,
+            new ConvertRequest(
+                new Asked(length(allowance), length(included), List.of()),
+                PieceNames.NONE,
+                OptionalDouble.empty(),
+                Optional.empty(),
+                Optional.of(stem(file)),
+                Optional.empty()));
+    ObjectNode root = StyleWriter.tree(converted.file().design(), converted.file().wear());
+    List<String> said = new ArrayList<>(converted.text().lines().toList());
+    said.addAll(converted.remarks());
+    return of(stem(file), root, said);
+  }
+
+  private static OptionalDouble length(String text) {
+    return text == null || text.isBlank()
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(Length.parse(text, Unit.CM).mm());
+  }
+
+  private static String stem(String file) {
+    String name = file.replaceAll(".*[/\\\\]", "").replaceFirst("\\.[^.]*$", "").strip();
+    return name.isEmpty() ? "style" : name;
+  }
+
+  /**
+   * Of what a page put together: entries of a job, of which cloths and order may be missing.
+   *
+   * @throws ellwand.problem.InputException if it makes no job
+   */
+  static Newcomer made(String name, JsonNode entries) {
+    return of(name, (ObjectNode) entries, List.of());
+  }
+
+  private static Newcomer of(String name, ObjectNode root, List<String> said) {
+    if (!root.has("cloths")) {
+      ObjectNode cloths = root.putObject("cloths");
+      named(root).forEach(cloth -> cloths.putObject(cloth).put("width", "140 cm"));
+    }
+    if (!root.has("order")) {
+      String size = root.path("style").path("size").asText();
+      root.putObject("order").putObject("garments").put(size, 1);
+    }
+    byte[] bytes = Yaml.bytes(root);
+    JobReader.read(name, Folder.EMPTY.with(name, bytes));
+    return new Newcomer(name, bytes, said);
+  }
+
+  /** The cloths that pieces are cut from. */
+  private static Set<String> named(ObjectNode root) {
+    Set<String> cloths = new LinkedHashSet<>();
+    for (JsonNode piece : root.path("style").path("pieces")) {
+      piece.path("cut").fieldNames().forEachRemaining(cloths::add);
+    }
+    return cloths.isEmpty() ? Set.of("main") : cloths;
+  }
+}
