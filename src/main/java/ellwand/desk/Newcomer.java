@@ -51,6 +51,7 @@ record Newcomer(String name, byte[] bytes, List<String> said) {
                 OptionalDouble.empty(),
                 Optional.empty(),
                 Optional.of(stem(file)),
+                Optional.empty(),
                 Optional.empty()));
     ObjectNode root = StyleWriter.tree(converted.file().design(), converted.file().wear());
     List<String> said = new ArrayList<>(converted.text().lines().toList());

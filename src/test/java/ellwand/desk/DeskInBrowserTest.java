@@ -142,7 +142,7 @@ class DeskInBrowserTest {
     browser.click("Table");
     browser.click("Lay");
     browser.see(".copy");
-    browser.click("Keep this one");
+    browser.named("Look for a shorter one");
   }
 
   @Test
@@ -170,6 +170,7 @@ class DeskInBrowserTest {
   void anOutlineIsDrawnOnSquaredPaper() throws IOException {
     browser.see("summary").click();
     WebElement paper = browser.see(".squared");
+    browser.script("arguments[0].scrollIntoView({block: 'center'})", paper);
     for (int[] at : new int[][] {{-100, -100}, {60, -100}, {60, 120}, {-100, 90}}) {
       new Actions(browser.driver()).moveToElement(paper, at[0], at[1]).click().perform();
     }

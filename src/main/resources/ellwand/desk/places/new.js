@@ -37,7 +37,7 @@ export async function show(desk, place) {
                 }, sample.replace(/-/g, ' '))))))));
 }
 
-/** An SVG or DXF file from a drawing program. */
+/** A file from a drawing program. */
 function drawing(desk) {
   const wrong = h('p', {class: 'wrong', role: 'alert'});
   const form = h('form', {onsubmit: event => {
@@ -59,7 +59,7 @@ function drawing(desk) {
     });
   }},
   h('div', {class: 'row'},
-      h('label', {}, 'SVG or DXF file', h('input', {type: 'file', name: 'file', accept: '.svg,.dxf', required: true})),
+      h('label', {}, 'SVG, DXF or PDF file', h('input', {type: 'file', name: 'file', accept: '.svg,.dxf,.pdf', required: true})),
       h('label', {}, 'Its lines', h('select', {name: 'lines'},
           h('option', {value: 'lack'}, 'lack the seam allowance'),
           h('option', {value: 'include'}, 'include the seam allowance'),
