@@ -174,9 +174,7 @@ class DeskInBrowserTest {
     for (int[] at : new int[][] {{-100, -100}, {60, -100}, {60, 120}, {-100, 90}}) {
       new Actions(browser.driver()).moveToElement(paper, at[0], at[1]).click().perform();
     }
-    WebElement first = browser.see(".lengths input");
-    first.clear();
-    first.sendKeys("20", Keys.TAB);
+    browser.see(".lengths input").sendKeys(Keys.chord(Keys.CONTROL, "a"), "20", Keys.TAB);
     browser.click("Make it a piece");
     browser.see(".edge[aria-label*='20.0 cm']");
     String file = Files.readString(folder.resolve("pocket.yaml"));
