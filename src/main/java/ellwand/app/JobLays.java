@@ -107,7 +107,7 @@ final class JobLays {
   private static Optional<String> ungraded(Design design) {
     Sizes sizes = design.sizes();
     boolean drawn = design.outlined().stream().anyMatch(p -> p.start().draft().isPresent());
-    return sizes.names().size() > 1 && sizes.rules().isEmpty() && drawn && !design.drafted()
+    return sizes.names().size() > 1 && drawn && !design.sized()
         ? Optional.of(
             "sizes "
                 + String.join(", ", sizes.names())

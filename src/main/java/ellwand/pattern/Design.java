@@ -64,6 +64,11 @@ public record Design(
     }
   }
 
+  /** Whether any piece of it is made to differ from size to size. */
+  public boolean sized() {
+    return !sizes.rules().isEmpty() || outlined.stream().anyMatch(p -> p.start().sized());
+  }
+
   /** Whether any of it is drafted from body measures. */
   public boolean drafted() {
     return outlined.stream().anyMatch(piece -> piece.start().drafted());

@@ -26,6 +26,11 @@ public interface Start {
     return false;
   }
 
+  /** Whether it has sizes of its own, besides grading. */
+  default boolean sized() {
+    return drafted();
+  }
+
   /** The outline that somebody drew, if it is that. */
   default Optional<Draft> draft() {
     return Optional.empty();
@@ -75,6 +80,11 @@ public interface Start {
     @Override
     public boolean drafted() {
       return block.outlined().stream().anyMatch(p -> p.name().equals(piece) && p.start().drafted());
+    }
+
+    @Override
+    public boolean sized() {
+      return block.sized();
     }
 
     @Override

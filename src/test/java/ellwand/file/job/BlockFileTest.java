@@ -3,6 +3,7 @@ package ellwand.file.job;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import ellwand.file.source.Folder;
 import ellwand.job.Job;
@@ -72,6 +73,7 @@ class BlockFileTest {
   @Test
   void aPieceOfABlockHasItsSizesAndTheAllowancesOfTheStyle() {
     Job job = read(JOB, BLOCK);
+    assertTrue(job.style().design().sized());
     Piece large = job.style().pieces("M").get(0);
     assertEquals("side", large.name());
     assertEquals(15, large.edge("top").allowanceMm());
