@@ -79,7 +79,8 @@ public sealed interface Extent {
       for (Rectangle rectangle : pieces.rectangles()) {
         if (rectangle instanceof Gathered g && g.fullness().open()) {
           for (String edge : List.of(Gathered.TOP, Gathered.HEM)) {
-            if (edges.stream().anyMatch(e -> e.endsWith(g.name() + "." + edge))) {
+            if (edges.stream()
+                .anyMatch(e -> e.replaceFirst("^\\d+ x +", "").equals(g.name() + "." + edge))) {
               throw InputException.of(
                   "how wide " + g.name() + " is depends on its cloth",
                   "Give it one fullness, for example " + Fullness.shown(g.fullness().least()));

@@ -90,8 +90,11 @@ public record Finish(
     boolean alwaysFold =
         opens.filter(edge.name()::equals).isPresent()
             && cuts.stream().allMatch(c -> c.how() == Cut.How.FOLD);
+    // A copy that is cut on the fold only leaves the seam out that the other may have there.
     Allowance before =
-        !edge.usual() ? edge.edge().allowance() : alwaysFold ? Allowance.NONE : usual;
+        alwaysFold && (edge.usual() || !cuts.isEmpty())
+            ? Allowance.NONE
+            : edge.usual() ? usual : edge.edge().allowance();
     Allowance now = said.allowance().map(a -> a.or(before)).orElse(before);
     List<Notch> all = new ArrayList<>();
     // What it had before is no mistake of whoever makes the allowance narrower now.

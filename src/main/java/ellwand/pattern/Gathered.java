@@ -205,21 +205,25 @@ public record Gathered(
     String taken = "a fullness of " + Fullness.shown(finished / joined.mm());
     if (whole.isPresent()) {
       return "%s, of the %s asked for: %s of the cloth, so that nothing is left beside it"
-          .formatted(
-              taken,
-              fullness,
-              whole.get() == 1 ? "one whole width" : whole.get() + " whole widths");
+          .formatted(taken, fullness, widths(whole.get()));
     }
     int fewer = (int) Math.floor(finishedWidthMm() / Math.max(room, 1));
     return !across || !(room > 0)
         ? taken + ", the least asked for, since its width does not lie across the cloth"
-        : "%s, the least asked for: %d whole widths of the cloth would be %s, %d would be %s"
+        : "%s, the least asked for: %s%s would be %s"
             .formatted(
                 taken,
-                fewer,
-                Fullness.shown(fewer * room / joined.mm()),
-                fewer + 1,
-                Fullness.shown((fewer + 1) * room / joined.mm()));
+                fewer == 0 ? "" : widths(fewer) + " would be " + shown(fewer * room) + ", ",
+                widths(fewer + 1),
+                shown((fewer + 1) * room));
+  }
+
+  private static String widths(int many) {
+    return many == 1 ? "one whole width" : many + " whole widths";
+  }
+
+  private String shown(double widthMm) {
+    return Fullness.shown(widthMm / joined.mm());
   }
 
   private int fewest(double finished, double usableMm, double sides, int asked) {

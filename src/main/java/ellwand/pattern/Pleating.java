@@ -1,6 +1,7 @@
 package ellwand.pattern;
 
 import ellwand.problem.InputException;
+import java.util.Locale;
 
 /**
  * Pleats that share a length out evenly: how many, how deep, and which way they are folded.
@@ -99,9 +100,6 @@ public record Pleating(Kind kind, int count, double depthMm) {
 
   /** {@code 12 knife pleats}. */
   public String words() {
-    return count
-        + " "
-        + kind.name().toLowerCase(java.util.Locale.ROOT)
-        + (count == 1 ? " pleat" : " pleats");
+    return count + " " + kind.name().toLowerCase(Locale.ROOT) + (count == 1 ? " pleat" : " pleats");
   }
 }

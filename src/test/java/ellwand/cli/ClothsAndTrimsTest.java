@@ -57,4 +57,18 @@ class ClothsAndTrimsTest {
     assertTrue(drawn.contains("back (wool), size 110"), drawn);
     assertTrue(drawn.contains("back (lining), size 110"), drawn);
   }
+
+  @Test
+  void aCopyThatLiesOnTheFoldOnlyHasNoSeamThere() throws IOException {
+    Path job = out.resolve("copy.yaml");
+    String facing = "    facing: {cut: {lining: 1 on fold}, from: back}\n";
+    Files.writeString(job, Files.readString(SKIRT).replace("  trims:\n", facing + "  trims:\n"));
+    Ran check = Ran.of("check", job);
+    assertEquals(0, check.code(), check.err());
+    Path always = out.resolve("always.yaml");
+    Files.writeString(always, Files.readString(SKIRT).replace("wool: pair", "wool: 1 on fold"));
+    Ran refused = Ran.of("check", always);
+    assertEquals(2, refused.code());
+    assertTrue(refused.err().contains("a fold edge has no seam"), refused.err());
+  }
 }

@@ -104,8 +104,8 @@ class RectanglesTest {
     // 100 cm want 150 to 200 cm: one width is too little, two are too much.
     Panels none = frill(1000, "1.5 to 2", 0, ONE).panels(ONE, 1380);
     assertEquals(
-        "frill: a fullness of 1.5, the least asked for: 1 whole widths of the cloth would be 1.36,"
-            + " 2 would be 2.72",
+        "frill: a fullness of 1.5, the least asked for: one whole width would be 1.36, 2 whole"
+            + " widths would be 2.72",
         none.sentences(Unit.CM).get(0));
     assertEquals(1500, none.count() * none.piece().edge("top").line().length(), 1e-9);
   }
