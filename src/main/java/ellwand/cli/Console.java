@@ -22,7 +22,7 @@ final class Console implements Progress, AutoCloseable {
   private static final int TICK_MILLIS = 200;
 
   /** A line is worth so much of a marker's length. */
-  private static final double WORTH_A_LINE = 0.01;
+  private static final double WORTH_A_LINE = 0.04;
 
   private final PrintWriter err;
   private final Effort effort;
