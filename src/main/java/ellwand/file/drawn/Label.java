@@ -67,7 +67,8 @@ public record Label(
 
   /** A name that says what piece it is, not what kind of line. */
   Optional<String> pieceName() {
-    return name.filter(n -> isPiece() || Role.of(n).isEmpty());
+    return name.filter(
+        n -> isPiece() || Role.of(n).isEmpty() && !n.matches("(?i)(size|layer|page)\\b.*"));
   }
 
   /** Whether it says of itself that it is a piece, whatever its name. */

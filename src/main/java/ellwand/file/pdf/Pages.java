@@ -64,12 +64,16 @@ final class Pages {
   }
 
   /**
-   * Pages of one pattern, joined at the frame that all of them have, or at their edges.
+   * Pages of one pattern, joined at the frame that all of them have, by the lines that they share,
+   * or at their edges.
    *
    * @param said takes how they were joined
    */
   void joined(List<Page> pages, Tiling tiling, List<String> said) {
     Optional<Box> frame = frame(pages);
+    if (frame.isEmpty() && pages.size() > 1 && joinedByLines(pages, said)) {
+      return;
+    }
     double width = frame.map(Box::length).orElse(pages.get(0).box.length());
     double height = frame.map(Box::width).orElse(pages.get(0).box.width());
     said.add(
@@ -89,6 +93,24 @@ final class Pages {
           page.without(Optional.of(own)),
           new Motion(false, 0, column * width - own.minX(), -row * height - own.minY()));
     }
+  }
+
+  /** Whether pages that share lines were joined by these; the first lies where it is. */
+  private boolean joinedByLines(List<Page> pages, List<String> said) {
+    SharedLines shared = new SharedLines(pages.get(0));
+    List<Point> shifts = new ArrayList<>(List.of(new Point(0, 0)));
+    for (Page page : pages.subList(1, pages.size())) {
+      Optional<Point> shift = shared.shift(page);
+      if (shift.isEmpty()) {
+        return false;
+      }
+      shifts.add(shift.get());
+    }
+    for (int i = 0; i < pages.size(); i++) {
+      put(pages.get(i), new Motion(false, 0, shifts.get(i).x(), shifts.get(i).y()));
+    }
+    said.add(pages.size() + " pages are joined by the lines that they share.");
+    return true;
   }
 
   /** What was drawn at the same place already, as by pages that clip one drawing, is left out. */

@@ -192,6 +192,27 @@ class PdfReaderTest {
   }
 
   @Test
+  void pagesThatOverlapAreJoinedByTheLinesThatTheyShare() throws IOException {
+    // As our own command print lays pages: no frame, and each overlaps its neighbours.
+    byte[] pdf =
+        pdf(
+            4,
+            (on, in, page) -> {
+              on.addRect(10, 250, 50, 50);
+              on.stroke();
+              on.transform(
+                  Matrix.getTranslateInstance(10 - page % 2 * 187, page / 2 == 0 ? -257 : 10));
+              outline(on);
+            });
+    Converted read = read(pdf, Asked.NOTHING, Optional.of(Tiling.parse("2x2", 1)));
+    Piece leg = pieces(read).get(0);
+    assertEquals(300, box(leg).width(), 0.05);
+    assertTrue(
+        read.said().contains("4 pages are joined by the lines that they share."),
+        read.said()::toString);
+  }
+
+  @Test
   void layersAreReadByName() throws IOException {
     byte[] pdf =
         pdf(
