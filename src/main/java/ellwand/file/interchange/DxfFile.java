@@ -1,5 +1,6 @@
 package ellwand.file.interchange;
 
+import ellwand.file.drawn.Drawing;
 import ellwand.geometry.Point;
 import ellwand.problem.InputException;
 import java.util.ArrayList;
@@ -21,6 +22,9 @@ record DxfFile(Map<String, String> header, Map<String, Block> blocks, List<DxfEn
   record Block(Point base, List<DxfEntity> entities) {}
 
   private static final int MOST_ENTITIES = 400_000;
+
+  /** Of one entity: as many as all points that a drawing may have ask for. */
+  private static final int MOST_PAIRS = 3 * Drawing.MOST_POINTS;
 
   /** Group codes whose values are numbers, by the published reference. */
   private static boolean isNumber(int code) {
@@ -103,6 +107,9 @@ record DxfFile(Map<String, String> header, Map<String, Block> blocks, List<DxfEn
       in.next();
       while (in.code() != 0) {
         entity.pairs().add(pair(in));
+        if (entity.pairs().size() > MOST_PAIRS) {
+          throw in.refused(entity.line(), "an entity has more than 200,000 points");
+        }
         in.next();
       }
       switch (entity.type()) {

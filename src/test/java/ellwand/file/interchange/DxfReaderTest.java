@@ -135,7 +135,7 @@ class DxfReaderTest {
     for (int i = 0; i < 1_000_000; i++) {
       many.append("\n10\n").append(i % 1000).append("\n20\n").append(i / 1000);
     }
-    assertRefused(entities(many.toString()), "it has more than 200,000 points");
+    assertRefused(entities(many.toString()), "has more than 200,000 points");
   }
 
   /** Whatever becomes of a file, it is read or refused, and nothing else. */
