@@ -1,5 +1,6 @@
 package ellwand.app;
 
+import ellwand.cloth.Cloth;
 import ellwand.figures.OrderCloth;
 import ellwand.figures.OrderReckoning;
 import ellwand.lay.Marker;
@@ -26,7 +27,8 @@ record ClothPlan(CutOrderPlan plan, Map<String, Marker> markers, OrderCloth figu
     OrderCloth figures =
         new OrderReckoning("", plan, Map.of(), lengths)
             .figures(
-                1, OrderReckoning.sum(OrderPlanner.oneSizeALay(order, lengths)), Optional.empty());
+                1, OrderReckoning.sum(OrderPlanner.oneSizeALay(order, lengths), Optional.empty()),
+                Optional.empty());
     return new ClothPlan(plan, Map.of(), figures);
   }
 
@@ -40,17 +42,18 @@ record ClothPlan(CutOrderPlan plan, Map<String, Marker> markers, OrderCloth figu
     TrueLengths lengths = new TrueLengths(order, maker, wished, request);
     TrueLengths.Replanned improved = lengths.improve();
     CutOrderPlan plan = improved.last();
+    Optional<Cloth> goods = Optional.of(maker.cloth());
     OrderReckoning reckoning =
         new OrderReckoning(maker.cloth(), plan, wished.figures(plan), lengths.estimate());
     OrderCloth figures =
         reckoning.figures(
             firstLay,
-            OrderReckoning.sum(OrderPlanner.oneSizeALay(order, lengths.measured())),
+            OrderReckoning.sum(OrderPlanner.oneSizeALay(order, lengths.measured()), goods),
             Optional.of(
                 new OrderCloth.Revision(
                     improved.rounds(),
-                    OrderReckoning.sum(improved.first()),
-                    OrderReckoning.sum(improved.firstTrue()),
+                    OrderReckoning.sum(improved.first(), goods),
+                    OrderReckoning.sum(improved.firstTrue(), goods),
                     lengths.fitsTable(improved.firstTrue()),
                     !sameLays(improved.firstTrue(), plan),
                     1 / lengths.measured().ratio() - 1,

@@ -40,11 +40,30 @@ public record OrderCloth(
     Optional<Revision> revision,
     List<String> misses) {
 
-  /** What a plan takes; cost is 0 if nothing has a price. */
-  public record Sum(int lays, double clothMm, double cost) {
+  /**
+   * What a plan takes; money is 0 if nothing has a price.
+   *
+   * @param clothMm that is cut, end loss included
+   * @param layCost for making the lays
+   * @param cutCost for the cloth that is cut, which plans are compared by
+   * @param boughtCost for the cloth as bought, which is paid; the same as cut if no cloth is known
+   */
+  public record Sum(int lays, double clothMm, double layCost, double cutCost, double boughtCost) {
+
+    static final Sum NOTHING = new Sum(0, 0, 0, 0, 0);
+
+    /** What is to be paid. */
+    public double cost() {
+      return layCost + boughtCost;
+    }
 
     Sum plus(Sum other) {
-      return new Sum(lays + other.lays, clothMm + other.clothMm, cost + other.cost);
+      return new Sum(
+          lays + other.lays,
+          clothMm + other.clothMm,
+          layCost + other.layCost,
+          cutCost + other.cutCost,
+          boughtCost + other.boughtCost);
     }
   }
 
@@ -74,7 +93,7 @@ public record OrderCloth(
     }
   }
 
-  /** What this cloth costs a garment of one size: cloth by area and its part of each lay. */
+  /** What this cloth costs a garment of one size, as bought: by area, and its part of each lay. */
   public record SizeCost(String size, int wanted, int cut, double clothMm, double cost) {}
 
   /**

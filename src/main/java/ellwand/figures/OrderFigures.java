@@ -6,6 +6,7 @@ import ellwand.figures.OrderCloth.Sum;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * What a cut order comes to in all its cloths; lengths in mm, money in the user's.
@@ -76,11 +77,11 @@ public record OrderFigures(
   }
 
   public Sum total() {
-    return cloths.stream().map(OrderCloth::total).reduce(new Sum(0, 0, 0), Sum::plus);
+    return cloths.stream().map(OrderCloth::total).reduce(Sum.NOTHING, Sum::plus);
   }
 
   public Sum plain() {
-    return cloths.stream().map(OrderCloth::plain).reduce(new Sum(0, 0, 0), Sum::plus);
+    return cloths.stream().map(OrderCloth::plain).reduce(Sum.NOTHING, Sum::plus);
   }
 
   public int laysAtLeast() {
@@ -97,6 +98,13 @@ public record OrderFigures(
     Map<String, Double> sum = new LinkedHashMap<>();
     cloths.forEach(c -> c.clothByColour().forEach((name, mm) -> sum.merge(name, mm, Double::sum)));
     return sum;
+  }
+
+  /** What to buy of all cloths, mm; empty if no cloth is known. */
+  public Optional<Double> toBuyMm() {
+    return cloths.stream()
+        .flatMap(c -> c.toBuyByColour().values().stream())
+        .reduce(Double::sum);
   }
 
   /** Each size. */

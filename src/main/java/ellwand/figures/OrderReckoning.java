@@ -59,9 +59,26 @@ public final class OrderReckoning {
     this.mixes = plan.lays().stream().map(PlannedLay::mix).distinct().toList();
   }
 
-  /** What any plan takes. */
-  public static Sum sum(CutOrderPlan plan) {
-    return new Sum(plan.lays().size(), plan.clothMm(), plan.cost());
+  /**
+   * What any plan takes.
+   *
+   * @param goods what it is cut from; empty if that is not known
+   */
+  public static Sum sum(CutOrderPlan plan, Optional<Cloth> goods) {
+    double perMetre = plan.order().cost().clothPerMetre();
+    double boughtMm =
+        plan.order().colours().stream().mapToDouble(c -> boughtMm(plan, goods, c)).sum();
+    return new Sum(
+        plan.lays().size(),
+        plan.clothMm(),
+        plan.order().cost().lay() * plan.lays().size(),
+        plan.clothMm() / 1000 * perMetre,
+        boughtMm / 1000 * perMetre);
+  }
+
+  private static double boughtMm(CutOrderPlan plan, Optional<Cloth> goods, String colour) {
+    double cutMm = plan.clothMm(colour);
+    return goods.map(c -> Buying.ofOrderMm(c, cutMm)).orElse(cutMm);
   }
 
   /** The name of a mix's files. */
@@ -84,7 +101,9 @@ public final class OrderReckoning {
       garments.put(
           colour, plan.order().sizes().stream().mapToInt(size -> plan.cut(colour, size)).sum());
       byColour.put(colour, plan.clothMm(colour));
-      goods.ifPresent(c -> toBuy.put(colour, Buying.ofOrderMm(c, plan.clothMm(colour))));
+      if (goods.isPresent()) {
+        toBuy.put(colour, boughtMm(plan, goods, colour));
+      }
     }
     return new OrderCloth(
         cloth,
@@ -95,7 +114,7 @@ public final class OrderReckoning {
         toBuy,
         sizes(),
         utilisation(),
-        sum(plan),
+        sum(plan, goods),
         plan.atLeast().lays(),
         plan.proved(),
         plain,
@@ -156,16 +175,21 @@ public final class OrderReckoning {
               .mapToDouble(e -> e.getValue() * estimate.leastMm(e.getKey()))
               .sum();
       double clothMm = lay.plies().keySet().stream().mapToDouble(c -> plan.clothMm(lay, c)).sum();
+      double boughtMm =
+          lay.plies().keySet().stream()
+              .mapToDouble(
+                  c -> plan.clothMm(lay, c) * boughtMm(plan, goods, c) / plan.clothMm(c))
+              .sum();
       int times = lay.plies().keySet().stream().mapToInt(c -> times(lay, c)).sum();
       lay.mix()
           .garments()
           .forEach(
               (size, n) -> {
-                double share = clothMm * n * estimate.leastMm(size) / whole;
-                cloth.merge(size, share, Double::sum);
+                double share = n * estimate.leastMm(size) / whole;
+                cloth.merge(size, clothMm * share, Double::sum);
                 money.merge(
                     size,
-                    share / 1000 * plan.order().cost().clothPerMetre()
+                    boughtMm * share / 1000 * plan.order().cost().clothPerMetre()
                         + plan.order().cost().lay() * n / lay.mix().count(),
                     Double::sum);
                 cut.merge(size, times * n, Integer::sum);

@@ -47,19 +47,37 @@ public final class OrderText {
   private String text() {
     StringBuilder text = new StringBuilder();
     text.append(
-        "%s: %s in %s, %s of cloth%s%n"
+        "%s: %s in %s, %s of cloth%s%s%n"
             .formatted(
                 figures.title(),
                 counted(figures.garments(), "garment"),
                 counted(figures.total().lays(), "lay"),
                 cloth(figures.total().clothMm()),
-                money(figures.total().cost(), " for ")));
+                figures.toBuyMm().map(mm -> ", " + cloth(mm) + " to buy").orElse(""),
+                money(figures.total().cost(), figures.toBuyMm().isPresent() ? ", for " : " for ")));
+    costs().ifPresent(line -> text.append("  ").append(line).append('\n'));
     figures.cloths().forEach(cloth -> add(text, cloth));
     trims(text);
     figures
         .cautions()
         .forEach(c -> text.append("! ").append(c.strip().replaceAll("\\s+", " ")).append('\n'));
     return text.toString().replace(System.lineSeparator(), "\n");
+  }
+
+  /** What that is paid for, where cloth has a price and is bought. */
+  private Optional<String> costs() {
+    Sum total = figures.total();
+    if (figures.toBuyMm().isEmpty() || total.boughtCost() == 0) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        "Of that "
+            + moneyOf(total.boughtCost())
+            + " for cloth as bought ("
+            + moneyOf(total.cutCost())
+            + " for what is cut of it)"
+            + money(total.layCost(), ", lays ")
+            + ".");
   }
 
   private void trims(StringBuilder text) {
@@ -140,7 +158,10 @@ public final class OrderText {
   /** What is known of better plans; nothing where just the fewest lays are proved. */
   private static Optional<String> bound(OrderCloth cloth) {
     if (cloth.proved()) {
-      return Optional.of("No plan is better: this is proved.");
+      return Optional.of(
+          cloth.toBuyByColour().isEmpty()
+              ? "No plan is better: this is proved."
+              : "No plan is better by the cloth that is cut: this is proved.");
     }
     int lays = cloth.total().lays();
     return cloth.laysAtLeast() >= lays

@@ -40,25 +40,40 @@ class OrderOfStyleTest {
     }
     double ofLays = 0;
     double cost = 0;
+    double cut = 0;
     for (JsonNode lay : plan.get("lays")) {
       boolean lining = lay.get("cloth").asText().equals("lining");
       double mm = Ran.sum(lay.get("plies")) * (lay.get("length").asDouble() + (lining ? 20 : 40));
       ofLays += mm;
       // 25 min at 0.40 for each lay; cloth at 9.80 a metre, lining at 4.20.
-      cost += 10 + mm / 1000 * (lining ? 4.2 : 9.8);
+      cost += 10;
+      cut += mm / 1000 * (lining ? 4.2 : 9.8);
     }
     double ofColours = 0;
     for (JsonNode colour : plan.get("cloth")) {
       ofColours += colour.asDouble();
     }
     assertEquals(ofLays, ofColours, 1e-3);
-    assertEquals(cost, plan.get("cost").asDouble(), 1e-3);
+    assertEquals(cut, plan.get("clothCostAsCut").asDouble(), 1e-3);
+    // What is paid is for cloth as bought, and the shopping list asks for the same money.
+    double bought = 0;
+    for (JsonNode of : plan.get("cloths")) {
+      bought += Ran.sum(of.get("toBuy")) / 1000.0 * (of.get("name").asText().equals("lining") ? 4.2 : 9.8);
+    }
+    assertTrue(bought >= cut);
+    assertEquals(bought, plan.get("clothCost").asDouble(), 1e-3);
+    assertEquals(cost + bought, plan.get("cost").asDouble(), 1e-3);
+    double listed = 0;
+    for (JsonNode item : plan.get("buy")) {
+      listed += item.get("what").asText().equals("cloth") ? item.get("cost").asDouble() : 0;
+    }
+    assertEquals(bought, listed, 1e-3);
     assertTrue(
         plan.get("cloths").get(1).get("cut").has("sand"), "ochre and moss are lined in sand");
     assertTrue(ran.out().contains("Estimated marker lengths were"), ran.out());
     assertTrue(ran.out().contains("One size a lay would take"), ran.out());
     List<String> csv = Files.readAllLines(out.resolve("cut-tickets.csv"));
-    int cut =
+    int ticketed =
         csv.stream()
             .map(line -> line.split(","))
             .filter(cells -> cells[1].equals("main"))
@@ -68,7 +83,7 @@ class OrderOfStyleTest {
     for (JsonNode colour : plan.get("cut")) {
       planned += Ran.sum(colour);
     }
-    assertEquals(planned, cut);
+    assertEquals(planned, ticketed);
     assertTrue(Ran.words(out.resolve("order.pdf")).contains("Lay 1"));
     assertTrue(Ran.words(out.resolve("bundle-labels.pdf")).contains("plies 1 to"));
   }
@@ -98,7 +113,9 @@ class OrderOfStyleTest {
     assertTrue(felt >= 7 && cut >= felt && cut <= felt + 1, ran.out());
     assertEquals(felt, Ran.sum(plan.get("cut").get("red")) + Ran.sum(plan.get("cut").get("blue")));
     assertEquals(lawnMm, lawn.get("cloth").get("white").asDouble(), 1e-3);
-    assertEquals(lawnMm / 1000 * 2, lawn.get("cost").asDouble(), 1e-6);
+    assertEquals(lawnMm / 1000 * 2, lawn.get("clothCostAsCut").asDouble(), 1e-6);
+    // Sold by steps of 10 cm.
+    assertEquals(Math.ceil(lawnMm / 100 - 1e-4) / 10 * 2, lawn.get("cost").asDouble(), 1e-6);
     assertEquals(
         plan.get("cost").asDouble(),
         plan.get("cloths").get(0).get("cost").asDouble() + lawn.get("cost").asDouble(),

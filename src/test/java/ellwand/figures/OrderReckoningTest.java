@@ -4,6 +4,10 @@ import static ellwand.units.Unit.CM;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import ellwand.cloth.Cloth;
+import ellwand.cloth.Direction;
+import ellwand.cloth.Fold;
+import ellwand.cloth.Selling;
 import ellwand.figures.OrderCloth.SizeCost;
 import ellwand.figures.OrderCloth.Sum;
 import ellwand.order.Cost;
@@ -14,6 +18,7 @@ import ellwand.order.Order;
 import ellwand.order.OrderPlanner;
 import ellwand.order.Spreading;
 import ellwand.order.Tolerance;
+import ellwand.rule.Trial;
 import ellwand.work.Effort;
 import ellwand.work.Request;
 import ellwand.work.Seed;
@@ -46,7 +51,7 @@ class OrderReckoningTest {
   }
 
   private static OrderFigures figures(Order order) {
-    return of(cloth(order, new Sum(0, 0, 0)));
+    return of(cloth(order, Sum.NOTHING));
   }
 
   private static Order order(Map<String, Map<String, Integer>> wanted, Spreading spreading) {
@@ -92,7 +97,7 @@ class OrderReckoningTest {
   @Test
   void aGarmentCostsWhatAllItsClothsDo() {
     Order order = order(Map.of("red", Map.of("S", 5, "M", 10)), Spreading.PLAIN);
-    OrderCloth main = cloth(order, new Sum(0, 0, 0));
+    OrderCloth main = cloth(order, Sum.NOTHING);
     CutOrderPlan lining =
         plan(
             order(
@@ -100,7 +105,7 @@ class OrderReckoningTest {
                 Spreading.PLAIN));
     OrderCloth second =
         new OrderReckoning("lining", lining, Map.of(), LENGTHS)
-            .figures(2, new Sum(0, 0, 0), Optional.empty());
+            .figures(2, Sum.NOTHING, Optional.empty());
     OrderFigures figures = of(main, second);
     assertEquals(15, figures.garments());
     assertEquals(List.of(1, 2), figures.lays().stream().map(LayTicket::number).toList());
@@ -114,7 +119,7 @@ class OrderReckoningTest {
   void oneLayWorkedOutByHand() {
     // 2 x M and 1 x S in one marker of 2.8 m, 5 plies: 5 x 2.84 m at 5 a metre, and 7 for the lay.
     OrderFigures figures = figures(order(Map.of("red", Map.of("S", 5, "M", 10)), Spreading.PLAIN));
-    assertEquals(new Sum(1, 14200, 78), figures.total());
+    assertEquals(new Sum(1, 14200, 7, 71, 71), figures.total());
     SizeCost small =
         figures.cloths().get(0).sizes().stream()
             .filter(z -> z.size().equals("S"))
@@ -127,12 +132,34 @@ class OrderReckoningTest {
         text.startsWith("Aprons: 15 garments in 1 lay, 14.20 m of cloth for 78.00 EUR\n"), text);
     OrderCloth dearer =
         cloth(
-            order(Map.of("red", Map.of("S", 5, "M", 10)), Spreading.PLAIN), new Sum(3, 14000, 91));
+            order(Map.of("red", Map.of("S", 5, "M", 10)), Spreading.PLAIN), new Sum(3, 14000, 0, 91, 91));
     assertTrue(
         OrderText.sentences(of(dearer), dearer, ellwand.units.Unit.CM)
             .contains(
                 "One size a lay would take 3 lays and 14.00 m of cloth, 91.00 EUR; this plan takes"
                     + " 2 lays fewer, 0.20 m more cloth and 13.00 EUR less."));
+  }
+
+  @Test
+  void whatIsPaidIsForClothAsBought() {
+    // The same lay, of cloth that is sold by the half metre: 14.5 m at 5, and 7 for the lay.
+    Order order = order(Map.of("red", Map.of("S", 5, "M", 10)), Spreading.PLAIN);
+    Cloth plain = Trial.cloth(1400, 0, Direction.ANY_WAY, Fold.OPEN);
+    Cloth serge = new Cloth("serge", plain.goods(), plain.laying(), Selling.inSteps(500));
+    OrderCloth cloth =
+        new OrderReckoning(serge, plan(order), Map.of(), LENGTHS)
+            .figures(1, Sum.NOTHING, Optional.empty());
+    assertEquals(new Sum(1, 14200, 7, 71, 72.5), cloth.total());
+    assertEquals(79.5, cloth.total().cost(), 1e-9);
+    assertEquals(
+        79.5, cloth.sizes().stream().mapToDouble(z -> z.cut() * z.cost()).sum(), 1e-9);
+    String text = OrderText.of(of(cloth), CM);
+    assertTrue(
+        text.startsWith(
+            "Aprons: 15 garments in 1 lay, 14.20 m of cloth, 14.50 m to buy, for 79.50 EUR\n"
+                + "  Of that 72.50 EUR for cloth as bought (71.00 EUR for what is cut of it), lays"
+                + " 7.00 EUR.\n"),
+        text);
   }
 
   private static OrderCloth known(OrderCloth cloth, int laysAtLeast, boolean proved) {
@@ -158,7 +185,7 @@ class OrderReckoningTest {
     OrderCloth cloth =
         cloth(
             order(Map.of("red", Map.of("S", 20, "M", 3, "L", 11)), Spreading.PLAIN),
-            new Sum(3, 0, 0));
+            new Sum(3, 0, 0, 0, 0));
     int lays = cloth.total().lays();
     assertTrue(lays > 1, lays + " lays");
     String open = "At least 1 lay is needed; that " + lays + " are the fewest is not proved.";
@@ -187,7 +214,7 @@ class OrderReckoningTest {
   @Test
   void whatTrueLengthsChangedIsToldInPlainWords() {
     OrderCloth cloth =
-        cloth(order(Map.of("red", Map.of("S", 5)), Spreading.PLAIN), new Sum(1, 0, 0));
+        cloth(order(Map.of("red", Map.of("S", 5)), Spreading.PLAIN), new Sum(1, 0, 0, 0, 0));
     OrderCloth revised =
         new OrderCloth(
             cloth.cloth(),
@@ -204,7 +231,7 @@ class OrderReckoningTest {
             cloth.plain(),
             Optional.of(
                 new OrderCloth.Revision(
-                    3, new Sum(4, 90_000, 900), new Sum(4, 87_810, 900.54), false, true, 0.073, 6)),
+                    3, new Sum(4, 90_000, 0, 900, 900), new Sum(4, 87_810, 0, 900.54, 900.54), false, true, 0.073, 6)),
             List.of());
     List<String> told = sentences(revised);
     assertTrue(

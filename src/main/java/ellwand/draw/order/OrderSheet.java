@@ -82,12 +82,17 @@ public final class OrderSheet {
     if (figures.several()) {
       cells.add(new Cell("cloths", Integer.toString(figures.cloths().size())));
     }
-    cells.add(new Cell("cloth", bulk.bought(figures.total().clothMm())));
+    cells.add(new Cell("cloth cut", bulk.bought(figures.total().clothMm())));
+    figures.toBuyMm().ifPresent(mm -> cells.add(new Cell("cloth to buy", bulk.bought(mm))));
     if (figures.total().cost() > 0) {
-      cells.add(new Cell("cost", Shown.money(figures.total().cost(), figures.currency())));
+      cells.add(cost("cost", figures.total().cost()));
+      if (figures.toBuyMm().isPresent() && figures.total().boughtCost() > 0) {
+        cells.add(cost("cloth as bought", figures.total().boughtCost()));
+        cells.add(cost("cloth as cut", figures.total().cutCost()));
+      }
       double saved = figures.plain().cost() - figures.total().cost();
       if (saved > 0) {
-        cells.add(new Cell("saved", Shown.money(saved, figures.currency())));
+        cells.add(cost("saved", saved));
       }
     }
     double trims = figures.buy().cost(ToBuy.Kind.TRIM);
@@ -99,6 +104,10 @@ public final class OrderSheet {
     String aside = names.isEmpty() ? "cut order" : "cut order, " + names;
     pages.add(new TitleBlock(figures.title(), aside, cells, Pages.widthMm(), new Reading(1)));
     pages.space(4);
+  }
+
+  private Cell cost(String of, double amount) {
+    return new Cell(of, Shown.money(amount, figures.currency()));
   }
 
   private Table table(Column... columns) {

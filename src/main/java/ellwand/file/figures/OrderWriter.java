@@ -26,7 +26,7 @@ public final class OrderWriter {
     root.put("laysLowerBound", figures.laysAtLeast());
     root.set("cut", cut(plans.get(0)));
     root.set("cloth", lengths(figures.clothByColour()));
-    root.set("cost", Json.number(figures.total().cost()));
+    costs(root, figures.total());
     root.set("buy", BuyNames.of(figures.buy()));
     root.put("proved", figures.proved());
     if (figures.several()) {
@@ -39,11 +39,18 @@ public final class OrderWriter {
         node.set("cut", cut(plans.get(i)));
         node.set("cloth", lengths(cloth.clothByColour()));
         node.set("toBuy", lengths(cloth.toBuyByColour()));
-        node.set("cost", Json.number(cloth.total().cost()));
+        costs(node, cloth.total());
         node.put("proved", cloth.proved());
       }
     }
     return Json.bytes(root);
+  }
+
+  /** What is to be paid, of it for the cloth as bought, and what the cloth that is cut comes to. */
+  private static void costs(ObjectNode node, OrderCloth.Sum sum) {
+    node.set("cost", Json.number(sum.cost()));
+    node.set("clothCost", Json.number(sum.boughtCost()));
+    node.set("clothCostAsCut", Json.number(sum.cutCost()));
   }
 
   private static ObjectNode lay(OrderCloth cloth, LayTicket lay) {
