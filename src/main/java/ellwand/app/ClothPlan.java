@@ -27,7 +27,8 @@ record ClothPlan(CutOrderPlan plan, Map<String, Marker> markers, OrderCloth figu
     OrderCloth figures =
         new OrderReckoning("", plan, Map.of(), lengths)
             .figures(
-                1, OrderReckoning.sum(OrderPlanner.oneSizeALay(order, lengths), Optional.empty()),
+                1,
+                OrderReckoning.sum(OrderPlanner.oneSizeALay(order, lengths), Optional.empty()),
                 Optional.empty());
     return new ClothPlan(plan, Map.of(), figures);
   }

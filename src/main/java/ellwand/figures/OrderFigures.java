@@ -102,9 +102,7 @@ public record OrderFigures(
 
   /** What to buy of all cloths, mm; empty if no cloth is known. */
   public Optional<Double> toBuyMm() {
-    return cloths.stream()
-        .flatMap(c -> c.toBuyByColour().values().stream())
-        .reduce(Double::sum);
+    return cloths.stream().flatMap(c -> c.toBuyByColour().values().stream()).reduce(Double::sum);
   }
 
   /** Each size. */

@@ -177,8 +177,7 @@ public final class OrderReckoning {
       double clothMm = lay.plies().keySet().stream().mapToDouble(c -> plan.clothMm(lay, c)).sum();
       double boughtMm =
           lay.plies().keySet().stream()
-              .mapToDouble(
-                  c -> plan.clothMm(lay, c) * boughtMm(plan, goods, c) / plan.clothMm(c))
+              .mapToDouble(c -> plan.clothMm(lay, c) * boughtMm(plan, goods, c) / plan.clothMm(c))
               .sum();
       int times = lay.plies().keySet().stream().mapToInt(c -> times(lay, c)).sum();
       lay.mix()

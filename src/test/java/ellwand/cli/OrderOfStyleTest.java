@@ -58,7 +58,10 @@ class OrderOfStyleTest {
     // What is paid is for cloth as bought, and the shopping list asks for the same money.
     double bought = 0;
     for (JsonNode of : plan.get("cloths")) {
-      bought += Ran.sum(of.get("toBuy")) / 1000.0 * (of.get("name").asText().equals("lining") ? 4.2 : 9.8);
+      bought +=
+          Ran.sum(of.get("toBuy"))
+              / 1000.0
+              * (of.get("name").asText().equals("lining") ? 4.2 : 9.8);
     }
     assertTrue(bought >= cut);
     assertEquals(bought, plan.get("clothCost").asDouble(), 1e-3);

@@ -132,7 +132,8 @@ class OrderReckoningTest {
         text.startsWith("Aprons: 15 garments in 1 lay, 14.20 m of cloth for 78.00 EUR\n"), text);
     OrderCloth dearer =
         cloth(
-            order(Map.of("red", Map.of("S", 5, "M", 10)), Spreading.PLAIN), new Sum(3, 14000, 0, 91, 91));
+            order(Map.of("red", Map.of("S", 5, "M", 10)), Spreading.PLAIN),
+            new Sum(3, 14000, 0, 91, 91));
     assertTrue(
         OrderText.sentences(of(dearer), dearer, ellwand.units.Unit.CM)
             .contains(
@@ -151,8 +152,7 @@ class OrderReckoningTest {
             .figures(1, Sum.NOTHING, Optional.empty());
     assertEquals(new Sum(1, 14200, 7, 71, 72.5), cloth.total());
     assertEquals(79.5, cloth.total().cost(), 1e-9);
-    assertEquals(
-        79.5, cloth.sizes().stream().mapToDouble(z -> z.cut() * z.cost()).sum(), 1e-9);
+    assertEquals(79.5, cloth.sizes().stream().mapToDouble(z -> z.cut() * z.cost()).sum(), 1e-9);
     String text = OrderText.of(of(cloth), CM);
     assertTrue(
         text.startsWith(
@@ -231,7 +231,13 @@ class OrderReckoningTest {
             cloth.plain(),
             Optional.of(
                 new OrderCloth.Revision(
-                    3, new Sum(4, 90_000, 0, 900, 900), new Sum(4, 87_810, 0, 900.54, 900.54), false, true, 0.073, 6)),
+                    3,
+                    new Sum(4, 90_000, 0, 900, 900),
+                    new Sum(4, 87_810, 0, 900.54, 900.54),
+                    false,
+                    true,
+                    0.073,
+                    6)),
             List.of());
     List<String> told = sentences(revised);
     assertTrue(
@@ -239,8 +245,8 @@ class OrderReckoningTest {
         told::toString);
     assertTrue(
         told.contains(
-            "The true marker lengths changed the plan: the first, of 4 lays, would have taken"
-                + " 87.81 m of cloth, 900.54 EUR, and some of its markers do not fit on the table."),
+            "The true marker lengths changed the plan: the first, of 4 lays, would have taken 87.81"
+                + " m of cloth, 900.54 EUR, and some of its markers do not fit on the table."),
         told::toString);
     assertTrue(told.get(1).endsWith(" (reckoned with estimated marker lengths)."), told::toString);
   }
