@@ -9,7 +9,7 @@ import java.util.Optional;
 
 /**
  * Half a child's bodice for woven cloth, 1 to 10 years, after moonlightpatterns.com, 'Drafting
- * children's bodice block'; what it leaves open after two others, see BLOCKS.md.
+ * children's bodice block'; what it leaves open after two others, see blocks.md.
  */
 public record Bodice(Side side) implements Block {
 

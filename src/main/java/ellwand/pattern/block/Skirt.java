@@ -11,7 +11,7 @@ import java.util.Optional;
 
 /**
  * Half the front or back of a skirt, straight from the hip down or flared at the side; common
- * practice, see BLOCKS.md.
+ * practice, see blocks.md.
  *
  * @param length from waist to hem
  * @param flare how far the hem reaches beyond the hip at the side; empty for a straight skirt

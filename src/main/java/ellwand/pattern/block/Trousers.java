@@ -11,7 +11,7 @@ import java.util.Optional;
 
 /**
  * A leg's front or back of trousers that are pulled on and held by elastic; common practice, see
- * BLOCKS.md. Front and back have the same outside leg; the back's fork lies lower by what makes the
+ * blocks.md. Front and back have the same outside leg; the back's fork lies lower by what makes the
  * inside legs alike.
  *
  * @param hem width of one leg's hem all round

@@ -61,7 +61,7 @@ class BlocksInSizesTest {
   /** What the guide says of each block: its name, points, edges, measures and ease. */
   @Test
   void theGuideNamesAllThatABlockHas() throws IOException {
-    String guide = Files.readString(Path.of("BLOCKS.md"));
+    String guide = Files.readString(Path.of("src/site/markdown/blocks.md"));
     Set<String> missing = new TreeSet<>();
     Job job = JobReader.read(BLOCKS);
     for (Outlined piece : job.style().design().outlined()) {
