@@ -2,10 +2,12 @@ package ellwand.cli;
 
 import ellwand.problem.InputException;
 import ellwand.work.Stop;
+import ellwand.work.TooLittleMemory;
 import java.io.PrintWriter;
 import java.io.Writer;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.logging.Level;
@@ -125,12 +127,9 @@ public final class Main implements Runnable {
 
   private static int failed(Exception e, CommandLine command, CommandLine.ParseResult args) {
     PrintWriter err = command.getErr();
-    if (isOutOfMemory(e)) {
-      err.println(
-          "There is not enough memory: all %d MB that Java may use are taken. Lay fewer garments at"
-                  .formatted(Runtime.getRuntime().maxMemory() >> 20)
-              + " once, or give it more: java -Xmx%dm -jar ellwand.jar ... Nothing was written."
-                  .formatted(Runtime.getRuntime().maxMemory() >> 19));
+    Optional<OutOfMemoryError> memory = memory(e);
+    if (memory.isPresent()) {
+      err.println(tooLittle(memory.get(), Runtime.getRuntime().maxMemory()));
       return OUR_BUG;
     }
     if (e instanceof InputException input) {
@@ -142,9 +141,21 @@ public final class Main implements Runnable {
     return OUR_BUG;
   }
 
+  /** What to do where memory ran out, and how much is needed if that is known. */
+  static String tooLittle(OutOfMemoryError error, long maxBytes) {
+    long needed = error instanceof TooLittleMemory known ? known.neededBytes() : 0;
+    String known =
+        needed > 0 ? "; %s take about %d MB".formatted(error.getMessage(), needed >> 20) : "";
+    return ("There is not enough memory: all %d MB that Java may use are taken%s. Lay fewer garments"
+            + " at once, or give it more: java -Xmx%dm -jar ellwand.jar ... Nothing was written.")
+        .formatted(maxBytes >> 20, known, Math.max(2 * maxBytes, maxBytes + needed) >> 20);
+  }
+
   /** Also where a thread of the search found none. */
-  private static boolean isOutOfMemory(Throwable e) {
-    return e != null && (e instanceof OutOfMemoryError || isOutOfMemory(e.getCause()));
+  private static Optional<OutOfMemoryError> memory(Throwable e) {
+    return e == null
+        ? Optional.empty()
+        : e instanceof OutOfMemoryError error ? Optional.of(error) : memory(e.getCause());
   }
 
   @Override

@@ -39,6 +39,12 @@ final class PairTable {
     this.edges = edges;
   }
 
+  /** What it takes of memory, without what every object does. */
+  long bytes() {
+    return (cells.length + (long) lists.length) * Integer.BYTES
+        + (long) edges.length * Double.BYTES;
+  }
+
   /** The border's edges, {@link #EDGE} doubles each; not to be changed. */
   double[] edges() {
     return edges;

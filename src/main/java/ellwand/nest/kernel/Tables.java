@@ -1,5 +1,7 @@
 package ellwand.nest.kernel;
 
+import ellwand.work.TooLittleMemory;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -143,14 +145,37 @@ final class Tables {
     int a = Math.min(base[still], base[moving]);
     int b = Math.max(base[still], base[moving]);
     boolean alike = turn[still] == turn[moving];
-    PairTable table =
-        built.computeIfAbsent(
-            new Pair(a, b, alike),
-            pair -> {
-              double[][] of = fixed[a] || fixed[b] ? bare : outlines;
-              return noFit.table(of[a], alike ? of[b] : Rings.turned(of[b]), levels);
-            });
-    tables[moving * count + still] = table;
-    return table;
+    try {
+      PairTable table =
+          built.computeIfAbsent(
+              new Pair(a, b, alike),
+              pair -> {
+                double[][] of = fixed[a] || fixed[b] ? bare : outlines;
+                return noFit.table(of[a], alike ? of[b] : Rings.turned(of[b]), levels);
+              });
+      tables[moving * count + still] = table;
+      return table;
+    } catch (TooLittleMemory e) {
+      throw e;
+    } catch (OutOfMemoryError e) {
+      throw built.isEmpty() ? e : tooMany(e);
+    }
+  }
+
+  /** As if every two outlines met, in tables as large as those that are built are on average. */
+  private TooLittleMemory tooMany(OutOfMemoryError e) {
+    long bytes = 0;
+    int number = 0;
+    for (PairTable table : built.values()) {
+      bytes += table.bytes();
+      number++;
+    }
+    long distinct = distinct();
+    boolean turned = Arrays.stream(turn).anyMatch(t -> t < 0);
+    long pairs = distinct * (distinct + 1) / 2 * (turned ? 2 : 1);
+    return new TooLittleMemory(
+        "the %d different shapes to be laid, which meet in %d pairs,".formatted(distinct, pairs),
+        bytes / number * pairs,
+        e);
   }
 }

@@ -1,10 +1,12 @@
 package ellwand.nest.kernel;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import ellwand.geometry.NoFitUnion;
 import ellwand.geometry.RandomOutlines;
+import ellwand.work.TooLittleMemory;
 import java.util.List;
 import java.util.Set;
 import java.util.SplittableRandom;
@@ -104,6 +106,31 @@ class PairTableTest {
       assertEquals(overlap > 1e-9, depth > 1e-9, s + " against " + m);
     }
     assertEquals(6, made[0], "a-a, a-b, b-b, each alike and half turned");
+  }
+
+  /** Three pairs, each alike and half turned; two of the six were made. */
+  @Test
+  void tellsHowMuchMemoryAllPairsWouldTake() {
+    double[] a = RandomOutlines.star(new SplittableRandom(1), 7, 4, 0.5);
+    double[] b = RandomOutlines.star(new SplittableRandom(2), 7, 4, 0.5);
+    int[] made = {0};
+    List<double[]> outlines = List.of(a, b, Rings.turned(a), Rings.turned(b));
+    Tables tables =
+        new Tables(
+            outlines,
+            outlines,
+            Set.of(),
+            (still, moving) -> {
+              if (++made[0] > 2) {
+                throw new OutOfMemoryError("Java heap space");
+              }
+              return NoFitUnion.rings(still, moving);
+            },
+            5);
+    long bytes = tables.table(0, 0).bytes() + tables.table(0, 1).bytes();
+    TooLittleMemory told = assertThrows(TooLittleMemory.class, () -> tables.table(1, 1));
+    assertEquals(bytes / 2 * 6, told.neededBytes());
+    assertEquals("the 2 different shapes to be laid, which meet in 6 pairs,", told.getMessage());
   }
 
   /**
