@@ -146,8 +146,9 @@ public final class Main implements Runnable {
     long needed = error instanceof TooLittleMemory known ? known.neededBytes() : 0;
     String known =
         needed > 0 ? "; %s take about %d MB".formatted(error.getMessage(), needed >> 20) : "";
-    return ("There is not enough memory: all %d MB that Java may use are taken%s. Lay fewer garments"
-            + " at once, or give it more: java -Xmx%dm -jar ellwand.jar ... Nothing was written.")
+    return ("There is not enough memory: all %d MB that Java may use are taken%s. Lay fewer"
+                + " garments at once, or give it more: java -Xmx%dm -jar ellwand.jar ... Nothing"
+                + " was written.")
         .formatted(maxBytes >> 20, known, Math.max(2 * maxBytes, maxBytes + needed) >> 20);
   }
 
