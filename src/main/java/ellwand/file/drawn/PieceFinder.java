@@ -24,7 +24,7 @@ public final class PieceFinder {
   /** A piece has no more; see the job's schema. */
   private static final int MOST_POINTS = 2_000;
 
-  private static final int MOST_INNER_LINES = 500;
+  private static final int MOST_INNER_LINES = 2_000;
 
   /** How far a fold line or a notch may lie outside its piece, mm; our own choice. */
   private static final double BESIDE_MM = 5;
@@ -69,6 +69,10 @@ public final class PieceFinder {
   private List<FoundPiece> found() {
     List<DrawnLine> lines = Closing.of(drawing.lines(), said);
     outline(lines);
+    if (outers.isEmpty() && exact()) {
+      // All of its pieces may be made from measures or from one another.
+      return List.of();
+    }
     if (outers.isEmpty()) {
       throw refused(
           "no closed line in it encloses a piece"
@@ -222,8 +226,9 @@ public final class PieceFinder {
     List<String> guesses = new ArrayList<>();
     List<DrawnLine> inner = new ArrayList<>(outer.inner);
     if (inner.size() > MOST_INNER_LINES) {
-      guesses.add("its " + inner.size() + " inner lines are left out, since there are so many");
-      inner.clear();
+      int before = inner.size();
+      inner.removeIf(l -> l.label().role().filter(r -> r != Role.INNER).isEmpty());
+      guesses.add(before - inner.size() + " inner lines are left out, since there are so many");
     }
     Optional<DrawnLine> sewing = sewing(outer, inner, guesses);
     sewing.ifPresent(inner::remove);

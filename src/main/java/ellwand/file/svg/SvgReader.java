@@ -10,6 +10,7 @@ import ellwand.geometry.Point;
 import ellwand.problem.InputException;
 import ellwand.problem.Problem;
 import ellwand.units.Unit;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -19,6 +20,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.Supplier;
 
 /** Reads what an SVG file draws: its lines at true scale, and what they are called. */
 public final class SvgReader {
@@ -67,10 +69,10 @@ public final class SvgReader {
 
   /** Whether a file looks like XML with an svg element, or a part of one. */
   public static boolean looksLike(byte[] bytes) {
-    String head =
-        new String(
-            bytes, 0, Math.min(bytes.length, 4000), java.nio.charset.StandardCharsets.ISO_8859_1);
-    return head.contains("<svg") || head.contains(":svg") || head.startsWith("<?xml");
+    String head = new String(bytes, 0, Math.min(bytes.length, 4000), StandardCharsets.ISO_8859_1);
+    // In UTF-16 every other byte is 0.
+    String plain = head.replace("\0", "");
+    return plain.contains("<svg") || plain.contains(":svg") || plain.contains("<?xml");
   }
 
   /**
@@ -124,7 +126,7 @@ public final class SvgReader {
     element.children.forEach(this::index);
   }
 
-  private <T> T at(SvgElement element, java.util.function.Supplier<T> maker) {
+  private <T> T at(SvgElement element, Supplier<T> maker) {
     try {
       return maker.get();
     } catch (InputException e) {

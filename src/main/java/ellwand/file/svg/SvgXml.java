@@ -3,8 +3,15 @@ package ellwand.file.svg;
 import ellwand.problem.InputException;
 import ellwand.problem.Problem;
 import java.io.ByteArrayInputStream;
+import java.io.StringReader;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
@@ -18,6 +25,9 @@ final class SvgXml {
 
   private static final int MOST_ELEMENTS = 200_000;
   private static final int DEEPEST = 200;
+
+  private static final Pattern ENCODING =
+      Pattern.compile("^\\s*<\\?xml[^>]*encoding\\s*=\\s*[\"']([\\w.:-]+)[\"']");
 
   private final String file;
   private final XMLStreamReader in;
@@ -40,11 +50,24 @@ final class SvgXml {
     factory.setXMLResolver(
         (publicId, systemId, base, namespace) -> new ByteArrayInputStream(new byte[0]));
     try {
-      return new SvgXml(file, factory.createXMLStreamReader(new ByteArrayInputStream(bytes)))
-          .root();
+      return new SvgXml(file, factory.createXMLStreamReader(new StringReader(text(bytes)))).root();
     } catch (XMLStreamException e) {
       int line = e.getLocation() == null ? 0 : Math.max(0, e.getLocation().getLineNumber());
       throw refused(file, line, "this is no whole XML file", "Save the drawing again as plain SVG");
+    }
+  }
+
+  /** As its first line says it is written; decoded here, since the parser prints what it cannot. */
+  private static String text(byte[] bytes) throws XMLStreamException {
+    String head = new String(bytes, 0, Math.min(bytes.length, 200), StandardCharsets.ISO_8859_1);
+    Matcher declared = ENCODING.matcher(head);
+    boolean wide = head.startsWith("\u00FE\u00FF") || head.startsWith("\u00FF\u00FE");
+    try {
+      String name = wide ? "UTF-16" : declared.find() ? declared.group(1) : "UTF-8";
+      String text = Charset.forName(name).newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+      return text.startsWith("\uFEFF") ? text.substring(1) : text;
+    } catch (CharacterCodingException | IllegalArgumentException e) {
+      throw new XMLStreamException(e);
     }
   }
 

@@ -169,6 +169,21 @@ class SvgReaderTest {
   }
 
   @Test
+  void otherEncodingsAreReadAsTheySay() {
+    String svg = PAGE + "<path id='Ärmel' d='M0 0h10'/></svg>";
+    String latin = "<?xml version='1.0' encoding='ISO-8859-1'?>" + svg;
+    for (byte[] bytes :
+        List.of(
+            svg.getBytes(StandardCharsets.UTF_8),
+            ("\uFEFF" + svg).getBytes(StandardCharsets.UTF_8),
+            ("\uFEFF" + svg).getBytes(StandardCharsets.UTF_16BE),
+            latin.getBytes(StandardCharsets.ISO_8859_1))) {
+      Drawing drawing = SvgReader.read("a.svg", bytes, OptionalDouble.empty());
+      assertEquals("Ärmel", drawing.lines().get(0).label().name().orElseThrow());
+    }
+  }
+
+  @Test
   void basicShapesAreClosed() {
     for (String shape :
         List.of(
