@@ -51,11 +51,10 @@ public record Handling(
     double largest = OneLeftOver.largestMm2(marker);
     List<Double> cuts = StraightCuts.placesMm(marker);
     List<Copy> small = SmallOffEnd.small(marker);
+    double length = marker.lengthMm();
+    List<Double> offEnds = small.stream().map(c -> SmallOffEnd.offEndMm(length, c)).toList();
     List<Double> tooNear =
-        small.stream()
-            .map(c -> SmallOffEnd.ENOUGH_MM - SmallOffEnd.offEndMm(marker, c))
-            .filter(mm -> mm > 0)
-            .toList();
+        offEnds.stream().map(mm -> SmallOffEnd.ENOUGH_MM - mm).filter(mm -> mm > 0).toList();
     return new Handling(
         GarmentsTogether.spreadMm(marker),
         largest,
@@ -66,7 +65,7 @@ public record Handling(
         small.size(),
         tooNear.size(),
         tooNear.stream().mapToDouble(mm -> mm).sum(),
-        small.stream().mapToDouble(c -> SmallOffEnd.offEndMm(marker, c)).min().orElse(0));
+        offEnds.stream().mapToDouble(mm -> mm).min().orElse(0));
   }
 
   /** What the largest left-over is of all that is left, 0 to 1. */

@@ -1,5 +1,6 @@
 package ellwand.rule;
 
+import ellwand.geometry.Box;
 import ellwand.lay.Copy;
 import ellwand.lay.Marker;
 import java.util.List;
@@ -41,20 +42,22 @@ public final class SmallOffEnd {
     return marker.copies().stream().filter(c -> small(c.outline().area(), mean)).toList();
   }
 
-  /** How near a copy comes to the nearer end, mm. */
-  static double offEndMm(Marker marker, Copy copy) {
-    return Math.min(copy.outline().box().minX(), marker.lengthMm() - copy.outline().box().maxX());
+  /** How near a copy comes to the nearer end of so long a marker, mm. */
+  static double offEndMm(double markerMm, Copy copy) {
+    Box box = copy.outline().box();
+    return Math.min(box.minX(), markerMm - box.maxX());
   }
 
   private static List<Finding> findings(Rule rule, Inspection of) {
     List<Copy> small = small(of.marker());
+    double length = of.marker().lengthMm();
     return IntStream.range(0, of.marker().copies().size())
         .filter(i -> small.contains(of.marker().copies().get(i)))
-        .filter(i -> offEndMm(of.marker(), of.marker().copies().get(i)) < ENOUGH_MM)
+        .filter(i -> offEndMm(length, of.marker().copies().get(i)) < ENOUGH_MM)
         .mapToObj(
             i -> {
               Copy c = of.marker().copies().get(i);
-              double off = offEndMm(of.marker(), c);
+              double off = offEndMm(length, c);
               return new Finding(
                   rule,
                   List.of(c.piece()),
