@@ -70,6 +70,7 @@ final class PieceMaker {
       }
     }
     List<Notch> notches = notches(bare, placing, left);
+    tellOfCuts(fold.isPresent());
     Draft draft = draft(nodes, bare.namedEdges(), fold, notches, inner(left));
     return new FoundPiece(called, draft, words, said, parts.outline().label().line());
   }
@@ -155,7 +156,7 @@ final class PieceMaker {
       List<Notch> notches,
       List<InnerLine> inner) {
     return new Draft(
-        SafeName.of(exact ? called : CutWords.withoutCut(called)),
+        exact ? called : SafeName.of(CutWords.withoutCut(called)),
         nodes,
         edges,
         allowance(measured(fold)),
@@ -171,13 +172,25 @@ final class PieceMaker {
     if (cuts.isEmpty()) {
       return List.of(new Cut(CutWords.CLOTH, 1, onFold ? Cut.How.FOLD : Cut.How.WHOLE));
     }
-    return cuts.stream()
-        .map(
-            cut ->
-                onFold == (cut.how() == Cut.How.FOLD)
-                    ? cut
-                    : new Cut(cut.cloth(), cut.count(), onFold ? Cut.How.FOLD : Cut.How.WHOLE))
-        .toList();
+    return cuts.stream().map(cut -> new Cut(cut.cloth(), cut.count(), how(cut, onFold))).toList();
+  }
+
+  /** A half piece is cut on the fold, or as a pair where its words say so. */
+  private static Cut.How how(Cut cut, boolean onFold) {
+    if (cut.how() == Cut.How.PAIR) {
+      return Cut.How.PAIR;
+    }
+    return onFold ? Cut.How.FOLD : Cut.How.WHOLE;
+  }
+
+  /** What is said of cuts that do not go with the lines. */
+  private void tellOfCuts(boolean onFold) {
+    boolean said = CutWords.cuts(notes).stream().anyMatch(c -> c.how() == Cut.How.FOLD);
+    if (said && !onFold && !words.has("fold")) {
+      this.said.add(
+          "its words say on fold, but no line marks the edge: it is cut as drawn; call that line"
+              + " fold, or name the edge with fold: in the style");
+    }
   }
 
   /** Takes the notches out of the lines that are left. */
@@ -245,7 +258,7 @@ final class PieceMaker {
                       line.label()
                           .role()
                           .map(r -> r.name().toLowerCase(Locale.ROOT).replace('_', ' ')))
-              .map(SafeName::of)
+              .map(n -> exact ? n : SafeName.of(n))
               .orElse("line " + (inner.size() + 1));
       Path path = exact ? line.path() : Even.of(line.path());
       inner.add(new InnerLine(SafeName.free(name, names), path));

@@ -5,7 +5,7 @@ import java.util.Set;
 /** Makes of any words a name that pieces and lines may have. */
 public final class SafeName {
 
-  private static final int MOST_LETTERS = 50;
+  private static final int MOST_LETTERS = 56;
 
   private SafeName() {}
 

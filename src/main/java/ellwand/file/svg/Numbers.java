@@ -83,6 +83,15 @@ final class Numbers {
     throw unreadable();
   }
 
+  /** The only number of the text. */
+  double only() {
+    double number = number();
+    if (!ended()) {
+      throw unreadable();
+    }
+    return number;
+  }
+
   /** Not that of {@code 2em}. */
   private void exponent() {
     int before = at++;

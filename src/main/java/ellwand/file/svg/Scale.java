@@ -16,7 +16,8 @@ import java.util.regex.Pattern;
 record Scale(double dotsPerInch) {
 
   private static final Pattern LENGTH =
-      Pattern.compile("([+]?[0-9.]+(?:[eE][+-]?[0-9]+)?)\\s*([a-zA-Z%]*)");
+      Pattern.compile(
+          "([+-]?(?:[0-9]+(?:\\.[0-9]*)?|\\.[0-9]+)(?:[eE][+-]?[0-9]{1,3})?)\\s*([a-zA-Z%]*)");
 
   /** Sides that differ by less are drawn to one scale. */
   private static final double SAME = 1e-3;

@@ -28,6 +28,8 @@ public final class SvgReader {
   /** What CSS counts as an inch of px. */
   private static final double CSS_DOTS = 96;
 
+  private static final Scale CSS = new Scale(CSS_DOTS);
+
   /** What draws nothing by itself. */
   private static final Set<String> NOT_DRAWN =
       Set.of(
@@ -46,6 +48,9 @@ public final class SvgReader {
           "style",
           "script",
           "namedview");
+
+  private static final List<String> SIZED =
+      List.of("x", "y", "width", "height", "cx", "cy", "r", "rx", "ry", "x1", "y1", "x2", "y2");
 
   /** Groups and shapes drawn in all, each time they are used. */
   private static final int MOST_DRAWN = 100_000;
@@ -165,7 +170,7 @@ public final class SvgReader {
             () -> frame.after(element.get("transform").map(Transforms::of).orElse(Affine.NONE)));
     switch (element.name) {
       case "g", "a", "switch" -> element.children.forEach(c -> draw(c, own, label));
-      case "svg" -> nested(element, own, label);
+      case "svg" -> nested(element, element, own, label);
       case "use" -> use(element, own, label);
       case "text" -> text(element, own, label);
       case "image" -> leftOut.merge("picture(s), which hold no lines,", 1, Integer::sum);
@@ -173,8 +178,12 @@ public final class SvgReader {
     }
   }
 
-  /** A drawing in the drawing, or what a symbol draws. */
-  private void nested(SvgElement element, Affine frame, Label label) {
+  /**
+   * A drawing in the drawing, or what a symbol draws.
+   *
+   * @param sized what says its width and height: the drawing itself, or the use of the symbol
+   */
+  private void nested(SvgElement element, SvgElement sized, Affine frame, Label label) {
     Affine placed =
         at(
             element,
@@ -182,12 +191,12 @@ public final class SvgReader {
               Affine shifted =
                   frame.after(Affine.shifted(number(element, "x"), number(element, "y")));
               List<Double> box = Numbers.list(element.get("viewBox", ""));
-              if (box.size() != 4 || element.get("width").isEmpty()) {
+              if (box.size() != 4 || sized.get("width").isEmpty()) {
                 return shifted;
               }
-              double factor = number(element, "width") / box.get(2);
+              double factor = number(sized, "width") / box.get(2);
               double other =
-                  element.get("height").isEmpty() ? factor : number(element, "height") / box.get(3);
+                  sized.get("height").isEmpty() ? factor : number(sized, "height") / box.get(3);
               double least = Math.min(factor, other);
               return shifted
                   .after(Affine.scaled(least, least))
@@ -223,7 +232,7 @@ public final class SvgReader {
     Affine shifted =
         at(element, () -> frame.after(Affine.shifted(number(element, "x"), number(element, "y"))));
     if (target.name.equals("symbol")) {
-      nested(target, shifted, Labels.of(target, label));
+      nested(target, element, shifted, Labels.of(target, label));
     } else {
       draw(target, shifted, label);
     }
@@ -237,11 +246,23 @@ public final class SvgReader {
     }
     SvgElement first =
         element.get("x").isPresent() ? element : element.child("tspan").orElse(element);
-    Point at = at(element, () -> frame.apply(new Point(number(first, "x"), number(first, "y"))));
+    Point at = at(element, () -> frame.apply(new Point(firstOf(first, "x"), firstOf(first, "y"))));
     texts.add(new DrawnText(words, at, label));
   }
 
+  /** Words may give a place for each of their letters. */
+  private static double firstOf(SvgElement text, String attribute) {
+    return text.get(attribute)
+        .filter(t -> !t.endsWith("%"))
+        .map(t -> new Numbers(t).number())
+        .orElse(0.0);
+  }
+
   private void shape(SvgElement element, Affine frame, Label label) {
+    if (SIZED.stream().anyMatch(a -> element.get(a).filter(v -> v.endsWith("%")).isPresent())) {
+      leftOut.merge("shape(s) sized in % of the page, such as backgrounds,", 1, Integer::sum);
+      return;
+    }
     int before = lines.size();
     LineBuilder pen = new LineBuilder(lines, frame, label);
     at(
@@ -262,7 +283,21 @@ public final class SvgReader {
     }
   }
 
+  /** A length in user units: of these an inch has 96, whatever their size on paper (CSS). */
   static double number(SvgElement element, String attribute) {
-    return element.get(attribute).map(text -> new Numbers(text).number()).orElse(0.0);
+    return element
+        .get(attribute)
+        .map(
+            text ->
+                text.matches(".*[a-zA-Z]$")
+                    ? CSS.mm(Optional.of(text)).orElseThrow(() -> noLength(attribute, text))
+                        / CSS.mm(Optional.of("1")).orElseThrow()
+                    : new Numbers(text).only())
+        .orElse(0.0);
+  }
+
+  private static InputException noLength(String attribute, String text) {
+    return InputException.of(
+        attribute + " '" + text + "' is no length that is read", "Write it as a number or in mm");
   }
 }

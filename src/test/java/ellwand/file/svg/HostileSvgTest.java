@@ -104,6 +104,7 @@ class HostileSvgTest {
         "more than 100 m away");
     assertRefused(
         OPEN + "<g transform='turn(3)'/></svg>", "its transform 'turn(3)' cannot be read");
+    assertRefused(OPEN + "<circle r='5em'/></svg>", "r '5em' is no length that is read");
     assertRefused(
         "<svg xmlns='http://www.w3.org/2000/svg' viewBox='0 0 0 0'/>", "its viewBox is no place");
   }

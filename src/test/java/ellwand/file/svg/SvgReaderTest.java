@@ -155,6 +155,26 @@ class SvgReaderTest {
   }
 
   @Test
+  void shapesMaySayTheirUnits() {
+    String svg =
+        "<svg xmlns='http://www.w3.org/2000/svg' width='200mm' height='100mm'>"
+            + "<line x1='10mm' y1='0' x2='3.5cm' y2='0'/></svg>";
+    assertEquals(25, drawing(svg).lines().get(0).path().length(), 1e-9);
+  }
+
+  @Test
+  void backgroundsAreNoLines() {
+    Drawing drawing =
+        drawing(
+            PAGE
+                + "<rect width='100%' height='100%'/><text x='1 5 9' y='3'>cut 2</text>"
+                + "<path d='M0 0h9'/></svg>");
+    assertEquals(1, drawing.lines().size());
+    assertPlace(1, -3, drawing.texts().get(0).at());
+    assertTrue(drawing.said().get(0).contains("backgrounds"), drawing.said()::toString);
+  }
+
+  @Test
   void nestedFramesAndUsesPlaceWhatTheyHold() {
     Drawing drawing =
         drawing(
