@@ -24,6 +24,7 @@ import java.util.Optional;
  * @param overlapMm more at its end, to be fastened, 0 or more
  * @param heightMm finished, more than 0
  * @param doubled whether it is folded along its middle, so that it is cut twice as high
+ * @param ownNotches its maker's own, beside those at its quarters
  */
 public record Band(
     String name,
@@ -34,7 +35,8 @@ public record Band(
     boolean doubled,
     Seams seams,
     Grain grain,
-    List<Cut> cuts)
+    List<Cut> cuts,
+    List<Notch> ownNotches)
     implements Rectangle {
 
   public static final String JOINED = "joined edge";
@@ -54,6 +56,7 @@ public record Band(
 
   public Band {
     cuts = List.copyOf(cuts);
+    ownNotches = List.copyOf(ownNotches);
     List<Problem> problems = new ArrayList<>();
     if (!(joined.mm() > 0 && heightMm > 0 && share > 0 && overlapMm >= 0)) {
       problems.add(
@@ -145,7 +148,7 @@ public record Band(
         name,
         List.of(
             new Edge(JOINED, Path.line(a, b), seams.joined, false)
-                .drawnUpTo((joined.mm() + overlapMm) / (onFold ? 2 : 1)),
+                .takenUpTo((joined.mm() + overlapMm) / (onFold ? 2 : 1), Gathers.How.DRAWN_UP),
             new Edge(END, Path.line(b, c), seams.ends, false),
             new Edge(FAR, Path.line(c, d), seams.far, false),
             onFold
@@ -162,7 +165,7 @@ public record Band(
         cuts);
   }
 
-  /** The quarters of what it joins, and where the overlap begins. */
+  /** The quarters of what it joins, where the overlap begins, and its own. */
   private List<Notch> notches(boolean onFold, double length) {
     List<Notch> notches =
         new ArrayList<>(
@@ -170,6 +173,7 @@ public record Band(
     if (overlapMm > 0) {
       notches.addAll(QuarterMarks.at(JOINED, List.of(length - overlapMm), seams.joined));
     }
+    notches.addAll(ownNotches);
     return notches;
   }
 }

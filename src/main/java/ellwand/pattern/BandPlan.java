@@ -6,6 +6,7 @@ import java.util.List;
  * A band before the edges that it joins are measured.
  *
  * @param joined what all of it is sewn to
+ * @param notches its maker's own, beside those that it gets by itself
  * @see Band
  */
 public record BandPlan(
@@ -17,10 +18,11 @@ public record BandPlan(
     boolean doubled,
     Band.Seams seams,
     Grain grain,
-    List<Cut> cuts)
+    List<Cut> cuts,
+    List<Notch> notches)
     implements Computed {
 
-  /** To try the rest with. */
+  /** To try the rest with; whether notches stand within their edges is seen in each size. */
   private static final double ANY_MM = 1_000;
 
   /**
@@ -30,7 +32,18 @@ public record BandPlan(
    */
   public BandPlan {
     cuts = List.copyOf(cuts);
-    new Band(name, Span.given(ANY_MM), share, overlapMm, ANY_MM, doubled, seams, grain, cuts)
+    notches = List.copyOf(notches);
+    new Band(
+            name,
+            Span.given(ANY_MM),
+            share,
+            overlapMm,
+            ANY_MM,
+            doubled,
+            seams,
+            grain,
+            cuts,
+            Notch.atStarts(notches))
         .piece();
   }
 
@@ -46,6 +59,7 @@ public record BandPlan(
             doubled,
             seams,
             grain,
-            cuts));
+            cuts,
+            notches));
   }
 }

@@ -147,10 +147,10 @@ public record Edge(
     return on(line, intakes, more);
   }
 
-  /** The same, drawn up or stretched evenly to so many mm when sewn. */
-  Edge drawnUpTo(double mm) {
+  /** The same, drawn up, stretched or pleated evenly to so many mm when sewn. */
+  Edge takenUpTo(double mm, Gathers.How how) {
     double away = line.length() - mm;
-    return Math.abs(away) < 1e-9 ? this : with(new Gathers(line.start(), line.end(), away));
+    return Math.abs(away) < 1e-9 ? this : with(new Gathers(line.start(), line.end(), away, how));
   }
 
   /** The same without something that was folded away. */

@@ -26,6 +26,7 @@ import java.util.Optional;
  * @param panels how many equal ones share the width, each with side allowances; 0 where one
  *     rectangle is cut in as few as the cloth's width asks for
  * @param cuts what one garment needs of it, before it is split into panels
+ * @param ownNotches its maker's own, measured on the edges of all of it
  */
 public record Gathered(
     String name,
@@ -35,7 +36,8 @@ public record Gathered(
     Seams seams,
     int panels,
     Grain grain,
-    List<Cut> cuts)
+    List<Cut> cuts,
+    List<Notch> ownNotches)
     implements Rectangle {
 
   public static final String TOP = "top";
@@ -73,11 +75,21 @@ public record Gathered(
       Seams seams,
       Grain grain,
       List<Cut> cuts) {
-    this(name, Span.given(joinedMm), Fullness.of(fullness), lengthMm, seams, 0, grain, cuts);
+    this(
+        name,
+        Span.given(joinedMm),
+        Fullness.of(fullness),
+        lengthMm,
+        seams,
+        0,
+        grain,
+        cuts,
+        List.of());
   }
 
   public Gathered {
     cuts = List.copyOf(cuts);
+    ownNotches = List.copyOf(ownNotches);
     List<Problem> problems = new ArrayList<>();
     if (!(joined.mm() > 0)) {
       problems.add(
@@ -151,7 +163,7 @@ public record Gathered(
   /** The whole rectangle as a piece, however wide. */
   @Override
   public Piece piece() {
-    return rectangle(finishedWidthMm(), 1, cuts);
+    return rectangle(name, finishedWidthMm(), 1, ownNotches, cuts);
   }
 
   /**
@@ -170,9 +182,12 @@ public record Gathered(
         fullness.open() && across ? widths(usableMm - sides, asked) : Optional.empty();
     double finished = whole.map(n -> n * wholeMm(usableMm - sides)).orElse(finishedWidthMm());
     int count = whole.orElseGet(() -> across ? fewest(finished, usableMm, sides, asked) : asked);
-    Cut all = new Cut(cut.cloth(), cut.count() * count, cut.how(), cut.grain());
+    double each = finished / count;
     return new Panels(
-        rectangle(finished / count, count, List.of(all)).inCloth(cut.cloth()),
+        name,
+        new PanelNotches(ownNotches, count, each)
+            .panels(
+                name, cut, (panel, own, all) -> rectangle(panel, each, count, own, List.of(all))),
         count,
         asked,
         finished + sides,
@@ -241,7 +256,8 @@ public record Gathered(
     return asked * (int) Math.ceil((finished / asked - SAME_MM) / room);
   }
 
-  private Piece rectangle(double width, int count, List<Cut> asCut) {
+  private Piece rectangle(
+      String called, double width, int count, List<Notch> own, List<Cut> asCut) {
     boolean onFold = asCut.stream().anyMatch(c -> c.how() == Cut.How.FOLD);
     double drawn = onFold ? width / 2 : width;
     Point hemStart = new Point(0, 0);
@@ -249,18 +265,20 @@ public record Gathered(
     Point topEnd = new Point(lengthMm, drawn);
     Point hemEnd = new Point(0, drawn);
     String first = onFold ? FOLD : OTHER_SIDE;
+    List<Notch> notches = new ArrayList<>(QuarterMarks.on(TOP, drawn, count, onFold, seams.top));
+    notches.addAll(own);
     return new Piece(
-        name,
+        called,
         List.of(
             new Edge(
                 first, Path.line(hemStart, topStart), onFold ? Allowance.NONE : seams.side, false),
             new Edge(TOP, Path.line(topStart, topEnd), seams.top, false)
-                .drawnUpTo(joined.mm() / count * drawn / width),
+                .takenUpTo(joined.mm() / count * drawn / width, Gathers.How.DRAWN_UP),
             new Edge(SIDE, Path.line(topEnd, hemEnd), seams.side, false),
             new Edge(HEM, Path.line(hemEnd, hemStart), seams.hem, seams.hemTurnedBack)),
         onFold ? Optional.of(FOLD) : Optional.empty(),
         grain,
-        QuarterMarks.on(TOP, drawn, count, onFold, seams.top),
+        notches,
         List.of(),
         asCut);
   }

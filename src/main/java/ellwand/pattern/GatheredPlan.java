@@ -9,6 +9,7 @@ import java.util.List;
  * @param joined what it is gathered onto
  * @param panels as for {@link Gathered}
  * @param length finished, from the gathered edge to the hem
+ * @param notches its maker's own, beside those that it gets by itself
  * @see Gathered
  */
 public record GatheredPlan(
@@ -19,10 +20,11 @@ public record GatheredPlan(
     Gathered.Seams seams,
     int panels,
     Grain grain,
-    List<Cut> cuts)
+    List<Cut> cuts,
+    List<Notch> notches)
     implements Computed {
 
-  /** To try the rest with. */
+  /** To try the rest with; whether notches stand within their edges is seen in each size. */
   private static final double ANY_MM = 1_000;
 
   /**
@@ -32,7 +34,18 @@ public record GatheredPlan(
    */
   public GatheredPlan {
     cuts = List.copyOf(cuts);
-    new Gathered(name, Span.given(ANY_MM), fullness, ANY_MM, seams, panels, grain, cuts).piece();
+    notches = List.copyOf(notches);
+    new Gathered(
+            name,
+            Span.given(ANY_MM),
+            fullness,
+            ANY_MM,
+            seams,
+            panels,
+            grain,
+            cuts,
+            Notch.atStarts(notches))
+        .piece();
   }
 
   /** One of a given fullness, in as few panels as the cloth asks for. */
@@ -44,7 +57,7 @@ public record GatheredPlan(
       Gathered.Seams seams,
       Grain grain,
       List<Cut> cuts) {
-    this(name, joined, Fullness.of(fullness), length, seams, 0, grain, cuts);
+    this(name, joined, Fullness.of(fullness), length, seams, 0, grain, cuts, List.of());
   }
 
   @Override
@@ -58,6 +71,7 @@ public record GatheredPlan(
             seams,
             panels,
             grain,
-            cuts));
+            cuts,
+            notches));
   }
 }

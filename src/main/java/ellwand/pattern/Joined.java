@@ -121,9 +121,7 @@ record Joined(List<Part> parts) {
             case TUCK -> "tucks sewn";
           });
     }
-    if (!edge.gathers().isEmpty()) {
-      made.add("gathers drawn up");
-    }
+    edge.gathers().forEach(stretch -> made.add(stretch.made()));
     return made;
   }
 

@@ -1,5 +1,7 @@
 package ellwand.pattern;
 
+import java.util.List;
+
 /**
  * A small cut into the allowance that shows where to join.
  *
@@ -18,5 +20,15 @@ public record Notch(String edge, double atMm, int strokes, double depthMm) {
       throw new IllegalArgumentException(
           "a notch on edge " + edge + " has 1 or 2 strokes, a depth above 0, a place 0 or more");
     }
+  }
+
+  /** The same at the starts of their edges, to see whether these are there and wide enough. */
+  static List<Notch> atStarts(List<Notch> notches) {
+    return notches.stream().map(n -> n.at(0)).toList();
+  }
+
+  /** The same at another place. */
+  Notch at(double mm) {
+    return new Notch(edge, mm, strokes, depthMm);
   }
 }

@@ -6,11 +6,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * A computed rectangle as it is cut from one cloth.
  *
- * @param piece one panel, or the whole rectangle; its count is that of all panels of one garment
+ * @param name of the rectangle
+ * @param pieces one panel of each kind, or the whole rectangle; they differ only in the notches of
+ *     their maker's own, and each has the count of all that are like it in one garment
  * @param count how many panels make one rectangle, 1 or more
  * @param asked how many its maker asked for, 1 or more
  * @param wholeMm cut width of the rectangle in one, mm
@@ -20,7 +23,8 @@ import java.util.Optional;
  * @param chosen what was chosen because of the cloth, and why
  */
 public record Panels(
-    Piece piece,
+    String name,
+    List<Piece> pieces,
     int count,
     int asked,
     double wholeMm,
@@ -31,25 +35,31 @@ public record Panels(
 
   /** One that is not cut apart. */
   static Panels whole(Piece piece, double wholeMm, double usableMm) {
-    return new Panels(piece, 1, 1, wholeMm, wholeMm, usableMm, false, Optional.empty());
+    return new Panels(
+        piece.name(), List.of(piece), 1, 1, wholeMm, wholeMm, usableMm, false, Optional.empty());
+  }
+
+  /** The first of its panels. */
+  public Piece piece() {
+    return pieces.get(0);
   }
 
   /** What was chosen, and that it is cut in panels, if it is. */
   public List<String> sentences(Unit unit) {
     List<String> sentences = new ArrayList<>();
-    chosen.ifPresent(why -> sentences.add(piece.name() + ": " + why));
+    chosen.ifPresent(why -> sentences.add(name + ": " + why));
     if (count > asked && !wholeWidths) {
       sentences.add(
           String.format(
               Locale.ROOT,
               "%s: %s is wider than the %s usable of %s, so it is cut as %d panels %s wide with"
                   + " joins",
-              piece.name(),
+              name,
               asked == 1
                   ? show(wholeMm, unit)
                   : "each of " + asked + " panels, " + show(wholeMm / asked, unit) + ",",
               show(usableMm, unit),
-              piece.cuts().get(0).cloth(),
+              piece().cuts().get(0).cloth(),
               count,
               show(panelMm, unit)));
     } else if (count > 1) {
@@ -57,9 +67,17 @@ public record Panels(
           String.format(
               Locale.ROOT,
               "%s: cut as %d panels %s wide with joins",
-              piece.name(),
+              name,
               count,
               show(panelMm, unit)));
+    }
+    if (pieces.size() > 1) {
+      sentences.add(
+          name
+              + ": its own notches do not stand on all panels: cut "
+              + pieces.stream()
+                  .map(p -> p.cuts().get(0) + " of " + p.name())
+                  .collect(Collectors.joining(" and ")));
     }
     return sentences;
   }

@@ -30,8 +30,13 @@ public record PieceSet(List<Piece> drawn, List<Binding> bindings, List<Rectangle
     return new PieceSet(drawn, more, rectangles);
   }
 
-  /** These and a rectangle. */
+  /**
+   * These and a rectangle.
+   *
+   * @throws ellwand.problem.InputException if a notch of it stands beyond its edge
+   */
   PieceSet with(Rectangle rectangle) {
+    rectangle.piece();
     List<Rectangle> more = new ArrayList<>(rectangles);
     more.add(rectangle);
     return new PieceSet(drawn, bindings, more);

@@ -19,6 +19,7 @@ import java.util.Optional;
  * @param joined what one of it is sewn to when folded, finished and more than 0
  * @param lengthMm finished, from the pleated edge to the hem, more than 0
  * @param panels how many equal ones share the pleats; 0 for as few as the cloth's width asks for
+ * @param ownNotches its maker's own, measured on the edges of all of it
  */
 public record Pleated(
     String name,
@@ -28,7 +29,8 @@ public record Pleated(
     Gathered.Seams seams,
     int panels,
     Grain grain,
-    List<Cut> cuts)
+    List<Cut> cuts,
+    List<Notch> ownNotches)
     implements Rectangle {
 
   /** The edge of a fold, as it shows. */
@@ -49,6 +51,7 @@ public record Pleated(
 
   public Pleated {
     cuts = List.copyOf(cuts);
+    ownNotches = List.copyOf(ownNotches);
     List<Problem> problems = new ArrayList<>();
     if (!(joined.mm() > 0 && lengthMm > 0)) {
       problems.add(
@@ -124,7 +127,7 @@ public record Pleated(
 
   @Override
   public Piece piece() {
-    return rectangle(1, cuts);
+    return rectangle(name, 1, ownNotches, cuts);
   }
 
   /**
@@ -154,9 +157,11 @@ public record Pleated(
                 "Fold more pleats, less deep, or take a wider cloth"));
       }
     }
-    Cut all = new Cut(cut.cloth(), cut.count() * count, cut.how(), cut.grain());
+    int shared = count;
     return new Panels(
-        rectangle(count, List.of(all)).inCloth(cut.cloth()),
+        name,
+        new PanelNotches(ownNotches, count, finishedWidthMm() / count)
+            .panels(name, cut, (panel, own, all) -> rectangle(panel, shared, own, List.of(all))),
         count,
         asked,
         finishedWidthMm() + sides,
@@ -166,7 +171,7 @@ public record Pleated(
         Optional.empty());
   }
 
-  private Piece rectangle(int count, List<Cut> asCut) {
+  private Piece rectangle(String called, int count, List<Notch> own, List<Cut> asCut) {
     double width = finishedWidthMm() / count;
     Point hemStart = new Point(0, 0);
     Point topStart = new Point(lengthMm, 0);
@@ -183,18 +188,20 @@ public record Pleated(
         lines.add(arrow(at, pleating.ways()[fold], width));
       }
     }
+    List<Notch> notches = new ArrayList<>(QuarterMarks.at(Gathered.TOP, places, seams.top()));
+    notches.addAll(own);
     return new Piece(
-        name,
+        called,
         List.of(
             new Edge(Gathered.OTHER_SIDE, Path.line(hemStart, topStart), seams.side(), false),
             new Edge(Gathered.TOP, Path.line(topStart, topEnd), seams.top(), false)
-                .drawnUpTo(joined.mm() / count),
+                .takenUpTo(joined.mm() / count, Gathers.How.PLEATED),
             new Edge(Gathered.SIDE, Path.line(topEnd, hemEnd), seams.side(), false),
             new Edge(
                 Gathered.HEM, Path.line(hemEnd, hemStart), seams.hem(), seams.hemTurnedBack())),
         Optional.empty(),
         grain,
-        QuarterMarks.at(Gathered.TOP, places, seams.top()),
+        notches,
         lines,
         asCut);
   }

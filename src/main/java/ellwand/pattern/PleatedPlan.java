@@ -14,6 +14,7 @@ import java.util.Optional;
  * @param depthMm of each fold
  * @param fullness above 1
  * @param length finished, from the pleated edge to the hem
+ * @param notches its maker's own, beside those that it gets by itself
  * @see Pleated
  */
 public record PleatedPlan(
@@ -27,10 +28,11 @@ public record PleatedPlan(
     Gathered.Seams seams,
     int panels,
     Grain grain,
-    List<Cut> cuts)
+    List<Cut> cuts,
+    List<Notch> notches)
     implements Computed {
 
-  /** To try the rest with. */
+  /** To try the rest with; whether notches stand within their edges is seen in each size. */
   private static final double ANY_MM = 1_000;
 
   /**
@@ -40,6 +42,7 @@ public record PleatedPlan(
    */
   public PleatedPlan {
     cuts = List.copyOf(cuts);
+    notches = List.copyOf(notches);
     if (pleats.isPresent() && depthMm.isPresent() && fullness.isPresent()
         || pleats.isEmpty() && depthMm.isEmpty()
         || depthMm.isEmpty() && fullness.isEmpty()
@@ -57,14 +60,16 @@ public record PleatedPlan(
     }
     int panelsTried = pleats.isPresent() ? panels : 0;
     new Pleated(
-        name,
-        Span.given(ANY_MM),
-        pleating(kind, pleats, depthMm, fullness, ANY_MM),
-        ANY_MM,
-        seams,
-        panelsTried,
-        grain,
-        cuts);
+            name,
+            Span.given(ANY_MM),
+            pleating(kind, pleats, depthMm, fullness, ANY_MM),
+            ANY_MM,
+            seams,
+            panelsTried,
+            grain,
+            cuts,
+            Notch.atStarts(notches))
+        .piece();
   }
 
   private static Pleating pleating(
@@ -93,6 +98,7 @@ public record PleatedPlan(
             seams,
             panels,
             grain,
-            cuts));
+            cuts,
+            notches));
   }
 }

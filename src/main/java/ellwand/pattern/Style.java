@@ -72,7 +72,7 @@ public record Style(Design design, Map<String, PieceSet> bySize) {
     Stream.concat(ofSize.drawn().stream(), ofSize.bindings().stream().map(Binding::piece))
         .filter(p -> p.cutFrom(cloth).isPresent())
         .forEach(p -> pieces.add(p.inCloth(cloth)));
-    panels(size, cloth, usableMm).forEach(p -> pieces.add(p.piece()));
+    panels(size, cloth, usableMm).forEach(p -> pieces.addAll(p.pieces()));
     return pieces;
   }
 

@@ -71,6 +71,12 @@ class SewnSeamsTest {
           frill:
             cut: {main: 1}
             gathered: {from: [front.hem], fullness: 2, length: 10}
+          kilt:
+            cut: {main: 1}
+            pleated: {from: [front.hem], pleats: 10, depth: 2, length: 30}
+          rib:
+            cut: {main: 1}
+            band: {from: [front.hem], share: 80 %, height: 4}
       sizes:
         names: ["98", "104"]
         grade:
@@ -106,6 +112,21 @@ class SewnSeamsTest {
         "{join: [pleated.waist, band.join], ease: 4}",
         "size 104: pleated.waist is 0.50 cm too long for band.join, with pleats folded, counting"
             + " 4.00 cm of ease.");
+  }
+
+  @Test
+  void evenPleatsAreFoldedAndRibsStretched() throws IOException {
+    seam(
+        "[kilt.top, band.join]",
+        "size 98: kilt.top is 4.00 cm too long for band.join, with pleats folded.",
+        "size 104: kilt.top is 4.50 cm too long for band.join, with pleats folded.");
+    seam("[kilt.top, front.hem]");
+    seam(
+        "[rib.joined edge, band.join]",
+        "size 98: rib.joined edge is 4.00 cm too long for band.join, with the shorter edge"
+            + " stretched.",
+        "size 104: rib.joined edge is 4.50 cm too long for band.join, with the shorter edge"
+            + " stretched.");
   }
 
   @Test

@@ -23,7 +23,7 @@ class RectanglesTest {
   private static final Cut FOLDED = new Cut("main", 1, Cut.How.FOLD);
   private static final Gathered.Seams SEAMS = new Gathered.Seams(10, 30, 10, true);
 
-  private static Gathered frill(double joined, String fullness, int panels, Cut cut) {
+  private static Gathered frill(double joined, String fullness, int panels, Cut cut, Notch... own) {
     return new Gathered(
         "frill",
         Span.given(joined),
@@ -32,7 +32,8 @@ class RectanglesTest {
         SEAMS,
         panels,
         Grain.ALONG,
-        List.of(cut));
+        List.of(cut),
+        List.of(own));
   }
 
   private static List<Double> notches(Piece piece) {
@@ -56,6 +57,96 @@ class RectanglesTest {
     assertEquals(150, folded.piece().edge("top").sewnMm(), 1e-9);
     // Cloth of 40 cm: each of the two is split in two, so that the seams asked for stay.
     assertEquals(4, frill(600, "1.5", 2, ONE).panels(ONE, 400).count());
+  }
+
+  private static final double DEEP = Notch.USUAL_DEPTH_MM;
+
+  private static List<Notch> doubled(Piece piece) {
+    return piece.notches().stream().filter(n -> n.strokes() == 2).toList();
+  }
+
+  @Test
+  void aNotchFallsOnThePanelThatHoldsIt() {
+    // 90 cm in three panels of 30 cm: 40 cm along the top is 10 cm along the second. The hem runs
+    // back, so that its 10 cm are on the third.
+    Notch top = new Notch("top", 400, 2, DEEP);
+    Panels three = frill(600, "1.5", 3, ONE, top, new Notch("hem", 100, 2, DEEP)).panels(ONE, 1400);
+    assertEquals(
+        List.of("frill panel 1", "frill panel 2", "frill panel 3"),
+        three.pieces().stream().map(Piece::name).toList());
+    assertEquals(List.of(), doubled(three.pieces().get(0)));
+    assertEquals(List.of(new Notch("top", 100, 2, DEEP)), doubled(three.pieces().get(1)));
+    assertEquals(List.of(new Notch("hem", 100, 2, DEEP)), doubled(three.pieces().get(2)));
+    assertEquals(
+        "frill: its own notches do not stand on all panels: cut 1 of frill panel 1 and 1 of frill"
+            + " panel 2 and 1 of frill panel 3",
+        three.sentences(Unit.CM).get(1));
+    assertEquals(
+        List.of("2 of frill panels 1+3", "1 of frill panel 2"),
+        frill(600, "1.5", 3, ONE, top).panels(ONE, 1400).pieces().stream()
+            .map(p -> p.cuts().get(0) + " of " + p.name())
+            .toList());
+    // At the same place of each they are all alike.
+    Panels alike = frill(600, "1.5", 2, ONE, top, new Notch("top", 850, 2, DEEP)).panels(ONE, 1400);
+    assertEquals(List.of("frill"), alike.pieces().stream().map(Piece::name).toList());
+    assertEquals("2", alike.piece().cuts().get(0).toString());
+    assertEquals(List.of(top), doubled(alike.piece()));
+  }
+
+  @Test
+  void sidesBelongToTheFirstAndTheLastPanel() {
+    Panels two =
+        pleated(
+                new Pleating(Pleating.Kind.KNIFE, 12, 30),
+                2,
+                new Notch("side", 50, 2, DEEP),
+                new Notch("other side", 70, 2, DEEP))
+            .panels(ONE, 1400);
+    assertEquals("other side", doubled(two.pieces().get(0)).get(0).edge());
+    assertEquals("side", doubled(two.pieces().get(1)).get(0).edge());
+  }
+
+  /** The slow way: every notch is found again where its panel begins. */
+  @Property(tries = 300)
+  void noNotchIsLostOrMoved(
+      @ForAll @DoubleRange(min = 0, max = 900) double at,
+      @ForAll @IntRange(min = 1, max = 7) int panels,
+      @ForAll boolean hem) {
+    Notch notch = new Notch(hem ? "hem" : "top", at, 2, DEEP);
+    Panels made = frill(600, "1.5", panels, ONE, notch).panels(ONE, 1400);
+    assertEquals(panels, made.pieces().stream().mapToInt(p -> p.cuts().get(0).count()).sum());
+    List<Piece> holding = made.pieces().stream().filter(p -> !doubled(p).isEmpty()).toList();
+    assertEquals(1, holding.size());
+    String name = holding.get(0).name();
+    int panel = panels == 1 ? 1 : Integer.parseInt(name.substring(name.lastIndexOf(' ') + 1));
+    double width = 900.0 / panels;
+    double start = (hem ? panels - panel : panel - 1) * width;
+    assertEquals(at, start + doubled(holding.get(0)).get(0).atMm(), 1e-5);
+  }
+
+  @Test
+  void panelsOnTheFoldHoldNone() {
+    Gathered two = frill(600, "1.5", 2, FOLDED, new Notch("top", 100, 1, DEEP));
+    assertThrows(InputException.class, () -> two.panels(FOLDED, 1400));
+    assertEquals(
+        1, doubled(frill(600, "1.5", 0, FOLDED, new Notch("top", 100, 2, DEEP)).piece()).size());
+  }
+
+  @Test
+  void aBandHasNotchesOfItsOwnBesideThoseAtItsQuarters() {
+    Notch own = new Notch("far edge", 630, 2, DEEP);
+    Piece piece = band(1, 30, true, Grain.ALONG, ONE, own).piece();
+    assertEquals(5, piece.notches().size());
+    assertEquals(List.of(own), doubled(piece));
+    for (Notch wrong :
+        List.of(
+            new Notch("far edge", 631, 1, DEEP),
+            new Notch("far edge", 1, 1, 11),
+            new Notch("top", 1, 1, DEEP))) {
+      Band band = band(1, 30, true, Grain.ALONG, ONE, wrong);
+      InputException refused = assertThrows(InputException.class, band::piece);
+      assertEquals(Optional.of(wrong.edge()), refused.problems().get(0).edge());
+    }
   }
 
   @Test
@@ -125,7 +216,8 @@ class RectanglesTest {
     }
   }
 
-  private static Band band(double share, double overlap, boolean doubled, Grain grain, Cut cut) {
+  private static Band band(
+      double share, double overlap, boolean doubled, Grain grain, Cut cut, Notch... own) {
     return new Band(
         "band",
         Span.given(600),
@@ -135,7 +227,8 @@ class RectanglesTest {
         doubled,
         new Band.Seams(Allowance.of(10), Allowance.of(10), Allowance.of(10)),
         grain,
-        List.of(cut));
+        List.of(cut),
+        List.of(own));
   }
 
   @Test
@@ -175,9 +268,17 @@ class RectanglesTest {
     assertTrue(said.contains(why), said);
   }
 
-  private static Pleated pleated(Pleating pleating, int panels) {
+  private static Pleated pleated(Pleating pleating, int panels, Notch... own) {
     return new Pleated(
-        "skirt", Span.given(600), pleating, 300, SEAMS, panels, Grain.ALONG, List.of(ONE));
+        "skirt",
+        Span.given(600),
+        pleating,
+        300,
+        SEAMS,
+        panels,
+        Grain.ALONG,
+        List.of(ONE),
+        List.of(own));
   }
 
   @ParameterizedTest

@@ -5,6 +5,7 @@ import ellwand.pattern.Allowance;
 import ellwand.pattern.Band;
 import ellwand.pattern.BandPlan;
 import ellwand.pattern.Extent;
+import ellwand.pattern.Notch;
 import java.util.List;
 import java.util.Optional;
 
@@ -34,6 +35,7 @@ final class BandReader {
             ? said.text().flatMap(text -> said.attempt(() -> Share.ofLength(text)))
             : Optional.of(1.0);
     double overlap = band.get("overlap").lengthFrom0().orElse(0.0);
+    List<Notch> notches = PieceReader.notches(spot.get("notches"));
     if (spot.problems().size() > before
         || joined.isEmpty()
         || far.isEmpty()
@@ -53,6 +55,7 @@ final class BandReader {
                 band.get("doubled").isTrue(),
                 new Band.Seams(joined.get(), far.get(), ends.get()),
                 head.grain(),
-                head.cuts()));
+                head.cuts(),
+                notches));
   }
 }

@@ -45,6 +45,7 @@ record ComputedWriter(PieceWriter pieces, Measures measures) {
     }
     set(gathered, "length", plan.length());
     panels(gathered, plan.panels());
+    pieces.noted(node, plan.notches(), List.of());
     return node;
   }
 
@@ -59,6 +60,7 @@ record ComputedWriter(PieceWriter pieces, Measures measures) {
     plan.fullness().ifPresent(f -> pleated.set("fullness", Json.number(f)));
     set(pleated, "length", plan.length());
     panels(pleated, plan.panels());
+    pieces.noted(node, plan.notches(), List.of());
     return node;
   }
 
@@ -80,6 +82,7 @@ record ComputedWriter(PieceWriter pieces, Measures measures) {
     if (plan.doubled()) {
       band.put("doubled", true);
     }
+    pieces.noted(node, plan.notches(), List.of());
     return node;
   }
 

@@ -107,8 +107,19 @@ final class DesignTrial {
     try {
       return Optional.of(design.completed(drawn, size));
     } catch (InputException e) {
-      e.problems().forEach(p -> measured(p.piece().orElseThrow()).report(p));
+      e.problems().forEach(p -> tellComputed(p, size));
       return Optional.empty();
+    }
+  }
+
+  /** Of its edges only its own notches can be wrong in one size and right in another. */
+  private void tellComputed(Problem problem, String size) {
+    Spot notches = entry(problem.piece().orElseThrow()).get("notches");
+    if (problem.edge().isPresent() && notches.present()) {
+      notches.report(
+          size.equals(design.sizes().base()) ? problem : inSize(problem, size, problem.remedy()));
+    } else {
+      measured(problem.piece().get()).report(problem);
     }
   }
 

@@ -5,6 +5,7 @@ import ellwand.pattern.Extent;
 import ellwand.pattern.Fullness;
 import ellwand.pattern.Gathered;
 import ellwand.pattern.GatheredPlan;
+import ellwand.pattern.Notch;
 import java.util.List;
 import java.util.Optional;
 
@@ -27,6 +28,7 @@ final class GatheredReader {
     Optional<Extent> length = ExtentReader.read(gathered.get("length"), sizes);
     Spot said = gathered.get("fullness");
     Optional<Fullness> fullness = said.attempt(() -> Fullness.parse(said.node().asText()));
+    List<Notch> notches = PieceReader.notches(spot.get("notches"));
     if (spot.problems().size() > before
         || seams.isEmpty()
         || joined.isEmpty()
@@ -44,6 +46,7 @@ final class GatheredReader {
                 seams.get(),
                 rectangle.panels(),
                 head.grain(),
-                head.cuts()));
+                head.cuts(),
+                notches));
   }
 }

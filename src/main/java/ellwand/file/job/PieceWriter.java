@@ -95,7 +95,7 @@ final class PieceWriter {
     said.turnedBack().ifPresent(back -> edge.put("turned-back", back));
   }
 
-  private void noted(ObjectNode node, List<Notch> notched, List<InnerLine> lines) {
+  void noted(ObjectNode node, List<Notch> notched, List<InnerLine> lines) {
     if (!notched.isEmpty()) {
       ArrayNode notches = node.putArray("notches");
       notched.forEach(notch -> notches.add(notch(notch)));

@@ -3,6 +3,7 @@ package ellwand.file.job;
 import ellwand.file.source.Spot;
 import ellwand.pattern.Extent;
 import ellwand.pattern.Gathered;
+import ellwand.pattern.Notch;
 import ellwand.pattern.PleatedPlan;
 import ellwand.pattern.Pleating;
 import java.util.List;
@@ -29,6 +30,7 @@ final class PleatedReader {
     Optional<Double> depth = pleated.get("depth").lengthAbove0();
     Spot pleats = pleated.get("pleats");
     Spot fullness = pleated.get("fullness");
+    List<Notch> notches = PieceReader.notches(spot.get("notches"));
     if (spot.problems().size() > before
         || seams.isEmpty()
         || joined.isEmpty()
@@ -52,6 +54,7 @@ final class PleatedReader {
                 seams.get(),
                 rectangle.panels(),
                 head.grain(),
-                head.cuts()));
+                head.cuts(),
+                notches));
   }
 }

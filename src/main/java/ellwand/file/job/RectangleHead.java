@@ -11,7 +11,7 @@ import java.util.TreeSet;
 record RectangleHead(Spot piece, PieceHead head, String rule) {
 
   private static final List<String> ONLY_DRAWN =
-      List.of("outline", "from", "alter", "fold", "notches", "lines");
+      List.of("outline", "from", "alter", "fold", "lines");
 
   /**
    * Reports entries that only drawn pieces have, and edges that it does not have.
