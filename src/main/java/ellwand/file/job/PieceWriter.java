@@ -21,6 +21,7 @@ import ellwand.pattern.Start;
 import ellwand.pattern.block.FromBody;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Writes the pieces of a design, each with all that its entry says. */
 final class PieceWriter {
@@ -138,7 +139,11 @@ final class PieceWriter {
       return measures.number(allowance.usualMm().getAsDouble());
     }
     ObjectNode byCloth = Json.object();
-    allowance.mmByCloth().forEach((cloth, mm) -> byCloth.set(cloth, measures.number(mm)));
+    // In the order of the cuts, however they were said.
+    Stream.concat(cuts.stream().map(Cut::cloth), allowance.mmByCloth().keySet().stream())
+        .distinct()
+        .filter(allowance.mmByCloth()::containsKey)
+        .forEach(cloth -> byCloth.set(cloth, measures.number(allowance.mmByCloth().get(cloth))));
     return byCloth;
   }
 
