@@ -33,10 +33,11 @@ public record PieceSet(List<Piece> drawn, List<Binding> bindings, List<Rectangle
   /**
    * These and a rectangle.
    *
-   * @throws ellwand.problem.InputException if a notch of it stands beyond its edge
+   * @throws ellwand.problem.InputException if a notch of it stands beyond its edge or is too deep
+   *     in a cloth
    */
   PieceSet with(Rectangle rectangle) {
-    rectangle.piece();
+    rectangle.piece().inCloths();
     List<Rectangle> more = new ArrayList<>(rectangles);
     more.add(rectangle);
     return new PieceSet(drawn, bindings, more);
