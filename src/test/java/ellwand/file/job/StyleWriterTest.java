@@ -474,13 +474,14 @@ class StyleWriterTest {
         two == 0 ? 0 : random.nextInt(4),
         Grain.ALONG,
         List.of(new Cut("main", 1, Cut.How.WHOLE)),
-        own(random, Gathered.TOP, Gathered.HEM));
+        own(random, Gathered.HEM, Gathered.SIDE));
   }
 
+  /** Away from corners and from notches that the piece has already. */
   private static List<Notch> own(Random random, String... edges) {
     return Stream.of(edges)
         .filter(e -> random.nextBoolean())
-        .map(e -> new Notch(e, 30 * random.nextDouble(), 1 + random.nextInt(2), 2.5))
+        .map(e -> new Notch(e, 5 + 10 * random.nextDouble(), 1 + random.nextInt(2), 2.5))
         .toList();
   }
 
