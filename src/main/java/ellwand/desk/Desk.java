@@ -114,6 +114,17 @@ public final class Desk implements AutoCloseable {
     config.routes.get(
         "/job/pieces",
         request -> json(request, job(request).pieces(word(request.queryParam("size")))));
+    config.routes.post(
+        "/job/alter",
+        request -> {
+          JsonNode body = body(request);
+          OpenJob job = job(request);
+          job.alter(body.path("piece").asText(), body.path("sentence").asText());
+          json(request, job.json());
+        });
+    config.routes.get(
+        "/job/before",
+        request -> send(request, Prints.before(job(request), word(request.queryParam("size")))));
     config.routes.get("/job/tables", request -> json(request, tables(job(request))));
     config.routes.post("/job/table/lay", this::lay);
     config.routes.post("/job/table/keep", request -> changed(request, table(request)::keep));

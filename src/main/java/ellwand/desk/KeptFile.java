@@ -77,7 +77,7 @@ final class KeptFile<T> {
    */
   void edit(List<String> at, Optional<JsonNode> was, Optional<JsonNode> value) {
     look();
-    Optional<JsonNode> now = YamlTree.at(text, at);
+    Optional<JsonNode> now = at(at);
     if (!same(now, was)) {
       throw InputException.of(
           "this was changed meanwhile, to " + now.map(JsonNode::toString).orElse("nothing"),
@@ -128,6 +128,11 @@ final class KeptFile<T> {
 
   void redo() {
     history.redo().ifPresent(this::keep);
+  }
+
+  /** What stands at a place. */
+  Optional<JsonNode> at(List<String> place) {
+    return YamlTree.at(text, place);
   }
 
   /** What it says, if it can be read. */

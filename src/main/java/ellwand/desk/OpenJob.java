@@ -5,6 +5,8 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import ellwand.cloth.Cloth;
 import ellwand.file.job.JobReader;
 import ellwand.file.source.Json;
+import ellwand.file.source.Names;
+import ellwand.file.source.YamlTree;
 import ellwand.job.Job;
 import ellwand.lay.Marker;
 import ellwand.problem.InputException;
@@ -71,6 +73,34 @@ final class OpenJob {
   /** See {@link KeptFile#edit}. */
   synchronized void edit(List<String> at, Optional<JsonNode> was, Optional<JsonNode> value) {
     change(f -> f.edit(at, was, value));
+  }
+
+  /**
+   * Alters a piece by one more step, as it is written in a job.
+   *
+   * @param sentence such as {@code mark: v, on: centre front, at: 6 cm}
+   * @throws InputException if it is no step, or none that can be done
+   */
+  synchronized void alter(String piece, String sentence) {
+    JsonNode step =
+        YamlTree.of("step: {" + sentence + "}\n")
+            .map(entries -> entries.get("step"))
+            .filter(JsonNode::isObject)
+            .orElseThrow(
+                () ->
+                    InputException.of(
+                        "'" + Names.shown(sentence) + "' is no step",
+                        "Write it as in a job, for example mark: v, on: centre front, at: 6 cm"));
+    List<String> list = List.of("style", "pieces", piece, "alter");
+    int steps = file.at(list).map(JsonNode::size).orElse(0);
+    if (steps == 0) {
+      JsonNode first = Json.object().arrayNode().add(step);
+      change(f -> f.edit(list, f.at(list), Optional.of(first)));
+    } else {
+      List<String> at = new ArrayList<>(list);
+      at.add(Integer.toString(steps));
+      change(f -> f.edit(at, Optional.empty(), Optional.of(step)));
+    }
   }
 
   synchronized void undo() {

@@ -7,7 +7,6 @@ import ellwand.cloth.Cloth;
 import ellwand.cutting.CutPiece;
 import ellwand.file.source.Json;
 import ellwand.job.Job;
-import ellwand.pattern.Cut;
 import ellwand.pattern.Edge;
 import ellwand.units.Length;
 import java.util.LinkedHashMap;
@@ -34,7 +33,11 @@ final class PiecesJson {
     Map<String, ObjectNode> pieces = new LinkedHashMap<>();
     for (Cloth cloth : job.cloths()) {
       for (CutPiece cut : TableRun.pattern(job, size, cloth)) {
-        pieces.computeIfAbsent(cut.name(), n -> piece(job, cut));
+        ArrayNode cuts = pieces.computeIfAbsent(cut.name(), n -> piece(job, cut)).withArray("cut");
+        cut.piece()
+            .cutFrom(cloth.name())
+            .ifPresent(
+                how -> cuts.addObject().put("cloth", cloth.name()).put("how", how.toString()));
       }
     }
     ObjectNode json = Json.object();
@@ -46,11 +49,12 @@ final class PiecesJson {
   private static ObjectNode piece(Job job, CutPiece cut) {
     ObjectNode json = Json.object();
     json.put("name", cut.name());
-    ArrayNode cuts = json.putArray("cut");
-    for (Cut of : cut.piece().cuts()) {
-      cuts.addObject().put("cloth", of.cloth()).put("how", of.toString());
-    }
     json.put("grain", cut.piece().grain().word());
+    ArrayNode altered = json.putArray("altered");
+    job.style().design().outlined().stream()
+        .filter(drawn -> drawn.name().equals(cut.name()))
+        .flatMap(drawn -> drawn.alter().stream())
+        .forEach(step -> altered.add(step.alteration().words(job.unit())));
     cut.piece().fold().ifPresent(fold -> json.put("fold", fold));
     json.set("cutting", TableJson.points(cut.cutting()));
     ArrayNode edges = json.putArray("edges");

@@ -1,5 +1,6 @@
 package ellwand.desk;
 
+import ellwand.app.DrawRun;
 import ellwand.app.LaidJob;
 import ellwand.app.Output;
 import ellwand.app.PlotFormat;
@@ -23,6 +24,12 @@ final class Prints {
     return TableRun.laid(job.job(), job.markers(), job.job().unit())
         .also(List.of(PlotFormat.DXF, PlotFormat.HPGL))
         .outputs();
+  }
+
+  /** Altered pieces before and after. */
+  static Output before(OpenJob job, String size) {
+    Job read = job.job();
+    return DrawRun.before(read, read.unit(), List.of(size), Optional.empty()).output("altered.svg");
   }
 
   /** The pieces, or the markers, full size on paper. */

@@ -24,7 +24,13 @@ final class Workroom {
 
   /** Styles to begin with, as they lie among the resources. */
   static final List<String> SAMPLES =
-      List.of("weir-jacket", "tarn-waistcoat", "fell-bodywarmer", "stile-breeches", "beck-tunic");
+      List.of(
+          "weir-jacket",
+          "garth-waistcoat",
+          "tarn-waistcoat",
+          "fell-bodywarmer",
+          "stile-breeches",
+          "beck-tunic");
 
   private static final String HIDDEN = ".ellwand";
 

@@ -157,6 +157,33 @@ class DeskInBrowserTest {
   }
 
   @Test
+  void aPieceIsAlteredAndSeenBeforeAndAfter() throws IOException {
+    browser.click("weir jacket");
+    browser.see(".name[aria-label^='back,']").sendKeys(Keys.ENTER);
+    browser
+        .see("input[name=sentence]")
+        .sendKeys("mark: low, on: centre front, at: 2 cm", Keys.ENTER);
+    browser.waitFor("the mistake is told", () -> browser.text(".wrong").contains("centre front"));
+    browser
+        .see("input[name=sentence]")
+        .sendKeys(Keys.chord(Keys.CONTROL, "a"), "mark: low, on: neckline, at: 2 cm", Keys.ENTER);
+    browser.see("dialog img[alt='Altered pieces before and after']");
+    browser.waitFor(
+        "the picture is there",
+        () ->
+            (Boolean)
+                browser.script("return document.querySelector('dialog img').naturalWidth > 99"));
+    browser.shot("before-and-after");
+    browser.click("Close");
+    assertTrue(Files.readString(folder.resolve("weir-jacket.yaml")).contains("{mark: low"));
+    browser.click("Take the last one back");
+    browser.waitFor("it is gone", () -> browser.text("aside").contains("None yet"));
+    WebElement cut = browser.see("input[data-cut=main]");
+    cut.sendKeys(Keys.chord(Keys.CONTROL, "a"), "three", Keys.TAB);
+    browser.waitFor("the mistake is told", () -> browser.text(".wrong").contains("three"));
+  }
+
+  @Test
   void aBlockIsDraftedFromMeasures() {
     browser.see("input[name=chest]").clear();
     browser.see("input[name=chest]").sendKeys("60");

@@ -3,6 +3,8 @@
 import {h, s, line, box} from '../draw.js';
 import {Refused} from '../server.js';
 
+const GRAINS = ['along', 'across', 'either', 'bias', 'any'];
+
 let size = null;
 let chosen = null;
 let board, side, drawn;
@@ -65,23 +67,32 @@ function group(desk, piece, b, transform) {
         onclick: () => choose(desk, piece, edge),
         onkeydown: event => { if (event.key === 'Enter' || event.key === ' ') { event.preventDefault(); choose(desk, piece, edge); } },
       }, s('path', {class: 'hit', d: line(edge.line)}), s('path', {class: 'sewing', d: line(edge.line)}))),
-      s('text', {x: (b.x0 + b.x1) / 2, y: -(b.y0 + b.y1) / 2, 'text-anchor': 'middle', 'font-size': letters}, piece.name),
+      s('text', {
+        class: 'name', tabindex: 0, role: 'button', 'aria-label': `${piece.name}, how it is cut and altered`,
+        x: (b.x0 + b.x1) / 2, y: -(b.y0 + b.y1) / 2, 'text-anchor': 'middle', 'font-size': letters,
+        onclick: () => choose(desk, piece, null),
+        onkeydown: event => { if (event.key === 'Enter' || event.key === ' ') { event.preventDefault(); choose(desk, piece, null); } },
+      }, piece.name),
       s('text', {x: (b.x0 + b.x1) / 2, y: -(b.y0 + b.y1) / 2 + letters * 1.2, 'text-anchor': 'middle', 'font-size': letters * .7}, how));
 }
 
 const is = (piece, edge) => chosen?.piece === piece.name && chosen?.edge === edge.name;
 
 function choose(desk, piece, edge) {
-  chosen = {piece: piece.name, edge: edge.name};
+  chosen = {piece: piece.name, edge: edge?.name ?? null};
   desk.attempt(() => draw(desk));
 }
 
 function tell(desk) {
   const piece = drawn.pieces.find(p => p.name === chosen?.piece);
   const edge = piece?.edges.find(e => e.name === chosen?.edge);
+  if (piece && !edge) {
+    whole(desk, piece);
+    return;
+  }
   if (!edge) {
     side.replaceChildren(h('h2', {}, 'Pieces'),
-        h('p', {}, 'Click an edge to see how long it is and to give it another seam allowance. The dashed line is sewn, the full line is cut.'));
+        h('p', {}, 'Click an edge to see how long it is and to give it another seam allowance; click the name of a piece to say how it is cut and to alter it. The dashed line is sewn, the full line is cut.'));
     return;
   }
   const named = desk.job.entries?.style?.pieces?.[piece.name]?.edges?.[edge.name];
@@ -106,4 +117,60 @@ function tell(desk) {
             h('label', {}, 'Seam allowance', input), wrong,
             h('div', {class: 'row'}, h('button', {class: 'main', type: 'submit'}, 'Change')))
         : h('p', {}, `Allowance ${edge.allowance}. The edge has no name of its own in the file.`));
+}
+
+/** How a piece is cut and altered. */
+function whole(desk, piece) {
+  const at = ['style', 'pieces', piece.name];
+  const entry = desk.job.entries?.style?.pieces?.[piece.name] ?? {};
+  const wrong = h('p', {class: 'wrong', role: 'alert'});
+  const attempt = (deed, input) => desk.attempt(async () => {
+    try {
+      await deed();
+    } catch (error) {
+      if (!(error instanceof Refused)) throw error;
+      input?.setAttribute('aria-invalid', 'true');
+      wrong.textContent = error.message;
+    }
+  });
+  const cloths = Object.keys(desk.job.entries?.cloths ?? {});
+  const alter = h('form', {onsubmit: event => {
+    event.preventDefault();
+    const input = alter.elements.sentence;
+    attempt(async () => {
+      desk.job = await desk.post('/job/alter', {}, {piece: piece.name, sentence: input.value.trim()});
+      await draw(desk);
+      before(desk);
+    }, input);
+  }}, h('label', {}, 'One more step', h('input', {name: 'sentence', placeholder: 'mark: v, on: centre front, at: 6 cm'})),
+  h('div', {class: 'row'}, h('button', {type: 'submit'}, 'Do it')));
+  side.replaceChildren(
+      h('h2', {}, piece.name), wrong,
+      h('h3', {}, 'Cut for one garment'),
+      ...cloths.map(cloth => h('label', {}, cloth, h('input', {
+        value: entry.cut?.[cloth] ?? '', placeholder: 'not from this cloth', 'data-cut': cloth,
+        onchange: event => attempt(() => desk.change([...at, 'cut', cloth], event.target.value.trim() || null), event.target),
+      }))),
+      h('p', {class: 'hint'}, '2, pair, or 1 on fold'),
+      h('label', {}, 'Grain', h('select', {onchange: event => attempt(() => desk.change([...at, 'grain'], event.target.value))},
+          [...new Set([...GRAINS, piece.grain])].map(grain => h('option', {selected: grain === piece.grain}, grain)))),
+      h('h3', {}, 'Alterations'),
+      piece.altered.length
+        ? h('ol', {}, piece.altered.map(words => h('li', {}, words)))
+        : h('p', {class: 'hint'}, 'None yet. The piece is as it was drawn.'),
+      h('div', {class: 'row'},
+          h('button', {disabled: !piece.altered.length, onclick: () => before(desk)}, 'See before and after'),
+          h('button', {disabled: !piece.altered.length, onclick: () => attempt(() =>
+            desk.change([...at, 'alter', String(piece.altered.length - 1)], null))}, 'Take the last one back')),
+      alter);
+}
+
+/** Old and new lines on one another. */
+function before(desk) {
+  const picture = h('img', {src: '/job/before?' + new URLSearchParams({name: desk.name, size, at: Date.now()}), alt: 'Altered pieces before and after'});
+  const room = h('dialog', {class: 'large', 'aria-label': 'Before and after'}, picture,
+      h('div', {class: 'row'}, h('button', {class: 'main', onclick: () => room.close()}, 'Close')));
+  room.addEventListener('close', () => room.remove());
+  document.body.append(room);
+  room.showModal();
 }
