@@ -180,7 +180,7 @@ class CarriedTest {
   private static Marker withoutGap(Marker marker) {
     Cloth cloth = marker.lay().cloth();
     return marker.of(
-        marker.lay().on(Trial.cloth(cloth.widthMm(), 0, cloth.direction(), Fold.OPEN)));
+        marker.lay().on(Trial.cloth(cloth.usableWidthMm(), 0, cloth.direction(), Fold.OPEN)));
   }
 
   /** Both of a pair touch the fold, 300 mm wide each. */
