@@ -22,8 +22,12 @@ export async function show(desk, at) {
   draw(desk);
 }
 
+/** Fetches shapes that are not known yet; all else may be newer here than there. */
 async function refresh(desk) {
-  for (const one of await desk.get('/job/tables')) desk.tables.set(one.goods.name, one);
+  for (const one of await desk.get('/job/tables')) {
+    const marker = desk.tables.get(one.goods.name)?.marker;
+    if (marker && one.marker) marker.shapes = {...marker.shapes, ...one.marker.shapes};
+  }
 }
 
 export const changed = desk => draw(desk);
