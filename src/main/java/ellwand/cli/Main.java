@@ -95,9 +95,12 @@ public final class Main implements Runnable {
         .setExecutionExceptionHandler(Main::failed);
   }
 
+  /** What begins with {@code ~/} lies in the user's own folder, where no shell has said so, too. */
   private static Path path(String text) {
     try {
-      return Path.of(text);
+      return text.startsWith("~/")
+          ? Path.of(System.getProperty("user.home"), text.substring(2))
+          : Path.of(text);
     } catch (InvalidPathException e) {
       throw new CommandLine.TypeConversionException(
           "no file can be called '"

@@ -52,6 +52,14 @@ class CommandLineTest {
   }
 
   @Test
+  void aTildeIsTheUsersOwnFolderThoughNoShellSaidSo() {
+    Ran ran = Ran.of("check", "~/not there/job.yaml");
+    String home = Path.of(System.getProperty("user.home"), "not there", "job.yaml").toString();
+    assertEquals(2, ran.code());
+    assertTrue(ran.err().startsWith(home + ": there is no such file"), ran.err());
+  }
+
+  @Test
   void layWritesEveryFileAndCheckFindsNothing() throws IOException {
     Path out = laid();
     assertEquals(
