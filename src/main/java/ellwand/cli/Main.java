@@ -150,8 +150,8 @@ public final class Main implements Runnable {
     String known =
         needed > 0 ? "; %s take about %d MB".formatted(error.getMessage(), needed >> 20) : "";
     return ("There is not enough memory: all %d MB that Java may use are taken%s. Lay fewer"
-                + " garments at once, or give it more: java -Xmx%dm -jar ellwand.jar ... Nothing"
-                + " was written.")
+            + " garments at once, or give it more: java -Xmx%dm -jar ellwand.jar ... Nothing"
+            + " was written.")
         .formatted(maxBytes >> 20, known, Math.max(2 * maxBytes, maxBytes + needed) >> 20);
   }
 
