@@ -14,12 +14,16 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * How soon the desk answers: started as a program of its own and asked over HTTP as its page asks.
@@ -28,6 +32,8 @@ import java.util.concurrent.TimeUnit;
 public final class DeskAnswers implements AutoCloseable {
 
   private static final JsonMapper JSON = new JsonMapper();
+  private static final Pattern NAMED =
+      Pattern.compile("(?:from |src=|href=)[\"']([./\\w-]+[.](?:js|css|svg))[\"']");
   private static final int DRAGS = 200;
   private static final long PATIENCE_SECONDS = 300;
   private static final int PIECES = 10;
@@ -70,14 +76,9 @@ public final class DeskAnswers implements AutoCloseable {
   private void open() throws IOException, InterruptedException {
     String name = post("/jobs", "", "{\"sample\":\"weir-jacket\"}").path("name").asText();
     long start = System.nanoTime();
-    for (String file : List.of("/", "/desk.css", "/desk.js", "/draw.js", "/server.js")) {
-      get(file);
-    }
-    for (String place : List.of("cloths", "new", "pieces", "sheets", "table")) {
-      get("/places/" + place + ".js");
-    }
+    follow("/", new HashSet<>());
     get("/jobs");
-    String size = JSON.readTree(get("/job" + of(name))).path("sizes").path(0).asText();
+    String size = JSON.readTree(get("/job" + of(name))).path("sizes").path(0).path("name").asText();
     get("/job/tables" + of(name));
     get("/job/pieces" + of(name) + "&size=" + encoded(size));
     row(
@@ -87,6 +88,16 @@ public final class DeskAnswers implements AutoCloseable {
     memory("memory of the server, page open");
     row("Lay of the sample until its first marker", firstMarker(name), "2 s");
     memory("memory after a lay");
+  }
+
+  /** Gets a file of the page, and all that it names. */
+  private void follow(String file, Set<String> got) throws IOException, InterruptedException {
+    if (got.add(file)) {
+      Matcher names = NAMED.matcher(get(file));
+      while (names.find()) {
+        follow(URI.create(file).resolve(names.group(1)).toString(), got);
+      }
+    }
   }
 
   /** One after another, each a slide of up to 400 mm each way, as it is answered. */
@@ -140,7 +151,9 @@ public final class DeskAnswers implements AutoCloseable {
 
   private void listen(String name) throws InterruptedException {
     client
-        .sendAsync(request("/job/news" + of(name)).build(), HttpResponse.BodyHandlers.ofLines())
+        .sendAsync(
+            request("/job/news" + of(name)).header("Accept", "text/event-stream").build(),
+            HttpResponse.BodyHandlers.ofLines())
         .thenAcceptAsync(lines -> lines.body().forEach(heard::add));
     TimeUnit.SECONDS.sleep(1);
   }
