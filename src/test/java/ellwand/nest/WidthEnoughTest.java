@@ -15,6 +15,7 @@ import ellwand.lay.Lay;
 import ellwand.lay.Marker;
 import ellwand.lay.Wanted;
 import ellwand.nest.pose.NoRoomException;
+import ellwand.pattern.Cut;
 import ellwand.rule.Asking;
 import ellwand.rule.Check;
 import ellwand.rule.Trial;
@@ -110,6 +111,24 @@ class WidthEnoughTest {
     assertFalse(WidthEnough.hasRoom(lay, Fold.OPEN));
   }
 
+  private static boolean whole(CutPiece piece) {
+    return piece.piece().cuts().stream().anyMatch(cut -> cut.how() == Cut.How.WHOLE);
+  }
+
+  /**
+   * Two alike come off both plies at once there, the lower mirrored, on the other side of a bar.
+   */
+  @Test
+  void whatWantsAPlaceBesideABarCannotBeCutTwiceInAStack() {
+    Cloth bars = narrow(Direction.ONE_WAY, Fold.LENGTHWISE).repeating(Repeat.even(0, 30, 0, 28));
+    Lay lay =
+        Trial.lay(
+            bars,
+            Asking.marked(Trial.rectangle("yoke", "2", 209, 424), 20, Asking.at(Double.NaN, 5)));
+    assertEquals(OptionalDouble.empty(), WidthEnough.mm(lay, List.of(Fold.STACKED), STEP_MM));
+    assertTrue(WidthEnough.mm(lay, List.of(Fold.LENGTHWISE), STEP_MM).isPresent());
+  }
+
   @Property(tries = 40)
   void theWidthToldIsEnoughAndAStepLessIsNot(@ForAll long seed) {
     Random random = new Random(seed);
@@ -138,7 +157,7 @@ class WidthEnoughTest {
       CutPiece piece =
           Garments.piece(random, "piece " + i, 200, 600, "2", "1", "pair", "1 on fold");
       CutPiece asking =
-          barred && random.nextBoolean()
+          barred && random.nextBoolean() && !(fold == Fold.STACKED && whole(piece))
               ? Asking.marked(
                   piece,
                   20,
