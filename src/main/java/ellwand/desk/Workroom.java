@@ -112,7 +112,8 @@ final class Workroom {
     String plain = wanted.replaceAll("[^\\p{L}\\p{N} _-]", " ").strip();
     String name = plain.isEmpty() ? "style" : plain.substring(0, Math.min(60, plain.length()));
     Path path = folder.resolve(name + ".yaml");
-    for (int i = 2; Files.exists(path); i++) {
+    // A style that ended like an order's file would not be listed.
+    for (int i = 2; Files.exists(path) || path.toString().endsWith(OrderBook.ENDING); i++) {
       path = folder.resolve(name + " " + i + ".yaml");
     }
     WholeFile.write(path, job);

@@ -65,6 +65,14 @@ class DeskTest {
   }
 
   @Test
+  void aStyleThatIsCalledAnOrderIsStillAStyle() {
+    Workroom room = new Workroom(folder);
+    String name = room.create("spring order", new byte[] {'#'});
+    assertEquals("spring order 2.yaml", name);
+    assertTrue(room.jobs().containsKey(name));
+  }
+
+  @Test
   void anEditChangesOneLineOfTheFile() throws IOException {
     String before = file();
     JsonNode was = at(maker.get("/job?" + JOB).json().path("entries"));

@@ -58,7 +58,8 @@ final class AlteredPieces implements Pictured {
         .allMatch(box -> fits(box, paper, scale));
   }
 
-  private static boolean fits(Box asDrawn, Paper paper, double scale) {
+  /** Whether a piece has room on a page, top up. */
+  static boolean fits(Box asDrawn, Paper paper, double scale) {
     return asDrawn.width() <= paper.innerWidthMm() * scale
         && asDrawn.length() <= paper.innerHeightMm() * scale;
   }

@@ -88,10 +88,7 @@ final class CutPieces implements Pictured {
     }
     return piecesBySize.get(group).stream()
         .map(c -> c.cutting().box())
-        .allMatch(
-            topUp ->
-                topUp.width() <= paper.innerWidthMm() * scale
-                    && topUp.length() <= paper.innerHeightMm() * scale);
+        .allMatch(topUp -> AlteredPieces.fits(topUp, paper, scale));
   }
 
   @Override
