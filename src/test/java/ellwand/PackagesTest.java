@@ -31,6 +31,7 @@ class PackagesTest {
     TABLE.put("work", List.of("problem"));
     TABLE.put("units", List.of("problem"));
     TABLE.put("geometry", List.of("units", "problem"));
+    TABLE.put("trace", List.of("geometry", "units", "problem"));
     TABLE.put("pattern", List.of("geometry", "units", "problem"));
     TABLE.put("pattern.alter", List.of("pattern", "geometry", "units", "problem"));
     TABLE.put("pattern.block", List.of("pattern", "geometry", "problem"));
@@ -93,7 +94,8 @@ class PackagesTest {
             "file.interchange",
             "file.pdf",
             "file.marker",
-            "file.figures"));
+            "file.figures",
+            "trace"));
     TABLE.put(
         "desk",
         with(
@@ -193,6 +195,10 @@ class PackagesTest {
   @Test
   void librariesStayWhereTheyBelong() {
     stays("org.locationtech.jts..", "ellwand.geometry");
+    for (String vision : List.of("boofcv..", "georegression..", "org.ddogleg..", "org.ejml..")) {
+      stays(vision, "ellwand.trace");
+    }
+    stays("com.drew..", "ellwand.trace");
     stays("org.optaplanner..", "ellwand.nest", "ellwand.nest.choice", "ellwand.order");
     stays("org.apache.batik..", "ellwand.draw..");
     stays("org.apache.pdfbox..", "ellwand.draw..", "ellwand.file.pdf");

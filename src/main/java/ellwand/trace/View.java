@@ -1,0 +1,34 @@
+package ellwand.trace;
+
+import ellwand.geometry.Point;
+import java.awt.image.BufferedImage;
+
+/**
+ * A picture of the plane, and how its pixels lie on it.
+ *
+ * @param file as the user named it
+ * @param picture as decoded, upright
+ */
+public record View(String file, BufferedImage picture, Mapping mapping) {
+
+  /** Whether a place on the plane, mm, is in the picture. */
+  public boolean shows(Point mm) {
+    Point pixel = mapping.pixelAt(mm);
+    return pixel.x() >= 0
+        && pixel.y() >= 0
+        && pixel.x() <= picture.getWidth() - 1
+        && pixel.y() <= picture.getHeight() - 1;
+  }
+
+  /** How many pixels a millimetre has at a place on the plane, in its worst direction. */
+  public double pixelsPerMm(Point mm) {
+    Point at = mapping.pixelAt(mm);
+    Point right = mapping.pixelAt(mm.plus(new Point(1, 0))).minus(at);
+    Point up = mapping.pixelAt(mm.plus(new Point(0, 1))).minus(at);
+    // The smaller singular value of the two directions.
+    double squares = right.dot(right) + up.dot(up);
+    double area = Math.abs(right.cross(up));
+    double spread = Math.sqrt(Math.max(0, squares * squares - 4 * area * area));
+    return Math.sqrt(Math.max(0, (squares - spread) / 2));
+  }
+}
