@@ -28,7 +28,9 @@ public record Straightened(
     return views.stream().anyMatch(v -> v.shows(mm));
   }
 
-  /** How far off a place may be in the view that knows it best, mm; infinite where none shows it. */
+  /**
+   * How far off a place may be in the view that knows it best, mm; infinite where none shows it.
+   */
   public double errorMm(Point mm) {
     return views.stream()
         .filter(v -> v.shows(mm))
