@@ -96,6 +96,7 @@ class PackagesTest {
             "file.marker",
             "file.figures",
             "trace"));
+    TABLE.put("many", with("app", "app"));
     TABLE.put(
         "desk",
         with(
