@@ -60,6 +60,7 @@ class PackagesTest {
     TABLE.put("draw.marker", with("draw.piece", "draw.piece", "draw.plot"));
     TABLE.put("draw.tiles", with("draw.piece", "draw.piece"));
     TABLE.put("draw.order", with("draw.sheet", "draw.sheet"));
+    TABLE.put("draw.reference", with("draw.sheet", "draw.sheet", "trace"));
     TABLE.put(
         "file.alter",
         List.of("pattern.alter", "pattern", "file.source", "geometry", "units", "problem"));
@@ -87,6 +88,7 @@ class PackagesTest {
             "draw.marker",
             "draw.tiles",
             "draw.order",
+            "draw.reference",
             "file.source",
             "file.job",
             "file.drawn",

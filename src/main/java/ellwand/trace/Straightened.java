@@ -8,7 +8,7 @@ import java.util.List;
  * What photos or a scan show, on one plane in mm.
  *
  * @param picture seen from straight above, made of all views, to look at and to find pieces in; its
- *     mapping is a {@link FlatMapping}; black where nothing was seen
+ *     mapping is a {@link FlatMapping}; transparent where nothing was seen
  * @param views the photos themselves, to trace in without the loss of straightening; a scan is its
  *     own picture and its only view
  * @param sheets where the paper of the reference sheets lies, which is no piece
