@@ -1,6 +1,7 @@
 package ellwand.nest.kernel;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 
@@ -26,6 +27,8 @@ final class Outlines {
   private static final int LEVELS = 4;
 
   private static final int LEVELS_ROUGHLY = 3;
+
+  private static final int LEVELS_BOXED = 1;
 
   private final Set<Integer> fixed;
   private final NoFit noFit;
@@ -108,7 +111,28 @@ final class Outlines {
     noFit = of.noFit;
     whole = boxes(of.whole, fixed);
     bare = boxes(of.bare, fixed);
-    tables = new Tables(whole, bare, fixed, noFit, LEVELS_ROUGHLY);
+    tables = new Tables(whole, bare, fixed, new BoxNoFit(noFit), LEVELS_BOXED);
+  }
+
+  /** The no-fit polygon of two boxes is a box; what of an obstacle isn't one is left to another. */
+  private record BoxNoFit(NoFit other) implements NoFit {
+
+    @Override
+    public List<double[]> rings(double[] still, double[] moving) {
+      if (!isBox(still) || !isBox(moving)) {
+        return other.rings(still, moving);
+      }
+      return List.of(
+          box(
+              Rings.min(still, 0) - Rings.max(moving, 0),
+              Rings.min(still, 1) - Rings.max(moving, 1),
+              Rings.max(still, 0) - Rings.min(moving, 0),
+              Rings.max(still, 1) - Rings.min(moving, 1)));
+    }
+
+    private static boolean isBox(double[] ring) {
+      return Arrays.equals(ring, boxRound(ring));
+    }
   }
 
   /** The boxes round them, whose tables are quickly made; obstacles stay as they are. */
@@ -119,14 +143,17 @@ final class Outlines {
   private static List<double[]> boxes(List<double[]> rings, Set<Integer> fixed) {
     List<double[]> boxes = new ArrayList<>();
     for (int i = 0; i < rings.size(); i++) {
-      double[] r = rings.get(i);
-      double x0 = Rings.min(r, 0);
-      double y0 = Rings.min(r, 1);
-      double x1 = Rings.max(r, 0);
-      double y1 = Rings.max(r, 1);
-      boxes.add(fixed.contains(i) ? r : new double[] {x0, y0, x1, y0, x1, y1, x0, y1});
+      boxes.add(fixed.contains(i) ? rings.get(i) : boxRound(rings.get(i)));
     }
     return boxes;
+  }
+
+  private static double[] boxRound(double[] ring) {
+    return box(Rings.min(ring, 0), Rings.min(ring, 1), Rings.max(ring, 0), Rings.max(ring, 1));
+  }
+
+  private static double[] box(double x0, double y0, double x1, double y1) {
+    return new double[] {x0, y0, x1, y0, x1, y1, x0, y1};
   }
 
   /** Outlines one after another; one that is another turned by half is thinned like it. */
