@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import ellwand.geometry.NoFitUnion;
 import ellwand.geometry.RandomOutlines;
 import ellwand.work.TooLittleMemory;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.SplittableRandom;
@@ -35,6 +36,47 @@ class PairTableTest {
   void combsTouchAndNest(@ForAll long seed, @ForAll @IntRange(min = 2, max = 4) int teeth) {
     SplittableRandom random = new SplittableRandom(seed);
     judge(RandomOutlines.comb(random, teeth), RandomOutlines.comb(random, 1), random, 5 * teeth, 8);
+  }
+
+  @Property(tries = 25)
+  void tablesOfBoxesAreThoseOfTheirNoFitPolygons(@ForAll long seed) {
+    SplittableRandom random = new SplittableRandom(seed);
+    List<Shape> shapes = new ArrayList<>();
+    for (int i = 0; i < 3; i++) {
+      shapes.add(new Shape(RandomOutlines.star(random, 7, 10, 0.8)));
+    }
+    int obstacle = 2;
+    Outlines boxed = new Outlines(shapes, Set.of(obstacle), NoFitUnion::rings, 0).boxed();
+    for (int moving = 0; moving < obstacle; moving++) {
+      for (int still = 0; still < shapes.size(); still++) {
+        double[] fixed = still == obstacle ? centred(shapes.get(still)) : box(shapes.get(still));
+        PairTable judge =
+            PairTableBuilder.build(NoFitUnion.rings(fixed, box(shapes.get(moving))), 5);
+        double sign = boxed.tables.sign(still, moving);
+        for (int i = 0; i < 40; i++) {
+          double x = random.nextDouble(-25, 25);
+          double y = random.nextDouble(-25, 25);
+          assertEquals(
+              judge.depth(x, y),
+              boxed.tables.table(still, moving).depth(sign * x, sign * y),
+              1e-6,
+              () -> "seed " + seed);
+        }
+      }
+    }
+  }
+
+  private static double[] centred(Shape shape) {
+    return Rings.shifted(
+        shape.coordinates(),
+        -(shape.minX() + shape.maxX()) / 2,
+        -(shape.minY() + shape.maxY()) / 2);
+  }
+
+  private static double[] box(Shape shape) {
+    double x = (shape.maxX() - shape.minX()) / 2;
+    double y = (shape.maxY() - shape.minY()) / 2;
+    return new double[] {-x, -y, x, -y, x, y, -x, y};
   }
 
   private static void judge(
