@@ -4,6 +4,7 @@ import ellwand.desk.Desk;
 import ellwand.work.Stop;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -57,16 +58,25 @@ final class DeskCommand implements Callable<Integer> {
   public Integer call() throws InterruptedException {
     Stop stop = main.stop();
     PrintWriter out = spec.commandLine().getOut();
+    Optional<String> open = Desk.open(folder);
+    if (open.isPresent()) {
+      show("Ellwand is open on this folder already, at ", open.get(), out);
+      return Main.DONE;
+    }
     try (Desk desk = Desk.start(folder, host, port)) {
-      out.println("Ellwand is at " + desk.address());
-      out.flush();
-      if (!noBrowser) {
-        Browser.open(desk.address());
-      }
+      show("Ellwand is at ", desk.address(), out);
       while (!stop.wanted()) {
         Thread.sleep(POLL_MILLIS);
       }
     }
     return Main.DONE;
+  }
+
+  private void show(String words, String address, PrintWriter out) {
+    out.println(words + address);
+    out.flush();
+    if (!noBrowser) {
+      Browser.open(address);
+    }
   }
 }

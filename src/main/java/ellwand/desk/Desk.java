@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import ellwand.app.Output;
+import ellwand.file.job.Renaming;
 import ellwand.file.source.Json;
 import ellwand.problem.InputException;
 import ellwand.work.Effort;
@@ -21,6 +22,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -34,13 +36,16 @@ public final class Desk implements AutoCloseable {
   private final Javalin server;
   private final Workroom room;
   private final Guard guard;
+  private final Keeper keeper;
   private final String host;
 
-  private Desk(Path folder, String host, int port) {
+  private Desk(Path folder, Keeper keeper, String host, int port) {
     this.host = host;
+    this.keeper = keeper;
     this.room = new Workroom(folder);
     this.guard = new Guard(hosts(host, port));
     this.server = Javalin.create(this::configure).start(host, port);
+    keeper.write(folder, address());
   }
 
   /**
@@ -49,10 +54,28 @@ public final class Desk implements AutoCloseable {
    * @param folder of the maker's jobs; it may be empty or missing
    * @param host that may reach it: {@code 127.0.0.1} for this machine alone
    * @param port 0 for any that is free
-   * @throws InputException if nobody can be answered there
+   * @throws InputException if nobody can be answered there, or another desk has the folder
    */
   public static Desk start(Path folder, String host, int port) {
-    return new Desk(folder, host, free(host, port));
+    int free = free(host, port);
+    Keeper keeper =
+        Keeper.of(folder)
+            .orElseThrow(
+                () ->
+                    InputException.of(
+                        "another desk is open on this folder",
+                        "Work on that one, or end it first"));
+    return new Desk(folder, keeper, host, free);
+  }
+
+  /**
+   * Where a desk that is open on a folder is already, with the key that lets a browser in; nothing
+   * if none is, or it does not say.
+   */
+  public static Optional<String> open(Path folder) {
+    Optional<Keeper> mine = Keeper.of(folder);
+    mine.ifPresent(Keeper::close);
+    return mine.isPresent() ? Optional.empty() : Keeper.address(folder);
   }
 
   private static int free(String host, int port) {
@@ -81,6 +104,7 @@ public final class Desk implements AutoCloseable {
   public void close() {
     room.close();
     server.stop();
+    keeper.close();
   }
 
   private void configure(JavalinConfig config) {
@@ -109,8 +133,9 @@ public final class Desk implements AutoCloseable {
     config.routes.get("/job", request -> json(request, job(request).json()));
     config.routes.sse("/job/news", tab -> job(tab.ctx()).tabs().add(tab));
     config.routes.post("/job/edit", this::edit);
-    config.routes.post("/job/undo", request -> changed(request, job(request)::undo));
-    config.routes.post("/job/redo", request -> changed(request, job(request)::redo));
+    config.routes.post("/job/undo", request -> step(request, true));
+    config.routes.post("/job/redo", request -> step(request, false));
+    config.routes.post("/job/rename", this::rename);
     config.routes.get(
         "/job/pieces",
         request -> json(request, job(request).pieces(word(request.queryParam("size")))));
@@ -118,9 +143,7 @@ public final class Desk implements AutoCloseable {
         "/job/alter",
         request -> {
           JsonNode body = body(request);
-          OpenJob job = job(request);
-          job.alter(body.path("piece").asText(), body.path("sentence").asText());
-          json(request, job.json());
+          change(request, job -> job.alter(body.path("piece").asText(), body.path("step")));
         });
     config.routes.get(
         "/job/before",
@@ -238,8 +261,40 @@ public final class Desk implements AutoCloseable {
 
   private void edit(Context request) {
     JsonNode body = body(request);
-    job(request).edit(place(body), value(body.get("was")), value(body.get("value")));
-    json(request, job(request).json());
+    change(
+        request, job -> job.edit(place(body), value(body.get("was")), value(body.get("value"))));
+  }
+
+  private void step(Context request, boolean back) {
+    Optional<String> section = Optional.ofNullable(request.queryParam("section"));
+    change(request, job -> job.step(section, back));
+  }
+
+  private void rename(Context request) {
+    JsonNode body = body(request);
+    String piece = body.path("piece").asText();
+    String name = body.path("name").asText();
+    String other = body.path("to").asText().strip();
+    change(
+        request,
+        job ->
+            job.rename(
+                text ->
+                    switch (body.path("what").asText()) {
+                      case "piece" -> Renaming.piece(text, piece, other);
+                      case "edge" -> Renaming.edge(text, piece, name, other);
+                      case "point" -> Renaming.point(text, piece, name, other);
+                      default -> throw InputException.of(
+                          "this cannot be renamed", "Choose a piece, an edge or a point");
+                    }));
+  }
+
+  /** Changes a job, which may change others. */
+  private void change(Context request, Consumer<OpenJob> how) {
+    OpenJob job = job(request);
+    how.accept(job);
+    room.changed(job);
+    json(request, job.json());
   }
 
   private void editOrder(Context request) {

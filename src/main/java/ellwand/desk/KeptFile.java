@@ -14,6 +14,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiConsumer;
 import java.util.function.BiFunction;
 
 /**
@@ -28,37 +29,48 @@ final class KeptFile<T> {
 
   private final Path path;
   private final History history;
+  private final Sharing sharing;
   private final BiFunction<String, Folder, T> reader;
   private String text = "";
+  private NotedFolder seen = new NotedFolder(Folder.EMPTY);
   private Optional<T> read = Optional.empty();
   private List<Problem> problems = List.of();
 
   /**
    * @param history folder for what it held before
+   * @param sharing knows which other files take something from it
    * @param reader reads a file of a name from a folder
    */
-  KeptFile(Path path, Path history, BiFunction<String, Folder, T> reader) {
+  KeptFile(Path path, Path history, Sharing sharing, BiFunction<String, Folder, T> reader) {
     this.path = path;
     this.history = new History(history);
+    this.sharing = sharing;
     this.reader = reader;
-    look();
+    set();
     this.history.note(text);
   }
 
-  /** Reads the file again if it was changed elsewhere, and tells whether it was. */
+  Path path() {
+    return path;
+  }
+
+  /**
+   * Reads the file again if it, or one that it names, was changed elsewhere, and tells whether it
+   * was.
+   */
   boolean look() {
-    String now = new String(Folder.DISK.read(path.toString(), MOST_BYTES), StandardCharsets.UTF_8);
-    if (now.equals(text)) {
+    if (seen.same()) {
       return false;
     }
-    set(now);
+    set();
     return true;
   }
 
-  private void set(String now) {
-    text = now;
+  private void set() {
+    seen = new NotedFolder(Folder.DISK);
+    text = new String(seen.read(path.toString(), MOST_BYTES), StandardCharsets.UTF_8);
     try {
-      read = Optional.of(reader.apply(path.toString(), Folder.DISK));
+      read = Optional.of(reader.apply(path.toString(), seen));
       problems = List.of();
     } catch (InputException e) {
       read = Optional.empty();
@@ -83,15 +95,38 @@ final class KeptFile<T> {
           "this was changed meanwhile, to " + now.map(JsonNode::toString).orElse("nothing"),
           "Look at it as it is now, and change it again if you still want to");
     }
-    String next =
-        value.map(v -> YamlEdit.set(text, at, v)).orElseGet(() -> YamlEdit.remove(text, at));
-    List<Problem> fresh = new ArrayList<>(tried(next));
-    fresh.removeIf(p -> problems.stream().anyMatch(old -> old.what().equals(p.what())));
-    if (!fresh.isEmpty()) {
-      throw new InputException(fresh);
+    change(
+        value.map(v -> YamlEdit.set(text, at, v)).orElseGet(() -> YamlEdit.remove(text, at)),
+        (old, fresh) -> {});
+  }
+
+  /**
+   * Changes all of the text at once.
+   *
+   * @param held holds what it said against what it would say, and may refuse
+   * @throws InputException if it, or a file that takes something from it, would have problems that
+   *     it did not have; it is then as before
+   */
+  void change(String next, BiConsumer<T, T> held) {
+    byte[] bytes = next.getBytes(StandardCharsets.UTF_8);
+    Folder then = Folder.DISK.with(path.toString(), bytes);
+    // Several jobs may change one style.
+    synchronized (sharing) {
+      List<Problem> fresh = new ArrayList<>();
+      try {
+        T said = reader.apply(path.toString(), then);
+        read.ifPresent(old -> held.accept(old, said));
+      } catch (InputException e) {
+        fresh.addAll(e.problems());
+        fresh.removeIf(p -> problems.stream().anyMatch(old -> old.what().equals(p.what())));
+      }
+      fresh.addAll(sharing.broken(path, then, seen::has));
+      if (!fresh.isEmpty()) {
+        throw new InputException(fresh);
+      }
+      keep(next);
+      history.note(next);
     }
-    keep(next);
-    history.note(next);
   }
 
   /** A page writes 1.50 as 1.5. */
@@ -106,20 +141,9 @@ final class KeptFile<T> {
         : one.equals(other) ? 0 : 1;
   }
 
-  /** What would be wrong with the file if it held this. */
-  private List<Problem> tried(String next) {
-    try {
-      byte[] bytes = next.getBytes(StandardCharsets.UTF_8);
-      reader.apply(path.toString(), Folder.DISK.with(path.toString(), bytes));
-      return List.of();
-    } catch (InputException e) {
-      return e.problems();
-    }
-  }
-
   private void keep(String next) {
     WholeFile.write(path, next.getBytes(StandardCharsets.UTF_8));
-    set(next);
+    set();
   }
 
   void undo() {
@@ -128,6 +152,10 @@ final class KeptFile<T> {
 
   void redo() {
     history.redo().ifPresent(this::keep);
+  }
+
+  String text() {
+    return text;
   }
 
   /** What stands at a place. */

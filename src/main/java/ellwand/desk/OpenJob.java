@@ -1,12 +1,13 @@
 package ellwand.desk;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import ellwand.cloth.Cloth;
 import ellwand.file.job.JobReader;
+import ellwand.file.job.Renaming;
+import ellwand.file.source.Folder;
 import ellwand.file.source.Json;
-import ellwand.file.source.Names;
-import ellwand.file.source.YamlTree;
 import ellwand.job.Job;
 import ellwand.lay.Marker;
 import ellwand.problem.InputException;
@@ -17,25 +18,37 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.UnaryOperator;
 
 /** A job that somebody looks at: its file, its tables, its order, the tabs that show it. */
 final class OpenJob {
 
+  private static final int LONGEST_CHAIN = 8;
+
   private final String name;
   private final Path hidden;
+  private final Sharing sharing;
   private final Tabs tabs = new Tabs();
   private final Map<String, Table> tables = new LinkedHashMap<>();
   private final KeptFile<Job> file;
   private final OrderBook order;
 
+  /** Files that have a section of the job, by their paths. */
+  private final Map<Path, KeptFile<Job>> elsewhere = new LinkedHashMap<>();
+
+  /** What of the job was read last. */
+  private Optional<Job> known = Optional.empty();
+
   /**
    * @param hidden folder for its history and its markers
+   * @param sharing knows which files take something from which
    */
-  OpenJob(String name, Path path, Path hidden) {
+  OpenJob(String name, Path path, Path hidden, Sharing sharing) {
     this.name = name;
     this.hidden = hidden;
-    this.file = new KeptFile<>(path, hidden.resolve("history"), JobReader::read);
-    this.order = new OrderBook(path, hidden.resolve("order-history"), tabs);
+    this.sharing = sharing;
+    this.file = new KeptFile<>(path, hidden.resolve("history"), sharing, JobReader::read);
+    this.order = new OrderBook(path, hidden.resolve("order-history"), sharing, tabs);
     setTables();
   }
 
@@ -47,16 +60,26 @@ final class OpenJob {
     return order;
   }
 
-  private void look() {
-    if (file.look()) {
-      setTables();
+  /** Looks whether another program, or another job, has changed what it says; tells the tabs. */
+  synchronized void lookAgain() {
+    if (look()) {
+      tabs.tell("changed", Json.object());
     }
   }
 
+  private boolean look() {
+    boolean other = file.look();
+    if (other) {
+      setTables();
+    }
+    return other;
+  }
+
   private void setTables() {
-    if (file.said().isEmpty()) {
+    if (file.said().isEmpty() || file.said().equals(known)) {
       return;
     }
+    known = file.said();
     Job job = file.get();
     List<String> cloths = job.cloths().stream().map(Cloth::name).toList();
     tables.keySet().stream()
@@ -70,49 +93,101 @@ final class OpenJob {
     }
   }
 
-  /** See {@link KeptFile#edit}. */
+  /** The file that has a section of the job: the job's own, or one that it names. */
+  private KeptFile<Job> holding(String section) {
+    Path path = file.path();
+    for (int i = 0; i < LONGEST_CHAIN; i++) {
+      Path here = path;
+      Optional<Path> next =
+          Sharing.entries(path, Folder.DISK)
+              .flatMap(root -> Sharing.named(here, root.path(section)));
+      if (next.isEmpty()) {
+        break;
+      }
+      path = next.get();
+    }
+    if (path.equals(file.path())) {
+      return file;
+    }
+    KeptFile<Job> kept = elsewhere.get(path);
+    if (kept == null) {
+      kept =
+          new KeptFile<>(
+              path,
+              sharing.history(path),
+              sharing,
+              (changed, from) -> JobReader.read(file.path().toString(), from));
+      elsewhere.put(path, kept);
+    }
+    kept.look();
+    return kept;
+  }
+
+  /** See {@link KeptFile#edit}; in the file that has the section. */
   synchronized void edit(List<String> at, Optional<JsonNode> was, Optional<JsonNode> value) {
-    change(f -> f.edit(at, was, value));
+    change(at.get(0), f -> f.edit(at, was, value));
   }
 
   /**
-   * Alters a piece by one more step, as it is written in a job.
+   * Alters a piece by one more step.
    *
-   * @param sentence such as {@code mark: v, on: centre front, at: 6 cm}
+   * @param step as it is written in a job, such as {@code mark: v, on: centre front, at: 6 cm}
    * @throws InputException if it is no step, or none that can be done
    */
-  synchronized void alter(String piece, String sentence) {
-    JsonNode step =
-        YamlTree.of("step: {" + sentence + "}\n")
-            .map(entries -> entries.get("step"))
-            .filter(JsonNode::isObject)
-            .orElseThrow(
-                () ->
-                    InputException.of(
-                        "'" + Names.shown(sentence) + "' is no step",
-                        "Write it as in a job, for example mark: v, on: centre front, at: 6 cm"));
+  synchronized void alter(String piece, JsonNode step) {
     List<String> list = List.of("style", "pieces", piece, "alter");
-    int steps = file.at(list).map(JsonNode::size).orElse(0);
-    if (steps == 0) {
-      JsonNode first = Json.object().arrayNode().add(step);
-      change(f -> f.edit(list, f.at(list), Optional.of(first)));
+    change("style", f -> added(f, list, step));
+  }
+
+  /** One more item of a list, which begins with it if there is none. */
+  private static void added(KeptFile<Job> f, List<String> list, JsonNode item) {
+    int size = f.at(list).map(JsonNode::size).orElse(0);
+    if (size == 0) {
+      f.edit(list, f.at(list), Optional.of(Json.object().arrayNode().add(item)));
     } else {
       List<String> at = new ArrayList<>(list);
-      at.add(Integer.toString(steps));
-      change(f -> f.edit(at, Optional.empty(), Optional.of(step)));
+      at.add(Integer.toString(size));
+      f.edit(at, Optional.empty(), Optional.of(item));
     }
   }
 
-  synchronized void undo() {
-    change(KeptFile::undo);
+  /**
+   * Gives a piece, or an edge or a point of one, another name wherever the file speaks of it.
+   *
+   * @param text the file with the other name
+   * @throws InputException if it would say something else then, with where
+   */
+  synchronized void rename(UnaryOperator<String> text) {
+    change(
+        "style",
+        f ->
+            f.change(
+                text.apply(f.text()),
+                (before, after) -> Renaming.check(before.style(), after.style())));
   }
 
-  synchronized void redo() {
-    change(KeptFile::redo);
+  /**
+   * One step back, or forward again, of the file that has a section.
+   *
+   * @param section nothing for the job's own file
+   */
+  synchronized void step(Optional<String> section, boolean back) {
+    KeptFile<Job> of = section.map(this::holding).orElse(file);
+    if (back) {
+      of.undo();
+    } else {
+      of.redo();
+    }
+    changed();
   }
 
-  private void change(Consumer<KeptFile<Job>> how) {
-    how.accept(file);
+  private void change(String section, Consumer<KeptFile<Job>> how) {
+    how.accept(holding(section));
+    changed();
+  }
+
+  private void changed() {
+    file.look();
     setTables();
     tabs.tell("changed", Json.object());
   }
@@ -153,10 +228,25 @@ final class OpenJob {
     return markers;
   }
 
-  /** What a page needs to know of it. */
+  /** What a page needs to know of it; sections of other files stand in their places. */
   synchronized ObjectNode json() {
     look();
     ObjectNode json = file.json();
+    ObjectNode entries = (ObjectNode) json.get("entries");
+    ObjectNode others = json.putObject("elsewhere");
+    for (String section : Sharing.SECTIONS) {
+      KeptFile<Job> holding = holding(section);
+      if (holding != file) {
+        ObjectNode other = holding.json();
+        entries.set(section, other.at("/entries/" + section));
+        ObjectNode told = others.putObject(section);
+        told.put("file", holding.path().getFileName().toString());
+        told.set("undo", other.get("undo"));
+        told.set("redo", other.get("redo"));
+        ArrayNode jobs = told.putArray("jobs");
+        sharing.users(holding.path()).forEach(jobs::add);
+      }
+    }
     json.put("name", name);
     file.said()
         .ifPresent(

@@ -37,14 +37,16 @@ final class OrderBook {
   private final Path style;
   private final Path path;
   private final Path history;
+  private final Sharing sharing;
   private final Tabs tabs;
   private Optional<KeptFile<OrderJob>> file = Optional.empty();
   private Optional<Stop> planning = Optional.empty();
   private Optional<PlannedOrder> plan = Optional.empty();
   private List<Problem> refused = List.of();
 
-  OrderBook(Path style, Path history, Tabs tabs) {
+  OrderBook(Path style, Path history, Sharing sharing, Tabs tabs) {
     this.style = style;
+    this.sharing = sharing;
     this.path =
         style.resolveSibling(style.getFileName().toString().replaceFirst("\\.ya?ml$", "") + ENDING);
     this.history = history;
@@ -54,9 +56,11 @@ final class OrderBook {
   /** The file, if there is one. */
   private Optional<KeptFile<OrderJob>> file() {
     if (file.isEmpty() && Files.exists(path)) {
-      file = Optional.of(new KeptFile<>(path, history, OrderJobReader::read));
+      file = Optional.of(new KeptFile<>(path, history, sharing, OrderJobReader::read));
     }
-    file.ifPresent(KeptFile::look);
+    if (file.filter(KeptFile::look).isPresent()) {
+      plan = Optional.empty();
+    }
     return file;
   }
 

@@ -32,21 +32,32 @@ final class Workroom {
           "stile-breeches",
           "beck-tunic");
 
-  private static final String HIDDEN = ".ellwand";
+  /** Folder for what the desk keeps. */
+  static final String HIDDEN = ".ellwand";
 
   private final Path folder;
+  private final Sharing sharing;
   private final Map<String, OpenJob> open = new ConcurrentHashMap<>();
 
   Workroom(Path folder) {
-    this.folder = folder;
+    // As files that name one another are called, so that they are recognised.
+    this.folder = folder.normalize();
+    this.sharing = new Sharing(this::files, file -> hidden(name(file)).resolve("history"));
   }
 
   /** The jobs that are there, by name. */
   Map<String, Path> jobs() {
+    Map<String, Path> jobs = files();
+    jobs.keySet().removeIf(name -> name.endsWith(OrderBook.ENDING));
+    return jobs;
+  }
+
+  /** Jobs, orders and styles, by name. */
+  private Map<String, Path> files() {
     Map<String, Path> jobs = new LinkedHashMap<>();
     try (Stream<Path> files = Files.isDirectory(folder) ? Files.walk(folder, 2) : Stream.of()) {
       files
-          .filter(Workroom::mayBeJob)
+          .filter(this::mayBeJob)
           .sorted(Comparator.comparing(Path::toString))
           .forEach(path -> jobs.put(name(path), path));
     } catch (IOException e) {
@@ -55,12 +66,8 @@ final class Workroom {
     return jobs;
   }
 
-  private static boolean mayBeJob(Path path) {
-    String name = path.getFileName().toString();
-    return name.matches("[^.].*\\.ya?ml")
-        && !name.endsWith(OrderBook.ENDING)
-        && Files.isRegularFile(path)
-        && !path.getParent().getFileName().toString().startsWith(".");
+  private boolean mayBeJob(Path path) {
+    return name(path).matches("([^./][^/]*/)?[^./][^/]*\\.ya?ml") && Files.isRegularFile(path);
   }
 
   private String name(Path path) {
@@ -80,7 +87,7 @@ final class Workroom {
                     InputException.of(
                         "no job is called " + Names.shown(name),
                         "Choose one that is in the folder"));
-    return open.computeIfAbsent(name, n -> new OpenJob(n, path, hidden(n)));
+    return open.computeIfAbsent(name, n -> new OpenJob(n, path, hidden(n), sharing));
   }
 
   /** Where history and markers of a job are kept. */
@@ -127,6 +134,11 @@ final class Workroom {
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+  }
+
+  /** Lets the other jobs see what was changed in one, if they share it. */
+  void changed(OpenJob by) {
+    open.values().stream().filter(job -> job != by).forEach(OpenJob::lookAgain);
   }
 
   /** Ends all searches; each keeps its best. */

@@ -1,6 +1,7 @@
 package ellwand.file.source;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.TextNode;
 import ellwand.problem.InputException;
 import java.util.List;
 import java.util.Optional;
@@ -58,6 +59,40 @@ public final class YamlEdit {
    */
   public static String remove(String text, List<String> at) {
     return new YamlEdit(text).remove(at);
+  }
+
+  /**
+   * The text with another name of an entry, which stays where it is.
+   *
+   * @throws InputException if there is no such entry, or one that is called so beside it
+   */
+  public static String rename(String text, List<String> at, String name) {
+    return new YamlEdit(text).rename(at, name);
+  }
+
+  private String rename(List<String> at, String name) {
+    Node parent = parent(at);
+    NodeTuple entry =
+        parent instanceof MappingNode map
+            ? tuple(map, at.get(at.size() - 1)).orElseThrow(() -> noPlace(at))
+            : null;
+    if (entry == null) {
+      throw noPlace(at);
+    }
+    if (child(parent, name).isPresent()) {
+      throw InputException.of(
+          "there is an entry " + Names.shown(name) + " already", "Choose another name");
+    }
+    Node key = entry.getKeyNode();
+    return spliced(start(key), end(key), Yaml.line(TextNode.valueOf(name)));
+  }
+
+  private Node parent(List<String> at) {
+    Node parent = root;
+    for (String name : at.subList(0, at.size() - 1)) {
+      parent = child(parent, name).orElseThrow(() -> noPlace(at));
+    }
+    return parent;
   }
 
   private String set(List<String> at, JsonNode value) {
@@ -148,10 +183,7 @@ public final class YamlEdit {
   }
 
   private String remove(List<String> at) {
-    Node parent = root;
-    for (String name : at.subList(0, at.size() - 1)) {
-      parent = child(parent, name).orElseThrow(() -> noPlace(at));
-    }
+    Node parent = parent(at);
     String name = at.get(at.size() - 1);
     Node value = child(parent, name).orElseThrow(() -> noPlace(at));
     CollectionNode<?> all = (CollectionNode<?>) parent;
