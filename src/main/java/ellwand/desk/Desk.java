@@ -261,8 +261,7 @@ public final class Desk implements AutoCloseable {
 
   private void edit(Context request) {
     JsonNode body = body(request);
-    change(
-        request, job -> job.edit(place(body), value(body.get("was")), value(body.get("value"))));
+    change(request, job -> job.edit(place(body), value(body.get("was")), value(body.get("value"))));
   }
 
   private void step(Context request, boolean back) {
@@ -284,8 +283,9 @@ public final class Desk implements AutoCloseable {
                       case "piece" -> Renaming.piece(text, piece, other);
                       case "edge" -> Renaming.edge(text, piece, name, other);
                       case "point" -> Renaming.point(text, piece, name, other);
-                      default -> throw InputException.of(
-                          "this cannot be renamed", "Choose a piece, an edge or a point");
+                      default ->
+                          throw InputException.of(
+                              "this cannot be renamed", "Choose a piece, an edge or a point");
                     }));
   }
 

@@ -53,7 +53,8 @@ final class Sharing {
   Path history(Path file) {
     if (!files.get().containsValue(file)) {
       throw InputException.of(
-          file.getFileName() + " lies outside this folder", "Open the desk on a folder that has it");
+          file.getFileName() + " lies outside this folder",
+          "Open the desk on a folder that has it");
     }
     return histories.apply(file);
   }

@@ -10,8 +10,8 @@ import * as sheets from './places/sheets.js';
 import * as table from './places/table.js';
 
 const PLACES = [
-  {id: 'pieces', name: 'Pieces', place: pieces},
-  {id: 'cloths', name: 'Cloths', place: cloths},
+  {id: 'pieces', name: 'Pieces', place: pieces, section: 'style'},
+  {id: 'cloths', name: 'Cloths', place: cloths, section: 'cloths'},
   {id: 'table', name: 'Table', place: table},
   {id: 'order', name: 'Order', place: order},
   {id: 'paper', name: 'Paper', place: sheets},
@@ -27,6 +27,7 @@ const desk = {
   post: (path, query, body) => post(path, {name: desk.name, ...query}, body),
   open,
   change,
+  again: looked,
   slip,
   attempt,
 };
@@ -67,8 +68,11 @@ async function open(name) {
   location.hash = '#' + encodeURIComponent(name) + '/pieces';
 }
 
+/** Fetches the job; where nothing is new, who is typing is left alone. */
 async function look() {
-  desk.job = await desk.get('/job');
+  const now = await desk.get('/job');
+  if (JSON.stringify(now) === JSON.stringify(desk.job)) return;
+  desk.job = now;
   await looked();
 }
 
@@ -117,11 +121,15 @@ function slip() {
   document.getElementById('slip').replaceChildren(...parts);
 }
 
+/** Back and forth in the file that has what this place shows. */
 function steps() {
+  const other = desk.job?.elsewhere[shown?.section];
+  const of = other ?? desk.job ?? {};
   const button = (label, path, can) =>
-    h('button', {disabled: !can, onclick: () => attempt(() => desk.post(path).then(look))}, label);
+    h('button', {disabled: !can, title: other ? `in ${other.file}` : null,
+      onclick: () => attempt(() => desk.post(path, other ? {section: shown.section} : {}).then(look))}, label);
   document.getElementById('back').replaceChildren(
-      button('Undo', '/job/undo', desk.job.undo), button('Redo', '/job/redo', desk.job.redo));
+      button('Undo', '/job/undo', of.undo), button('Redo', '/job/redo', of.redo));
 }
 
 function nav() {
@@ -146,6 +154,7 @@ async function go() {
   const place = document.getElementById('place');
   place.replaceChildren();
   shown = next;
+  if (desk.job) steps();
   if (desk.job?.problems.length && next.id !== 'new') {
     place.append(h('div', {class: 'card'}, h('h2', {}, 'This job cannot be read yet'),
         h('ul', {}, desk.job.problems.map(p =>

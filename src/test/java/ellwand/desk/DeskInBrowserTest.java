@@ -66,25 +66,14 @@ class DeskInBrowserTest {
   void fromASampleToAMarkerOnPaper() throws IOException {
     begin();
     browser.shot("pieces");
-    browser.script(
-        "document.querySelector(arguments[0])"
-            + ".dispatchEvent(new MouseEvent('click', {bubbles: true}))",
-        SIDE);
+    clickEdge(SIDE);
     WebElement allowance = browser.see("input[name=allowance]");
     allowance.clear();
     allowance.sendKeys("nonsense", Keys.ENTER);
     browser.waitFor("the mistake is told", () -> browser.text(".wrong").contains("nonsense"));
     allowance.clear();
     allowance.sendKeys("2 cm", Keys.ENTER);
-    browser.waitFor(
-        "the file has it",
-        () -> {
-          try {
-            return Files.readString(folder.resolve("weir-jacket.yaml")).contains("allowance: 2 cm");
-          } catch (IOException e) {
-            throw new AssertionError(e);
-          }
-        });
+    browser.waitFor("the file has it", () -> file().contains("allowance: 2 cm"));
 
     browser.click("Cloths");
     browser.see("input[data-at=width]");
@@ -160,14 +149,29 @@ class DeskInBrowserTest {
   void aPieceIsAlteredAndSeenBeforeAndAfter() throws IOException {
     browser.click("weir jacket");
     browser.see(".name[aria-label^='back,']").sendKeys(Keys.ENTER);
+    browser.click("Add a step");
+    browser.see("form.step input[name=mark]").sendKeys("low side");
+    browser.see("form.step select[name=on]").click();
+    clickEdge(SIDE);
+    assertEquals("side seam", browser.see("form.step select[name=on]").getAttribute("value"));
+    browser.see("form.step input[name=at]").sendKeys("99", Keys.ENTER);
+    browser.waitFor("the mistake is told", () -> browser.text(".wrong").contains("side seam"));
     browser
-        .see("input[name=sentence]")
-        .sendKeys("mark: low, on: centre front, at: 2 cm", Keys.ENTER);
-    browser.waitFor("the mistake is told", () -> browser.text(".wrong").contains("centre front"));
-    browser
-        .see("input[name=sentence]")
-        .sendKeys(Keys.chord(Keys.CONTROL, "a"), "mark: low, on: neckline, at: 2 cm", Keys.ENTER);
-    browser.see("dialog img[alt='Altered pieces before and after']");
+        .see("form.step input[name=at]")
+        .sendKeys(Keys.chord(Keys.CONTROL, "a"), "1/2", Keys.ENTER);
+    browser.waitFor("it is done", () -> browser.text("aside").contains("low side"));
+    assertTrue(file().contains("alter: [{mark: low side, on: side seam, at: 1/2}]"), file());
+
+    browser.click("Add a step");
+    choose("kind", "Lengthen");
+    browser.see("form.step input[name=lengthen]").sendKeys("3");
+    browser.see("form.step select[name=at]").click();
+    browser.see(".point[aria-label='back, point low side']").sendKeys(Keys.ENTER);
+    browser.shot("step");
+    browser.click("Do it");
+    browser.see(".before");
+    assertTrue(file().contains("{lengthen: 3 cm, at: low side}"), file());
+    browser.click("See before and after");
     browser.waitFor(
         "the picture is there",
         () ->
@@ -175,12 +179,95 @@ class DeskInBrowserTest {
                 browser.script("return document.querySelector('dialog img').naturalWidth > 99"));
     browser.shot("before-and-after");
     browser.click("Close");
-    assertTrue(Files.readString(folder.resolve("weir-jacket.yaml")).contains("{mark: low"));
-    browser.click("Take the last one back");
-    browser.waitFor("it is gone", () -> browser.text("aside").contains("None yet"));
+
+    browser.see("button[aria-label='Change step 2']").click();
+    browser
+        .see("form.step input[name=lengthen]")
+        .sendKeys(Keys.chord(Keys.CONTROL, "a"), "25 mm", Keys.ENTER);
+    browser.waitFor("it is changed", () -> file().contains("{lengthen: 25 mm, at: low side}"));
+    browser.see("button[aria-label='Take step 1 out']").click();
+    browser.waitFor("what needs it is told", () -> browser.text(".wrong").contains("low side"));
+    browser.see("button[aria-label='Take step 2 out']").click();
+    browser.waitFor("it is gone", () -> !file().contains("lengthen"));
+    browser.waitFor("so is its row", () -> !browser.text("aside").contains("2.5 cm"));
+    browser.see("button[aria-label='Take step 1 out']").click();
+    browser.waitFor("all are", () -> browser.text("aside").contains("None yet"));
     WebElement cut = browser.see("input[data-cut=main]");
     cut.sendKeys(Keys.chord(Keys.CONTROL, "a"), "three", Keys.TAB);
     browser.waitFor("the mistake is told", () -> browser.text(".wrong").contains("three"));
+  }
+
+  @Test
+  void notchesAreSetMovedAndTakenOff() {
+    begin();
+    clickEdge(SIDE);
+    clickEdge(SIDE);
+    WebElement at = browser.see("aside input[name=at]");
+    browser.waitFor("where it was clicked", () -> at.getAttribute("value").endsWith(" cm"));
+    browser.see(".spot");
+    at.sendKeys(Keys.chord(Keys.CONTROL, "a"), "4", Keys.ENTER);
+    browser.waitFor("it is there", () -> file().contains("{edge: side seam, at: 4 cm}"));
+    browser
+        .see("aside input[data-notch='2']")
+        .sendKeys(Keys.chord(Keys.CONTROL, "a"), "55", Keys.TAB);
+    browser.waitFor("it is refused", () -> browser.text(".wrong").contains("beyond the end"));
+    browser
+        .see("aside input[data-notch='2']")
+        .sendKeys(Keys.chord(Keys.CONTROL, "a"), "4.5", Keys.TAB);
+    browser.waitFor("it is moved", () -> file().contains("{edge: side seam, at: 4.5 cm}"));
+    browser.shot("notches");
+    browser.see("button[aria-label='Take notch 1 off']").click();
+    browser.waitFor("it is off", () -> !file().contains("edge: side seam"));
+  }
+
+  @Test
+  void namesAreChangedWhereverTheyStand() {
+    begin();
+    clickEdge(SIDE);
+    rename("under arm seam");
+    browser.see(".edge[aria-label^='back, under arm seam']");
+    browser.waitFor("the panel follows", () -> browser.text("aside").contains("under arm seam"));
+    browser.see(".name[aria-label^='back,']").sendKeys(Keys.ENTER);
+    rename("rear");
+    browser.see(".name[aria-label^='rear,']");
+    assertTrue(file().contains("from: [rear.waist, front.waist]"), file());
+    browser.see(".point[aria-label='rear, point underarm']").sendKeys(Keys.ENTER);
+    rename("armpit");
+    browser.see(".point[aria-label='rear, point armpit']");
+    assertTrue(file().contains("under arm seam: {from: waist side, to: armpit"), file());
+    browser.see(".name[aria-label^='rear,']").sendKeys(Keys.ENTER);
+    rename("front");
+    browser.waitFor("it is refused", () -> browser.text(".wrong").contains("called front"));
+  }
+
+  private void rename(String name) {
+    browser.see("aside input[name=name]").sendKeys(Keys.chord(Keys.CONTROL, "a"), name, Keys.ENTER);
+  }
+
+  private void choose(String field, String words) {
+    browser.script(
+        "const s = document.querySelector(`select[name='${arguments[0]}']`);"
+            + "s.value = [...s.options].find(o => o.textContent === arguments[1]).value;"
+            + "s.dispatchEvent(new Event('change'))",
+        field,
+        words);
+  }
+
+  private void clickEdge(String edge) {
+    browser.see(edge);
+    browser.script(
+        "const g = document.querySelector(arguments[0]), r = g.getBoundingClientRect();"
+            + "g.dispatchEvent(new MouseEvent('click', {bubbles: true,"
+            + " clientX: r.x + r.width / 2, clientY: r.y + r.height / 2}))",
+        edge);
+  }
+
+  private String file() {
+    try {
+      return Files.readString(folder.resolve("weir-jacket.yaml"));
+    } catch (IOException e) {
+      throw new AssertionError(e);
+    }
   }
 
   @Test

@@ -2,9 +2,11 @@ package ellwand.desk;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import ellwand.problem.InputException;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -169,6 +171,76 @@ class DeskTest {
     maker.post("/job/table/lay?cloth=lining&" + JOB, "{\"seconds\":5}");
     JsonNode table = await(t -> !t.path("problems").isEmpty());
     assertTrue(table.at("/problems/0/what").asText().contains("lining"), table.toString());
+  }
+
+  @Test
+  void aStyleOfAnotherFileIsChangedThereForAllThatShareIt() throws IOException {
+    String job = file();
+    Files.writeString(folder.resolve("coat.yaml"), job);
+    String cloths = job.substring(job.indexOf("\ncloths:"));
+    for (String name : new String[] {"spring.yaml", "autumn.yaml"}) {
+      Files.writeString(
+          folder.resolve(name), "ellwand: 1\nunit: cm\nstyle: {file: coat.yaml}\n" + cloths);
+    }
+    maker.get("/job?name=autumn.yaml");
+    JsonNode spring = maker.get("/job?name=spring.yaml").json();
+    assertEquals(
+        "[\"autumn.yaml\",\"spring.yaml\"]", spring.at("/elsewhere/style/jobs").toString());
+    String was = at(spring.path("entries")).toString();
+    String edit = "{\"at\":" + SIDE + ",\"was\":" + was + ",\"value\":\"%s\"}";
+    assertEquals(200, maker.post("/job/edit?name=spring.yaml", edit.formatted("2.5 cm")).status());
+    assertTrue(Files.readString(folder.resolve("coat.yaml")).contains("allowance: 2.5 cm"));
+    assertEquals("2.5 cm", at(maker.get("/job?name=autumn.yaml").json().path("entries")).asText());
+    assertTrue(maker.get("/job/pieces?size=104&name=autumn.yaml").text().contains("2.5 cm"));
+
+    Visitor.Reply refused =
+        maker.post(
+            "/job/rename?name=coat.yaml",
+            "{\"what\":\"piece\",\"piece\":\"pocket\",\"to\":\"patch\"}");
+    assertEquals(200, refused.status(), refused.text());
+    Files.writeString(
+        folder.resolve("cape.yaml"),
+        job.replace("    pocket:\n", "    patch:\n      from: {file: coat.yaml, piece: patch}\n")
+            .replaceAll(
+                "(?s)(piece: patch\\}\n).*?(\n    peplum:)",
+                "$1      cut: {main: 2, lining: 2}\n$2"));
+    assertTrue(maker.get("/job?name=cape.yaml").json().path("problems").isEmpty());
+    refused =
+        maker.post(
+            "/job/rename?name=coat.yaml",
+            "{\"what\":\"piece\",\"piece\":\"patch\",\"to\":\"pouch\"}");
+    assertEquals(422, refused.status());
+    assertTrue(refused.text().contains("then in cape.yaml"), refused.text());
+
+    again();
+    maker.post("/job/undo?section=style&name=autumn.yaml", "{}");
+    maker.post("/job/undo?section=style&name=autumn.yaml", "{}");
+    assertEquals(job, Files.readString(folder.resolve("coat.yaml")));
+  }
+
+  @Test
+  void aStyleOutsideTheFolderIsLeftAlone(@TempDir Path outside) throws IOException {
+    Files.writeString(outside.resolve("coat.yaml"), file());
+    String cloths = file().substring(file().indexOf("\ncloths:"));
+    Files.writeString(
+        folder.resolve("spring.yaml"),
+        "ellwand: 1\nunit: cm\nstyle: {file: " + outside.resolve("coat.yaml") + "}\n" + cloths);
+    Visitor.Reply refused =
+        maker.post(
+            "/job/edit?name=spring.yaml", "{\"at\":" + SIDE + ",\"was\":1.5,\"value\":\"2 cm\"}");
+    assertEquals(422, refused.status());
+    assertTrue(refused.text().contains("outside this folder"), refused.text());
+  }
+
+  @Test
+  void aSecondStartFindsTheFirst() {
+    assertEquals(desk.address(), Desk.open(folder).orElseThrow());
+    InputException refused =
+        assertThrows(InputException.class, () -> Desk.start(folder, "127.0.0.1", 0));
+    assertTrue(refused.getMessage().contains("another desk is open"), refused.getMessage());
+    desk.close();
+    assertTrue(Desk.open(folder).isEmpty());
+    open();
   }
 
   @Test

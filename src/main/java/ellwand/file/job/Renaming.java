@@ -259,7 +259,8 @@ public final class Renaming {
       Piece one = before.get(i);
       Piece other = after.get(i);
       same =
-          one.edges().size() == other.edges().size() && one.notches().size() == other.notches().size();
+          one.edges().size() == other.edges().size()
+              && one.notches().size() == other.notches().size();
       for (int k = 0; same && k < one.edges().size(); k++) {
         same =
             one.edges().get(k).line().equals(other.edges().get(k).line())

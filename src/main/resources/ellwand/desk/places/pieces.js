@@ -1,20 +1,26 @@
-// Pieces: all of them to one scale; an edge that is clicked tells and takes its allowance.
+// Pieces: all of them to one scale; what is clicked is told, and changed, at the side.
 
 import {h, s, line, box} from '../draw.js';
-import {Refused} from '../server.js';
-
-const GRAINS = ['along', 'across', 'either', 'bias', 'any'];
+import {said, show as shown} from '../measure.js';
+import {edgePanel, piecePanel, pointPanel} from './piece.js';
 
 let size = null;
 let chosen = null;
 let board, side, drawn;
+
+/** The field that takes what is clicked next, if one waits. */
+let waiting = null;
 
 export async function show(desk, place) {
   board = h('div');
   side = h('aside', {class: 'card', 'aria-live': 'polite'});
   const sizes = desk.job.sizes;
   size = sizes.some(one => one.name === size) ? size : (sizes.find(one => one.garments) ?? sizes[0]).name;
+  const other = desk.job.elsewhere.style;
   place.append(
+      other
+        ? h('p', {class: 'hint'}, `These pieces are in ${other.file}. What you change here changes for all that use it: ${other.jobs.join(', ')}.`)
+        : '',
       sizes.length > 1
         ? h('div', {class: 'row'}, h('label', {}, 'Size shown', h('select', {
             onchange: event => { size = event.target.value; desk.attempt(() => draw(desk)); },
@@ -27,9 +33,18 @@ export async function show(desk, place) {
 
 export const changed = desk => desk.attempt(() => draw(desk));
 
+const outline = piece => piece.cutting ?? piece.edges.flatMap(edge => edge.line);
+
 async function draw(desk) {
   drawn = await desk.get('/job/pieces', {size});
-  const boxes = drawn.pieces.map(piece => box(piece.cutting));
+  waiting = null;
+  drawBoard(desk);
+  tell(desk);
+}
+
+function drawBoard(desk) {
+  const focus = board.contains(document.activeElement) ? document.activeElement.getAttribute('aria-label') : null;
+  const boxes = drawn.pieces.map(piece => box(outline(piece)));
   const widest = Math.max(...boxes.map(b => b.x1 - b.x0));
   const row = Math.max(widest, Math.sqrt(boxes.reduce((sum, b) => sum + (b.x1 - b.x0) * (b.y1 - b.y0), 0)) * 1.7);
   const gap = 40;
@@ -50,127 +65,116 @@ async function draw(desk) {
     class: 'board', role: 'group', 'aria-label': `Pieces in size ${size}`,
     viewBox: `-20 -20 ${row + 40} ${y + high + 40}`,
   }, groups));
-  tell(desk);
+  if (focus) board.querySelector(`[aria-label="${CSS.escape(focus)}"]`)?.focus();
 }
+
+const pressed = deed => event => {
+  if (event.key === 'Enter' || event.key === ' ') {
+    event.preventDefault();
+    deed(event);
+  }
+};
 
 function group(desk, piece, b, transform) {
   const letters = Math.max(14, Math.min(24, (b.y1 - b.y0) / 8));
-  const how = piece.cut.map(c => `${c.cloth} ${c.how}`).join(', ');
+  const how = piece.cut.map(c => `${c.cloth} ${c.how}`).join(', ') || 'only to make others from';
+  const mine = chosen?.piece === piece.name;
+  const mx = (b.x0 + b.x1) / 2, my = -(b.y0 + b.y1) / 2;
   return s('g', {transform},
-      s('path', {class: 'cutting', d: line(piece.cutting, true)}),
+      mine && piece.before ? s('path', {class: 'before', d: line(piece.before, true)}, s('title', {}, `${piece.name} before it was altered`)) : '',
+      piece.cutting ? s('path', {class: 'cutting', d: line(piece.cutting, true)}) : '',
       piece.lines.map(l => s('path', {class: 'inside', d: line(l)})),
       piece.notches.map(n => s('path', {class: 'cutting', d: line(n)})),
+      grain(piece, mx, my + letters * 2, letters),
       piece.edges.map(edge => s('g', {
-        class: 'edge' + (piece.fold === edge.name ? ' folded' : '') + (is(piece, edge) ? ' chosen' : ''),
+        class: 'edge' + (piece.fold === edge.name ? ' folded' : '') + (is(piece, {edge: edge.name}) ? ' chosen' : ''),
         tabindex: 0, role: 'button',
         'aria-label': `${piece.name}, ${edge.name}: ${edge.length}, allowance ${edge.allowance}`,
-        onclick: () => choose(desk, piece, edge),
-        onkeydown: event => { if (event.key === 'Enter' || event.key === ' ') { event.preventDefault(); choose(desk, piece, edge); } },
+        onclick: event => choose(desk, piece, {edge: edge.name, at: along(edge, event)}),
+        onkeydown: pressed(() => choose(desk, piece, {edge: edge.name})),
       }, s('path', {class: 'hit', d: line(edge.line)}), s('path', {class: 'sewing', d: line(edge.line)}))),
       s('text', {
         class: 'name', tabindex: 0, role: 'button', 'aria-label': `${piece.name}, how it is cut and altered`,
-        x: (b.x0 + b.x1) / 2, y: -(b.y0 + b.y1) / 2, 'text-anchor': 'middle', 'font-size': letters,
-        onclick: () => choose(desk, piece, null),
-        onkeydown: event => { if (event.key === 'Enter' || event.key === ' ') { event.preventDefault(); choose(desk, piece, null); } },
+        x: mx, y: my, 'text-anchor': 'middle', 'font-size': letters,
+        onclick: () => choose(desk, piece, {}),
+        onkeydown: pressed(() => choose(desk, piece, {})),
       }, piece.name),
-      s('text', {x: (b.x0 + b.x1) / 2, y: -(b.y0 + b.y1) / 2 + letters * 1.2, 'text-anchor': 'middle', 'font-size': letters * .7}, how));
+      s('text', {x: mx, y: my + letters * 1.2, 'text-anchor': 'middle', 'font-size': letters * .7}, how),
+      mine ? (piece.points ?? []).map(point => dot(desk, piece, point, letters)) : '',
+      mine && chosen.spot ? s('circle', {class: 'spot', cx: chosen.spot[0], cy: -chosen.spot[1], r: letters / 4}) : '');
 }
 
-const is = (piece, edge) => chosen?.piece === piece.name && chosen?.edge === edge.name;
+function dot(desk, piece, point, letters) {
+  return s('g', {
+    class: 'point' + (is(piece, {point: point.name}) ? ' chosen' : ''), tabindex: 0, role: 'button', 'aria-label': `${piece.name}, point ${point.name}`,
+    onclick: () => choose(desk, piece, {point: point.name}),
+    onkeydown: pressed(() => choose(desk, piece, {point: point.name})),
+  }, s('circle', {class: 'hit', cx: point.x, cy: -point.y, r: letters * .7}), s('circle', {cx: point.x, cy: -point.y, r: letters / 4}),
+  s('text', {x: point.x, y: -point.y - letters * .5, 'text-anchor': 'middle', 'font-size': letters * .55}, point.name));
+}
 
-function choose(desk, piece, edge) {
-  chosen = {piece: piece.name, edge: edge?.name ?? null};
-  desk.attempt(() => draw(desk));
+/** The grain line, as it lies on the drawn piece. */
+function grain(piece, x, y, letters) {
+  const turned = {along: 0, across: 90, either: 0, bias: 45}[piece.grain] ?? Number.parseFloat(piece.grain);
+  if (!Number.isFinite(turned)) return '';
+  const half = letters * 2, head = letters * .35;
+  return s('g', {transform: `translate(${x} ${y}) rotate(${-turned})`, 'aria-hidden': 'true'},
+      s('path', {class: 'inside', d: `M${-half} 0H${half}m${-head} ${-head}l${head} ${head}l${-head} ${head}` + (piece.grain === 'either' ? `M0 ${-half / 2}V${half / 2}` : '')}));
+}
+
+/** How far along the edge, from its first point as drawn, something was clicked; and where. */
+function along(edge, event) {
+  const path = event.currentTarget.querySelector('.sewing');
+  const at = new DOMPoint(event.clientX, event.clientY).matrixTransform(path.getScreenCTM().inverse());
+  const x = at.x, y = -at.y;
+  let best = {far: Infinity}, gone = 0;
+  for (let i = 0; i + 3 < edge.line.length; i += 2) {
+    const [ax, ay, bx, by] = edge.line.slice(i, i + 4);
+    const length = Math.hypot(bx - ax, by - ay);
+    const t = length === 0 ? 0 : Math.max(0, Math.min(1, ((x - ax) * (bx - ax) + (y - ay) * (by - ay)) / length ** 2));
+    const spot = [ax + t * (bx - ax), ay + t * (by - ay)];
+    const far = Math.hypot(x - spot[0], y - spot[1]);
+    if (far < best.far) best = {far, mm: gone + t * length, spot};
+    gone += length;
+  }
+  return {mm: edge.backwards ? gone - best.mm : best.mm, spot: best.spot};
+}
+
+const is = (piece, {edge = null, point = null}) =>
+  chosen?.piece === piece.name && (chosen.edge ?? null) === edge && (chosen.point ?? null) === point;
+
+function choose(desk, piece, {edge = null, point = null, at = null}) {
+  if (waiting && (waiting.kind === 'edge' ? edge : point)) {
+    if (waiting.piece === null) waiting.put(`${piece.name}.${edge}`);
+    else if (waiting.piece === piece.name) waiting.put(edge ?? point);
+    return;
+  }
+  waiting = null;
+  // A second click on an edge says where on it.
+  const again = edge !== null && is(piece, {edge});
+  chosen = {piece: piece.name, edge, point, spot: again ? at?.spot : null, mm: again ? at?.mm : null};
+  drawBoard(desk);
+  tell(desk);
 }
 
 function tell(desk) {
   const piece = drawn.pieces.find(p => p.name === chosen?.piece);
-  const edge = piece?.edges.find(e => e.name === chosen?.edge);
-  if (piece && !edge) {
-    whole(desk, piece);
-    return;
-  }
-  if (!edge) {
+  if (!piece) {
     side.replaceChildren(h('h2', {}, 'Pieces'),
-        h('p', {}, 'Click an edge to see how long it is and to give it another seam allowance; click the name of a piece to say how it is cut and to alter it. The dashed line is sewn, the full line is cut.'));
+        h('p', {}, 'Click an edge to see how long it is, to give it another seam allowance or a notch; click the name of a piece to say how it is cut and to alter it. The dashed line is sewn, the full line is cut.'));
     return;
   }
-  const named = desk.job.entries?.style?.pieces?.[piece.name]?.edges?.[edge.name];
-  const wrong = h('p', {class: 'wrong', role: 'alert'});
-  const input = h('input', {name: 'allowance', value: edge.allowance, 'aria-describedby': 'why'});
-  wrong.id = 'why';
-  const keep = async () => {
-    try {
-      await desk.change(['style', 'pieces', piece.name, 'edges', edge.name, 'allowance'], input.value.trim());
-    } catch (error) {
-      if (!(error instanceof Refused)) throw error;
-      input.setAttribute('aria-invalid', 'true');
-      wrong.textContent = error.message;
-    }
+  const about = {
+    desk, piece, pieces: drawn.pieces, size,
+    entry: desk.job.entries?.style?.pieces?.[piece.name] ?? {},
+    at: ['style', 'pieces', piece.name],
+    choose: what => choose(desk, piece, what),
+    pick: take => { waiting = take; },
+    length: text => said(text, desk.job),
+    show: mm => shown(mm, desk.job),
+    renamed: to => { chosen = to; },
   };
-  side.replaceChildren(
-      h('h2', {}, `${piece.name}: ${edge.name}`),
-      h('p', {}, `Sewn length ${edge.length}.` + (piece.fold === edge.name ? ' The piece is cut on the fold here.' : '')
-          + (edge.turnedBack ? ' Its allowance is turned back, as a hem.' : '')),
-      named
-        ? h('form', {onsubmit: event => { event.preventDefault(); desk.attempt(keep); }},
-            h('label', {}, 'Seam allowance', input), wrong,
-            h('div', {class: 'row'}, h('button', {class: 'main', type: 'submit'}, 'Change')))
-        : h('p', {}, `Allowance ${edge.allowance}. The edge has no name of its own in the file.`));
-}
-
-/** How a piece is cut and altered. */
-function whole(desk, piece) {
-  const at = ['style', 'pieces', piece.name];
-  const entry = desk.job.entries?.style?.pieces?.[piece.name] ?? {};
-  const wrong = h('p', {class: 'wrong', role: 'alert'});
-  const attempt = (deed, input) => desk.attempt(async () => {
-    try {
-      await deed();
-    } catch (error) {
-      if (!(error instanceof Refused)) throw error;
-      input?.setAttribute('aria-invalid', 'true');
-      wrong.textContent = error.message;
-    }
-  });
-  const cloths = Object.keys(desk.job.entries?.cloths ?? {});
-  const alter = h('form', {onsubmit: event => {
-    event.preventDefault();
-    const input = alter.elements.sentence;
-    attempt(async () => {
-      desk.job = await desk.post('/job/alter', {}, {piece: piece.name, sentence: input.value.trim()});
-      await draw(desk);
-      before(desk);
-    }, input);
-  }}, h('label', {}, 'One more step', h('input', {name: 'sentence', placeholder: 'mark: v, on: centre front, at: 6 cm'})),
-  h('div', {class: 'row'}, h('button', {type: 'submit'}, 'Do it')));
-  side.replaceChildren(
-      h('h2', {}, piece.name), wrong,
-      h('h3', {}, 'Cut for one garment'),
-      ...cloths.map(cloth => h('label', {}, cloth, h('input', {
-        value: entry.cut?.[cloth] ?? '', placeholder: 'not from this cloth', 'data-cut': cloth,
-        onchange: event => attempt(() => desk.change([...at, 'cut', cloth], event.target.value.trim() || null), event.target),
-      }))),
-      h('p', {class: 'hint'}, '2, pair, or 1 on fold'),
-      h('label', {}, 'Grain', h('select', {onchange: event => attempt(() => desk.change([...at, 'grain'], event.target.value))},
-          [...new Set([...GRAINS, piece.grain])].map(grain => h('option', {selected: grain === piece.grain}, grain)))),
-      h('h3', {}, 'Alterations'),
-      piece.altered.length
-        ? h('ol', {}, piece.altered.map(words => h('li', {}, words)))
-        : h('p', {class: 'hint'}, 'None yet. The piece is as it was drawn.'),
-      h('div', {class: 'row'},
-          h('button', {disabled: !piece.altered.length, onclick: () => before(desk)}, 'See before and after'),
-          h('button', {disabled: !piece.altered.length, onclick: () => attempt(() =>
-            desk.change([...at, 'alter', String(piece.altered.length - 1)], null))}, 'Take the last one back')),
-      alter);
-}
-
-/** Old and new lines on one another. */
-function before(desk) {
-  const picture = h('img', {src: '/job/before?' + new URLSearchParams({name: desk.name, size, at: Date.now()}), alt: 'Altered pieces before and after'});
-  const room = h('dialog', {class: 'large', 'aria-label': 'Before and after'}, picture,
-      h('div', {class: 'row'}, h('button', {class: 'main', onclick: () => room.close()}, 'Close')));
-  room.addEventListener('close', () => room.remove());
-  document.body.append(room);
-  room.showModal();
+  const edge = piece.edges.find(e => e.name === chosen.edge);
+  const point = piece.points?.find(p => p.name === chosen.point);
+  side.replaceChildren(...(edge ? edgePanel(about, edge, chosen.mm) : point ? pointPanel(about, point) : piecePanel(about)));
 }
