@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import ellwand.app.Output;
+import ellwand.app.PagePictures;
 import ellwand.file.job.Renaming;
 import ellwand.file.source.Json;
 import ellwand.problem.InputException;
@@ -20,8 +21,10 @@ import java.net.ServerSocket;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -31,12 +34,17 @@ public final class Desk implements AutoCloseable {
 
   private static final long MOST_BYTES = 41_000_000;
   private static final int MOST_DRAWING_BYTES = 20_000_000;
+
+  /** Along the longer side of a page's picture. */
+  private static final int MOST_DOTS = 2400;
+
   private static final JsonMapper JSON = new JsonMapper();
 
   private final Javalin server;
   private final Workroom room;
   private final Guard guard;
   private final Keeper keeper;
+  private final Previews previews = new Previews();
   private final String host;
 
   private Desk(Path folder, Keeper keeper, String host, int port) {
@@ -57,6 +65,9 @@ public final class Desk implements AutoCloseable {
    * @throws InputException if nobody can be answered there, or another desk has the folder
    */
   public static Desk start(Path folder, String host, int port) {
+    Thread warm = new Thread(Workroom::warm, "warm");
+    warm.setDaemon(true);
+    warm.start();
     int free = free(host, port);
     Keeper keeper =
         Keeper.of(folder)
@@ -165,9 +176,12 @@ public final class Desk implements AutoCloseable {
     config.routes.post("/job/order/plan", this::plan);
     config.routes.post("/job/order/keep", request -> changed(request, job(request).order()::close));
     config.routes.get("/job/files", request -> json(request, files(job(request))));
-    config.routes.get("/job/file", this::file);
+    config.routes.get("/job/file", request -> send(request, Prints.asked(job(request), request)));
+    config.routes.get("/job/print", request -> send(request, Prints.asked(job(request), request)));
     config.routes.get(
-        "/job/print", request -> send(request, Prints.fullSize(job(request), request)));
+        "/job/pages",
+        request -> json(request, Json.object().put("count", pages(request).count())));
+    config.routes.get("/job/page", this::page);
   }
 
   private static void refuse(InputException e, Context request) {
@@ -212,17 +226,20 @@ public final class Desk implements AutoCloseable {
   }
 
   private JsonNode jobs() {
-    ArrayNode jobs = Json.object().arrayNode();
-    room.jobs().keySet().forEach(jobs::add);
-    ArrayNode samples = Json.object().arrayNode();
-    Workroom.SAMPLES.forEach(samples::add);
-    return Json.object()
-        .<com.fasterxml.jackson.databind.node.ObjectNode>set("jobs", jobs)
-        .set("samples", samples);
+    ObjectNode json = Json.object();
+    ArrayNode jobs = json.putArray("jobs");
+    ArrayNode styles = json.putArray("styles");
+    room.jobs().forEach((name, path) -> (Sharing.isJob(path) ? jobs : styles).add(name));
+    Workroom.SAMPLES.forEach(json.putArray("samples")::add);
+    return json;
   }
 
   private void begin(Context request) {
-    String name = room.begin(body(request).path("sample").asText());
+    JsonNode body = body(request);
+    String name =
+        body.has("style")
+            ? room.beginWith(body.path("style").asText())
+            : room.begin(body.path("sample").asText());
     json(request, Json.object().put("name", name));
   }
 
@@ -344,11 +361,26 @@ public final class Desk implements AutoCloseable {
     return names;
   }
 
-  private void file(Context request) {
+  private PagePictures pages(Context request) {
     OpenJob job = job(request);
-    List<Output> outputs =
-        request.queryParam("order") == null ? Prints.laid(job) : job.order().outputs();
-    send(request, Prints.named(outputs, word(request.queryParam("file"))));
+    Map<String, List<String>> asked = new TreeMap<>(request.queryParamMap());
+    asked.keySet().removeAll(Set.of("number", "dots"));
+    return previews.of(
+        List.of(asked, job.stamp()), () -> Prints.asked(job, request).bytes());
+  }
+
+  private void page(Context request) {
+    int dots = Math.max(100, Math.min(MOST_DOTS, whole(request.queryParam("dots"))));
+    byte[] png = pages(request).png(whole(request.queryParam("number")), dots);
+    request.contentType("image/png").result(png);
+  }
+
+  private static int whole(String text) {
+    try {
+      return Integer.parseInt(word(text));
+    } catch (NumberFormatException e) {
+      throw InputException.of("'" + text + "' is no number", "Load the page again");
+    }
   }
 
   private static void send(Context request, Output output) {

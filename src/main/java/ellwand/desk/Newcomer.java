@@ -8,8 +8,10 @@ import ellwand.app.Converted;
 import ellwand.file.drawn.Asked;
 import ellwand.file.drawn.PieceNames;
 import ellwand.file.job.JobReader;
+import ellwand.file.job.StyleFile;
 import ellwand.file.job.StyleWriter;
 import ellwand.file.source.Folder;
+import ellwand.file.source.Json;
 import ellwand.file.source.Yaml;
 import ellwand.units.Length;
 import ellwand.units.Unit;
@@ -77,6 +79,31 @@ record Newcomer(String name, byte[] bytes, List<String> said) {
    */
   static Newcomer made(String name, JsonNode entries) {
     return of(name, (ObjectNode) entries, List.of());
+  }
+
+  /**
+   * The bytes of a job that takes its style, and sizes if it has some, from another file.
+   *
+   * @param path where that is
+   * @param file what the job calls it
+   * @throws ellwand.problem.InputException if it holds no style
+   */
+  static byte[] with(String path, String file) {
+    StyleFile style = StyleFile.read(path, Folder.DISK);
+    ObjectNode root = Json.object();
+    root.put("ellwand", 1);
+    root.put("unit", style.design().unit().symbol());
+    root.put("title", style.design().name());
+    root.putObject("style").put("file", file);
+    if (style.design().sizes().names().size() > 1) {
+      root.putObject("sizes").put("file", file);
+    }
+    ObjectNode cloths = root.putObject("cloths");
+    style.style().pieces(style.style().sizes().get(0)).stream()
+        .flatMap(piece -> piece.cuts().stream())
+        .forEach(cut -> cloths.putObject(cut.cloth()).put("width", "140 cm"));
+    root.putObject("order").putObject("garments").put(style.style().sizes().get(0), 1);
+    return Yaml.bytes(root);
   }
 
   private static Newcomer of(String name, ObjectNode root, List<String> said) {

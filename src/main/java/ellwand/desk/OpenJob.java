@@ -228,6 +228,14 @@ final class OpenJob {
     return markers;
   }
 
+  /** Changes whenever something changes that can be printed. */
+  synchronized Object stamp() {
+    return List.of(
+        job().origin().sha256(),
+        tables.values().stream().map(Table::stamp).toList(),
+        order.stamp());
+  }
+
   /** What a page needs to know of it; sections of other files stand in their places. */
   synchronized ObjectNode json() {
     look();

@@ -168,6 +168,11 @@ final class OrderBook {
     planning.ifPresent(Stop::request);
   }
 
+  /** Another whenever another plan is made. */
+  synchronized Object stamp() {
+    return plan.map(System::identityHashCode);
+  }
+
   /** The files of the plan. */
   synchronized List<Output> outputs() {
     return plan.map(PlannedOrder::outputs).orElse(List.of());
@@ -181,6 +186,7 @@ final class OrderBook {
     plan.ifPresent(
         made -> {
           json.put("text", made.text());
+          json.set("plan", PlanJson.of(made));
           json.put("achieved", made.achieved());
           made.outputs().forEach(output -> json.withArray("files").add(output.name()));
         });

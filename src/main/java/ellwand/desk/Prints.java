@@ -32,6 +32,19 @@ final class Prints {
     return DrawRun.before(read, read.unit(), List.of(size), Optional.empty()).output("altered.svg");
   }
 
+  /**
+   * What a page asks for: a file of the job's markers or of its order, or else the pieces or the
+   * markers full size.
+   */
+  static Output asked(OpenJob job, Context request) {
+    String file = request.queryParam("file");
+    if (file == null) {
+      return fullSize(job, request);
+    }
+    return named(
+        request.queryParam("order") == null ? laid(job) : job.order().outputs(), file);
+  }
+
   /** The pieces, or the markers, full size on paper. */
   static Output fullSize(OpenJob job, Context request) {
     Job read = job.job();

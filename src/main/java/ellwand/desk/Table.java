@@ -231,6 +231,11 @@ final class Table {
     return job;
   }
 
+  /** Another whenever another marker lies here. */
+  synchronized Object stamp() {
+    return hand.map(System::identityHashCode);
+  }
+
   synchronized boolean canUndo() {
     return !before.isEmpty();
   }

@@ -1,7 +1,10 @@
 package ellwand.desk;
 
+import ellwand.file.job.JobReader;
+import ellwand.file.source.Folder;
 import ellwand.file.source.Names;
 import ellwand.file.source.WholeFile;
+import ellwand.job.Job;
 import ellwand.problem.InputException;
 import java.io.IOException;
 import java.io.InputStream;
@@ -108,6 +111,39 @@ final class Workroom {
           "Choose one of " + String.join(", ", SAMPLES));
     }
     return create(sample, sample(sample));
+  }
+
+  /**
+   * Begins a job with a style of the folder, which stays in its own file.
+   *
+   * @return its name here
+   * @throws InputException if there is no such style
+   */
+  String beginWith(String style) {
+    Path path =
+        Optional.ofNullable(jobs().get(style))
+            .orElseThrow(
+                () ->
+                    InputException.of(
+                        "no style is called " + Names.shown(style),
+                        "Choose one that is in the folder"));
+    return create(
+        style.replaceFirst("\\.ya?ml$", "") + " job",
+        Newcomer.with(path.toString(), folder.relativize(path).toString().replace('\\', '/')));
+  }
+
+  /**
+   * Reads a sample as a page will ask for one, so that all that takes is there when it does.
+   * Whatever goes wrong will go wrong again where somebody sees it.
+   */
+  static void warm() {
+    try {
+      String name = SAMPLES.get(0) + ".yaml";
+      Job job = JobReader.read(name, Folder.EMPTY.with(name, sample(SAMPLES.get(0))));
+      PiecesJson.of(job, job.style().sizes().get(0)).toString();
+    } catch (RuntimeException e) {
+      // See above.
+    }
   }
 
   /**

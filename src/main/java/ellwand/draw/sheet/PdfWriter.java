@@ -2,6 +2,7 @@ package ellwand.draw.sheet;
 
 import ellwand.geometry.Box;
 import ellwand.geometry.Point;
+import ellwand.problem.InputException;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -173,6 +174,36 @@ public final class PdfWriter implements AutoCloseable {
     try (PDDocument document = Loader.loadPDF(pdf)) {
       return PngWriter.bytes(
           new PDFRenderer(document).renderImageWithDPI(0, (float) dotsPerInch, ImageType.RGB));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** How many pages a PDF has. */
+  public static int pages(byte[] pdf) {
+    try (PDDocument document = Loader.loadPDF(pdf)) {
+      return document.getNumberOfPages();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /**
+   * A page of a PDF as a PNG picture.
+   *
+   * @param page from 1
+   * @param dots along its longer side
+   * @throws InputException if it has no such page
+   */
+  public static byte[] picture(byte[] pdf, int page, int dots) {
+    try (PDDocument document = Loader.loadPDF(pdf)) {
+      if (page < 1 || page > document.getNumberOfPages()) {
+        throw InputException.of("there is no page " + page, "Choose one of those that there are");
+      }
+      PDRectangle box = document.getPage(page - 1).getCropBox();
+      float scale = dots / Math.max(box.getWidth(), box.getHeight());
+      return PngWriter.bytes(
+          new PDFRenderer(document).renderImage(page - 1, scale, ImageType.RGB));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

@@ -117,7 +117,7 @@ function alterations(about, attempt) {
   return [
     h('h3', {}, 'Alterations'),
     steps.length
-      ? h('ol', {class: 'steps'}, piece.altered.map((words, i) => h('li', {}, words, h('div', {class: 'row'},
+      ? h('ol', {class: 'steps'}, piece.altered.map((words, i) => h('li', {}, steps[i]?.mark ? `mark ${steps[i].mark}: ${words}` : words, h('div', {class: 'row'},
           h('button', {'aria-label': `Change step ${i + 1}`, onclick: () => form(steps[i], made => attempt(() => desk.change([...list, String(i)], made)))}, 'Change'),
           h('button', {'aria-label': `Take step ${i + 1} out`, onclick: () => attempt(() => desk.change([...list, String(i)], null))}, 'Take out')))))
       : h('p', {class: 'hint'}, 'None yet. The piece is as it was drawn.'),

@@ -100,17 +100,18 @@ function group(desk, piece, b, transform) {
         onkeydown: pressed(() => choose(desk, piece, {})),
       }, piece.name),
       s('text', {x: mx, y: my + letters * 1.2, 'text-anchor': 'middle', 'font-size': letters * .7}, how),
-      mine ? (piece.points ?? []).map(point => dot(desk, piece, point, letters)) : '',
+      mine ? (piece.points ?? []).map(point => dot(desk, piece, point, letters, point.x > mx)) : '',
       mine && chosen.spot ? s('circle', {class: 'spot', cx: chosen.spot[0], cy: -chosen.spot[1], r: letters / 4}) : '');
 }
 
-function dot(desk, piece, point, letters) {
+/** Its name stands towards the middle of the piece. */
+function dot(desk, piece, point, letters, right) {
   return s('g', {
     class: 'point' + (is(piece, {point: point.name}) ? ' chosen' : ''), tabindex: 0, role: 'button', 'aria-label': `${piece.name}, point ${point.name}`,
     onclick: () => choose(desk, piece, {point: point.name}),
     onkeydown: pressed(() => choose(desk, piece, {point: point.name})),
   }, s('circle', {class: 'hit', cx: point.x, cy: -point.y, r: letters * .7}), s('circle', {cx: point.x, cy: -point.y, r: letters / 4}),
-  s('text', {x: point.x, y: -point.y - letters * .5, 'text-anchor': 'middle', 'font-size': letters * .55}, point.name));
+  s('text', {x: point.x + letters * (right ? -.5 : .5), y: -point.y + letters * .2, 'text-anchor': right ? 'end' : 'start', 'font-size': letters * .55}, point.name));
 }
 
 /** The grain line, as it lies on the drawn piece. */
