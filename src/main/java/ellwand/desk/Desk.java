@@ -179,8 +179,7 @@ public final class Desk implements AutoCloseable {
     config.routes.get("/job/file", request -> send(request, Prints.asked(job(request), request)));
     config.routes.get("/job/print", request -> send(request, Prints.asked(job(request), request)));
     config.routes.get(
-        "/job/pages",
-        request -> json(request, Json.object().put("count", pages(request).count())));
+        "/job/pages", request -> json(request, Json.object().put("count", pages(request).count())));
     config.routes.get("/job/page", this::page);
   }
 
@@ -365,8 +364,7 @@ public final class Desk implements AutoCloseable {
     OpenJob job = job(request);
     Map<String, List<String>> asked = new TreeMap<>(request.queryParamMap());
     asked.keySet().removeAll(Set.of("number", "dots"));
-    return previews.of(
-        List.of(asked, job.stamp()), () -> Prints.asked(job, request).bytes());
+    return previews.of(List.of(asked, job.stamp()), () -> Prints.asked(job, request).bytes());
   }
 
   private void page(Context request) {

@@ -41,8 +41,7 @@ final class Prints {
     if (file == null) {
       return fullSize(job, request);
     }
-    return named(
-        request.queryParam("order") == null ? laid(job) : job.order().outputs(), file);
+    return named(request.queryParam("order") == null ? laid(job) : job.order().outputs(), file);
   }
 
   /** The pieces, or the markers, full size on paper. */

@@ -133,6 +133,13 @@ final class Sharing {
     return broken;
   }
 
+  /** Whether a file can be opened as it is; one that cannot be read is, to show what is wrong. */
+  static boolean isJob(Path file) {
+    return entries(file, Folder.DISK)
+        .map(root -> root.has("cloths") || !root.has("style"))
+        .orElse(true);
+  }
+
   private static Problem in(String user, Problem p) {
     return new Problem(
         p.file(), p.line(), p.piece(), p.edge(), "then in " + user + " " + p.what(), p.remedy());

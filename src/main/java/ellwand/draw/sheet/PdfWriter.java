@@ -202,8 +202,7 @@ public final class PdfWriter implements AutoCloseable {
       }
       PDRectangle box = document.getPage(page - 1).getCropBox();
       float scale = dots / Math.max(box.getWidth(), box.getHeight());
-      return PngWriter.bytes(
-          new PDFRenderer(document).renderImage(page - 1, scale, ImageType.RGB));
+      return PngWriter.bytes(new PDFRenderer(document).renderImage(page - 1, scale, ImageType.RGB));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
