@@ -20,6 +20,7 @@ import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
@@ -404,9 +405,9 @@ record Scene(Ground ground, List<LaidSheet> sheets, List<PaperPiece> pieces, Fla
 
     Texture(LaidSheet laid, double mmPerPixel) {
       this.laid = laid;
-      double dpi = 25.4 / mmPerPixel;
-      perMm = dpi / 25.4;
-      BufferedImage raster = Printed.page(laid.sheet, dpi);
+      int dots = Math.max(1, (int) (mmPerPixel * Printed.DPI / 25.4));
+      perMm = Printed.DPI / 25.4 / dots;
+      BufferedImage raster = Printed.page(laid.sheet, dots);
       pixels = Scene.pixels(raster);
       width = raster.getWidth();
       double turn = Math.toRadians(laid.where.turnDegrees());
@@ -447,28 +448,53 @@ record Scene(Ground ground, List<LaidSheet> sheets, List<PaperPiece> pieces, Fla
     }
   }
 
-  /** Pages of the program's own PDF. */
+  /** Pages of the program's own PDF, as a printer of 600 dots to the inch lays them down. */
   private static final class Printed {
+
+    private static final int DPI = 600;
 
     private static final Map<ReferenceSheet.Paper, byte[]> PDF =
         new EnumMap<>(ReferenceSheet.Paper.class);
 
-    static synchronized BufferedImage page(ReferenceSheet sheet, double dpi) {
+    private static final Map<String, BufferedImage> KEPT = new HashMap<>();
+
+    /**
+     * @param dots so many dots each way become one pixel
+     */
+    static synchronized BufferedImage page(ReferenceSheet sheet, int dots) {
+      return KEPT.computeIfAbsent(sheet + "/" + dots, key -> fewer(dots(sheet), dots));
+    }
+
+    private static BufferedImage dots(ReferenceSheet sheet) {
       byte[] pdf =
           PDF.computeIfAbsent(
               sheet.paper(), paper -> ReferencePages.pdf(paper, ReferenceSheet.MOST));
       try (PDDocument document = Loader.loadPDF(pdf)) {
         int first = document.getNumberOfPages() - ReferenceSheet.MOST;
-        BufferedImage page =
-            new PDFRenderer(document)
-                .renderImageWithDPI(first + sheet.number() - 1, (float) dpi, ImageType.RGB);
-        BufferedImage plain =
-            new BufferedImage(page.getWidth(), page.getHeight(), BufferedImage.TYPE_INT_RGB);
-        plain.getGraphics().drawImage(page, 0, 0, null);
-        return plain;
+        return new PDFRenderer(document)
+            .renderImageWithDPI(first + sheet.number() - 1, DPI, ImageType.GRAY);
       } catch (IOException e) {
         throw new UncheckedIOException(e);
       }
+    }
+
+    private static BufferedImage fewer(BufferedImage page, int dots) {
+      int width = page.getWidth() / dots;
+      int height = page.getHeight() / dots;
+      BufferedImage fewer = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
+      int[] from = new int[width * dots * dots];
+      for (int row = 0; row < height; row++) {
+        page.getRaster().getPixels(0, row * dots, width * dots, dots, from);
+        for (int column = 0; column < width; column++) {
+          double sum = 0;
+          for (int i = 0; i < dots * dots; i++) {
+            sum += LINEAR[from[(i / dots) * width * dots + column * dots + i % dots]];
+          }
+          int grey = Math.round(255 * srgb((float) (sum / (dots * dots))));
+          fewer.setRGB(column, row, grey * 0x10101);
+        }
+      }
+      return fewer;
     }
   }
 }

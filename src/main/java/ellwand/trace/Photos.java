@@ -1,0 +1,202 @@
+package ellwand.trace;
+
+import ellwand.geometry.Box;
+import ellwand.geometry.Outline;
+import ellwand.geometry.Point;
+import ellwand.problem.InputException;
+import ellwand.problem.Problem;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
+
+/** From photos or a scan as files to what they show on one plane. */
+public final class Photos {
+
+  /** Each takes up to 66 MB. */
+  private static final int MOST_PHOTOS = 8;
+
+  /** Corners that are farther off than that do not lie on one plane, mm. */
+  private static final double WORST_CORNER_MM = 0.35;
+
+  /** A paper that lifts more is told of, mm. */
+  private static final double LIFT_TOLD_MM = 2;
+
+  /** Paper is cut to within 2 mm, so less is not told apart from 100 %. */
+  private static final double PRINTED_WITHIN = 0.012;
+
+  /** A hundredth of a mm or so is lost where a scanner's carriage is not quite even. */
+  private static final double SCAN_SHARE = 0.001;
+
+  private Photos() {}
+
+  /** Whether a file is a picture that can be decoded, by its content. */
+  public static boolean looksLike(byte[] bytes) {
+    return PhotoFile.looksLike(bytes);
+  }
+
+  /**
+   * A scan from straight above.
+   *
+   * @param dotsPerInch that it was made with
+   * @throws InputException if it is no picture, or a tiny or huge one
+   */
+  public static Straightened scan(String file, byte[] bytes, double dotsPerInch) {
+    PhotoFile photo = decoded(file, bytes);
+    double perMm = dotsPerInch / 25.4;
+    double longest = Math.max(photo.picture().getWidth(), photo.picture().getHeight()) / perMm;
+    Point corner = new Point(0, (photo.picture().getHeight() - 1) / perMm);
+    View scan =
+        new View(file, photo.picture(), new FlatMapping(corner, perMm, longest * SCAN_SHARE));
+    return new Straightened(scan, List.of(scan), List.of(), List.of());
+  }
+
+  /**
+   * Photos of one plane with reference sheets on it.
+   *
+   * @param files their names as the user gave them
+   * @param bytes of each
+   * @throws InputException if one is no picture, shows no sheet, or shows none that the others
+   *     show; if sheets are not flat, were moved or not printed at 100 %
+   */
+  public static Straightened straighten(List<String> files, List<byte[]> bytes) {
+    InputException.unless(
+        files.size() <= MOST_PHOTOS,
+        files.size() + " photos are more than the " + MOST_PHOTOS + " that are read together",
+        "Take fewer of one piece, each of more of it");
+    SheetFinder finder = new SheetFinder();
+    List<PhotoFile> photos = new ArrayList<>();
+    List<List<SeenSheet>> seen = new ArrayList<>();
+    for (int i = 0; i < files.size(); i++) {
+      PhotoFile photo = decoded(files.get(i), bytes.get(i));
+      photos.add(photo);
+      seen.add(sheets(finder, photo));
+    }
+    Survey survey = survey(photos, seen);
+    List<View> views =
+        IntStream.range(0, photos.size())
+            .mapToObj(i -> view(photos.get(i), survey.mapping(i)))
+            .toList();
+    List<String> notes = new ArrayList<>();
+    checkFlat(survey, photos, views, notes);
+    checkPrinted(survey, photos, seen, notes);
+    List<Outline> papers = survey.sheets().stream().map(Photos::paper).toList();
+    Box box = papers.stream().map(Outline::box).reduce(Box::union).orElseThrow();
+    List<double[]> gains = new Whites(survey, photos, seen).gains();
+    return new Straightened(
+        Straightening.picture(views, gains, box), views, papers, List.copyOf(notes));
+  }
+
+  private static View view(PhotoFile photo, Mapping mapping) {
+    return new View(photo.file(), photo.picture(), mapping);
+  }
+
+  private static Outline paper(LaidSheet laid) {
+    return Outline.of(laid.sheet().outline().points().stream().map(laid::onPlane).toList());
+  }
+
+  private static PhotoFile decoded(String file, byte[] bytes) {
+    return inFile(file, () -> PhotoFile.read(file, bytes));
+  }
+
+  private static List<SeenSheet> sheets(SheetFinder finder, PhotoFile photo) {
+    List<SeenSheet> sheets = inFile(photo.file(), () -> finder.find(new Grey(photo.picture())));
+    if (sheets.isEmpty()) {
+      throw at(
+          photo.file(),
+          "no reference sheet can be measured in the photo",
+          "Lay one whole in view, flat, in even light, and take the photo sharp and from no"
+              + " farther than needed; convert --reference A4 --out sheets.pdf makes sheets to"
+              + " print");
+    }
+    return sheets;
+  }
+
+  private interface Reading<T> {
+    T read();
+  }
+
+  /** Tells which file a problem is in. */
+  private static <T> T inFile(String file, Reading<T> reading) {
+    try {
+      return reading.read();
+    } catch (InputException e) {
+      throw new InputException(e.problems().stream().map(p -> p.at(file, 0)).toList());
+    }
+  }
+
+  private static InputException at(String file, String what, String remedy) {
+    return new InputException(Problem.of(what, remedy).at(file, 0));
+  }
+
+  private static Survey survey(List<PhotoFile> photos, List<List<SeenSheet>> seen) {
+    try {
+      return Survey.of(photos, seen);
+    } catch (Survey.NotJoined e) {
+      throw at(
+          e.photo().file(),
+          "the photo shows no reference sheet that another photo of the piece shows",
+          "Leave the sheets where they are, and take each photo with a sheet that is in the one"
+              + " before");
+    }
+  }
+
+  private static void checkFlat(
+      Survey survey, List<PhotoFile> photos, List<View> views, List<String> notes) {
+    for (int i = 0; i < photos.size(); i++) {
+      for (LaidSheet sheet : survey.sheets()) {
+        OptionalDouble off = survey.offPx(i, sheet.sheet());
+        Point middle = sheet.onPlane(sheet.sheet().field().centre());
+        if (off.isPresent()
+            && off.getAsDouble() / views.get(i).pixelsPerMm(middle) > WORST_CORNER_MM) {
+          throw at(
+              photos.get(i).file(),
+              sheet.sheet() + " does not lie flat, or was moved between photos",
+              "Fix its corners with tape, and take the photos without touching anything");
+        }
+      }
+    }
+    for (LaidSheet sheet : survey.sheets()) {
+      double lift = sheet.highest();
+      if (lift > LIFT_TOLD_MM) {
+        notes.add(
+            String.format(
+                Locale.ROOT,
+                "%s seems to lift by %.0f mm from the table, which is reckoned with; flat it tells"
+                    + " more.",
+                sheet.sheet(),
+                lift));
+      }
+    }
+  }
+
+  private static void checkPrinted(
+      Survey survey, List<PhotoFile> photos, List<List<SeenSheet>> seen, List<String> notes) {
+    boolean told = false;
+    for (int i = 0; i < photos.size(); i++) {
+      Grey grey = new Grey(photos.get(i).picture());
+      for (SeenSheet sheet : seen.get(i)) {
+        OptionalDouble at =
+            new PaperEdge(grey, survey.camera(i), survey.laid(sheet.sheet())).printedAt();
+        told |= at.isPresent();
+        if (at.isPresent() && Math.abs(at.getAsDouble() - 1) > PRINTED_WITHIN) {
+          throw at(
+              photos.get(i).file(),
+              String.format(
+                  Locale.ROOT,
+                  "%s was printed at about %.0f %%, as its squares and its paper's edge say",
+                  sheet.sheet(),
+                  at.getAsDouble() * 100),
+              "Print it at 100 %, not fitted to the page, measure it, and leave its paper uncut");
+        }
+      }
+    }
+    notes.add(
+        told
+            ? "That the sheets were printed at 100 % is seen to a hundredth; measure the chequered"
+                + " field, 175 x 245 mm, to be sure."
+            : "Whether the sheets were printed at 100 % cannot be seen; measure the chequered"
+                + " field, 175 x 245 mm.");
+  }
+}

@@ -1,0 +1,413 @@
+package ellwand.trace;
+
+import ellwand.geometry.Point;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import org.ddogleg.optimization.FactoryOptimization;
+import org.ddogleg.optimization.UnconstrainedLeastSquares;
+import org.ddogleg.optimization.derivative.NumericalJacobianForward_DDRM;
+import org.ddogleg.optimization.functions.FunctionNtoM;
+import org.ejml.data.DMatrixRMaj;
+import org.ejml.dense.row.CommonOps_DDRM;
+
+/**
+ * Photos, lenses and sheets brought into one frame by least squares over all corners that were
+ * measured (bundle adjustment). What may be off besides (the lens, paper that does not lie flat) is
+ * sought with them, held by how much of it is usual; so what the corners leave open is known.
+ *
+ * <p>The first sheet lies at the origin, not turned.
+ */
+final class Survey {
+
+  /** Expected of a corner, pixels, before the corners themselves tell. */
+  private static final double CORNER_PX = 0.1;
+
+  /** Corners are never taken to be better than that, pixels. */
+  private static final double BEST_CORNER_PX = 0.04;
+
+  private static final double BAD_CORNER = 5;
+
+  /**
+   * How far each of a lens's numbers usually is from what it starts with: the logarithm of the
+   * focal length where the file does not say it, and where it does; the axis, shares of the focal
+   * length; k1 and k2 (common practice: telephones put most of it right, wide lenses have 0.1).
+   */
+  private static final double FOCAL_UNSAID = 0.35;
+
+  private static final double FOCAL_SAID = 0.08;
+  private static final double[] LENS = {FOCAL_UNSAID, 0.015, 0.015, 0.1, 0.05};
+
+  /** How far printed paper on a table usually lifts, mm. */
+  private static final double[] LIFT = {0.15, 0.15, 0.5, 0.5, 0.3};
+
+  private static final int LENS_NUMBERS = LENS.length;
+  private static final int POSE_NUMBERS = 6;
+
+  /**
+   * A photo with the sheets in it.
+   *
+   * @param lens index of its lens
+   */
+  record Shot(PhotoFile photo, List<SeenSheet> sheets, int lens) {}
+
+  /** One measured corner. */
+  private record Corner(int shot, int sheet, Point paper, Point pixel) {}
+
+  private final List<Shot> shots;
+  private final int lenses;
+  private final Camera[] cameras;
+  private final Map<ReferenceSheet, Integer> sheetIndex = new LinkedHashMap<>();
+  private final List<LaidSheet> laid = new ArrayList<>();
+  private List<Corner> corners = new ArrayList<>();
+  private double cornerPx = CORNER_PX;
+  private DMatrixRMaj covariance;
+
+  private Survey(List<Shot> shots) {
+    this.shots = shots;
+    lenses = 1 + shots.stream().mapToInt(Shot::lens).max().orElse(0);
+    cameras = new Camera[shots.size()];
+  }
+
+  /**
+   * Of photos that each show a sheet.
+   *
+   * @throws NotJoined if the photos have no sheets in common
+   */
+  static Survey of(List<PhotoFile> photos, List<List<SeenSheet>> seen) throws NotJoined {
+    Map<String, Integer> lensOf = new HashMap<>();
+    List<Shot> shots = new ArrayList<>();
+    for (int i = 0; i < photos.size(); i++) {
+      int lens = lensOf.computeIfAbsent(photos.get(i).camera(), c -> lensOf.size());
+      shots.add(new Shot(photos.get(i), seen.get(i), lens));
+    }
+    Survey survey = new Survey(shots);
+    survey.begin();
+    survey.gather();
+    survey.solve();
+    if (survey.dropBad()) {
+      survey.solve();
+    }
+    survey.judge();
+    return survey;
+  }
+
+  /** A photo shows no sheet that those before it show. */
+  static final class NotJoined extends Exception {
+    private final transient PhotoFile photo;
+
+    NotJoined(PhotoFile photo) {
+      super(photo.file());
+      this.photo = photo;
+    }
+
+    PhotoFile photo() {
+      return photo;
+    }
+  }
+
+  /** Rough places: sheet by sheet from the one that most corners were seen of. */
+  private void begin() throws NotJoined {
+    Map<ReferenceSheet, Integer> seen = new LinkedHashMap<>();
+    shots.forEach(
+        shot -> shot.sheets.forEach(s -> seen.merge(s.sheet(), s.corners().size(), Integer::sum)));
+    ReferenceSheet first = Collections.max(seen.entrySet(), Map.Entry.comparingByValue()).getKey();
+    sheetIndex.put(first, 0);
+    laid.add(LaidSheet.flat(first, 0, 0, 0));
+    boolean found = true;
+    while (found) {
+      found = false;
+      for (int i = 0; i < shots.size(); i++) {
+        if (cameras[i] == null && place(i)) {
+          found = true;
+        }
+      }
+    }
+    int lost = Arrays.asList(cameras).indexOf(null);
+    if (lost >= 0) {
+      throw new NotJoined(shots.get(lost).photo);
+    }
+  }
+
+  /** Places a photo by the sheets that are known, then the others in it. */
+  private boolean place(int i) {
+    Shot shot = shots.get(i);
+    List<Point> mm = new ArrayList<>();
+    List<Point> pixels = new ArrayList<>();
+    for (SeenSheet seen : shot.sheets) {
+      Integer known = sheetIndex.get(seen.sheet());
+      if (known != null) {
+        List<Point> all = seen.sheet().corners();
+        seen.corners()
+            .forEach(
+                (corner, pixel) -> {
+                  mm.add(laid.get(known).onPlane(all.get(corner)));
+                  pixels.add(pixel);
+                });
+      }
+    }
+    if (mm.isEmpty()) {
+      return false;
+    }
+    int width = shot.photo.picture().getWidth();
+    int height = shot.photo.picture().getHeight();
+    double focal =
+        Math.hypot(width, height) * shot.photo.focalShare().orElse(26 / Math.hypot(24, 36));
+    cameras[i] =
+        Camera.of(Homography.between(mm, pixels), focal, (width - 1) / 2.0, (height - 1) / 2.0);
+    for (SeenSheet seen : shot.sheets) {
+      if (!sheetIndex.containsKey(seen.sheet())) {
+        sheetIndex.put(seen.sheet(), laid.size());
+        laid.add(laidAs(seen, cameras[i]));
+      }
+    }
+    return true;
+  }
+
+  private static LaidSheet laidAs(SeenSheet seen, Camera camera) {
+    List<Point> all = seen.sheet().corners();
+    List<Point> paper = seen.corners().keySet().stream().map(all::get).toList();
+    List<Point> mm = seen.corners().values().stream().map(camera::mmAt).toList();
+    Point a = middle(paper);
+    Point b = middle(mm);
+    double dot = 0;
+    double cross = 0;
+    for (int i = 0; i < mm.size(); i++) {
+      Point p = paper.get(i).minus(a);
+      Point q = mm.get(i).minus(b);
+      dot += p.dot(q);
+      cross += p.cross(q);
+    }
+    double turn = Math.atan2(cross, dot);
+    Point at = b.minus(LaidSheet.flat(seen.sheet(), 0, 0, turn).onPlane(a));
+    return LaidSheet.flat(seen.sheet(), at.x(), at.y(), turn);
+  }
+
+  private static Point middle(List<Point> points) {
+    Point sum = points.stream().reduce(new Point(0, 0), Point::plus);
+    return sum.times(1.0 / points.size());
+  }
+
+  private void gather() {
+    for (int i = 0; i < shots.size(); i++) {
+      for (SeenSheet seen : shots.get(i).sheets) {
+        List<Point> all = seen.sheet().corners();
+        for (Map.Entry<Integer, Point> corner : seen.corners().entrySet()) {
+          corners.add(
+              new Corner(
+                  i, sheetIndex.get(seen.sheet()), all.get(corner.getKey()), corner.getValue()));
+        }
+      }
+    }
+  }
+
+  private int poseAt(int shot) {
+    return lenses * LENS_NUMBERS + shot * POSE_NUMBERS;
+  }
+
+  private int liftAt(int sheet) {
+    return poseAt(shots.size()) + sheet * LaidSheet.LIFTS;
+  }
+
+  /** Of a sheet other than the first. */
+  private int placeAt(int sheet) {
+    return liftAt(laid.size()) + (sheet - 1) * 3;
+  }
+
+  private int numbers() {
+    return placeAt(laid.size());
+  }
+
+  /** What a photo's camera depends on: its lens, then its pose. */
+  private int[] numbersOf(int shot) {
+    int[] numbers = new int[LENS_NUMBERS + POSE_NUMBERS];
+    for (int i = 0; i < numbers.length; i++) {
+      numbers[i] =
+          i < LENS_NUMBERS
+              ? shots.get(shot).lens * LENS_NUMBERS + i
+              : poseAt(shot) + i - LENS_NUMBERS;
+    }
+    return numbers;
+  }
+
+  private Camera camera(int shot, double[] changes) {
+    int[] numbers = numbersOf(shot);
+    double[] by = new double[numbers.length];
+    for (int i = 0; i < by.length; i++) {
+      by[i] = changes[numbers[i]];
+    }
+    return cameras[shot].changed(by);
+  }
+
+  private LaidSheet laid(int sheet, double[] changes) {
+    LaidSheet from = laid.get(sheet);
+    double[] lift = from.lift().clone();
+    for (int i = 0; i < lift.length; i++) {
+      lift[i] += changes[liftAt(sheet) + i];
+    }
+    if (sheet == 0) {
+      return new LaidSheet(from.sheet(), 0, 0, 0, lift);
+    }
+    int at = placeAt(sheet);
+    return new LaidSheet(
+        from.sheet(),
+        from.x() + 1000 * changes[at],
+        from.y() + 1000 * changes[at + 1],
+        from.turn() + changes[at + 2],
+        lift);
+  }
+
+  /** What is minimised: how far corners are off, and all that is usual, in standard deviations. */
+  private final class Off implements FunctionNtoM {
+
+    @Override
+    public int getNumOfInputsN() {
+      return numbers();
+    }
+
+    @Override
+    public int getNumOfOutputsM() {
+      return 2 * corners.size() + lenses * LENS_NUMBERS + laid.size() * LaidSheet.LIFTS;
+    }
+
+    @Override
+    public void process(double[] changes, double[] off) {
+      Camera[] now = new Camera[cameras.length];
+      Arrays.setAll(now, i -> camera(i, changes));
+      LaidSheet[] sheets = new LaidSheet[laid.size()];
+      Arrays.setAll(sheets, i -> laid(i, changes));
+      int at = 0;
+      for (Corner corner : corners) {
+        Point seen = seen(corner, now[corner.shot], sheets[corner.sheet]);
+        off[at++] = (seen.x() - corner.pixel.x()) / cornerPx;
+        off[at++] = (seen.y() - corner.pixel.y()) / cornerPx;
+      }
+      for (int lens = 0; lens < lenses; lens++) {
+        boolean said = focalSaid(lens);
+        for (int i = 0; i < LENS_NUMBERS; i++) {
+          double usual = i == Camera.FOCAL && said ? FOCAL_SAID : LENS[i];
+          off[at++] = (since(lens, i) + changes[lens * LENS_NUMBERS + i]) / usual;
+        }
+      }
+      for (LaidSheet sheet : sheets) {
+        for (int i = 0; i < LaidSheet.LIFTS; i++) {
+          off[at++] = sheet.lift()[i] / LIFT[i];
+        }
+      }
+    }
+  }
+
+  /** What a lens's number has changed by in rounds that are over. */
+  private double since(int lens, int number) {
+    return changedLens[lens * LENS_NUMBERS + number];
+  }
+
+  private double[] changedLens = new double[0];
+
+  private boolean focalSaid(int lens) {
+    return shots.stream().anyMatch(s -> s.lens == lens && s.photo.focalShare().isPresent());
+  }
+
+  private static Point seen(Corner corner, Camera camera, LaidSheet sheet) {
+    Point mm = sheet.onPlane(corner.paper);
+    return camera.pixelAt(mm.x(), mm.y(), sheet.height(corner.paper));
+  }
+
+  private void solve() {
+    if (changedLens.length == 0) {
+      changedLens = new double[lenses * LENS_NUMBERS];
+    }
+    Off off = new Off();
+    UnconstrainedLeastSquares<DMatrixRMaj> solver =
+        FactoryOptimization.levenbergMarquardt(null, false);
+    solver.setFunction(off, null);
+    solver.initialize(new double[numbers()], 1e-12, 1e-12);
+    for (int round = 0; round < 100 && !solver.iterate(); round++) {
+      // Until it stands still.
+    }
+    take(solver.getParameters().clone());
+  }
+
+  private void take(double[] changes) {
+    for (int i = 0; i < cameras.length; i++) {
+      cameras[i] = camera(i, changes);
+    }
+    for (int i = 0; i < laid.size(); i++) {
+      laid.set(i, laid(i, changes));
+    }
+    for (int i = 0; i < changedLens.length; i++) {
+      changedLens[i] += changes[i];
+    }
+  }
+
+  private double offPx(Corner corner) {
+    return seen(corner, cameras[corner.shot], laid.get(corner.sheet)).distance(corner.pixel);
+  }
+
+  /** Leaves out corners that are far off, such as one that a finger covers. */
+  private boolean dropBad() {
+    double[] offs = corners.stream().mapToDouble(this::offPx).sorted().toArray();
+    double usual = Math.max(CORNER_PX, offs[offs.length / 2]);
+    List<Corner> good = corners.stream().filter(c -> offPx(c) <= BAD_CORNER * usual).toList();
+    boolean any = good.size() < corners.size();
+    corners = good;
+    return any;
+  }
+
+  /** What the corners leave open. */
+  private void judge() {
+    double squares = corners.stream().mapToDouble(c -> offPx(c) * offPx(c)).sum();
+    int free = Math.max(1, 2 * corners.size() - numbers());
+    cornerPx = Math.max(BEST_CORNER_PX, Math.sqrt(squares / free));
+    Off off = new Off();
+    DMatrixRMaj slopes = new DMatrixRMaj(off.getNumOfOutputsM(), off.getNumOfInputsN());
+    new NumericalJacobianForward_DDRM(off).process(new double[numbers()], slopes);
+    DMatrixRMaj normal = new DMatrixRMaj(numbers(), numbers());
+    CommonOps_DDRM.multTransA(slopes, slopes, normal);
+    covariance = new DMatrixRMaj(numbers(), numbers());
+    if (!CommonOps_DDRM.invert(normal, covariance)) {
+      throw new IllegalStateException("a survey that nothing holds");
+    }
+  }
+
+  /** Root of the mean square by which corners are off, pixels. */
+  double cornerPx() {
+    return cornerPx;
+  }
+
+  List<LaidSheet> sheets() {
+    return List.copyOf(laid);
+  }
+
+  Camera camera(int shot) {
+    return cameras[shot];
+  }
+
+  /** The same as a mapping that knows how far it can be trusted. */
+  CameraMapping mapping(int shot) {
+    int[] numbers = numbersOf(shot);
+    DMatrixRMaj open = new DMatrixRMaj(numbers.length, numbers.length);
+    CommonOps_DDRM.extract(covariance, numbers, numbers.length, numbers, numbers.length, open);
+    return new CameraMapping(cameras[shot], open.data);
+  }
+
+  LaidSheet laid(ReferenceSheet sheet) {
+    return laid.get(sheetIndex.get(sheet));
+  }
+
+  /** The same of one sheet in one photo, if it is seen there. */
+  OptionalDouble offPx(int shot, ReferenceSheet sheet) {
+    int index = sheetIndex.get(sheet);
+    OptionalDouble mean =
+        corners.stream()
+            .filter(c -> c.shot == shot && c.sheet == index)
+            .mapToDouble(c -> offPx(c) * offPx(c))
+            .average();
+    return mean.isPresent() ? OptionalDouble.of(Math.sqrt(mean.getAsDouble())) : mean;
+  }
+}
