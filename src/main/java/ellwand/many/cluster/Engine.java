@@ -1,0 +1,104 @@
+package ellwand.many.cluster;
+
+import com.typesafe.config.Config;
+import com.typesafe.config.ConfigFactory;
+import ellwand.problem.InputException;
+import java.net.BindException;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
+import org.apache.pekko.actor.Address;
+import org.apache.pekko.actor.typed.ActorSystem;
+import org.apache.pekko.actor.typed.Behavior;
+import org.apache.pekko.cluster.typed.Cluster;
+import org.apache.pekko.cluster.typed.JoinSeedNodes;
+
+/** Pekko started and ended as we use it. */
+final class Engine {
+
+  private static final String SYSTEM = "ellwand";
+
+  private Engine() {}
+
+  /** The version that the build wrote into the jar. */
+  static String version() {
+    String version = Engine.class.getPackage().getImplementationVersion();
+    return version == null ? "(not packaged)" : version;
+  }
+
+  /**
+   * @throws InputException if its place cannot be had
+   */
+  static <T> ActorSystem<T> start(Behavior<T> root, Door door, String version) {
+    try {
+      return ActorSystem.create(root, SYSTEM, config(door, version));
+    } catch (RuntimeException e) {
+      throw bindFailed(e)
+          ? InputException.of(
+              "nothing can be opened at " + door.at(),
+              "Is it in use already, or no address of this machine? Name another port or address")
+          : e;
+    }
+  }
+
+  private static boolean bindFailed(Throwable e) {
+    return e != null && (e instanceof BindException || bindFailed(e.getCause()));
+  }
+
+  /** Joins the cluster at one place, or makes its own if that is where it is itself. */
+  static void join(ActorSystem<?> system, Place first) {
+    Address address = new Address("pekko", SYSTEM, written(first.host()), first.port());
+    Cluster.get(system).manager().tell(new JoinSeedNodes(List.of(address)));
+  }
+
+  static Place place(ActorSystem<?> system, Door door) {
+    Address address = Cluster.get(system).selfMember().address();
+    return new Place(door.at().host(), address.getPort().orElseThrow());
+  }
+
+  /** Leaves the cluster and ends, or is left to end by itself after a time. */
+  static void end(ActorSystem<?> system, Duration most) {
+    system.terminate();
+    try {
+      system
+          .getWhenTerminated()
+          .toCompletableFuture()
+          .get(most.toMillis(), TimeUnit.MILLISECONDS);
+    } catch (TimeoutException | ExecutionException e) {
+      // Its threads are daemons.
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
+  }
+
+  private static Config config(Door door, String version) {
+    Map<String, Object> own = new HashMap<>();
+    own.put(SameVersion.KEY, version);
+    own.put("pekko.remote.artery.canonical.hostname", written(door.at().host()));
+    own.put("pekko.remote.artery.canonical.port", door.at().port());
+    own.put("pekko.remote.artery.transport", door.keys().isPresent() ? "tls-tcp" : "tcp");
+    door.keys().map(Path::toString).ifPresent(keys -> ssl(own, keys));
+    return ConfigFactory.load(
+        ConfigFactory.parseMap(own)
+            .withFallback(
+                ConfigFactory.parseResources(Engine.class.getClassLoader(), "ellwand/many/cluster.conf")));
+  }
+
+  private static void ssl(Map<String, Object> own, String keys) {
+    String ssl = "pekko.remote.artery.ssl.config-ssl-engine.";
+    own.put(ssl + "key-store", keys);
+    own.put(ssl + "trust-store", keys);
+    for (String password : List.of("key-store", "key", "trust-store")) {
+      own.put(ssl + password + "-password", KeyFile.PASSWORD);
+    }
+  }
+
+  private static String written(String host) {
+    return host.contains(":") ? "[" + host + "]" : host;
+  }
+}

@@ -1,0 +1,145 @@
+package ellwand.many.cluster;
+
+import ellwand.many.Craft;
+import ellwand.many.Errand;
+import ellwand.many.Task;
+import ellwand.many.Workshop;
+import ellwand.problem.InputException;
+import java.time.Duration;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentSkipListMap;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.concurrent.atomic.AtomicLong;
+import java.util.function.Consumer;
+import org.apache.pekko.actor.typed.ActorSystem;
+
+/** A workshop that others help: this process's cores and those of whoever joins. */
+public final class HelpedWorkshop implements Workshop {
+
+  private static final Duration LEAVING = Duration.ofSeconds(5);
+
+  private final Craft craft;
+  private final int ownCores;
+  private final Door door;
+  private final Consumer<String> say;
+  private final String version;
+  private final AtomicInteger cores;
+  private final AtomicLong handed = new AtomicLong();
+
+  /** What is not done, by its number: in the order in which it was handed in. */
+  private final Map<Long, Handed> open = new ConcurrentSkipListMap<>();
+
+  /** In their order, and not on Pekko's threads, which nobody may hold up. */
+  private final ExecutorService answers =
+      Executors.newSingleThreadExecutor(
+          work -> {
+            Thread thread = new Thread(work, "answers");
+            thread.setDaemon(true);
+            return thread;
+          });
+
+  private ActorSystem<Foreman.Command> system;
+  private Bench own;
+  private boolean closed;
+
+  private HelpedWorkshop(
+      Craft craft, int ownCores, Door door, Consumer<String> say, String version) {
+    this.craft = craft;
+    this.ownCores = ownCores;
+    this.say = say;
+    this.version = version;
+    this.cores = new AtomicInteger(ownCores);
+    this.door = start(door);
+  }
+
+  /** Opens a door; its place with the port that it has then. */
+  private Door start(Door wanted) {
+    ActorSystem<Foreman.Command> started =
+        Engine.start(Foreman.create(this::say, cores::set), wanted, version);
+    Place place = Engine.place(started, wanted);
+    Engine.join(started, place);
+    system = started;
+    own =
+        new Bench(
+            craft,
+            ownCores,
+            report -> started.tell(new Foreman.Reported(Optional.empty(), report)));
+    started.tell(new Foreman.Own(own, ownCores));
+    started.getWhenTerminated().thenRunAsync(this::startAgain, answers);
+    return new Door(place, wanted.keys());
+  }
+
+  /** The cluster may put out whoever was cut off from it; here are the tasks, so it opens anew. */
+  private synchronized void startAgain() {
+    if (!closed) {
+      say.accept("The helpers are lost; the door opens again.");
+      own.close();
+      start(door);
+      open.values().forEach(errand -> system.tell(new Foreman.Given(errand)));
+    }
+  }
+
+  /**
+   * Opens the door; helpers may come from then on.
+   *
+   * @param ownCores of this process that take part, 1 or more
+   * @param say hears in words who comes and goes, from any thread
+   * @throws InputException if the door's place cannot be had, or its keys cannot be read
+   */
+  public static HelpedWorkshop open(
+      Craft craft, int ownCores, Door door, Consumer<String> say) {
+    return open(craft, ownCores, door, say, Engine.version());
+  }
+
+  /** The same as another version of the program. */
+  static HelpedWorkshop open(
+      Craft craft, int ownCores, Door door, Consumer<String> say, String version) {
+    SecondJar.required();
+    door.keys().ifPresent(KeyFile::context);
+    return new HelpedWorkshop(craft, ownCores, door, say, version);
+  }
+
+  /** Where helpers join. */
+  public Place place() {
+    return door.at();
+  }
+
+  @Override
+  public int cores() {
+    return cores.get();
+  }
+
+  @Override
+  public synchronized Errand give(Task task, Consumer<byte[]> news) {
+    Handed errand = new Handed(handed.incrementAndGet(), task, news, answers, this::tell);
+    open.put(errand.number(), errand);
+    errand.done().whenComplete((made, why) -> open.remove(errand.number()));
+    system.tell(new Foreman.Given(errand));
+    return errand;
+  }
+
+  private synchronized void tell(Foreman.Command command) {
+    system.tell(command);
+  }
+
+  /** That helpers go at the end is no news. */
+  private synchronized void say(String text) {
+    if (!closed) {
+      say.accept(text);
+    }
+  }
+
+  @Override
+  public void close() {
+    synchronized (this) {
+      closed = true;
+    }
+    open.values().forEach(Handed::withdraw);
+    own.close();
+    Engine.end(system, LEAVING);
+    answers.shutdown();
+  }
+}

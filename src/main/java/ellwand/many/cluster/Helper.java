@@ -1,0 +1,166 @@
+package ellwand.many.cluster;
+
+import ellwand.many.Craft;
+import ellwand.problem.InputException;
+import ellwand.work.Stop;
+import java.net.InetAddress;
+import java.net.UnknownHostException;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Optional;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
+import java.util.function.Consumer;
+import org.apache.pekko.actor.CoordinatedShutdown;
+import org.apache.pekko.actor.typed.ActorSystem;
+
+/** This machine as a helper: joins whoever asks at a place, and again when that one is gone. */
+public final class Helper {
+
+  private static final Duration POLL = Duration.ofMillis(100);
+  private static final Duration KNOCK_AGAIN = Duration.ofSeconds(1);
+  private static final Duration LEAVING = Duration.ofSeconds(8);
+
+  /** A joining that takes longer, on whatever machine, has something in its way. */
+  private static final Duration JOINING = Duration.ofSeconds(60);
+
+  private final Craft craft;
+  private final int cores;
+  private final Place asker;
+  private final Door door;
+  private final Consumer<String> say;
+  private final String version;
+
+  /**
+   * @param cores that are offered, 1 or more
+   * @param asker where to join
+   * @param own this machine's place as the others reach it; empty for what leads to the asker, at
+   *     any free port
+   * @param say hears in words what happens
+   */
+  public Helper(
+      Craft craft,
+      int cores,
+      Place asker,
+      Optional<Place> own,
+      Optional<Path> keys,
+      Consumer<String> say) {
+    this(craft, cores, asker, own, keys, say, Engine.version());
+  }
+
+  /** The same as another version of the program. */
+  Helper(
+      Craft craft,
+      int cores,
+      Place asker,
+      Optional<Place> own,
+      Optional<Path> keys,
+      Consumer<String> say,
+      String version) {
+    this.craft = craft;
+    this.cores = cores;
+    this.asker = asker;
+    this.door = new Door(own.orElseGet(() -> Place.facing(asker)), keys);
+    this.say = say;
+    this.version = version;
+  }
+
+  /**
+   * Helps until a stop is wanted.
+   *
+   * @throws InputException if the asker refuses this helper
+   */
+  public void run(Stop stop) throws InterruptedException {
+    boolean said = false;
+    while (!stop.wanted()) {
+      Knock knock = Knock.at(asker, door.keys());
+      if (knock == Knock.OPEN) {
+        help(stop);
+        said = false;
+      } else if (knock == Knock.SHUT) {
+        throw InputException.of(
+            "%s does not take this key, or shows one of another authority".formatted(asker),
+            "Both sides need keys made in one folder with 'helper --make-keys', and --keys");
+      } else if (!said) {
+        say.accept("Nobody asks at %s yet. Waiting.".formatted(asker));
+        said = true;
+      }
+      pause(stop, KNOCK_AGAIN);
+    }
+  }
+
+  private void help(Stop stop) throws InterruptedException {
+    CountDownLatch welcome = new CountDownLatch(1);
+    ActorSystem<Hand.Command> system =
+        Engine.start(Hand.create(name(), cores, craft, welcome::countDown), door, version);
+    try {
+      Engine.join(system, asker);
+      if (joined(system, welcome, stop)) {
+        say.accept(
+            "Helping %s with %d %s.".formatted(asker, cores, cores == 1 ? "core" : "cores"));
+        while (!stop.wanted() && !ended(system)) {
+          Thread.sleep(POLL.toMillis());
+        }
+        if (!stop.wanted()) {
+          say.accept("%s is gone.".formatted(asker));
+        }
+      }
+      refused(system);
+    } finally {
+      system.tell(Hand.Leave.NOW);
+      Engine.end(system, LEAVING);
+    }
+  }
+
+  /** Waits for the asker's welcome; not for ever, since it may have ended meanwhile. */
+  private boolean joined(ActorSystem<?> system, CountDownLatch welcome, Stop stop)
+      throws InterruptedException {
+    Instant late = Instant.now().plus(JOINING);
+    while (!stop.wanted() && !ended(system) && Instant.now().isBefore(late)) {
+      if (welcome.await(POLL.toMillis(), TimeUnit.MILLISECONDS)) {
+        return true;
+      }
+    }
+    if (!stop.wanted() && !ended(system)) {
+      say.accept(
+          ("No answer from %s so far. It must reach this machine at %s: see to firewalls, or say"
+                  + " with --at how it does. If it has keys, this machine needs --keys.")
+              .formatted(asker, Engine.place(system, door)));
+    }
+    return false;
+  }
+
+  private static boolean ended(ActorSystem<?> system) {
+    return system.getWhenTerminated().toCompletableFuture().isDone();
+  }
+
+  private void refused(ActorSystem<?> system) {
+    CoordinatedShutdown.get(system)
+        .getShutdownReason()
+        .filter(
+            CoordinatedShutdown.incompatibleConfigurationDetectedReason().getClass()::isInstance)
+        .ifPresent(
+            reason -> {
+              throw InputException.of(
+                  "%s runs another version of Ellwand than this machine, which has %s"
+                      .formatted(asker, version),
+                  "Bring both to the same version");
+            });
+  }
+
+  private static void pause(Stop stop, Duration most) throws InterruptedException {
+    Instant end = Instant.now().plus(most);
+    while (!stop.wanted() && Instant.now().isBefore(end)) {
+      Thread.sleep(POLL.toMillis());
+    }
+  }
+
+  private static String name() {
+    try {
+      return InetAddress.getLocalHost().getHostName();
+    } catch (UnknownHostException e) {
+      return "a helper without a name";
+    }
+  }
+}

@@ -1,0 +1,98 @@
+package ellwand.many.cluster;
+
+import ellwand.many.Craft;
+import ellwand.many.Task;
+import ellwand.work.Stop;
+import java.nio.charset.StandardCharsets;
+import java.time.Duration;
+import java.util.function.Consumer;
+
+/** Work whose result anybody can foretell, and all that can go wrong with work. */
+final class Toy implements Craft {
+
+  static final Duration LONG = Duration.ofMinutes(5);
+
+  /** In a process of its own; there some work goes wrong that goes well elsewhere. */
+  private final boolean helper;
+
+  Toy(boolean helper) {
+    this.helper = helper;
+  }
+
+  /** Takes so long, tells news every 100 ms, and is cut short by a stop. */
+  static Task takes(Duration time, String text) {
+    return task("takes", time.toMillis() + " " + text, LONG);
+  }
+
+  /** What comes of it. */
+  static String made(String text) {
+    return "made of " + text;
+  }
+
+  static Task echo(byte[] bytes) {
+    return new Task("echo", bytes, 1, LONG);
+  }
+
+  static Task fails(String why) {
+    return task("fails", "0 " + why, LONG);
+  }
+
+  /** Hangs at a helper, whatever one tells it; here it takes no time. */
+  static Task hangs(Duration most) {
+    return task("hangs", "0 hanging", most);
+  }
+
+  /** Takes every helper's whole process down, and would take no time here. */
+  static Task kills() {
+    return task("kills", "0 killing", LONG);
+  }
+
+  private static Task task(String kind, String asked, Duration most) {
+    return new Task(kind, asked.getBytes(StandardCharsets.UTF_8), 1, most);
+  }
+
+  @Override
+  public byte[] work(Task task, Stop stop, Consumer<byte[]> news) {
+    if (task.kind().equals("echo")) {
+      return task.asked();
+    }
+    String[] asked = new String(task.asked(), StandardCharsets.UTF_8).split(" ", 2);
+    if (helper) {
+      System.out.println("begun " + asked[1]);
+    }
+    switch (task.kind()) {
+      case "fails" -> throw new IllegalStateException(asked[1]);
+      case "hangs" -> {
+        while (helper) {
+          pause();
+        }
+      }
+      case "kills" -> {
+        if (helper) {
+          Runtime.getRuntime().halt(1);
+        }
+      }
+      default -> {
+        long end = System.nanoTime() + Duration.ofMillis(Long.parseLong(asked[0])).toNanos();
+        while (System.nanoTime() < end && !stop.wanted()) {
+          news.accept(asked[1].getBytes(StandardCharsets.UTF_8));
+          pause();
+        }
+        if (stop.wanted()) {
+          System.out.println("stopped " + asked[1]);
+          return "stopped".getBytes(StandardCharsets.UTF_8);
+        }
+      }
+    }
+    return made(asked[1]).getBytes(StandardCharsets.UTF_8);
+  }
+
+  private static void pause() {
+    try {
+      Thread.sleep(100);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new IllegalStateException(e);
+    }
+  }
+}

@@ -1,0 +1,82 @@
+package ellwand.many.cluster;
+
+import static org.junit.jupiter.api.Assertions.fail;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.concurrent.TimeUnit;
+
+/** A process of this machine that a test starts, listens to and treats badly. */
+final class ToyProcess implements AutoCloseable {
+
+  /** Long enough on a machine that has much else to do. */
+  static final long PATIENCE_SECONDS = 240;
+
+  private final Process process;
+  private final List<String> lines = new CopyOnWriteArrayList<>();
+
+  private ToyProcess(Class<?> main, List<String> args) {
+    List<String> line = new ArrayList<>();
+    line.add(ProcessHandle.current().info().command().orElse("java"));
+    line.addAll(List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-Xmx200m"));
+    line.addAll(List.of("-cp", System.getProperty("java.class.path"), main.getName()));
+    line.addAll(args);
+    try {
+      process = new ProcessBuilder(line).redirectErrorStream(true).start();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    Thread listening = new Thread(this::listen, "listening");
+    listening.setDaemon(true);
+    listening.start();
+  }
+
+  static ToyProcess start(Class<?> main, Object... args) {
+    return new ToyProcess(main, List.of(args).stream().map(String::valueOf).toList());
+  }
+
+  private void listen() {
+    try (BufferedReader said = process.inputReader()) {
+      said.lines().forEach(lines::add);
+    } catch (IOException | UncheckedIOException e) {
+      // It was killed.
+    }
+  }
+
+  /** Waits until it has said this often enough. */
+  void says(String part, int times) throws InterruptedException {
+    for (long i = 0; i < PATIENCE_SECONDS * 20; i++) {
+      if (said(part) >= times) {
+        return;
+      }
+      Thread.sleep(50);
+    }
+    fail("never said '%s' %d times, but %s".formatted(part, times, lines));
+  }
+
+  long said(String part) {
+    return lines.stream().filter(line -> line.contains(part)).count();
+  }
+
+  void kill() throws InterruptedException {
+    process.destroyForcibly().waitFor();
+  }
+
+  /** As Ctrl-C, and as a partition does: nothing comes through until it goes on. */
+  void signal(String name) throws IOException, InterruptedException {
+    new ProcessBuilder("kill", "-" + name, String.valueOf(process.pid())).start().waitFor();
+  }
+
+  boolean ends() throws InterruptedException {
+    return process.waitFor(PATIENCE_SECONDS, TimeUnit.SECONDS);
+  }
+
+  @Override
+  public void close() throws InterruptedException {
+    kill();
+  }
+}
