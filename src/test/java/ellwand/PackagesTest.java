@@ -99,6 +99,7 @@ class PackagesTest {
             "file.figures",
             "trace"));
     TABLE.put("many", with("app", "app"));
+    TABLE.put("many.cluster", List.of("many", "problem", "work"));
     TABLE.put(
         "desk",
         with(
@@ -115,6 +116,8 @@ class PackagesTest {
         "cli",
         List.of(
             "desk",
+            "many",
+            "many.cluster",
             "app",
             "job",
             "file.source",
@@ -202,6 +205,9 @@ class PackagesTest {
       stays(vision, "ellwand.trace");
     }
     stays("com.drew..", "ellwand.trace");
+    for (String engine : List.of("org.apache.pekko..", "com.typesafe..", "scala..")) {
+      stays(engine, "ellwand.many.cluster");
+    }
     stays("org.optaplanner..", "ellwand.nest", "ellwand.nest.choice", "ellwand.order");
     stays("org.apache.batik..", "ellwand.draw..");
     stays("org.apache.pdfbox..", "ellwand.draw..", "ellwand.file.pdf");
