@@ -39,8 +39,7 @@ final class Bench implements AutoCloseable {
   private void begin(Post.Begin begin) {
     long number = begin.errand();
     Task task =
-        new Task(
-            begin.kind(), begin.asked(), begin.cores(), Duration.ofMillis(begin.mostMillis()));
+        new Task(begin.kind(), begin.asked(), begin.cores(), Duration.ofMillis(begin.mostMillis()));
     Errand errand = cores.give(task, news -> reports.accept(new Post.Told(number, news)));
     begun.put(number, errand);
     errand

@@ -65,10 +65,7 @@ final class Engine {
   static void end(ActorSystem<?> system, Duration most) {
     system.terminate();
     try {
-      system
-          .getWhenTerminated()
-          .toCompletableFuture()
-          .get(most.toMillis(), TimeUnit.MILLISECONDS);
+      system.getWhenTerminated().toCompletableFuture().get(most.toMillis(), TimeUnit.MILLISECONDS);
     } catch (TimeoutException | ExecutionException e) {
       // Its threads are daemons.
     } catch (InterruptedException e) {
@@ -86,7 +83,8 @@ final class Engine {
     return ConfigFactory.load(
         ConfigFactory.parseMap(own)
             .withFallback(
-                ConfigFactory.parseResources(Engine.class.getClassLoader(), "ellwand/many/cluster.conf")));
+                ConfigFactory.parseResources(
+                    Engine.class.getClassLoader(), "ellwand/many/cluster.conf")));
   }
 
   private static void ssl(Map<String, Object> own, String keys) {

@@ -205,7 +205,8 @@ final class Foreman extends AbstractBehavior<Foreman.Command> {
 
   /** What is known now is not to be done a second time. */
   private Optional<Handed> ended(Seat seat, long number) {
-    Optional<Handed> errand = Optional.ofNullable(seat.begun().remove(number)).map(Seat.Work::errand);
+    Optional<Handed> errand =
+        Optional.ofNullable(seat.begun().remove(number)).map(Seat.Work::errand);
     errand.ifPresent(this::forget);
     return errand;
   }
@@ -258,14 +259,16 @@ final class Foreman extends AbstractBehavior<Foreman.Command> {
   /** Who is silent for too long is put out. Who is late may still bring its task. */
   private void lookForLate() {
     Instant now = Instant.now();
-    silent.entrySet().removeIf(
-        member -> {
-          boolean gone = member.getValue().plus(SILENT).isBefore(now);
-          if (gone) {
-            Cluster.get(getContext().getSystem()).manager().tell(new Down(member.getKey()));
-          }
-          return gone;
-        });
+    silent
+        .entrySet()
+        .removeIf(
+            member -> {
+              boolean gone = member.getValue().plus(SILENT).isBefore(now);
+              if (gone) {
+                Cluster.get(getContext().getSystem()).manager().tell(new Down(member.getKey()));
+              }
+              return gone;
+            });
     for (Seat seat : List.copyOf(seats.values())) {
       for (Seat.Work work : List.copyOf(seat.begun().values())) {
         if (work.latest().isBefore(now)) {

@@ -74,8 +74,7 @@ final class Hand extends AbstractBehavior<Hand.Command> {
     this.welcomed = welcomed;
     this.name = name;
     this.cores = cores;
-    this.bench =
-        new Bench(craft, cores, report -> context.getSelf().tell(new Reporting(report)));
+    this.bench = new Bench(craft, cores, report -> context.getSelf().tell(new Reporting(report)));
     this.sends =
         Deliveries.send(
             context, Post.Report.class, name + "-reports", next -> new Ready(next.sendNextTo()));

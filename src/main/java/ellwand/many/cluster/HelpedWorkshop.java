@@ -89,8 +89,7 @@ public final class HelpedWorkshop implements Workshop {
    * @param say hears in words who comes and goes, from any thread
    * @throws InputException if the door's place cannot be had, or its keys cannot be read
    */
-  public static HelpedWorkshop open(
-      Craft craft, int ownCores, Door door, Consumer<String> say) {
+  public static HelpedWorkshop open(Craft craft, int ownCores, Door door, Consumer<String> say) {
     return open(craft, ownCores, door, say, Engine.version());
   }
 

@@ -97,8 +97,7 @@ public final class Helper {
     try {
       Engine.join(system, asker);
       if (joined(system, welcome, stop)) {
-        say.accept(
-            "Helping %s with %d %s.".formatted(asker, cores, cores == 1 ? "core" : "cores"));
+        say.accept("Helping %s with %d %s.".formatted(asker, cores, cores == 1 ? "core" : "cores"));
         while (!stop.wanted() && !ended(system)) {
           Thread.sleep(POLL.toMillis());
         }

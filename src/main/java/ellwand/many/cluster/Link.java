@@ -24,15 +24,14 @@ final class Link extends AbstractBehavior<Link.Command> {
   private final ActorRef<Foreman.Command> foreman;
   private final Outbox<Post.Order> orders = new Outbox<>();
 
-  private Link(
-      ActorContext<Command> context, Post.Offer offer, ActorRef<Foreman.Command> foreman) {
+  private Link(ActorContext<Command> context, Post.Offer offer, ActorRef<Foreman.Command> foreman) {
     super(context);
     this.foreman = foreman;
     Deliveries.send(
-        context,
-        Post.Order.class,
-        offer.hand().path().name() + "-orders",
-        next -> new Ready(next.sendNextTo()))
+            context,
+            Post.Order.class,
+            offer.hand().path().name() + "-orders",
+            next -> new Ready(next.sendNextTo()))
         .tell(new ProducerController.RegisterConsumer<>(offer.orders()));
     Deliveries.<Command, Post.Report>receive(context, Arrived::new)
         .tell(new ConsumerController.RegisterToProducerController<>(offer.reports()));

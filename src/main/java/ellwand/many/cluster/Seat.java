@@ -76,9 +76,7 @@ final class Seat {
   /** Asks for it once more, and waits for it without an end, since it is begun elsewhere, too. */
   void late(Handed errand) {
     hurry(errand);
-    begun.put(
-        errand.number(),
-        new Work(errand, begun.get(errand.number()).cores(), Instant.MAX));
+    begun.put(errand.number(), new Work(errand, begun.get(errand.number()).cores(), Instant.MAX));
   }
 
   private static Instant soon() {

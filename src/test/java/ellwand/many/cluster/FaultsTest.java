@@ -168,8 +168,7 @@ class FaultsTest {
     int port = workshop.place().port();
     try (ToyProcess asker = ToyProcess.start(ToyAsker.class, port)) {
       asker.says("", 0);
-      helpers.add(
-          ToyProcess.start(ToyHelper.class, Place.here(port), 1, Engine.version()));
+      helpers.add(ToyProcess.start(ToyHelper.class, Place.here(port), 1, Engine.version()));
       helpers.get(0).says("begun first asker", 1);
       asker.kill();
     }
@@ -182,7 +181,8 @@ class FaultsTest {
             Engine.version());
     cores(2);
     workshop.give(Toy.takes(Toy.LONG, "holds this machine"), news -> {});
-    assertEquals(Toy.made("next"), result(workshop.give(Toy.takes(Duration.ZERO, "next"), n -> {})));
+    assertEquals(
+        Toy.made("next"), result(workshop.give(Toy.takes(Duration.ZERO, "next"), n -> {})));
     assertEquals(1, helpers.get(0).said("stopped first asker"));
   }
 
