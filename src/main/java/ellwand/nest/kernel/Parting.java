@@ -39,6 +39,15 @@ final class Parting {
    * @param hopeless total at which to give up when a round has ended
    */
   boolean run(int failures, int patience, double hopeless) {
+    return run(failures, patience, hopeless, Race.NONE);
+  }
+
+  /**
+   * The same against others.
+   *
+   * @param race ends it when it does worse than those before it
+   */
+  boolean run(int failures, int patience, double hopeless, Race race) {
     arrangement.weights.calm();
     closest = arrangement.snapshot();
     closestTotal = arrangement.total();
@@ -46,6 +55,7 @@ final class Parting {
       return true;
     }
     int failed = 0;
+    int sweeps = 0;
     while (failed < failures) {
       double before = closestTotal;
       double mark = closestTotal;
@@ -60,6 +70,7 @@ final class Parting {
           return true;
         }
         idle++;
+        sweeps++;
         if (total < closestTotal) {
           closestTotal = total;
           closest = arrangement.snapshot();
@@ -67,6 +78,9 @@ final class Parting {
             mark = total;
             idle = 0;
           }
+        }
+        if (race.lost(sweeps, closestTotal)) {
+          return false;
         }
         arrangement.weights.shift(arrangement.depth, arrangement.clashes, arrangement.copies);
       }

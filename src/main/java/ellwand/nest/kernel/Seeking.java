@@ -24,8 +24,8 @@ final class Seeking {
    */
   private static final double HOPELESS = 6;
 
-  /** Restarts before the best is tightened again; measured, 4 are worse. */
-  private static final int RESTARTS = 15;
+  /** Restarts before the best is tightened again; most end early in the race. */
+  private static final int RESTARTS = 60;
 
   /** How much of what was taken away is given back, one try after the other; ours. */
   private static final double[] REOPENED = {0.3, 0.6, 0.85};
@@ -37,6 +37,7 @@ final class Seeking {
   private final Parting parting;
   private final Tightening tightening;
   private final Pool pool = new Pool();
+  private final Race race = new Race();
   private double step = FIRST_STEP;
 
   /** Length of the best that was tightened last. */
@@ -65,7 +66,11 @@ final class Seeking {
       double target = target(length * (1 - step));
       arrangement.take(budget.best);
       arrangement.resize(target, dice.between(0, length));
-      if (part()) {
+      if (step == LEAST_STEP) {
+        arrangement.weights.grow(Weights.Growth.STEEP);
+      }
+      // At the least step the restarts are the better use of the effort.
+      if (part(step > LEAST_STEP ? FAILURES : 1, Race.NONE)) {
         step = Math.min(FIRST_STEP, step * 1.25);
       } else if (step == LEAST_STEP || !reopen(target)) {
         if (step > LEAST_STEP) {
@@ -93,8 +98,8 @@ final class Seeking {
     return Math.max(plan.least, bounded);
   }
 
-  private boolean part() {
-    if (parting.run(FAILURES, PATIENCE, HOPELESS * pool.least())) {
+  private boolean part(int failures, Race against) {
+    if (parting.run(failures, PATIENCE, HOPELESS * pool.least(), against)) {
       budget.found(arrangement.snapshot().trimmed(plan));
       return true;
     }
@@ -128,7 +133,7 @@ final class Seeking {
       for (int swaps = 1 + dice.below(2); swaps > 0; swaps--) {
         swapLarge();
       }
-      if (part()) {
+      if (part(FAILURES, race)) {
         return;
       }
     }
