@@ -1,0 +1,293 @@
+package ellwand.trace;
+
+import ellwand.geometry.Point;
+import java.awt.image.BufferedImage;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Traces the border of a patch to a part of a pixel. Each pixel near it shows a share of paper,
+ * between the colours that paper and ground have thereabouts; the border runs where the share is a
+ * half. Dark lines on the paper, printed or torn, thinner than 2 mm are closed first.
+ */
+final class RimTracer {
+
+  /** How far from the coarse border the true one is looked for, mm. */
+  private static final double BAND_MM = 6;
+
+  /** Colours are taken from so much round a place, mm. */
+  private static final double ROUND_MM = 12;
+
+  /** And from no nearer to the coarse border than this, cells. */
+  private static final int CLEAR = 3;
+
+  /** Half the width of lines that are closed, mm. */
+  private static final double CLOSED_MM = 1;
+
+  /** A border where paper differs from its ground by less, in light, cannot be told. */
+  static final double LEAST_CONTRAST = 0.05;
+
+  private final Cells cells;
+  private final Patch patch;
+  private final BufferedImage picture;
+  private final Point first;
+  private final double pixelMm;
+  private final int left;
+  private final int top;
+  private final int width;
+  private final int height;
+  private float[] share;
+
+  /** Of each pixel: 1 deep in the patch, 0 far from it, 2 in the band. */
+  private byte[] zone;
+
+  private float[] contrast;
+
+  /**
+   * A traced border.
+   *
+   * @param places points of it, mm
+   * @param contrasts of each the difference of light between paper and ground there
+   * @param widthsMm over how many mm paper goes over into ground there, which blur makes
+   */
+  record Border(List<Point> places, double[] contrasts, double[] widthsMm) {}
+
+  private RimTracer(Straightened straight, Cells cells, Patch patch) {
+    this.cells = cells;
+    this.patch = patch;
+    this.picture = straight.picture().picture();
+    this.first = straight.picture().mapping().mmAt(new Point(0, 0));
+    this.pixelMm = straight.picture().mapping().mmAt(new Point(1, 0)).x() - first.x();
+    double pixels = cells.cellMm() / pixelMm;
+    int band = (int) Math.ceil((BAND_MM + 3) / pixelMm);
+    this.left = Math.max(0, (int) (patch.left() * pixels) - band);
+    this.top = Math.max(0, (int) (patch.top() * pixels) - band);
+    this.width =
+        Math.min(picture.getWidth(), (int) ((patch.right() + 1) * pixels) + band) - left;
+    this.height =
+        Math.min(picture.getHeight(), (int) ((patch.bottom() + 1) * pixels) + band) - top;
+  }
+
+  static Border border(Straightened straight, Cells cells, Patch patch) {
+    return new RimTracer(straight, cells, patch).border();
+  }
+
+  private Border border() {
+    share = new float[width * height];
+    zone = new byte[width * height];
+    contrast = new float[cells.size()];
+    look();
+    int reach = (int) Math.round(CLOSED_MM / pixelMm);
+    share = spread(spread(share, reach, true), reach, false);
+    List<Point> places = new ArrayList<>();
+    List<double[]> found = new ArrayList<>();
+    follow(places, found);
+    return new Border(
+        places,
+        found.stream().mapToDouble(f -> f[0]).toArray(),
+        found.stream().mapToDouble(f -> f[1]).toArray());
+  }
+
+  /** Fills the shares of paper. */
+  private void look() {
+    boolean[] not = new boolean[cells.size()];
+    for (int i = 0; i < not.length; i++) {
+      not[i] = !patch.has()[i];
+    }
+    int[] deep = Distances.to(cells.width(), not, false);
+    int[] off = Distances.to(cells.width(), patch.has(), false);
+    Nearby paper = new Nearby(cells, i -> deep[i] > CLEAR && deep[i] < 4 * ROUND_MM);
+    Nearby ground = new Nearby(cells, i -> off[i] > CLEAR && cells.counts(i));
+    int band = (int) Math.ceil(BAND_MM / cells.cellMm());
+    float[][] within = new float[3][cells.size()];
+    float[][] without = new float[3][cells.size()];
+    boolean[] known = new boolean[cells.size()];
+    float[] colour = new float[3];
+    int reach = (int) Math.round(ROUND_MM / cells.cellMm());
+    for (int i = 0; i < not.length; i++) {
+      if (deep[i] <= band + 3 && off[i] <= band + 3) {
+        int x = i % cells.width();
+        int y = i / cells.width();
+        known[i] = paper.mean(x, y, reach, colour);
+        for (int c = 0; c < 3; c++) {
+          within[c][i] = colour[c];
+        }
+        known[i] &= ground.mean(x, y, reach, colour);
+        double squares = 0;
+        for (int c = 0; c < 3; c++) {
+          without[c][i] = colour[c];
+          squares += (within[c][i] - colour[c]) * (within[c][i] - colour[c]);
+        }
+        contrast[i] = known[i] ? (float) Math.sqrt(squares / 3) : 0;
+      }
+    }
+    int[] row = new int[width];
+    for (int y = 0; y < height; y++) {
+      picture.getRGB(left, top + y, width, 1, row, 0, width);
+      for (int x = 0; x < width; x++) {
+        int cell = cell(x, y);
+        int i = y * width + x;
+        boolean in = patch.has()[cell];
+        if (deep[cell] > band || off[cell] > band || !known[cell]) {
+          zone[i] = (byte) (in ? 1 : 0);
+          share[i] = in ? 1 : 0;
+          continue;
+        }
+        zone[i] = 2;
+        double over = 0;
+        double under = 1e-9;
+        for (int c = 0; c < 3; c++) {
+          double step = within[c][cell] - without[c][cell];
+          over += (Light.of(row[x] >> 16 - 8 * c & 255) - without[c][cell]) * step;
+          under += step * step;
+        }
+        share[i] = (float) Math.max(-0.5, Math.min(1.5, over / under));
+      }
+    }
+  }
+
+  private int cell(int x, int y) {
+    double pixels = cells.cellMm() / pixelMm;
+    int column = Math.min(cells.width() - 1, (int) ((left + x) / pixels));
+    int line = Math.min(cells.height() - 1, (int) ((top + y) / pixels));
+    return line * cells.width() + column;
+  }
+
+  /** Of each pixel in the band the most, or least, share in a disc round it. */
+  private float[] spread(float[] from, int reach, boolean most) {
+    float[] to = from.clone();
+    int[] half = new int[2 * reach + 1];
+    for (int dy = -reach; dy <= reach; dy++) {
+      half[dy + reach] = (int) Math.sqrt(reach * reach - dy * dy + 0.5);
+    }
+    for (int y = 0; y < height; y++) {
+      for (int x = 0; x < width; x++) {
+        if (zone[y * width + x] != 2) {
+          continue;
+        }
+        float best = from[y * width + x];
+        for (int dy = Math.max(-reach, -y); dy <= Math.min(reach, height - 1 - y); dy++) {
+          int h = half[dy + reach];
+          int start = (y + dy) * width + Math.max(0, x - h);
+          int end = (y + dy) * width + Math.min(width - 1, x + h);
+          for (int i = start; i <= end; i++) {
+            best = most ? Math.max(best, from[i]) : Math.min(best, from[i]);
+          }
+        }
+        to[y * width + x] = best;
+      }
+    }
+    return to;
+  }
+
+  private boolean in(int x, int y) {
+    return x >= 0 && y >= 0 && x < width && y < height && share[y * width + x] > 0.5f;
+  }
+
+  /** Goes round the largest group of pixels that are paper by more than half. */
+  private void follow(List<Point> places, List<double[]> found) {
+    boolean[] above = new boolean[share.length];
+    int startX = -1;
+    int startY = -1;
+    int[] stack = new int[share.length];
+    int best = 0;
+    boolean[] done = new boolean[share.length];
+    for (int i = 0; i < share.length; i++) {
+      above[i] = share[i] > 0.5f;
+    }
+    for (int i = 0; i < share.length; i++) {
+      if (above[i] && !done[i]) {
+        int size = 0;
+        stack[size++] = i;
+        done[i] = true;
+        for (int k = 0; k < size; k++) {
+          int x = stack[k] % width;
+          if (x > 0) {
+            size = push(stack, size, stack[k] - 1, above, done);
+          }
+          if (x < width - 1) {
+            size = push(stack, size, stack[k] + 1, above, done);
+          }
+          size = push(stack, size, stack[k] - width, above, done);
+          size = push(stack, size, stack[k] + width, above, done);
+        }
+        if (size > best) {
+          // The first of a group is in its topmost row, so what lies above it is outside.
+          best = size;
+          startX = i % width;
+          startY = i / width;
+        }
+      }
+    }
+    if (startX >= 0) {
+      walk(startX, startY, places, found);
+    }
+  }
+
+  private static int push(int[] stack, int size, int next, boolean[] above, boolean[] done) {
+    if (next < 0 || next >= above.length || done[next] || !above[next]) {
+      return size;
+    }
+    done[next] = true;
+    stack[size] = next;
+    return size + 1;
+  }
+
+  private static final int[] DX = {1, 0, -1, 0};
+  private static final int[] DY = {0, 1, 0, -1};
+
+  /** With what is inside on the right hand, along the sides of pixels. */
+  private void walk(int startX, int startY, List<Point> places, List<double[]> found) {
+    // At the upper left corner of the pixel, heading right; corners count like pixels.
+    int x = startX;
+    int y = startY;
+    int way = 0;
+    do {
+      int inX = x + (way == 1 || way == 2 ? -1 : 0);
+      int inY = y + (way == 2 || way == 3 ? -1 : 0);
+      int outX = inX - DX[(way + 1) % 4];
+      int outY = inY - DY[(way + 1) % 4];
+      place(inX, inY, outX, outY, places, found);
+      x += DX[way];
+      y += DY[way];
+      int aheadX = inX + DX[way];
+      int aheadY = inY + DY[way];
+      boolean ahead = in(aheadX, aheadY);
+      boolean aheadOut = in(outX + DX[way], outY + DY[way]);
+      if (!ahead) {
+        way = (way + 1) % 4;
+      } else if (aheadOut) {
+        way = (way + 3) % 4;
+      }
+    } while (x != startX || y != startY || way != 0);
+  }
+
+  private void place(
+      int inX, int inY, int outX, int outY, List<Point> places, List<double[]> found) {
+    double inside = share[inY * width + inX];
+    boolean there = outX >= 0 && outY >= 0 && outX < width && outY < height;
+    double outside = there ? share[outY * width + outX] : 0;
+    double t = (inside - 0.5) / Math.max(1e-6, inside - outside);
+    double px = left + inX + (outX - inX) * t;
+    double py = top + inY + (outY - inY) * t;
+    places.add(new Point(first.x() + px * pixelMm, first.y() - py * pixelMm));
+    found.add(new double[] {contrast[cell(inX, inY)], pixelMm / steepness(inX, inY)});
+  }
+
+  /** How much the share changes from pixel to pixel, at most. */
+  private double steepness(int x, int y) {
+    double most = 1e-3;
+    for (int dy = -1; dy <= 1; dy++) {
+      for (int dx = -1; dx <= 1; dx++) {
+        int ax = x + dx;
+        int ay = y + dy;
+        if (ax > 0 && ay > 0 && ax < width - 1 && ay < height - 1) {
+          double sx = share[ay * width + ax + 1] - share[ay * width + ax - 1];
+          double sy = share[(ay + 1) * width + ax] - share[(ay - 1) * width + ax];
+          most = Math.max(most, Math.hypot(sx, sy) / 2);
+        }
+      }
+    }
+    return most;
+  }
+}
