@@ -61,6 +61,7 @@ class PackagesTest {
     TABLE.put("draw.tiles", with("draw.piece", "draw.piece"));
     TABLE.put("draw.order", with("draw.sheet", "draw.sheet"));
     TABLE.put("draw.reference", with("draw.sheet", "draw.sheet", "trace"));
+    TABLE.put("draw.photo", with("draw.sheet", "draw.sheet", "trace"));
     TABLE.put(
         "file.alter",
         List.of("pattern.alter", "pattern", "file.source", "geometry", "units", "problem"));
@@ -70,6 +71,7 @@ class PackagesTest {
     TABLE.put("file.drawn", with("job", "job", "file.source", "file.job"));
     TABLE.put("file.svg", with("file.drawn", "file.drawn"));
     TABLE.put("file.pdf", with("file.drawn", "file.drawn"));
+    TABLE.put("file.photo", with("file.drawn", "file.drawn", "trace"));
     TABLE.put("file.interchange", with("file.drawn", "file.drawn", "file.dxf"));
     TABLE.put("file.marker", with("job", "job", "rule", "file.source"));
     TABLE.put("file.figures", with("figures", "figures", "file.source"));
@@ -89,12 +91,14 @@ class PackagesTest {
             "draw.tiles",
             "draw.order",
             "draw.reference",
+            "draw.photo",
             "file.source",
             "file.job",
             "file.drawn",
             "file.svg",
             "file.interchange",
             "file.pdf",
+            "file.photo",
             "file.marker",
             "file.figures",
             "trace"));
@@ -124,6 +128,7 @@ class PackagesTest {
             "file.job",
             "file.drawn",
             "file.pdf",
+            "file.photo",
             "units",
             "problem",
             "work"));

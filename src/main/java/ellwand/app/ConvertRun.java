@@ -39,7 +39,11 @@ public final class ConvertRun {
    * @throws InputException if one cannot be read safely, or nothing closed is in it
    */
   public static Converted style(List<String> files, Folder from, ConvertRequest request) {
-    List<Drawing> drawings = files.stream().map(file -> read(file, from, request)).toList();
+    return style(files.stream().map(file -> read(file, from, request)).toList(), request);
+  }
+
+  /** Of drawings as read. */
+  static Converted style(List<Drawing> drawings, ConvertRequest request) {
     Drawing first = drawings.get(0);
     List<Optional<ObjectNode>> words = drawings.stream().map(ConvertRun::words).toList();
     Unit unit =
@@ -72,7 +76,7 @@ public final class ConvertRun {
     throw new InputException(
         Problem.of(
                 bytes.length == 0 ? "the file is empty" : "this is no drawing that can be read",
-                "Name an SVG, DXF or PDF file")
+                "Name an SVG, DXF or PDF file, or photos in JPEG or PNG, and no others with them")
             .at(file, 0));
   }
 
@@ -84,7 +88,7 @@ public final class ConvertRun {
         .map(source -> (ObjectNode) Tree.ofYaml(source).root());
   }
 
-  private static String plainName(String file) {
+  static String plainName(String file) {
     String name = Path.of(file).getFileName().toString();
     int dot = name.lastIndexOf('.');
     return dot > 0 ? name.substring(0, dot) : name;

@@ -70,7 +70,7 @@ final class Nicks {
   private Taken taken() {
     List<Mouth> mouths = new ArrayList<>();
     for (int from = 0; from < rim.size(); from++) {
-      Mouth mouth = widest(from);
+      Mouth mouth = mouth(from);
       if (mouth != null) {
         mouths.add(mouth);
         from = mouth.to;
@@ -79,26 +79,38 @@ final class Nicks {
     List<Point> points = new ArrayList<>();
     int at = 0;
     for (Mouth mouth : mouths) {
-      points.addAll(rim.run(at, mouth.from));
-      points.addAll(across(rim.at(mouth.from), rim.at(mouth.to)));
-      at = mouth.to;
+      int from = Math.max(at, mouth.from - steps(ROUNDED_MM / 2));
+      int to = mouth.to + steps(ROUNDED_MM / 2);
+      points.addAll(rim.run(at, from));
+      points.addAll(across(from, to));
+      at = to;
     }
     points.addAll(rim.run(at, Math.max(at, rim.size() - 1)));
     List<Point> left = mouths.isEmpty() ? rim.points() : points;
     return new Taken(new Rim(left).even(stepMm), mouths.stream().map(Mouth::nick).toList());
   }
 
-  private List<Point> across(Point from, Point to) {
-    List<Point> line = new ArrayList<>();
-    int steps = (int) (from.distance(to) / stepMm);
-    for (int i = 1; i < steps; i++) {
-      line.add(from.towards(to, (double) i / steps));
+  /** Points that lead on from one to another as the rim beside them bends. */
+  private List<Point> across(int from, int to) {
+    double gap = rim.at(from).distance(rim.at(to));
+    List<Point> beside = new ArrayList<>(rim.run(from - beside(), from));
+    beside.addAll(rim.run(to, to + beside()));
+    double[] along = new double[beside.size()];
+    for (int i = 0; i < along.length; i++) {
+      int off = i - beside();
+      along[i] = off <= 0 ? off * stepMm : gap + (off - 1) * stepMm;
     }
-    return line;
+    Bend bend = Bend.of(beside, along, false);
+    List<Point> points = new ArrayList<>();
+    int steps = (int) (gap / stepMm);
+    for (int i = 1; i < steps; i++) {
+      points.add(bend.at(gap * i / steps));
+    }
+    return points;
   }
 
   /** The nick that begins at a point, if one does. */
-  private Mouth widest(int from) {
+  private Mouth mouth(int from) {
     Bend before = side(from - beside(), from, from);
     if (before.rmsMm() > ASTRAY_MM / 2) {
       return null;
@@ -129,7 +141,12 @@ final class Nicks {
           && wide <= WIDEST_MM
           && depth >= DEPTH_TO_WIDTH * wide
           && goesOn(before, heading, start, to)) {
-        best = new Mouth(from, to, new Nick(start.towards(here, 0.5), tip));
+        int end = to;
+        while (Math.abs(heading.cross(rim.at(end + 1).minus(start)))
+            < Math.abs(heading.cross(rim.at(end).minus(start)))) {
+          end++;
+        }
+        best = new Mouth(from, end, new Nick(start.towards(rim.at(end), 0.5), tip));
         break;
       }
     }

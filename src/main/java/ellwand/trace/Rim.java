@@ -35,12 +35,12 @@ public record Rim(List<Point> points) {
     return sum;
   }
 
-  Box box() {
+  public Box box() {
     return Box.around(points);
   }
 
   /** The same line with points at even distances, near to {@code stepMm}. */
-  Rim even(double stepMm) {
+  public Rim even(double stepMm) {
     double length = lengthMm();
     int count = Math.max(8, (int) Math.round(length / stepMm));
     List<Point> even = new ArrayList<>(count);

@@ -19,7 +19,10 @@ public final class RimFit {
   private static final double ROUND_MM = 0.45;
 
   /** Whether a corner that turns less is one is tried. */
-  private static final double SLIGHT_DEGREES = 40;
+  private static final double SLIGHT_DEGREES = 30;
+
+  /** How much dearer the line may be without it, in lines. */
+  private static final double EASILY = 1.1;
 
   /** How far from its corner that is looked for, mm. */
   private static final double ROUND_REACH_MM = 12;
@@ -146,7 +149,7 @@ public final class RimFit {
       }
       if (corner.turnDegrees() < SLIGHT_DEGREES && corners.size() > 1) {
         StretchFit.Drawn smooth = edge(corners.get(before), corners.get(next));
-        if (smooth.cost() < in.cost() + out.cost() + 0.5) {
+        if (smooth.cost() < in.cost() + out.cost() + EASILY) {
           return k;
         }
       }

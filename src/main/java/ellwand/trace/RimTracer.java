@@ -24,8 +24,19 @@ final class RimTracer {
   /** Half the width of lines that are closed, mm. */
   private static final double CLOSED_MM = 1;
 
-  /** A border where paper differs from its ground by less, in light, cannot be told. */
-  static final double LEAST_CONTRAST = 0.05;
+  /** A border where paper differs from its ground by less cannot be told, spreads of both. */
+  static final double LEAST_CONTRAST = 4;
+
+  /** By how much of itself light varies that falls on ground, and on paper: soft shadows. */
+  private static final double GROUND_SHADE = 0.2;
+
+  private static final double PAPER_SHADE = 0.05;
+
+  /** Noise of a pixel that is always reckoned with, share of full light. */
+  private static final double NOISE = 0.015;
+
+  /** What is looked at beside the border, from and to, mm. */
+  private static final double[] BESIDE_MM = {1.2, 5};
 
   private final Cells cells;
   private final Patch patch;
@@ -37,8 +48,9 @@ final class RimTracer {
   private final int width;
   private final int height;
   private float[] share;
+  private float[] unclosed;
 
-  /** Of each pixel: 1 deep in the patch, 0 far from it, 2 in the band. */
+  /** Of each pixel: 2 near the border, else 0. */
   private byte[] zone;
 
   private float[] contrast;
@@ -47,10 +59,17 @@ final class RimTracer {
    * A traced border.
    *
    * @param places points of it, mm
-   * @param contrasts of each the difference of light between paper and ground there
+   * @param contrasts of each the difference between paper and ground there, spreads of both
    * @param widthsMm over how many mm paper goes over into ground there, which blur makes
+   * @param inside of each how much like paper it is beside it on the inside, 1 if all
+   * @param outside the same on the outside, 0 if it is all like ground
    */
-  record Border(List<Point> places, double[] contrasts, double[] widthsMm) {}
+  record Border(
+      List<Point> places,
+      double[] contrasts,
+      double[] widthsMm,
+      double[] inside,
+      double[] outside) {}
 
   private RimTracer(Straightened straight, Cells cells, Patch patch) {
     this.cells = cells;
@@ -78,6 +97,7 @@ final class RimTracer {
     contrast = new float[cells.size()];
     look();
     int reach = (int) Math.round(CLOSED_MM / pixelMm);
+    unclosed = share;
     share = spread(spread(share, reach, true), reach, false);
     List<Point> places = new ArrayList<>();
     List<double[]> found = new ArrayList<>();
@@ -85,7 +105,38 @@ final class RimTracer {
     return new Border(
         places,
         found.stream().mapToDouble(f -> f[0]).toArray(),
-        found.stream().mapToDouble(f -> f[1]).toArray());
+        found.stream().mapToDouble(f -> f[1]).toArray(),
+        beside(places, -1),
+        beside(places, 1));
+  }
+
+  /** The mean share beside each place, to the right ({@code 1}) or left of the way round. */
+  private double[] beside(List<Point> places, int way) {
+    double[] mean = new double[places.size()];
+    int ahead = Math.max(1, (int) Math.round(2 / pixelMm));
+    for (int i = 0; i < mean.length; i++) {
+      Point before = places.get(Math.floorMod(i - ahead, mean.length));
+      Point after = places.get((i + ahead) % mean.length);
+      Point off = after.minus(before);
+      if (off.norm() == 0) {
+        mean[i] = way > 0 ? 0 : 1;
+        continue;
+      }
+      Point normal = off.unit().left().times(way);
+      double sum = 0;
+      int count = 0;
+      for (double mm = BESIDE_MM[0]; mm <= BESIDE_MM[1]; mm += pixelMm) {
+        Point at = places.get(i).plus(normal.times(mm));
+        int x = (int) Math.round((at.x() - first.x()) / pixelMm) - left;
+        int y = (int) Math.round((first.y() - at.y()) / pixelMm) - top;
+        if (x >= 0 && y >= 0 && x < width && y < height) {
+          sum += unclosed[y * width + x];
+          count++;
+        }
+      }
+      mean[i] = count == 0 ? 0 : sum / count;
+    }
+    return mean;
   }
 
   /** Fills the shares of paper. */
@@ -113,37 +164,119 @@ final class RimTracer {
           within[c][i] = colour[c];
         }
         known[i] &= ground.mean(x, y, reach, colour);
-        double squares = 0;
         for (int c = 0; c < 3; c++) {
           without[c][i] = colour[c];
-          squares += (within[c][i] - colour[c]) * (within[c][i] - colour[c]);
         }
-        contrast[i] = known[i] ? (float) Math.sqrt(squares / 3) : 0;
       }
     }
+    for (int y = 0; y < height; y++) {
+      for (int x = 0; x < width; x++) {
+        int cell = cell(x, y);
+        zone[y * width + x] =
+            (byte) (deep[cell] <= band && off[cell] <= band && known[cell] ? 2 : 0);
+        share[y * width + x] = patch.has()[cell] ? 1 : 0;
+      }
+    }
+    double[][] spread = spread(deep, off, within, without);
+    double[] axis = axis(spread, known, within, without);
+    double unsure = Math.sqrt(product(axis, spread, axis));
     int[] row = new int[width];
     for (int y = 0; y < height; y++) {
       picture.getRGB(left, top + y, width, 1, row, 0, width);
       for (int x = 0; x < width; x++) {
-        int cell = cell(x, y);
         int i = y * width + x;
-        boolean in = patch.has()[cell];
-        if (deep[cell] > band || off[cell] > band || !known[cell]) {
-          zone[i] = (byte) (in ? 1 : 0);
-          share[i] = in ? 1 : 0;
-          continue;
+        if (zone[i] == 2) {
+          int cell = cell(x, y);
+          double over = 0;
+          double under = 0;
+          for (int c = 0; c < 3; c++) {
+            over += axis[c] * (Light.of(row[x] >> 16 - 8 * c & 255) - without[c][cell]);
+            under += axis[c] * (within[c][cell] - without[c][cell]);
+          }
+          contrast[cell] = (float) (under / unsure);
+          share[i] = (float) Math.max(-0.5, Math.min(1.5, over / Math.max(1e-6, under)));
         }
-        zone[i] = 2;
-        double over = 0;
-        double under = 1e-9;
-        for (int c = 0; c < 3; c++) {
-          double step = within[c][cell] - without[c][cell];
-          over += (Light.of(row[x] >> 16 - 8 * c & 255) - without[c][cell]) * step;
-          under += step * step;
-        }
-        share[i] = (float) Math.max(-0.5, Math.min(1.5, over / under));
       }
     }
+  }
+
+  /** How pixels of paper and of ground differ from the means round them: a covariance. */
+  private double[][] spread(int[] deep, int[] off, float[][] within, float[][] without) {
+    double[][] sums = new double[3][3];
+    int count = 1;
+    int[] row = new int[width];
+    double[] rest = new double[3];
+    for (int y = 0; y < height; y += 2) {
+      picture.getRGB(left, top + y, width, 1, row, 0, width);
+      for (int x = 0; x < width; x++) {
+        int cell = cell(x, y);
+        boolean clear = deep[cell] > CLEAR || off[cell] > CLEAR && cells.counts(cell);
+        if (zone[y * width + x] == 2 && clear) {
+          double most = 0;
+          for (int c = 0; c < 3; c++) {
+            float mean = deep[cell] > 0 ? within[c][cell] : without[c][cell];
+            rest[c] = Light.of(row[x] >> 16 - 8 * c & 255) - mean;
+            most = Math.max(most, Math.abs(rest[c]));
+          }
+          // Print on paper is no part of how it varies.
+          if (most < 0.3) {
+            count++;
+            for (int r = 0; r < 3; r++) {
+              for (int c = 0; c < 3; c++) {
+                sums[r][c] += rest[r] * rest[c];
+              }
+            }
+          }
+        }
+      }
+    }
+    for (int r = 0; r < 3; r++) {
+      for (int c = 0; c < 3; c++) {
+        sums[r][c] /= count;
+      }
+      sums[r][r] += NOISE * NOISE;
+    }
+    return sums;
+  }
+
+  /**
+   * The mix of colours that tells paper from ground best (R. A. Fisher, The use of multiple
+   * measurements in taxonomic problems, 1936), soft shadows and grain left out as far as they go.
+   */
+  private double[] axis(double[][] spread, boolean[] known, float[][] within, float[][] without) {
+    double[] paper = new double[3];
+    double[] ground = new double[3];
+    int count = 1;
+    for (int i = 0; i < known.length; i++) {
+      if (known[i]) {
+        count++;
+        for (int c = 0; c < 3; c++) {
+          paper[c] += within[c][i];
+          ground[c] += without[c][i];
+        }
+      }
+    }
+    double[][] rows = new double[3][4];
+    for (int r = 0; r < 3; r++) {
+      for (int c = 0; c < 3; c++) {
+        rows[r][c] =
+            spread[r][c]
+                + Math.pow(GROUND_SHADE / count, 2) * ground[r] * ground[c]
+                + Math.pow(PAPER_SHADE / count, 2) * paper[r] * paper[c];
+      }
+      rows[r][3] = (paper[r] - ground[r]) / count;
+    }
+    return Equations.solved(rows);
+  }
+
+  private static double product(double[] a, double[][] by, double[] b) {
+    double sum = 0;
+    for (int r = 0; r < 3; r++) {
+      for (int c = 0; c < 3; c++) {
+        sum += a[r] * by[r][c] * b[c];
+      }
+    }
+    return sum;
   }
 
   private int cell(int x, int y) {

@@ -69,7 +69,7 @@ final class Tones {
     }
   }
 
-  private int nearest(float[][] tones, int cell) {
+  int nearest(float[][] tones, int cell) {
     int nearest = 0;
     double least = Double.POSITIVE_INFINITY;
     for (int k = 0; k < means.length; k++) {

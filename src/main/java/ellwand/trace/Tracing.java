@@ -6,6 +6,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.function.IntPredicate;
 
 /** Finds the paper pieces in a straightened picture and traces them. */
 public final class Tracing {
@@ -21,6 +23,11 @@ public final class Tracing {
 
   /** A border of less contrast, or in doubt, is passed over only where it is shorter, mm. */
   private static final double SHORT_MM = 12;
+
+  /** So much like paper it is beside the border inside, and so little outside. */
+  private static final double PAPER = 0.7;
+
+  private static final double GROUND = 0.3;
 
   /** Paper going over into ground over more than this is blurred too much, mm. */
   private static final double BLURRED_MM = 4;
@@ -153,23 +160,30 @@ public final class Tracing {
     }
   }
 
-  /** Stretches along which paper and ground hardly differ. */
+  /** Stretches along which paper and ground hardly differ, or the border may lie elsewhere. */
   private void weak(RimTracer.Border border, List<TracedPaper.Doubt> doubts) {
+    at(border, i -> border.contrasts()[i] < RimTracer.LEAST_CONTRAST)
+        .or(() -> at(border, i -> border.inside()[i] < PAPER || border.outside()[i] > GROUND))
+        .ifPresent(
+            at ->
+                doubts.add(
+                    new TracedPaper.Doubt(
+                        "its border cannot be told surely from what it lies on",
+                        at,
+                        "Lay it flat on an even ground of another colour, in light that throws no"
+                            + " hard shadows")));
+  }
+
+  /** Where such a stretch is, if one is long enough to count. */
+  private static Optional<Point> at(RimTracer.Border border, IntPredicate weak) {
     List<Point> places = border.places();
     double length = 0;
     for (int i = 1; i < places.size(); i++) {
-      length =
-          border.contrasts()[i] < RimTracer.LEAST_CONTRAST
-              ? length + places.get(i).distance(places.get(i - 1))
-              : 0;
+      length = weak.test(i) ? length + places.get(i).distance(places.get(i - 1)) : 0;
       if (length > SHORT_MM) {
-        doubts.add(
-            new TracedPaper.Doubt(
-                "it hardly differs from what it lies on",
-                places.get(i),
-                "Lay it on a ground of another colour"));
-        return;
+        return Optional.of(places.get(i));
       }
     }
+    return Optional.empty();
   }
 }

@@ -13,48 +13,129 @@ import org.junit.jupiter.api.Test;
 
 class RimFitTest {
 
+  /** As a trace at 3 pixels to the mm has it. */
   private static final double NOISE_MM = 0.08;
 
+  private static final double BLUR_MM = 0.5;
+
   private static RimEdges fitted(List<Path> shape, long seed) {
-    return RimFit.of(
-        PaperShapes.traced(PaperShapes.round(shape), 0.5, NOISE_MM, seed), p -> 0.3);
+    Rim rim = PaperShapes.traced(PaperShapes.round(shape), BLUR_MM, NOISE_MM, seed);
+    return RimFit.of(rim, p -> 0.3);
   }
 
-  private static double farthest(List<Path> shape, RimEdges found) {
+  /** How far two outlines lie apart at most, mm. */
+  private static double apart(List<Path> shape, RimEdges found) {
     Outline drawn = Outline.of(PaperShapes.round(shape).flattened(0.01));
     Outline traced = Outline.of(PaperShapes.round(found.edges()).flattened(0.01));
     double most = 0;
     for (Point p : traced.points()) {
       most = Math.max(most, drawn.distance(p));
     }
-    for (Point p : drawn.points()) {
+    for (Point p : new Rim(drawn.points()).even(1).points()) {
       most = Math.max(most, traced.distance(p));
     }
     return most;
   }
 
-  private static long count(RimEdges found, Class<? extends Segment> kind) {
+  private static long curves(RimEdges found) {
     return found.edges().stream()
         .flatMap(e -> e.segments().stream())
-        .filter(kind::isInstance)
+        .filter(Segment.Cubic.class::isInstance)
         .count();
   }
 
   @Test
-  void aTracedPieceHasTheCornersLinesAndCurvesItWasDrawnWith() {
-    for (long seed = 1; seed <= 5; seed++) {
-      for (List<Path> shape :
-          List.of(PaperShapes.pocket(), PaperShapes.leg(), PaperShapes.front())) {
+  void cornersAndCurvesComeBackFromANoisyTrace() {
+    for (long seed = 1; seed <= 3; seed++) {
+      for (List<Path> shape : List.of(PaperShapes.leg(), PaperShapes.front())) {
         RimEdges found = fitted(shape, seed);
-        System.out.println(
-            seed + " edges " + found.edges().size() + " of " + shape.size()
-                + " lines " + count(found, Segment.Line.class)
-                + " curves " + count(found, Segment.Cubic.class)
-                + " off " + farthest(shape, found) + " nicks " + found.nicks().size()
-                + (found.edges().size() < shape.size() ? found.edges().stream().map(e -> "\n   " + e.start()).toList() : ""));
+        assertEquals(shape.size(), found.edges().size());
+        assertTrue(apart(shape, found) < 0.4, () -> "off by " + apart(shape, found));
+        for (Path edge : found.edges()) {
+          assertTrue(
+              shape.stream().anyMatch(e -> e.start().distance(edge.start()) < 0.25),
+              () -> "a corner at " + edge.start());
+        }
+        assertTrue(curves(found) <= 7, () -> curves(found) + " curves");
       }
-      RimEdges c = fitted(PaperShapes.circle(), seed);
-      System.out.println("circle edges " + c.edges().size() + " curves " + count(c, Segment.Cubic.class) + " off " + farthest(PaperShapes.circle(), c));
     }
+  }
+
+  @Test
+  void straightEdgesAreOneLineEach() {
+    RimEdges found = fitted(PaperShapes.front(), 4);
+    long straight =
+        found.edges().stream()
+            .filter(e -> e.segments().size() == 1 && e.segments().get(0) instanceof Segment.Line)
+            .count();
+    assertEquals(4, straight);
+  }
+
+  @Test
+  void aRoundedCornerIsACurveAndNoCorner() {
+    List<Path> pocket = PaperShapes.pocket();
+    RimEdges found = fitted(pocket, 2);
+    assertEquals(2, found.edges().size());
+    assertTrue(apart(pocket, found) < 0.4);
+  }
+
+  @Test
+  void aRoundPieceHasOneEdgeThatReturnsToItsStart() {
+    RimEdges found = fitted(PaperShapes.circle(), 1);
+    assertEquals(1, found.edges().size());
+    Path round = found.edges().get(0);
+    assertEquals(0, round.start().distance(round.end()), 1e-9);
+    assertTrue(apart(PaperShapes.circle(), found) < 0.4);
+  }
+
+  @Test
+  void trianglesSlitsAndTabsAreNotchesAndLeaveTheEdgeStraight() {
+    List<Path> shape = new ArrayList<>(PaperShapes.front());
+    // Inwards is up: a triangle of 6 x 5 mm, a slit of 0.8 x 8 mm, a tab of 6 x 4 mm.
+    Point start = shape.get(0).start();
+    Point end = shape.get(0).end();
+    shape.set(0, nicked(start, end, new double[][] {{50, 6, 5}, {110, 0.8, 8}, {180, 6, -4}}));
+    RimEdges found = fitted(shape, 3);
+    assertEquals(6, found.edges().size());
+    assertEquals(3, found.nicks().size());
+    Point along = end.minus(start).unit();
+    for (double at : new double[] {50, 110, 180}) {
+      assertTrue(
+          found.nicks().stream()
+              .anyMatch(n -> Math.abs(n.mouth().minus(start).dot(along) - at) < 1),
+          () -> found.nicks().toString());
+    }
+    assertTrue(apart(PaperShapes.front(), found) < 0.5);
+  }
+
+  @Test
+  void aPointedCornerIsNoNotch() {
+    List<Path> wedge =
+        List.of(
+            Path.line(new Point(0, 0), new Point(200, 0)),
+            Path.line(new Point(200, 0), new Point(0, 60)),
+            Path.line(new Point(0, 60), new Point(0, 0)));
+    RimEdges found = fitted(wedge, 1);
+    assertEquals(3, found.edges().size());
+    assertEquals(List.of(), found.nicks());
+  }
+
+  /** A line with nicks, each by the middle of its mouth, its width and its depth, mm. */
+  private static Path nicked(Point start, Point end, double[][] nicks) {
+    Point along = end.minus(start).unit();
+    List<Segment> line = new ArrayList<>();
+    Point at = start;
+    for (double[] nick : nicks) {
+      Point middle = start.plus(along.times(nick[0]));
+      Point from = middle.minus(along.times(nick[1] / 2));
+      Point tip = middle.plus(along.left().times(nick[2]));
+      Point to = middle.plus(along.times(nick[1] / 2));
+      line.add(new Segment.Line(at, from));
+      line.add(new Segment.Line(from, tip));
+      line.add(new Segment.Line(tip, to));
+      at = to;
+    }
+    line.add(new Segment.Line(at, end));
+    return new Path(line);
   }
 }

@@ -4,6 +4,7 @@ import ellwand.geometry.Box;
 import ellwand.geometry.Point;
 import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.Base64;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
@@ -35,12 +36,24 @@ public final class SvgWriter {
 
   /** As a file in UTF-8. */
   public static byte[] bytes(Drawing drawing) {
+    return bytes(document(drawing));
+  }
+
+  /** The same over a photo. */
+  public static byte[] bytes(Drawing drawing, Backdrop backdrop) {
+    SvgWriter writer = new SvgWriter();
+    writer.write(drawing);
+    writer.putUnder(backdrop);
+    return bytes(writer.document);
+  }
+
+  private static byte[] bytes(Document document) {
     try {
       Transformer transformer = TransformerFactory.newInstance().newTransformer();
       transformer.setOutputProperty(OutputKeys.ENCODING, "UTF-8");
       transformer.setOutputProperty(OutputKeys.INDENT, "yes");
       StringWriter text = new StringWriter();
-      transformer.transform(new DOMSource(document(drawing)), new StreamResult(text));
+      transformer.transform(new DOMSource(document), new StreamResult(text));
       return text.toString().getBytes(StandardCharsets.UTF_8);
     } catch (TransformerException e) {
       throw new IllegalStateException("the drawing cannot be written as SVG", e);
@@ -72,6 +85,21 @@ public final class SvgWriter {
     paper.setAttribute("height", number(frame.width()));
     paper.setAttribute("fill", Colour.WHITE.hex());
     drawing.items().forEach(item -> write(root, item));
+  }
+
+  private void putUnder(Backdrop backdrop) {
+    Element root = document.getDocumentElement();
+    Element paper = (Element) root.getElementsByTagNameNS(SVG, "rect").item(0);
+    Box box = backdrop.box();
+    Element image = document.createElementNS(SVG, "image");
+    image.setAttribute("x", number(box.minX()));
+    image.setAttribute("y", number(-box.maxY()));
+    image.setAttribute("width", number(box.length()));
+    image.setAttribute("height", number(box.width()));
+    image.setAttribute("preserveAspectRatio", "none");
+    image.setAttribute(
+        "href", "data:image/jpeg;base64," + Base64.getEncoder().encodeToString(backdrop.jpeg()));
+    root.insertBefore(image, paper.getNextSibling());
   }
 
   private void write(Element parent, Item item) {

@@ -1,0 +1,2 @@
+/** Control pictures: photos of paper pieces with what was traced in them. */
+package ellwand.draw.photo;

@@ -1,0 +1,2 @@
+/** Pieces traced in photos and scans, as drawings from which a style is made. */
+package ellwand.file.photo;
