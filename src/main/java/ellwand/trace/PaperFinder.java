@@ -7,7 +7,7 @@ import java.util.List;
 
 /**
  * Tells paper from the ground it lies on, in coarse cells. What runs along the border of what is
- * seen, and round the sheets, is ground; what differs from it and hangs together is paper at first;
+ * seen is ground; what differs from it and hangs together is paper at first;
  * then the tones of both are learned anew from what each was taken for, a few times.
  */
 final class PaperFinder {
@@ -17,13 +17,14 @@ final class PaperFinder {
 
   private static final int PAPER_TONES = 3;
 
-  /** How far from the border of what is seen, and from a sheet, ground is looked for, mm. */
+  /** How far from the border of what is seen ground is looked for, mm. */
   private static final double BORDER_MM = 12;
-
-  private static final double ROUND_SHEETS_MM = 14;
 
   /** What differs from the ground by more spreads is no ground at first. */
   private static final double STRANGE = 3.5;
+
+  /** What does not count is none. */
+  private static final float NONE = -3;
 
   private static final int ROUNDS = 4;
 
@@ -58,13 +59,11 @@ final class PaperFinder {
   }
 
   private List<Patch> found() {
-    int[] fromSheet = Distances.to(cells.width(), cells.sheet(), false);
     int border = (int) Math.ceil(BORDER_MM / cells.cellMm());
-    int round = (int) Math.ceil(ROUND_SHEETS_MM / cells.cellMm());
     byte[] kind = new byte[cells.size()];
     Arrays.fill(kind, (byte) -1);
     for (int i = 0; i < kind.length; i++) {
-      if (cells.counts(i) && (fromBorder[i] <= border || fromSheet[i] <= round)) {
+      if (cells.counts(i) && fromBorder[i] <= border) {
         kind[i] = 0;
       }
     }
@@ -73,7 +72,7 @@ final class PaperFinder {
     Tones ground = Tones.of(tones, of(kind, 0), GROUND_TONES);
     float[] strange = new float[cells.size()];
     for (int i = 0; i < strange.length; i++) {
-      strange[i] = cells.counts(i) ? (float) (ground.off(tones, i) - STRANGE) : -STRANGE_FLOOR;
+      strange[i] = cells.counts(i) ? (float) (ground.off(tones, i) - STRANGE) : NONE;
     }
     List<Patch> patches = above(strange);
     for (int k = 0; k < ROUNDS && !patches.isEmpty(); k++) {
@@ -88,14 +87,12 @@ final class PaperFinder {
         strange[i] =
             cells.counts(i)
                 ? (float) (papers.likelihood(tones, i) - ground.likelihood(tones, i))
-                : -STRANGE_FLOOR;
+                : NONE;
       }
       patches = above(strange);
     }
     return patches;
   }
-
-  private static final float STRANGE_FLOOR = 3;
 
   private static int[] of(byte[] kind, int wanted) {
     int[] found = new int[kind.length];

@@ -16,7 +16,7 @@ public final class RimFit {
   private static final double STEP_MM = 0.5;
 
   /** A corner is none where the rim lies farther from the edges than this, mm: it is round. */
-  private static final double ROUND_MM = 0.45;
+  private static final double ROUND_MM = 0.6;
 
   /** Whether a corner that turns less is one is tried. */
   private static final double SLIGHT_DEGREES = 30;
@@ -172,7 +172,7 @@ public final class RimFit {
     double most = 0;
     for (int d = -back; d <= on; d++) {
       Point p = rim.at(corner.index() + d);
-      if (p.distance(corner.at()) > RimCorners.ROUNDED_MM) {
+      if (p.distance(corner.at()) > 1.25 * RimCorners.ROUNDED_MM) {
         double off = Double.POSITIVE_INFINITY;
         for (int i = 1; i < line.size(); i++) {
           off = Math.min(off, Offset.distance(p, line.get(i - 1), line.get(i)));
