@@ -4,11 +4,13 @@ import ellwand.app.ConvertRequest;
 import ellwand.app.ConvertRun;
 import ellwand.app.Converted;
 import ellwand.app.Output;
+import ellwand.app.PhotoRun;
 import ellwand.app.StyleDrawing;
 import ellwand.file.drawn.Asked;
 import ellwand.file.drawn.PieceNames;
 import ellwand.file.job.StyleFile;
 import ellwand.file.pdf.Tiling;
+import ellwand.file.photo.HowCut;
 import ellwand.file.source.Folder;
 import ellwand.file.source.WholeFile;
 import ellwand.problem.InputException;
@@ -20,6 +22,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -34,14 +37,15 @@ import picocli.CommandLine.Spec;
     name = "convert",
     mixinStandardHelpOptions = true,
     description =
-        "Reads pattern pieces from SVG, DXF and PDF files into a style file for jobs, and draws a"
-            + " control sheet beside it. What a file holds is told by its content, not by its"
+        "Reads pattern pieces from SVG, DXF and PDF files, or from photos of paper pieces, into a"
+            + " style file for jobs, and draws a control sheet beside it. What a file holds is told by its content, not by its"
             + " name.",
     footer = {
       "",
       "Example: convert apron.svg --allowance 1cm --out apron.yaml",
       "Then, in a job: style: {file: apron.yaml}",
       "Example: convert bag.pdf --pages 3x4 --cutting-line 1cm --out bag.yaml",
+      "Example: convert front.jpg --on-fold AB --cutting-line 1cm --out front.yaml",
       "Example: convert sample-markers/weir-jacket/job.yaml --out weir.svg"
     })
 final class ConvertCommand implements Callable<Integer> {
@@ -98,7 +102,8 @@ final class ConvertCommand implements Callable<Integer> {
       names = "--dpi",
       paramLabel = "N",
       description =
-          "Dots to the inch of an SVG drawing that does not say how large it is. Default: 96.")
+          "Dots to the inch of an SVG drawing that does not say how large it is (default: 96), or of"
+              + " a flat scan, which needs no reference sheet.")
   private Double dpi;
 
   @Option(
@@ -123,6 +128,34 @@ final class ConvertCommand implements Callable<Integer> {
       description = "With --pages: which page of the PDF is the first of the pattern. Default: 1.")
   private int firstPage;
 
+  @Option(
+      names = "--piece",
+      paramLabel = "N",
+      description = "Of the pieces to be seen in a photo, the one with this number.")
+  private Integer piece;
+
+  @Option(
+      names = "--on-fold",
+      paramLabel = "EDGE",
+      description =
+          "The edge of a photographed half piece that lies on the fold, such as 'A to B' in its"
+              + " control picture.")
+  private String onFold;
+
+  @Option(
+      names = "--half",
+      paramLabel = "EDGE",
+      description = "The edge at which a photographed half piece is mirrored, to be drawn whole.")
+  private String half;
+
+  @Option(
+      names = "--grain",
+      paramLabel = "EDGE",
+      description =
+          "The edge of a photographed piece that runs along the grain. Default: the fold, or up"
+              + " the picture.")
+  private String grain;
+
   @Mixin private ShowMixin show;
   @Spec private CommandSpec spec;
 
@@ -131,6 +164,12 @@ final class ConvertCommand implements Callable<Integer> {
     checkOptions();
     List<String> names = files.stream().map(Path::toString).toList();
     boolean toStyle = isYaml(out);
+    if (PhotoRun.isPhoto(names.get(0), Folder.DISK)) {
+      return photo(names);
+    }
+    if (piece != null || onFold != null || half != null || grain != null) {
+      throw refused("--piece, --on-fold, --half and --grain go with photos; a drawing says it");
+    }
     boolean drawn = toStyle || ConvertRun.isDrawing(names.get(0), Folder.DISK);
     if (!drawn && names.size() > 1) {
       throw refused("one job or style is drawn at a time");
@@ -139,17 +178,47 @@ final class ConvertCommand implements Callable<Integer> {
       throw refused("'" + out + "' is what is to be read: give --out another name");
     }
     if (drawn) {
-      Converted made = ConvertRun.style(names, Folder.DISK, request());
-      if (toStyle) {
-        write(made);
-      } else {
-        write(new StyleDrawing(made.file()));
-      }
-      show.print(spec.commandLine().getOut(), made);
-      made.remarks().forEach(spec.commandLine().getErr()::println);
+      finish(ConvertRun.style(names, Folder.DISK, request()));
     } else {
       write(new StyleDrawing(StyleFile.read(names.get(0), Folder.DISK)));
     }
+    return Main.DONE;
+  }
+
+  private void finish(Converted made) {
+    if (isYaml(out)) {
+      write(made);
+    } else {
+      write(new StyleDrawing(made.file()));
+    }
+    show.print(spec.commandLine().getOut(), made);
+    made.remarks().forEach(spec.commandLine().getErr()::println);
+  }
+
+  /** The control picture is written also where a photo is refused: it shows where and why. */
+  private int photo(List<String> names) {
+    ConvertRequest request = request();
+    OptionalInt asked = piece == null ? OptionalInt.empty() : OptionalInt.of(piece);
+    HowCut how =
+        new HowCut(Optional.ofNullable(onFold), Optional.ofNullable(half), Optional.ofNullable(grain));
+    PhotoRun run = PhotoRun.of(names, Folder.DISK, request.dotsPerInch());
+    Path picture = beside("-photo.svg");
+    byte[] control =
+        run.control(picture.getFileName().toString(), asked, request.unit().orElse(Unit.CM)).bytes();
+    Converted made;
+    try {
+      int number = run.chosen(asked);
+      made = run.style(run.piece(number), number, how, request);
+    } catch (InputException e) {
+      WholeFile.write(picture, control);
+      spec.commandLine().getErr().println("Written: " + picture + ", which shows what was seen.");
+      throw e;
+    }
+    WholeFile.write(picture, control);
+    finish(made);
+    spec.commandLine()
+        .getErr()
+        .println("Written: " + picture + ", the photo with what was traced in it.");
     return Main.DONE;
   }
 
@@ -228,11 +297,16 @@ final class ConvertCommand implements Callable<Integer> {
 
   /** Beside the style file; under another name where that is one of the drawings. */
   private Path control() {
-    String plain = out.getFileName().toString().replaceFirst("(?i)\\.ya?ml$", "");
-    Path control = out.resolveSibling(plain + ".svg");
+    Path control = beside(".svg");
     return files.stream().anyMatch(f -> same(f, control))
-        ? out.resolveSibling(plain + "-control.svg")
+        ? beside("-control.svg")
         : control;
+  }
+
+  /** A file that is called like the one that is asked for, but for its ending. */
+  private Path beside(String ending) {
+    String plain = out.getFileName().toString().replaceFirst("(?i)\\.(ya?ml|svg|dxf)$", "");
+    return out.resolveSibling(plain + ending);
   }
 
   private static boolean same(Path one, Path other) {

@@ -32,6 +32,12 @@ final class RimTracer {
 
   private static final double PAPER_SHADE = 0.05;
 
+  /**
+   * Pictures are kept with hues coarser than lightness, which shifts a border that is told by hue:
+   * by hue only where grain or shadow is worse than this share of the step.
+   */
+  private static final double HUE_BLUR = 0.15;
+
   /** Noise of a pixel that is always reckoned with, share of full light. */
   private static final double NOISE = 0.015;
 
@@ -256,6 +262,10 @@ final class RimTracer {
         }
       }
     }
+    double squares = 0;
+    for (int c = 0; c < 3; c++) {
+      squares += Math.pow((paper[c] - ground[c]) / count, 2);
+    }
     double[][] rows = new double[3][4];
     for (int r = 0; r < 3; r++) {
       for (int c = 0; c < 3; c++) {
@@ -264,6 +274,7 @@ final class RimTracer {
                 + Math.pow(GROUND_SHADE / count, 2) * ground[r] * ground[c]
                 + Math.pow(PAPER_SHADE / count, 2) * paper[r] * paper[c];
       }
+      rows[r][r] += HUE_BLUR * HUE_BLUR * squares;
       rows[r][3] = (paper[r] - ground[r]) / count;
     }
     return Equations.solved(rows);
