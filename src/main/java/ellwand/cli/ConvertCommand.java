@@ -38,8 +38,8 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     description =
         "Reads pattern pieces from SVG, DXF and PDF files, or from photos of paper pieces, into a"
-            + " style file for jobs, and draws a control sheet beside it. What a file holds is told by its content, not by its"
-            + " name.",
+            + " style file for jobs, and draws a control sheet beside it. What a file holds is told"
+            + " by its content, not by its name.",
     footer = {
       "",
       "Example: convert apron.svg --allowance 1cm --out apron.yaml",
@@ -102,8 +102,8 @@ final class ConvertCommand implements Callable<Integer> {
       names = "--dpi",
       paramLabel = "N",
       description =
-          "Dots to the inch of an SVG drawing that does not say how large it is (default: 96), or of"
-              + " a flat scan, which needs no reference sheet.")
+          "Dots to the inch of an SVG drawing that does not say how large it is (default: 96), or"
+              + " of a flat scan, which needs no reference sheet.")
   private Double dpi;
 
   @Option(
@@ -200,11 +200,13 @@ final class ConvertCommand implements Callable<Integer> {
     ConvertRequest request = request();
     OptionalInt asked = piece == null ? OptionalInt.empty() : OptionalInt.of(piece);
     HowCut how =
-        new HowCut(Optional.ofNullable(onFold), Optional.ofNullable(half), Optional.ofNullable(grain));
+        new HowCut(
+            Optional.ofNullable(onFold), Optional.ofNullable(half), Optional.ofNullable(grain));
     PhotoRun run = PhotoRun.of(names, Folder.DISK, request.dotsPerInch());
     Path picture = beside("-photo.svg");
     byte[] control =
-        run.control(picture.getFileName().toString(), asked, request.unit().orElse(Unit.CM)).bytes();
+        run.control(picture.getFileName().toString(), asked, request.unit().orElse(Unit.CM))
+            .bytes();
     Converted made;
     try {
       int number = run.chosen(asked);
@@ -298,9 +300,7 @@ final class ConvertCommand implements Callable<Integer> {
   /** Beside the style file; under another name where that is one of the drawings. */
   private Path control() {
     Path control = beside(".svg");
-    return files.stream().anyMatch(f -> same(f, control))
-        ? beside("-control.svg")
-        : control;
+    return files.stream().anyMatch(f -> same(f, control)) ? beside("-control.svg") : control;
   }
 
   /** A file that is called like the one that is asked for, but for its ending. */

@@ -31,8 +31,7 @@ final class Distances {
         int i = y * width + x;
         int before = outside ? 0 : FAR;
         int least =
-            Math.min(
-                x < width - 1 ? off[i + 1] : before, y < height - 1 ? off[i + width] : before);
+            Math.min(x < width - 1 ? off[i + 1] : before, y < height - 1 ? off[i + width] : before);
         off[i] = Math.min(off[i], Math.min(FAR, least + 1));
       }
     }

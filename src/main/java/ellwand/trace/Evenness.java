@@ -12,7 +12,7 @@ final class Evenness {
    *
    * @param lightness of each cell, a logarithm
    * @param kind of each cell: 0 for ground, 1 for paper, whose own lightness differs; below 0 for
-     *     what does not count
+   *     what does not count
    */
   static void out(Cells cells, float[] lightness, byte[] kind) {
     double[][] rows = new double[TERMS + 1][TERMS + 2];

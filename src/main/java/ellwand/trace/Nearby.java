@@ -2,7 +2,9 @@ package ellwand.trace;
 
 import java.util.function.IntPredicate;
 
-/** The mean colour of certain cells near to any place: of the paper inside, of the ground outside. */
+/**
+ * The mean colour of certain cells near to any place: of the paper inside, of the ground outside.
+ */
 final class Nearby {
 
   private final Cells cells;

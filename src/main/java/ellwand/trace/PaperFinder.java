@@ -7,8 +7,8 @@ import java.util.List;
 
 /**
  * Tells paper from the ground it lies on, in coarse cells. What runs along the border of what is
- * seen is ground; what differs from it and hangs together is paper at first;
- * then the tones of both are learned anew from what each was taken for, a few times.
+ * seen is ground; what differs from it and hangs together is paper at first; then the tones of both
+ * are learned anew from what each was taken for, a few times.
  */
 final class PaperFinder {
 

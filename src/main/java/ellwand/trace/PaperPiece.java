@@ -28,9 +28,7 @@ public record PaperPiece(String name, List<NamedEdge> edges, List<Nick> nicks) {
     List<Path> paths = traced.edges().edges();
     for (int k = 0; k < paths.size(); k++) {
       String called =
-          paths.size() == 1
-              ? "outline"
-              : corner(k) + " to " + corner((k + 1) % paths.size());
+          paths.size() == 1 ? "outline" : corner(k) + " to " + corner((k + 1) % paths.size());
       edges.add(new NamedEdge(called, paths.get(k)));
     }
     return new PaperPiece(name, edges, traced.edges().nicks());
@@ -79,7 +77,10 @@ public record PaperPiece(String name, List<NamedEdge> edges, List<Nick> nicks) {
     if (bend.isPresent()) {
       throw InputException.of(
           String.format(
-              Locale.ROOT, "edge %s is no straight line: it bends by %.0f mm", old.name(), bend.get()),
+              Locale.ROOT,
+              "edge %s is no straight line: it bends by %.0f mm",
+              old.name(),
+              bend.get()),
           "Name the edge that lies on the fold or along the grain");
     }
     List<NamedEdge> all = new ArrayList<>(edges);

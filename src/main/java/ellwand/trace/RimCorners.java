@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Finds where a rim turns sharply. On each side of a place a line or parabola is laid through what lies
- * near; between two such, curves however tight do not turn, and corners do. A trace rounds its
+ * Finds where a rim turns sharply. On each side of a place a line or parabola is laid through what
+ * lies near; between two such, curves however tight do not turn, and corners do. A trace rounds its
  * corners, so the nearest part of a mm is left out and the corner set where both sides meet.
  */
 final class RimCorners {

@@ -87,10 +87,8 @@ final class RimTracer {
     int band = (int) Math.ceil((BAND_MM + 3) / pixelMm);
     this.left = Math.max(0, (int) (patch.left() * pixels) - band);
     this.top = Math.max(0, (int) (patch.top() * pixels) - band);
-    this.width =
-        Math.min(picture.getWidth(), (int) ((patch.right() + 1) * pixels) + band) - left;
-    this.height =
-        Math.min(picture.getHeight(), (int) ((patch.bottom() + 1) * pixels) + band) - top;
+    this.width = Math.min(picture.getWidth(), (int) ((patch.right() + 1) * pixels) + band) - left;
+    this.height = Math.min(picture.getHeight(), (int) ((patch.bottom() + 1) * pixels) + band) - top;
   }
 
   static Border border(Straightened straight, Cells cells, Patch patch) {

@@ -10,8 +10,8 @@ import java.util.List;
 /**
  * Draws a stretch of a rim, from corner to corner, with as few lines and cubic curves as keep to
  * it. Which of them lie where is found by dynamic programming over places on the stretch; a curve
- * between two places is the one by least squares whose end tangents follow the rim (P. J. Schneider,
- * An algorithm for automatically fitting digitized curves, Graphics Gems, 1990).
+ * between two places is the one by least squares whose end tangents follow the rim (P. J.
+ * Schneider, An algorithm for automatically fitting digitized curves, Graphics Gems, 1990).
  */
 final class StretchFit {
 

@@ -93,7 +93,9 @@ public final class Tracing {
       doubts.add(
           new TracedPaper.Doubt(
               String.format(
-                  Locale.ROOT, "it is blurred: its border goes over into the ground over %.0f mm", usual),
+                  Locale.ROOT,
+                  "it is blurred: its border goes over into the ground over %.0f mm",
+                  usual),
               worst,
               "Hold the camera still, in more light"));
     }

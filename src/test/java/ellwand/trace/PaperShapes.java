@@ -54,8 +54,7 @@ public final class PaperShapes {
     return List.of(
         Path.line(p(0, 0), p(230, 8)),
         Path.line(p(230, 8), p(245, 210)),
-        new Path(
-            List.of(new Segment.Cubic(p(245, 210), p(190, 225), p(180, 290), p(200, 385)))),
+        new Path(List.of(new Segment.Cubic(p(245, 210), p(190, 225), p(180, 290), p(200, 385)))),
         Path.line(p(200, 385), p(75, 425)),
         new Path(List.of(new Segment.Cubic(p(75, 425), p(70, 370), p(40, 335), p(0, 335)))),
         Path.line(p(0, 335), p(0, 0)));

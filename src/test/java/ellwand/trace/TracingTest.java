@@ -38,15 +38,15 @@ class TracingTest {
     SimulatedCamera camera = SimulatedCamera.phone(middle, DISTANCE_MM).scaled(0.5);
     BufferedImage picture = scene.picture(camera);
     BufferedImage argb =
-        new BufferedImage(
-            picture.getWidth(), picture.getHeight(), BufferedImage.TYPE_INT_ARGB);
+        new BufferedImage(picture.getWidth(), picture.getHeight(), BufferedImage.TYPE_INT_ARGB);
     Graphics2D graphics = argb.createGraphics();
     graphics.drawImage(picture, 0, 0, null);
     graphics.dispose();
     double perMm = camera.focalPx() / DISTANCE_MM;
     Point corner =
         middle.plus(
-            new Point(-(camera.widthPx() - 1) / 2.0 / perMm, (camera.heightPx() - 1) / 2.0 / perMm));
+            new Point(
+                -(camera.widthPx() - 1) / 2.0 / perMm, (camera.heightPx() - 1) / 2.0 / perMm));
     View view = new View("table", argb, new FlatMapping(corner, perMm, 0.2));
     return new Straightened(view, List.of(view), List.of(), List.of());
   }

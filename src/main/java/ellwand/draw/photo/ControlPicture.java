@@ -5,13 +5,13 @@ import ellwand.draw.sheet.Drawing;
 import ellwand.draw.sheet.Ink;
 import ellwand.draw.sheet.Item;
 import ellwand.draw.sheet.SvgWriter;
-import ellwand.trace.NamedEdge;
-import ellwand.trace.PaperPiece;
 import ellwand.geometry.Box;
 import ellwand.geometry.Outline;
 import ellwand.geometry.Path;
 import ellwand.geometry.Point;
+import ellwand.trace.NamedEdge;
 import ellwand.trace.Nick;
+import ellwand.trace.PaperPiece;
 import ellwand.trace.Straightened;
 import ellwand.trace.TracedPaper;
 import ellwand.units.Length;
@@ -82,14 +82,19 @@ public final class ControlPicture {
     double y = shown.minY() - 2 * em;
     double widest = shown.length();
     for (String line : lines) {
-      Item.Text text = Item.Text.of("note", line, new Point(shown.minX(), y), em, Item.Anchor.START);
+      Item.Text text =
+          Item.Text.of("note", line, new Point(shown.minX(), y), em, Item.Anchor.START);
       items.add(text);
       widest = Math.max(widest, text.widthMm() + em);
       y -= 1.5 * em;
     }
     items.add(
         Item.Text.of(
-                "title", title, new Point(shown.minX(), shown.maxY() + em), 1.4 * em, Item.Anchor.START)
+                "title",
+                title,
+                new Point(shown.minX(), shown.maxY() + em),
+                1.4 * em,
+                Item.Anchor.START)
             .strongly());
     Box frame = new Box(shown.minX() - em, y, shown.minX() + widest + em, shown.maxY() + 3.5 * em);
     return new Drawing(title, frame, items);
@@ -165,11 +170,7 @@ public final class ControlPicture {
       at = middle.at().plus(middle.direction().left().times(1.3 * em));
     }
     return Item.Text.of(
-            "edge",
-            edge.name() + "  " + new Length(mm).show(unit),
-            at,
-            em,
-            Item.Anchor.MIDDLE)
+            "edge", edge.name() + "  " + new Length(mm).show(unit), at, em, Item.Anchor.MIDDLE)
         .turned(over ? turn + 180 : turn);
   }
 

@@ -51,14 +51,7 @@ public final class PaperDrawing {
       lines.add(line(Path.line(nick.mouth(), nick.tip()), "notch", group));
     }
     return new Drawing(
-        file,
-        Optional.empty(),
-        Unit.CM,
-        UP_THE_PAGE,
-        lines,
-        List.of(),
-        Optional.empty(),
-        said);
+        file, Optional.empty(), Unit.CM, UP_THE_PAGE, lines, List.of(), Optional.empty(), said);
   }
 
   private static DrawnLine outline(PaperPiece piece, Label group) {
