@@ -46,10 +46,12 @@ public final class CompareRun {
 
   private final Job job;
   private final Cloth cloth;
+  private final Hands hands;
 
-  private CompareRun(Job job, Cloth cloth) {
+  private CompareRun(Job job, Cloth cloth, Hands hands) {
     this.job = job;
     this.cloth = cloth;
+    this.hands = hands;
   }
 
   /**
@@ -60,7 +62,12 @@ public final class CompareRun {
    */
   public static CompareRun of(Job job, Optional<String> cloth) {
     return new CompareRun(
-        job, cloth.map(name -> Shelf.cloth(job, name)).orElseGet(() -> job.cloths().get(0)));
+        job, cloth.map(name -> Shelf.cloth(job, name)).orElseGet(() -> job.cloths().get(0)), Hands.OWN);
+  }
+
+  /** The same by others. */
+  public CompareRun by(Hands others) {
+    return new CompareRun(job, cloth, others);
   }
 
   /**
@@ -113,7 +120,7 @@ public final class CompareRun {
                 widthsMm,
                 request,
                 first,
-                (width, part) -> Folded.make(lay(cloth.wide(width)), unit, part)),
+                (width, part) -> Folded.make(lay(cloth.wide(width)), unit, part, hands)),
             unit);
     Comparison comparison = comparison(laid);
     List<WidthTried> lavish = request.stop().wanted() ? List.of() : comparison.lavish();
@@ -126,7 +133,7 @@ public final class CompareRun {
             request,
             FOR_OTHER_FOLDS,
             (row, part) ->
-                Folded.make(lay(row.cloth().lying(unasked)), unit, part.with(onlyMishaps(part))));
+                Folded.make(lay(row.cloth().lying(unasked)), unit, part.with(onlyMishaps(part)), hands));
     return explained(carried(laid, otherwise, unit), otherwise);
   }
 

@@ -10,7 +10,6 @@ import ellwand.job.Job;
 import ellwand.lay.Lay;
 import ellwand.lay.Marker;
 import ellwand.lay.Wanted;
-import ellwand.nest.Nester;
 import ellwand.nest.Tried;
 import ellwand.nest.pose.NoRoomException;
 import ellwand.rule.Check;
@@ -29,8 +28,10 @@ public final class FitRun {
   private static final double HAIR_MM = 0.01;
 
   private final Request request;
+  private final Hands hands;
 
-  private FitRun(Request request) {
+  private FitRun(Request request, Hands hands) {
+    this.hands = hands;
     // Whoever hopes that it fits wants all of the effort.
     this.request = request.with(request.effort().whole()).with(request.progress().ofSeveral());
   }
@@ -45,17 +46,27 @@ public final class FitRun {
    */
   public static FitAnswer fit(
       Job job, String on, Optional<String> cloth, Unit unit, Request request) {
+    return fit(job, on, cloth, unit, request, Hands.OWN);
+  }
+
+  /**
+   * The same by others.
+   *
+   * @see #fit(Job, String, Optional, Unit, Request)
+   */
+  public static FitAnswer fit(
+      Job job, String on, Optional<String> cloth, Unit unit, Request request, Hands hands) {
     Remnant remnant = Shelf.remnant(job, on, cloth);
     Format.refuseClashes(job, List.of(remnant.cloth()), Format.JOB);
     Cloth laid = remnant.laidAs(Shelf.cloth(job, remnant.cloth()));
-    return new FitRun(request).answer(job, remnant, JobLays.of(job, laid), unit);
+    return new FitRun(request, hands).answer(job, remnant, JobLays.of(job, laid), unit);
   }
 
   /** A marker of all that is wanted on its remnant, if one is found; it has passed the check. */
-  static Optional<Marker> fitting(Lay lay, Request request) {
+  static Optional<Marker> fitting(Lay lay, Request request, Hands hands) {
     return lay.wantedAreaMm2() > room(lay.cloth())
         ? Optional.empty()
-        : new FitRun(request)
+        : new FitRun(request, hands)
             .shortest(lay, request.effort().whole())
             .filter(FitRun::fits)
             .map(Check::passed);
@@ -140,7 +151,7 @@ public final class FitRun {
   }
 
   private List<Tried> tried(Lay lay, Effort effort) {
-    return Nester.nest(lay, lay.cloth().possibleFolds(), request.with(effort));
+    return hands.nest(lay, lay.cloth().possibleFolds(), request.with(effort));
   }
 
   private static Optional<Marker> shortest(List<Tried> all) {

@@ -43,11 +43,11 @@ record Folded(
    * @param unit that lengths are told in
    * @throws IllegalStateException if the marker breaks a hard rule, which is a bug of ours
    */
-  static Folded make(Lay lay, Unit unit, Request request) {
-    return of(lay, Nester.nest(lay, lay.cloth().possibleFolds(), request), unit);
+  static Folded make(Lay lay, Unit unit, Request request, Hands hands) {
+    return of(lay, hands.nest(lay, lay.cloth().possibleFolds(), request), unit);
   }
 
-  /** The same, with somebody who hears the markers on the way. */
+  /** The same by this process, with somebody who hears the markers on the way. */
   static Folded make(Lay lay, Unit unit, Request request, MarkerListener listener) {
     return of(lay, Nester.nest(lay, lay.cloth().possibleFolds(), request, listener), unit);
   }

@@ -23,12 +23,21 @@ public final class LayRun {
    * @throws IllegalStateException if a marker breaks a hard rule, which is a bug of ours
    */
   public static LaidJob make(Job job, Unit unit, Request request) {
+    return make(job, unit, request, Hands.OWN);
+  }
+
+  /**
+   * The same by others.
+   *
+   * @see #make(Job, Unit, Request)
+   */
+  public static LaidJob make(Job job, Unit unit, Request request, Hands hands) {
     Format.refuseClashes(job, job.cloths().stream().map(Cloth::name).toList(), Format.JOB);
     List<Marker> markers = new ArrayList<>();
     List<Figures> figures = new ArrayList<>();
     for (Cloth cloth : job.cloths()) {
       Request priced = request.with(priced(cloth, request.progress()));
-      Folded folded = Folded.make(JobLays.of(job, cloth), unit, priced);
+      Folded folded = Folded.make(JobLays.of(job, cloth), unit, priced, hands);
       Marker best = folded.best(job, unit);
       markers.add(best);
       figures.add(folded.figures(best, JobLays.bindings(job, cloth, unit)));

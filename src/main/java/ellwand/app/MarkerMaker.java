@@ -8,7 +8,6 @@ import ellwand.job.Job;
 import ellwand.lay.Lay;
 import ellwand.lay.Marker;
 import ellwand.lay.Scope;
-import ellwand.nest.Nester;
 import ellwand.nest.Tried;
 import ellwand.order.AreaLengths;
 import ellwand.order.Limits;
@@ -40,9 +39,10 @@ final class MarkerMaker {
   private final Fold fold;
   private final Unit unit;
   private final Wishes wishes;
+  private final Hands hands;
   private final Map<SizeMix, Marker> made = new LinkedHashMap<>();
 
-  MarkerMaker(Job job, Cloth cloth, Spreading spreading, Unit unit) {
+  MarkerMaker(Job job, Cloth cloth, Spreading spreading, Unit unit, Hands hands) {
     this.job = job;
     // A plan wants the shortest markers.
     this.cloth = cloth.wishing(Wishes.NONE).flawed(List.of());
@@ -54,6 +54,7 @@ final class MarkerMaker {
             ? Fold.FACE_TO_FACE
             : spreading.faces() == Spreading.Faces.FOLDED ? Fold.STACKED : Fold.OPEN;
     this.unit = unit;
+    this.hands = hands;
   }
 
   /** The cloth of plain plies: without flaws and wishes. */
@@ -250,6 +251,6 @@ final class MarkerMaker {
                 .progress()
                 .ofSeveral()
                 .hear(news instanceof Progress.Shorter s ? s.of(mix.toString()) : news);
-    return Nester.nest(lay, List.of(fold), request.with(named)).get(0);
+    return hands.nest(lay, List.of(fold), request.with(named)).get(0);
   }
 }

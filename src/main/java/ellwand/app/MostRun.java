@@ -7,7 +7,6 @@ import ellwand.job.Job;
 import ellwand.lay.Lay;
 import ellwand.lay.Marker;
 import ellwand.nest.EndToEnd;
-import ellwand.nest.Nester;
 import ellwand.nest.Tried;
 import ellwand.work.Effort;
 import ellwand.work.Request;
@@ -44,6 +43,7 @@ public final class MostRun {
   private static final double STEPS_A_COPY = 10;
 
   private final Request request;
+  private final Hands hands;
   private final Cloth cloth;
   private final int orderCount;
   private final IntFunction<Lay> lay;
@@ -51,8 +51,10 @@ public final class MostRun {
   private final Map<Integer, Marker> shortest = new HashMap<>();
   private int searches;
 
-  private MostRun(Job job, Cloth cloth, List<String> smallestFirst, Request request) {
+  private MostRun(
+      Job job, Cloth cloth, List<String> smallestFirst, Request request, Hands hands) {
     this.request = request;
+    this.hands = hands;
     this.cloth = cloth;
     this.orderCount = job.garmentCount();
     this.lay = n -> JobLays.of(job, garments(job, smallestFirst, n), cloth);
@@ -69,9 +71,19 @@ public final class MostRun {
    * @throws ellwand.problem.InputException if there is no such remnant or cloth
    */
   public static FitTimes most(Job job, String on, Optional<String> from, Request request) {
+    return most(job, on, from, request, Hands.OWN);
+  }
+
+  /**
+   * The same by others.
+   *
+   * @see #most(Job, String, Optional, Request)
+   */
+  public static FitTimes most(
+      Job job, String on, Optional<String> from, Request request, Hands hands) {
     Remnant remnant = Shelf.remnant(job, on, from);
     Cloth laid = remnant.laidAs(Shelf.cloth(job, remnant.cloth()).wishing(Wishes.NONE));
-    MostRun run = new MostRun(job, laid, smallestFirst(job, laid), request);
+    MostRun run = new MostRun(job, laid, smallestFirst(job, laid), request, hands);
     Spending effort = new Spending(request.effort().whole());
     int most =
         most(
@@ -201,7 +213,7 @@ public final class MostRun {
     if (!request.stop().wanted()) {
       searches++;
       Request other = request.with(effort).with(new Seed(request.seed().value() + searches - 1));
-      Tried.shortest(Nester.nest(lay.apply(number), cloth.possibleFolds(), other))
+      Tried.shortest(hands.nest(lay.apply(number), cloth.possibleFolds(), other))
           .ifPresent(
               marker ->
                   shortest.merge(

@@ -37,9 +37,18 @@ public final class OrderRun {
    * @throws InputException if it cannot be planned
    */
   public static PlannedOrder make(OrderJob job, Unit unit, Request request) {
+    return make(job, unit, request, Hands.OWN);
+  }
+
+  /**
+   * The same with markers made by others.
+   *
+   * @see #make(OrderJob, Unit, Request)
+   */
+  public static PlannedOrder make(OrderJob job, Unit unit, Request request, Hands hands) {
     try {
       return job.style().isPresent()
-          ? withStyle(job, job.style().get(), unit, request)
+          ? withStyle(job, job.style().get(), unit, request, hands)
           : withLengths(job, unit, request);
     } catch (InputException e) {
       throw new InputException(
@@ -61,13 +70,14 @@ public final class OrderRun {
     return new PlannedOrder(job, List.of(plan.plan()), Map.of(), figures, unit);
   }
 
-  private static PlannedOrder withStyle(OrderJob job, Job style, Unit unit, Request request) {
+  private static PlannedOrder withStyle(
+      OrderJob job, Job style, Unit unit, Request request, Hands hands) {
     // Their markers are numbered, so none gets the name of another file.
     Format.refuseClashes(style, style.cloths().stream().map(Cloth::name).toList(), List.of());
     Spending effort = new Spending(request.effort());
     List<MarkerMaker> makers = new ArrayList<>();
     for (OrderJob.OfCloth of : job.cloths()) {
-      makers.add(new MarkerMaker(style, of.cloth().orElseThrow(), of.order().spreading(), unit));
+      makers.add(new MarkerMaker(style, of.cloth().orElseThrow(), of.order().spreading(), unit, hands));
     }
     List<String> sizes = job.cloths().get(0).order().sizes();
     double pieces = makers.stream().mapToInt(m -> m.pieces(sizes)).sum();

@@ -37,11 +37,13 @@ public final class ShelfRun {
   private final Job job;
   private final Unit unit;
   private final Request request;
+  private final Hands hands;
 
-  private ShelfRun(Job job, Unit unit, Request request) {
+  private ShelfRun(Job job, Unit unit, Request request, Hands hands) {
     this.job = job;
     this.unit = unit;
     this.request = request;
+    this.hands = hands;
   }
 
   /**
@@ -51,10 +53,19 @@ public final class ShelfRun {
    * @throws InputException if a piece is wider than its cloth
    */
   public static LaidJob make(Job job, Unit unit, Request request) {
+    return make(job, unit, request, Hands.OWN);
+  }
+
+  /**
+   * The same by others.
+   *
+   * @see #make(Job, Unit, Request)
+   */
+  public static LaidJob make(Job job, Unit unit, Request request, Hands hands) {
     Stream<String> cloths = job.cloths().stream().map(Cloth::name);
     Stream<String> remnants = job.remnants().stream().map(r -> LaidJob.name(r.cloth(), r.name()));
     Format.refuseClashes(job, Stream.concat(cloths, remnants).toList(), Format.JOB);
-    ShelfRun run = new ShelfRun(job, unit, request);
+    ShelfRun run = new ShelfRun(job, unit, request, hands);
     Map<Marker, Figures> made = new LinkedHashMap<>();
     job.cloths().forEach(cloth -> made.putAll(run.markers(cloth)));
     return LaidJob.of(job, List.copyOf(made.keySet()), List.copyOf(made.values()), unit);
@@ -91,7 +102,7 @@ public final class ShelfRun {
         List<Alike> alike = group.stream().map(Alike::of).toList();
         if (left.containsAll(group) && !refused.contains(alike)) {
           Optional<Marker> found =
-              FitRun.fitting(on(all, laidOn(remnant, cloth), tried), request.with(each));
+              FitRun.fitting(on(all, laidOn(remnant, cloth), tried), request.with(each), hands);
           if (found.isPresent()) {
             best = found;
             taken = tried;
@@ -104,7 +115,7 @@ public final class ShelfRun {
       best.ifPresent(m -> made.put(m, Figures.of(m, cautions(cloth))));
     }
     if (!left.isEmpty()) {
-      Folded folded = Folded.make(on(all, cloth, left), unit, request.with(share));
+      Folded folded = Folded.make(on(all, cloth, left), unit, request.with(share), hands);
       Marker best = folded.best(job, unit);
       made.put(best, folded.figures(best, JobLays.bindings(job, cloth, unit)));
     }
@@ -153,7 +164,7 @@ public final class ShelfRun {
     }
     if (left.values().stream().anyMatch(n -> n > 0)) {
       Lay rest = JobLays.of(job, wanted(left), cloth);
-      Folded folded = Folded.make(rest, unit, request.with(share));
+      Folded folded = Folded.make(rest, unit, request.with(share), hands);
       Marker best = folded.best(job, unit);
       made.put(best, folded.figures(best, JobLays.bindings(job, cloth, unit)));
     }
@@ -171,7 +182,7 @@ public final class ShelfRun {
         more.merge(size, 1, Integer::sum);
         Lay lay = JobLays.of(job, more, remnant);
         Optional<Marker> found =
-            FitRun.fitting(lay, request.with(effort.share(job.garmentCount())));
+            FitRun.fitting(lay, request.with(effort.share(job.garmentCount())), hands);
         fits = found.isPresent();
         if (fits) {
           best = found;

@@ -39,7 +39,7 @@ class MarkerMakerTest {
     Job job = JobReader.read(path);
     Spreading spreading =
         new Spreading(faces, Spreading.PlyHeadings.ONE_WAY, Direction.ANY_WAY, false, false);
-    return new MarkerMaker(job, job.cloths().get(0), spreading, Unit.CM);
+    return new MarkerMaker(job, job.cloths().get(0), spreading, Unit.CM, Hands.OWN);
   }
 
   /** Few steps for many garments, more for the parts that they can be laid of. */
