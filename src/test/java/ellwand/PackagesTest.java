@@ -189,10 +189,11 @@ class PackagesTest {
   }
 
   @Test
-  void onlyTheAppAndTheBenchSeeTheNester() {
+  void onlyTheAppTasksAndTheBenchSeeTheNester() {
     noClasses()
         .that()
-        .resideOutsideOfPackages("ellwand.app", "ellwand.bench", "ellwand.nest..")
+        .resideOutsideOfPackages(
+            "ellwand.app", "ellwand.many", "ellwand.bench", "ellwand.nest..")
         .should()
         .dependOnClassesThat(resideInAnyPackage("ellwand.nest.."))
         .check(classes);

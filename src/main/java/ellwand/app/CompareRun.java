@@ -62,7 +62,9 @@ public final class CompareRun {
    */
   public static CompareRun of(Job job, Optional<String> cloth) {
     return new CompareRun(
-        job, cloth.map(name -> Shelf.cloth(job, name)).orElseGet(() -> job.cloths().get(0)), Hands.OWN);
+        job,
+        cloth.map(name -> Shelf.cloth(job, name)).orElseGet(() -> job.cloths().get(0)),
+        Hands.OWN);
   }
 
   /** The same by others. */
@@ -133,7 +135,8 @@ public final class CompareRun {
             request,
             FOR_OTHER_FOLDS,
             (row, part) ->
-                Folded.make(lay(row.cloth().lying(unasked)), unit, part.with(onlyMishaps(part)), hands));
+                Folded.make(
+                    lay(row.cloth().lying(unasked)), unit, part.with(onlyMishaps(part)), hands));
     return explained(carried(laid, otherwise, unit), otherwise);
   }
 

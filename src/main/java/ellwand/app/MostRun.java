@@ -51,8 +51,7 @@ public final class MostRun {
   private final Map<Integer, Marker> shortest = new HashMap<>();
   private int searches;
 
-  private MostRun(
-      Job job, Cloth cloth, List<String> smallestFirst, Request request, Hands hands) {
+  private MostRun(Job job, Cloth cloth, List<String> smallestFirst, Request request, Hands hands) {
     this.request = request;
     this.hands = hands;
     this.cloth = cloth;

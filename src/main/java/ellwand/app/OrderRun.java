@@ -77,7 +77,8 @@ public final class OrderRun {
     Spending effort = new Spending(request.effort());
     List<MarkerMaker> makers = new ArrayList<>();
     for (OrderJob.OfCloth of : job.cloths()) {
-      makers.add(new MarkerMaker(style, of.cloth().orElseThrow(), of.order().spreading(), unit, hands));
+      makers.add(
+          new MarkerMaker(style, of.cloth().orElseThrow(), of.order().spreading(), unit, hands));
     }
     List<String> sizes = job.cloths().get(0).order().sizes();
     double pieces = makers.stream().mapToInt(m -> m.pieces(sizes)).sum();

@@ -2,8 +2,9 @@ package ellwand.cli;
 
 import ellwand.app.Answer;
 import ellwand.app.CompareRun;
-import ellwand.file.job.JobReader;
+import ellwand.app.Hands;
 import ellwand.job.Job;
+import ellwand.many.JobFiles;
 import ellwand.problem.InputException;
 import ellwand.units.Unit;
 import ellwand.work.Request;
@@ -42,12 +43,12 @@ final class CompareCommand extends RunCommand<Job> {
   private Optional<String> clothName;
 
   CompareCommand() {
-    super(JobReader::read, Job::unit, "-compare");
+    super(JobFiles::job, Job::unit, "-compare");
   }
 
   @Override
-  Answer make(Job job, Unit shown, Request request) {
-    CompareRun run = CompareRun.of(job, clothName);
+  Answer make(Job job, Unit shown, Request request, Hands hands) {
+    CompareRun run = CompareRun.of(job, clothName).by(hands);
     List<Double> asked = widths.stream().map(text -> widthMm(run, text)).distinct().toList();
     return run.make(asked, shown, request);
   }

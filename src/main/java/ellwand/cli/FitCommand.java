@@ -2,9 +2,10 @@ package ellwand.cli;
 
 import ellwand.app.Answer;
 import ellwand.app.FitRun;
+import ellwand.app.Hands;
 import ellwand.app.MostRun;
-import ellwand.file.job.JobReader;
 import ellwand.job.Job;
+import ellwand.many.JobFiles;
 import ellwand.units.Unit;
 import ellwand.work.Request;
 import java.util.Optional;
@@ -46,13 +47,13 @@ final class FitCommand extends RunCommand<Job> {
   private boolean most;
 
   FitCommand() {
-    super(JobReader::read, Job::unit, "-fit");
+    super(JobFiles::job, Job::unit, "-fit");
   }
 
   @Override
-  Answer make(Job job, Unit shown, Request request) {
+  Answer make(Job job, Unit shown, Request request, Hands hands) {
     return most
-        ? MostRun.most(job, on, cloth, request)
-        : FitRun.fit(job, on, cloth, shown, request);
+        ? MostRun.most(job, on, cloth, request, hands)
+        : FitRun.fit(job, on, cloth, shown, request, hands);
   }
 }

@@ -1,12 +1,13 @@
 package ellwand.cli;
 
 import ellwand.app.Answer;
+import ellwand.app.Hands;
 import ellwand.app.LaidJob;
 import ellwand.app.LayRun;
 import ellwand.app.PlotFormat;
 import ellwand.app.ShelfRun;
-import ellwand.file.job.JobReader;
 import ellwand.job.Job;
+import ellwand.many.JobFiles;
 import ellwand.units.Unit;
 import ellwand.work.Request;
 import java.util.List;
@@ -45,14 +46,16 @@ final class LayCommand extends RunCommand<Job> {
   private List<String> also = List.of();
 
   LayCommand() {
-    super(JobReader::read, Job::unit, "-out");
+    super(JobFiles::job, Job::unit, "-out");
   }
 
   @Override
-  Answer make(Job job, Unit shown, Request request) {
+  Answer make(Job job, Unit shown, Request request, Hands hands) {
     List<PlotFormat> formats = PlotFormat.parse(also);
     LaidJob laid =
-        useRemnants ? ShelfRun.make(job, shown, request) : LayRun.make(job, shown, request);
+        useRemnants
+            ? ShelfRun.make(job, shown, request, hands)
+            : LayRun.make(job, shown, request, hands);
     return laid.also(formats);
   }
 }

@@ -1,9 +1,10 @@
 package ellwand.cli;
 
 import ellwand.app.Answer;
+import ellwand.app.Hands;
 import ellwand.app.OrderRun;
-import ellwand.file.job.OrderJobReader;
 import ellwand.job.OrderJob;
+import ellwand.many.JobFiles;
 import ellwand.units.Unit;
 import ellwand.work.Request;
 import picocli.CommandLine.Command;
@@ -28,11 +29,11 @@ import picocli.CommandLine.Command;
 final class OrderCommand extends RunCommand<OrderJob> {
 
   OrderCommand() {
-    super(OrderJobReader::read, OrderJob::unit, "-out");
+    super(JobFiles::order, OrderJob::unit, "-out");
   }
 
   @Override
-  Answer make(OrderJob job, Unit shown, Request request) {
-    return OrderRun.make(job, shown, request);
+  Answer make(OrderJob job, Unit shown, Request request, Hands hands) {
+    return OrderRun.make(job, shown, request, hands);
   }
 }

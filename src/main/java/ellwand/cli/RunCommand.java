@@ -1,14 +1,20 @@
 package ellwand.cli;
 
 import ellwand.app.Answer;
+import ellwand.app.Hands;
+import ellwand.file.source.Folder;
 import ellwand.file.source.RunFolder;
+import ellwand.many.JobFiles.Read;
+import ellwand.many.MarkerCraft;
+import ellwand.many.OwnCores;
+import ellwand.many.Workshop;
 import ellwand.units.Unit;
 import ellwand.work.Request;
 import java.io.PrintWriter;
-import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.concurrent.Callable;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -22,7 +28,7 @@ import picocli.CommandLine.Spec;
  */
 abstract class RunCommand<J> implements Callable<Integer> {
 
-  private final Function<Path, J> reader;
+  private final BiFunction<String, Folder, Read<J>> reader;
   private final Function<J, Unit> unit;
   private final String folderEnding;
 
@@ -36,7 +42,8 @@ abstract class RunCommand<J> implements Callable<Integer> {
    * @param unit of the job, which serves where the user asks for none
    * @param folderEnding of the folder for results, put to the job's name
    */
-  RunCommand(Function<Path, J> reader, Function<J, Unit> unit, String folderEnding) {
+  RunCommand(
+      BiFunction<String, Folder, Read<J>> reader, Function<J, Unit> unit, String folderEnding) {
     this.reader = reader;
     this.unit = unit;
     this.folderEnding = folderEnding;
@@ -46,8 +53,9 @@ abstract class RunCommand<J> implements Callable<Integer> {
    * Does what the command is for.
    *
    * @param shown unit that lengths are shown in
+   * @param hands that search for its markers
    */
-  abstract Answer make(J job, Unit shown, Request request);
+  abstract Answer make(J job, Unit shown, Request request, Hands hands);
 
   /** The command, to refuse its options with. */
   final CommandSpec spec() {
@@ -56,14 +64,16 @@ abstract class RunCommand<J> implements Callable<Integer> {
 
   @Override
   public final Integer call() {
-    J job = reader.apply(file.path());
+    Read<J> read = reader.apply(file.path().toString(), Folder.DISK);
+    J job = read.what();
     Unit shown = UnitMixin.atTable(show.unit().orElseGet(() -> unit.apply(job)));
     Request request = search.request(main.stop());
     PrintWriter err = spec.commandLine().getErr();
     RunFolder folder = RunFolder.at(file.folder(folderEnding));
     Answer answer;
-    try (Console console = Console.open(err, request.effort(), shown)) {
-      answer = make(job, shown, request.with(console));
+    try (Console console = Console.open(err, request.effort(), shown);
+        Workshop workshop = new OwnCores(new MarkerCraft(), request.threads())) {
+      answer = make(job, shown, request.with(console), read.hands(workshop));
     }
     write(answer, folder, err);
     show.print(spec.commandLine().getOut(), answer);

@@ -11,8 +11,8 @@ public interface Craft {
    * Does a task on the calling thread and as many more as it asks for.
    *
    * @param stop once it is wanted the work ends soon, with the best that there is
-   * @param news hears on the way, as bytes of at most a few hundred; called from any thread, and
-   *     must return quickly
+   * @param news hears on the way, as bytes, some thousand at most; called from any thread, and must
+   *     return quickly
    * @return what came of it
    * @throws RuntimeException if it cannot be done, which then holds wherever it is tried
    */

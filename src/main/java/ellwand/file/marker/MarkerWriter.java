@@ -1,7 +1,9 @@
 package ellwand.file.marker;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.fasterxml.jackson.databind.node.ValueNode;
 import ellwand.cloth.KeepOut;
 import ellwand.cloth.Zone;
 import ellwand.file.source.Json;
@@ -13,11 +15,16 @@ import ellwand.lay.Copy;
 import ellwand.lay.Marker;
 import ellwand.lay.Scope;
 import ellwand.rule.Stated;
+import java.util.function.DoubleFunction;
 
 /** Writes marker.json: the same marker gives the same bytes. */
 public final class MarkerWriter {
 
-  private MarkerWriter() {}
+  private final DoubleFunction<ValueNode> number;
+
+  private MarkerWriter(DoubleFunction<ValueNode> number) {
+    this.number = number;
+  }
 
   /**
    * The bytes of a marker's file.
@@ -28,7 +35,17 @@ public final class MarkerWriter {
     return bytes(MarkerFile.of(marker, job));
   }
 
+  /** The same with every digit of its numbers, so that reading it gives the same marker. */
+  public static byte[] exactly(Marker marker, Job job) {
+    return new MarkerWriter(JsonNodeFactory.instance::numberNode)
+        .written(MarkerFile.of(marker, job));
+  }
+
   static byte[] bytes(MarkerFile file) {
+    return new MarkerWriter(Json::number).written(file);
+  }
+
+  private byte[] written(MarkerFile file) {
     ObjectNode root = Json.object();
     root.put("ellwand", 1);
     ObjectNode job = root.putObject("job");
@@ -44,11 +61,11 @@ public final class MarkerWriter {
     root.put("fold", file.fold().words());
     root.put("direction", file.direction().words());
     Stated stated = file.stated();
-    root.set("gap", Json.number(stated.gapMm()));
-    root.set("markerWidth", Json.number(stated.markerWidthMm()));
-    root.set("length", Json.number(stated.lengthMm()));
-    root.set("clothLength", Json.number(stated.clothLengthMm()));
-    root.set("utilisation", Json.number(stated.utilisation()));
+    root.set("gap", number.apply(stated.gapMm()));
+    root.set("markerWidth", number.apply(stated.markerWidthMm()));
+    root.set("length", number.apply(stated.lengthMm()));
+    root.set("clothLength", number.apply(stated.clothLengthMm()));
+    root.set("utilisation", number.apply(stated.utilisation()));
     file.search().ifPresentOrElse(search -> put(root, search), () -> root.put("byHand", true));
     ArrayNode zones = root.putArray("zones");
     file.zones().forEach(z -> zones.add(zone(z)));
@@ -68,13 +85,13 @@ public final class MarkerWriter {
     root.put("stoppedEarly", search.stoppedEarly());
   }
 
-  private static ObjectNode zone(Zone zone) {
+  private ObjectNode zone(Zone zone) {
     ObjectNode node = Json.object();
     node.put("id", zone.id());
-    node.set("x0", Json.number(zone.box().minX()));
-    node.set("x1", Json.number(zone.box().maxX()));
-    node.set("y0", Json.number(zone.box().minY()));
-    node.set("y1", Json.number(zone.box().maxY()));
+    node.set("x0", number.apply(zone.box().minX()));
+    node.set("x1", number.apply(zone.box().maxX()));
+    node.set("y0", number.apply(zone.box().minY()));
+    node.set("y1", number.apply(zone.box().maxY()));
     node.put("plies", zone.plies());
     ArrayNode folds = node.putArray("foldEdges");
     zone.foldEdges().stream().sorted().forEach(side -> folds.add(Json.word(side)));
@@ -90,7 +107,7 @@ public final class MarkerWriter {
         .put("how", Json.word(demand.how()));
   }
 
-  private static ObjectNode copy(Copy copy) {
+  private ObjectNode copy(Copy copy) {
     ObjectNode node = Json.object();
     node.put("piece", copy.piece());
     node.put("size", copy.size());
@@ -100,25 +117,25 @@ public final class MarkerWriter {
     node.put("zone", copy.zone());
     node.put("heading", Json.word(copy.heading()));
     Motion motion = copy.motion();
-    node.set("x", Json.number(motion.x()));
-    node.set("y", Json.number(motion.y()));
-    node.set("turn", Json.number(motion.turnDegrees()));
+    node.set("x", number.apply(motion.x()));
+    node.set("y", number.apply(motion.y()));
+    node.set("turn", number.apply(motion.turnDegrees()));
     node.put("flipped", motion.flipped());
     node.set("outline", outline(copy.outline()));
     return node;
   }
 
-  private static ObjectNode keepOut(KeepOut keepOut) {
+  private ObjectNode keepOut(KeepOut keepOut) {
     ObjectNode node = Json.object();
     node.put("zone", keepOut.zone()).put("flaw", keepOut.flaw());
     node.set("outline", outline(keepOut.outline()));
     return node;
   }
 
-  private static ArrayNode outline(Outline outline) {
+  private ArrayNode outline(Outline outline) {
     ArrayNode points = Json.object().arrayNode();
     for (Point p : outline.points()) {
-      points.addArray().add(Json.number(p.x())).add(Json.number(p.y()));
+      points.addArray().add(number.apply(p.x())).add(number.apply(p.y()));
     }
     return points;
   }

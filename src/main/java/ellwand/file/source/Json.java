@@ -11,6 +11,7 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.databind.node.ValueNode;
+import java.io.IOException;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Arrays;
@@ -56,6 +57,19 @@ public final class Json {
       return bytes;
     } catch (JsonProcessingException e) {
       throw new IllegalStateException("nodes can always be written", e);
+    }
+  }
+
+  /**
+   * What such bytes say.
+   *
+   * @throws IllegalArgumentException if they are no JSON
+   */
+  public static JsonNode read(byte[] bytes) {
+    try {
+      return MAPPER.readTree(bytes);
+    } catch (IOException e) {
+      throw new IllegalArgumentException("this is no JSON", e);
     }
   }
 

@@ -19,7 +19,8 @@ public final class NoRoomException extends RuntimeException {
   private final double widestMm;
   private final boolean offRepeat;
 
-  private NoRoomException(
+  /** As it was told from elsewhere. */
+  public NoRoomException(
       String piece, String cloth, double neededMm, double widestMm, boolean offRepeat) {
     super("piece " + piece + " has no room on cloth " + cloth);
     this.offRepeat = offRepeat;
