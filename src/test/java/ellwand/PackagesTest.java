@@ -192,8 +192,7 @@ class PackagesTest {
   void onlyTheAppTasksAndTheBenchSeeTheNester() {
     noClasses()
         .that()
-        .resideOutsideOfPackages(
-            "ellwand.app", "ellwand.many", "ellwand.bench", "ellwand.nest..")
+        .resideOutsideOfPackages("ellwand.app", "ellwand.many", "ellwand.bench", "ellwand.nest..")
         .should()
         .dependOnClassesThat(resideInAnyPackage("ellwand.nest.."))
         .check(classes);

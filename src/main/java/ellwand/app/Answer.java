@@ -11,6 +11,11 @@ public interface Answer {
   /** For people, some lines. */
   String text();
 
+  /** The same in one line, for a list of many. */
+  default String headline() {
+    return text().lines().findFirst().orElse("");
+  }
+
   /** The figures for programs, in UTF-8. */
   byte[] json();
 

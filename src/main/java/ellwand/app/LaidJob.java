@@ -12,10 +12,12 @@ import ellwand.job.Job;
 import ellwand.lay.Lay;
 import ellwand.lay.Marker;
 import ellwand.pattern.Piece;
+import ellwand.units.Length;
 import ellwand.units.Unit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * A job's markers, which have passed the check, with their figures.
@@ -86,6 +88,15 @@ public record LaidJob(Job job, List<Marker> markers, JobFigures figures, Unit un
   @Override
   public String text() {
     return FiguresText.of(figures, unit);
+  }
+
+  /** The style, and how long each marker is. */
+  @Override
+  public String headline() {
+    return Answer.super.headline()
+        + markers.stream()
+            .map(marker -> name(marker) + " " + new Length(marker.clothLengthMm()).show(unit))
+            .collect(Collectors.joining(", ", "; ", ""));
   }
 
   /** What {@code figures.json} holds. */

@@ -18,6 +18,11 @@ record PlottedJob(LaidJob laid, List<PlottedMarker> plotted, List<PlotFormat> fo
   }
 
   @Override
+  public String headline() {
+    return laid.headline();
+  }
+
+  @Override
   public byte[] json() {
     return laid.json();
   }

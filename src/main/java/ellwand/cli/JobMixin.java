@@ -16,8 +16,22 @@ final class JobMixin {
       description = "Folder for the results. Default: beside the job, named after it.")
   private Path out;
 
+  /** The same job, its path seen from a folder. */
+  void seenFrom(Path base) {
+    path = base.resolve(path);
+  }
+
+  boolean namesFolder() {
+    return out != null;
+  }
+
   Path path() {
     return path;
+  }
+
+  /** The name of the job, without what its file ends with. */
+  String name() {
+    return path.getFileName().toString().replaceFirst("\\.ya?ml$", "");
   }
 
   /**
@@ -26,7 +40,6 @@ final class JobMixin {
    * @param ending of the job's name, where the user named no folder
    */
   Path folder(String ending) {
-    String name = path.getFileName().toString().replaceFirst("\\.ya?ml$", "");
-    return out == null ? path.resolveSibling(name + ending) : out;
+    return out == null ? path.resolveSibling(name() + ending) : out;
   }
 }

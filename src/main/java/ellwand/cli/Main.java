@@ -30,6 +30,7 @@ import picocli.CommandLine.ExitCode;
       PrintCommand.class,
       ConvertCommand.class,
       OrderCommand.class,
+      BatchCommand.class,
       DeskCommand.class,
       CommandLine.HelpCommand.class
     },

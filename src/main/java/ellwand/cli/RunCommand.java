@@ -4,14 +4,20 @@ import ellwand.app.Answer;
 import ellwand.app.Hands;
 import ellwand.file.source.Folder;
 import ellwand.file.source.RunFolder;
+import ellwand.many.BatchJob;
 import ellwand.many.JobFiles.Read;
 import ellwand.many.MarkerCraft;
 import ellwand.many.OwnCores;
 import ellwand.many.Workshop;
+import ellwand.problem.InputException;
 import ellwand.units.Unit;
 import ellwand.work.Request;
+import ellwand.work.Stop;
 import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import java.util.function.BiFunction;
@@ -56,6 +62,40 @@ abstract class RunCommand<J> implements Callable<Integer> {
    * @param hands that search for its markers
    */
   abstract Answer make(J job, Unit shown, Request request, Hands hands);
+
+  /**
+   * The same as one job of a batch, which decides where results go.
+   *
+   * @param base that paths are seen from
+   * @param args the command as it was parsed
+   * @throws InputException if it says something else of its results
+   */
+  final BatchJob inBatch(Path base, String words, List<String> args) {
+    InputException.unless(
+        !file.namesFolder() && !show.json(),
+        "results of a batch go into its own folder",
+        "Leave out --out and --json");
+    Path named = file.path();
+    Path parent = named.normalize().getParent();
+    String name =
+        (parent == null || named.isAbsolute() || parent.startsWith("..") ? Path.of("") : parent)
+            .resolve(file.name() + folderEnding)
+            .toString()
+            .replace('\\', '/');
+    file.seenFrom(base);
+    return new BatchJob(name, words, search.request(new Stop()).threads(), () -> ready(args));
+  }
+
+  private BatchJob.Ready ready(List<String> args) {
+    Read<J> read = reader.apply(file.path().toString(), Folder.DISK);
+    Unit shown = UnitMixin.atTable(show.unit().orElseGet(() -> unit.apply(read.what())));
+    List<String> words = new ArrayList<>(args);
+    words.add(new Main.Version().getVersion()[0]);
+    return new BatchJob.Ready(
+        read.files().digest(words),
+        (workshop, stop, progress) ->
+            make(read.what(), shown, search.request(stop).with(progress), read.hands(workshop)));
+  }
 
   /** The command, to refuse its options with. */
   final CommandSpec spec() {

@@ -26,7 +26,7 @@ final class ShowMixin {
   }
 
   /** The same JSON in signs that every encoding has. */
-  private static String ascii(String json) {
+  static String ascii(String json) {
     StringBuilder text = new StringBuilder();
     for (char c : json.toCharArray()) {
       text.append(c < 127 ? String.valueOf(c) : "\\u%04x".formatted((int) c));

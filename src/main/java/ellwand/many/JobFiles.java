@@ -6,8 +6,12 @@ import ellwand.file.job.OrderJobReader;
 import ellwand.file.source.Folder;
 import ellwand.job.Job;
 import ellwand.job.OrderJob;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
 import java.util.Arrays;
 import java.util.Collections;
+import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -83,6 +87,19 @@ public record JobFiles(String name, boolean order, Map<String, byte[]> files) {
         };
     J job = reader.apply(name, noting);
     return new Read<>(job, style.apply(job), new JobFiles(name, order, files));
+  }
+
+  /** Hexadecimal SHA-256 of some words and of the job with its files. */
+  public String digest(List<String> words) {
+    Map<String, byte[]> all = new LinkedHashMap<>();
+    all.put("words", String.join("\0", words).getBytes(StandardCharsets.UTF_8));
+    files.forEach((file, bytes) -> all.put("/" + file, bytes));
+    try {
+      return HexFormat.of()
+          .formatHex(MessageDigest.getInstance("SHA-256").digest(new Parcel(all).bytes()));
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("every Java has SHA-256", e);
+    }
   }
 
   /** Whether another holds the same. */

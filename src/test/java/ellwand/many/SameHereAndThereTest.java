@@ -119,7 +119,7 @@ class SameHereAndThereTest {
     assertTrue(asked.stream().anyMatch(lay -> lay.scope() instanceof Scope.Part));
     assertTrue(asked.stream().anyMatch(lay -> lay.cloth().stock().isPresent()));
     int before = asked.size();
-    FitRun.fit(read.what(), "150cm x 50cm", Optional.empty(), Unit.CM, STEPS, both(read, asked));
+    FitRun.fit(read.what(), "150cm x 30cm", Optional.empty(), Unit.CM, STEPS, both(read, asked));
     MostRun.most(read.what(), "150cm x 2m", Optional.empty(), STEPS, both(read, asked));
     assertTrue(asked.size() > before + 2);
   }

@@ -8,11 +8,13 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 
@@ -86,6 +88,31 @@ public final class RunFolder {
       throw WholeFile.refused(folder, WholeFile.reason(e));
     }
     return files.keySet().stream().map(folder::resolve).toList();
+  }
+
+  /** The files of the last run; empty unless all of them are there as they were written. */
+  public Optional<List<String>> whole() {
+    Path index = folder.resolve(INDEX);
+    if (!Files.isRegularFile(index) || Files.exists(folder.resolve(WHOLE))) {
+      return Optional.empty();
+    }
+    try {
+      List<String> names = new ArrayList<>();
+      for (String line : Files.readAllLines(index)) {
+        String[] entry = line.split(" {2}", 2);
+        if (entry.length < 2 || !isFileName(entry[1])) {
+          return Optional.empty();
+        }
+        byte[] file = Files.readAllBytes(folder.resolve(entry[1]));
+        if (!digest(file).equals(entry[0])) {
+          return Optional.empty();
+        }
+        names.add(entry[1]);
+      }
+      return Optional.of(names);
+    } catch (IOException e) {
+      return Optional.empty();
+    }
   }
 
   private void refuseClashes(Map<String, byte[]> files) {

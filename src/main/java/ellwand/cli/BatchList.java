@@ -1,0 +1,181 @@
+package ellwand.cli;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import ellwand.file.source.Folder;
+import ellwand.file.source.Source;
+import ellwand.file.source.Tree;
+import ellwand.many.BatchJob;
+import ellwand.problem.InputException;
+import ellwand.problem.Problem;
+import ellwand.work.Stop;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import picocli.CommandLine;
+
+/** Reads what a batch is to make: a list of commands, or all jobs of a folder. */
+final class BatchList {
+
+  private static final int MOST_BYTES = 5_000_000;
+
+  /** A word, or what stands in quotes, which may hold spaces. */
+  private static final Pattern WORD = Pattern.compile("\"([^\"]*)\"|'([^']*)'|([^\\s\"']+)");
+
+  private static final Set<String> COMMANDS = Set.of("lay", "order", "compare", "fit");
+
+  private final Path base;
+  private final List<String> usual;
+  private final List<BatchJob> jobs = new ArrayList<>();
+  private final Set<String> names = new HashSet<>();
+
+  /**
+   * @param base that paths are seen from
+   * @param usual options of every command that does not say otherwise
+   */
+  private BatchList(Path base, List<String> usual) {
+    this.base = base;
+    this.usual = usual;
+  }
+
+  /**
+   * The jobs of a list: a command a line as on the command line, or a job alone, which is laid, or
+   * planned if it is an order. Paths are seen from the list.
+   *
+   * @throws InputException with every line that is no such command
+   */
+  static List<BatchJob> ofList(Path list, List<String> usual) {
+    String[] lines = Source.read(list.toString(), Folder.DISK, MOST_BYTES).text().split("\\R", -1);
+    BatchList read = new BatchList(list.toAbsolutePath().getParent(), usual);
+    List<Problem> problems = new ArrayList<>();
+    for (int i = 0; i < lines.length; i++) {
+      String line = lines[i].strip();
+      if (!line.isEmpty() && !line.startsWith("#")) {
+        try {
+          read.add(words(line));
+        } catch (InputException e) {
+          int number = i + 1;
+          e.problems().forEach(p -> problems.add(p.at(list.toString(), number)));
+        }
+      }
+    }
+    if (!problems.isEmpty()) {
+      throw new InputException(problems);
+    }
+    return read.jobs(list);
+  }
+
+  /**
+   * The jobs and orders in a folder and in those in it.
+   *
+   * @param out where results lie, which are no jobs
+   */
+  static List<BatchJob> ofFolder(Path folder, Path out, List<String> usual) {
+    BatchList read = new BatchList(folder, usual);
+    try (Stream<Path> files = Files.walk(folder)) {
+      files
+          .filter(path -> path.getFileName().toString().matches("[^.].*\\.ya?ml"))
+          .filter(path -> Files.isRegularFile(path) && !path.startsWith(out))
+          .filter(BatchList::isJob)
+          .map(path -> folder.relativize(path).toString().replace('\\', '/'))
+          .sorted()
+          .forEach(path -> read.add(List.of(path)));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return read.jobs(folder);
+  }
+
+  private List<BatchJob> jobs(Path from) {
+    if (jobs.isEmpty()) {
+      throw new InputException(
+          Problem.of("there is no job", "Name a list with a job a line, or a folder with jobs")
+              .at(from.toString(), 0));
+    }
+    return jobs;
+  }
+
+  private void add(List<String> line) {
+    List<String> words = new ArrayList<>(line);
+    if (words.get(0).matches(".*\\.ya?ml")) {
+      words.add(0, isOrder(base.resolve(words.get(0))) ? "order" : "lay");
+    }
+    InputException.unless(
+        COMMANDS.contains(words.get(0)),
+        words.get(0) + " is no command of a batch",
+        "Write lay, order, compare or fit, or a job alone");
+    List<String> args = new ArrayList<>(words);
+    args.addAll(1, usual);
+    BatchJob job = parsed(args).inBatch(base, written(words), args);
+    String name = job.name();
+    for (int i = 2; !names.add(name); i++) {
+      name = job.name() + "-" + i;
+    }
+    jobs.add(new BatchJob(name, job.words(), job.threads(), job.reader()));
+  }
+
+  private static List<String> words(String line) {
+    List<String> words = new ArrayList<>();
+    Matcher word = WORD.matcher(line);
+    while (word.find()) {
+      for (int group = 1; group <= word.groupCount(); group++) {
+        if (word.group(group) != null) {
+          words.add(word.group(group));
+        }
+      }
+    }
+    return words;
+  }
+
+  private static String written(List<String> words) {
+    return words.stream()
+        .map(word -> word.contains(" ") ? "'" + word + "'" : word)
+        .collect(Collectors.joining(" "));
+  }
+
+  private static RunCommand<?> parsed(List<String> args) {
+    CommandLine commands = Main.commandLine(Stop::new).setOverwrittenOptionsAllowed(true);
+    try {
+      CommandLine.ParseResult parsed = commands.parseArgs(args.toArray(String[]::new)).subcommand();
+      if (!parsed.isUsageHelpRequested()) {
+        return (RunCommand<?>) parsed.commandSpec().userObject();
+      }
+    } catch (CommandLine.ParameterException e) {
+      throw InputException.of(
+          e.getMessage().strip().replaceAll("\\.$", ""), "Write it as on the command line");
+    }
+    throw InputException.of("--help makes nothing", "Ask for it on the command line");
+  }
+
+  /** Styles and other files that jobs name are none; what cannot be read is, so that it is told. */
+  private static boolean isJob(Path path) {
+    JsonNode root = root(path);
+    return root == null || root.has("cloths") || root.has("order");
+  }
+
+  private static boolean isOrder(Path path) {
+    JsonNode root = root(path);
+    if (root == null) {
+      return false;
+    }
+    JsonNode order = root.path("order");
+    return order.has("colours")
+        || order.has("file") && isOrder(path.resolveSibling(order.path("file").asText()));
+  }
+
+  private static JsonNode root(Path path) {
+    try {
+      return Tree.ofYaml(Source.read(path.toString(), Folder.DISK, MOST_BYTES)).root();
+    } catch (InputException e) {
+      return null;
+    }
+  }
+}
