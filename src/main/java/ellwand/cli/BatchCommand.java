@@ -8,6 +8,7 @@ import ellwand.many.MarkerCraft;
 import ellwand.many.OwnCores;
 import ellwand.many.Workshop;
 import ellwand.work.Progress;
+import ellwand.work.Stop;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -72,10 +73,10 @@ final class BatchCommand implements Callable<Integer> {
         Files.isDirectory(from)
             ? BatchList.ofFolder(from, results, usual())
             : BatchList.ofList(from, usual());
+    Stop stop = main.stop();
     BatchIndex index;
-    try (Workshop workshop =
-        new OwnCores(new MarkerCraft(), search.request(main.stop()).threads())) {
-      index = new Batch(jobs, results, workshop, main.stop(), new Told(err)).run();
+    try (Workshop workshop = new OwnCores(new MarkerCraft(), search.request(stop).threads())) {
+      index = new Batch(jobs, results, workshop, stop, new Told(err)).run();
     }
     spec.commandLine()
         .getOut()
