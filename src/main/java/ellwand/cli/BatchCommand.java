@@ -5,7 +5,6 @@ import ellwand.many.BatchEntry;
 import ellwand.many.BatchIndex;
 import ellwand.many.BatchJob;
 import ellwand.many.MarkerCraft;
-import ellwand.many.OwnCores;
 import ellwand.many.Workshop;
 import ellwand.work.Progress;
 import ellwand.work.Stop;
@@ -61,6 +60,7 @@ final class BatchCommand implements Callable<Integer> {
   private boolean json;
 
   @Mixin private SearchMixin search;
+  @Mixin private HelpersMixin helpers;
   @Mixin private UnitMixin units;
   @ParentCommand private Main main;
   @Spec private CommandSpec spec;
@@ -75,7 +75,7 @@ final class BatchCommand implements Callable<Integer> {
             : BatchList.ofList(from, usual());
     Stop stop = main.stop();
     BatchIndex index;
-    try (Workshop workshop = new OwnCores(new MarkerCraft(), search.request(stop).threads())) {
+    try (Workshop workshop = helpers.workshop(new MarkerCraft(), search.cores(), err)) {
       index = new Batch(jobs, results, workshop, stop, new Told(err)).run();
     }
     spec.commandLine()
@@ -103,6 +103,10 @@ final class BatchCommand implements Callable<Integer> {
         usual.add(name);
         usual.add(option.originalStringValues().get(0));
       }
+    }
+    if (helpers.asked() && !usual.contains("--threads")) {
+      // Then as many jobs are made at once as cores have come together.
+      usual.addAll(List.of("--threads", "1"));
     }
     return usual;
   }

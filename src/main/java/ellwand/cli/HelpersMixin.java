@@ -36,6 +36,11 @@ final class HelpersMixin {
               + " workshop can help.")
   private Path keys;
 
+  /** Whether other machines may help. */
+  boolean asked() {
+    return at != null;
+  }
+
   /** Takes this command's tasks: this process alone, unless helpers are asked for. */
   Workshop workshop(Craft craft, int cores, PrintWriter err) {
     if (at == null) {

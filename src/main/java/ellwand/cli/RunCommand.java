@@ -7,7 +7,6 @@ import ellwand.file.source.RunFolder;
 import ellwand.many.BatchJob;
 import ellwand.many.JobFiles.Read;
 import ellwand.many.MarkerCraft;
-import ellwand.many.OwnCores;
 import ellwand.many.Workshop;
 import ellwand.problem.InputException;
 import ellwand.units.Unit;
@@ -40,6 +39,7 @@ abstract class RunCommand<J> implements Callable<Integer> {
 
   @Mixin private JobMixin file;
   @Mixin private SearchMixin search;
+  @Mixin private HelpersMixin helpers;
   @Mixin private ShowMixin show;
   @ParentCommand private Main main;
   @Spec private CommandSpec spec;
@@ -72,9 +72,9 @@ abstract class RunCommand<J> implements Callable<Integer> {
    */
   final BatchJob inBatch(Path base, String words, List<String> args) {
     InputException.unless(
-        !file.namesFolder() && !show.json(),
-        "results of a batch go into its own folder",
-        "Leave out --out and --json");
+        !file.namesFolder() && !show.json() && !helpers.asked(),
+        "results and helpers are the batch's own",
+        "Leave out --out, --json and --with-helpers, and give them to batch");
     Path named = file.path();
     Path parent = named.normalize().getParent();
     String name =
@@ -84,6 +84,10 @@ abstract class RunCommand<J> implements Callable<Integer> {
             .replace('\\', '/');
     file.seenFrom(base);
     return new BatchJob(name, words, search.request(new Stop()).threads(), () -> ready(args));
+  }
+
+  private Request request(Stop stop) {
+    return helpers.asked() ? search.shared(stop) : search.request(stop);
   }
 
   private BatchJob.Ready ready(List<String> args) {
@@ -107,12 +111,12 @@ abstract class RunCommand<J> implements Callable<Integer> {
     Read<J> read = reader.apply(file.path().toString(), Folder.DISK);
     J job = read.what();
     Unit shown = UnitMixin.atTable(show.unit().orElseGet(() -> unit.apply(job)));
-    Request request = search.request(main.stop());
+    Request request = request(main.stop());
     PrintWriter err = spec.commandLine().getErr();
     RunFolder folder = RunFolder.at(file.folder(folderEnding));
     Answer answer;
     try (Console console = Console.open(err, request.effort(), shown);
-        Workshop workshop = new OwnCores(new MarkerCraft(), request.threads())) {
+        Workshop workshop = helpers.workshop(new MarkerCraft(), search.cores(), err)) {
       answer = make(job, shown, request.with(console), read.hands(workshop));
     }
     write(answer, folder, err);

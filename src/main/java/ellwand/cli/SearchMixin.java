@@ -6,6 +6,7 @@ import ellwand.work.Progress;
 import ellwand.work.Request;
 import ellwand.work.Seed;
 import ellwand.work.Stop;
+import java.util.Optional;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -34,18 +35,32 @@ final class SearchMixin {
       description = "Another seed tries another way. Default: ${DEFAULT-VALUE}.")
   private long seed;
 
-  @Option(names = "--threads", paramLabel = "N", description = "Processors to use. Default: all.")
-  private int threads = Runtime.getRuntime().availableProcessors();
+  @Option(
+      names = "--threads",
+      paramLabel = "N",
+      description = "Processors to use. Default: all; for each search of helpers 1.")
+  private Optional<Integer> threads = Optional.empty();
 
   @Spec(Spec.Target.MIXEE)
   private CommandSpec spec;
 
   /** What is asked of a search; nobody hears of it yet. */
   Request request(Stop stop) {
-    if (threads < 1) {
+    return new Request(effort, new Seed(seed), cores(), stop, Progress.NONE);
+  }
+
+  /** The same where others may help, who have other numbers of cores. */
+  Request shared(Stop stop) {
+    return request(stop).onThreads(threads.isPresent() ? cores() : 1);
+  }
+
+  /** How many cores of this machine may be used. */
+  int cores() {
+    int number = threads.orElseGet(Runtime.getRuntime()::availableProcessors);
+    if (number < 1) {
       throw new ParameterException(spec.commandLine(), "--threads takes a number from 1 up");
     }
-    return new Request(effort, new Seed(seed), threads, stop, Progress.NONE);
+    return number;
   }
 
   /** Reads an effort. */

@@ -171,7 +171,8 @@ class BatchCommandTest {
     Ran ran = batch(list);
     assertEquals(Main.BAD_INPUT, ran.code());
     assertTrue(ran.err().contains("night.txt:2: press is no command of a batch"), ran.err());
-    assertTrue(ran.err().contains("night.txt:3: results of a batch go into"), ran.err());
+    assertTrue(
+        ran.err().contains("night.txt:3: results and helpers are the batch's own"), ran.err());
     assertFalse(Files.exists(folder.resolve("night-batch")));
   }
 
