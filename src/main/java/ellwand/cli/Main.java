@@ -91,6 +91,7 @@ public final class Main implements Runnable {
         .setCaseInsensitiveEnumValuesAllowed(true)
         .registerConverter(Path.class, Main::path)
         .registerConverter(int.class, text -> number(text, Integer::valueOf, "4"))
+        .registerConverter(Integer.class, text -> number(text, Integer::valueOf, "4"))
         .registerConverter(long.class, text -> number(text, Long::valueOf, "4"))
         .registerConverter(Double.class, text -> number(text, Double::valueOf, "0.5"))
         .setExecutionExceptionHandler(Main::failed);

@@ -49,12 +49,14 @@ class BatchCommandTest {
     Files.writeString(folder.resolve("jobs/scarf.yaml"), SCARF);
     Files.writeString(
         folder.resolve("jobs/winter/order.yaml"),
-        SCARF.replace(
-            "order: {garments: 3}",
-            """
-            sizes: {names: [S]}
-            order: {colours: {red: {S: 6}}, max-plies: 3, max-garments: 2}\
-            """));
+        SCARF
+            .replace("name: Scarf", "name: Scarf\n  size: S")
+            .replace(
+                "order: {garments: 3}",
+                """
+                sizes: {names: [S]}
+                order: {colours: {red: {S: 6}}, max-plies: 3, max-garments: 2}\
+                """));
   }
 
   private Ran batch(Path from, String... more) {
