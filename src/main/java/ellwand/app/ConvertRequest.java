@@ -4,6 +4,7 @@ import ellwand.file.drawn.Asked;
 import ellwand.file.drawn.PieceNames;
 import ellwand.file.pdf.Tiling;
 import ellwand.units.Unit;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -16,6 +17,7 @@ import java.util.OptionalDouble;
  * @param drawingUnit of the numbers in a DXF file, in place of what it says
  * @param styleName of the style; if absent, the drawing's title or the file's name
  * @param unit that the style is written in; if absent, that of the drawing
+ * @param sizes to be read of those in a DXF file; none for all
  * @param tiling how the pages of a PDF are joined; if absent, each is read by itself
  */
 public record ConvertRequest(
@@ -25,4 +27,5 @@ public record ConvertRequest(
     Optional<Unit> drawingUnit,
     Optional<String> styleName,
     Optional<Unit> unit,
+    List<String> sizes,
     Optional<Tiling> tiling) {}

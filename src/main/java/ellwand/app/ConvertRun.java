@@ -2,8 +2,10 @@ package ellwand.app;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import ellwand.file.drawn.Drawing;
+import ellwand.file.drawn.FoundPiece;
 import ellwand.file.drawn.FoundStyle;
 import ellwand.file.drawn.PieceFinder;
+import ellwand.file.drawn.PiecesInSizes;
 import ellwand.file.interchange.DxfReader;
 import ellwand.file.pdf.PdfReader;
 import ellwand.file.source.Folder;
@@ -35,11 +37,29 @@ public final class ConvertRun {
   /**
    * Reads drawings, whatever their names end with.
    *
-   * @param files their paths, or names for them
+   * @param files their paths, or names for them; one may be a table of grade rules
    * @throws InputException if one cannot be read safely, or nothing closed is in it
    */
   public static Converted style(List<String> files, Folder from, ConvertRequest request) {
-    return style(files.stream().map(file -> read(file, from, request)).toList(), request);
+    List<Source> tables =
+        files.stream()
+            .filter(file -> DxfReader.looksLikeRules(from.read(file, MOST_BYTES)))
+            .map(file -> new Source(file, from.read(file, MOST_BYTES), ""))
+            .toList();
+    if (tables.size() > 1 || tables.size() == files.size()) {
+      throw new InputException(
+          Problem.of(
+                  "a table of grade rules goes with the DXF pattern that it was written for",
+                  "Name the pattern first, and one table")
+              .at(tables.get(tables.size() - 1).name(), 0));
+    }
+    Optional<Source> rules = tables.stream().findFirst();
+    return style(
+        files.stream()
+            .filter(file -> tables.stream().noneMatch(t -> t.name().equals(file)))
+            .map(file -> read(file, from, request, rules))
+            .toList(),
+        request);
   }
 
   /** Of drawings as read. */
@@ -56,19 +76,28 @@ public final class ConvertRun {
     for (int i = 0; i < drawings.size(); i++) {
       Drawing drawing = drawings.get(i);
       said.addAll(drawing.said());
-      found.add(drawing.file(), PieceFinder.find(drawing, request.asked(), said), words.get(i));
+      List<FoundPiece> pieces = PieceFinder.find(drawing, request.asked(), said);
+      found.add(drawing, PiecesInSizes.graded(drawing, pieces, request.asked()), words.get(i));
     }
     String called = request.styleName().or(first::title).orElseGet(() -> plainName(first.file()));
     return new Converted(found.style(called), found.found(), request.asked(), said);
   }
 
-  private static Drawing read(String file, Folder from, ConvertRequest request) {
+  private static Drawing read(
+      String file, Folder from, ConvertRequest request, Optional<Source> rules) {
     byte[] bytes = from.read(file, MOST_BYTES);
+    if (!request.sizes().isEmpty() && !DxfReader.looksLike(bytes)) {
+      throw new InputException(
+          Problem.of(
+                  "sizes are told apart in DXF patterns only",
+                  "Read one size with --layers, by the name of its layer or group")
+              .at(file, 0));
+    }
     if (SvgReader.looksLike(bytes)) {
       return SvgReader.read(file, bytes, request.dotsPerInch());
     }
     if (DxfReader.looksLike(bytes)) {
-      return DxfReader.read(file, bytes, request.drawingUnit(), request.asked().layers());
+      return DxfReader.read(file, bytes, request.drawingUnit(), request.sizes(), rules);
     }
     if (PdfReader.looksLike(bytes)) {
       return PdfReader.read(file, bytes, request.tiling());

@@ -81,7 +81,9 @@ record Format<T>(String ending, Function<T, byte[]> writer) {
 
   /** Of a style, for other programs. */
   static final List<Format<StyleFile>> STYLE =
-      List.of(new Format<>(".svg", StyleSvg::bytes), new Format<>(".dxf", StyleDxf::bytes));
+      List.of(
+          new Format<>(".svg", StyleSvg::bytes),
+          new Format<>(".dxf", s -> StyleDxf.bytes(s, List.of())));
 
   /**
    * The file of each format.

@@ -18,12 +18,14 @@ import ellwand.units.Length;
 import ellwand.units.Unit;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -46,6 +48,7 @@ import picocli.CommandLine.Spec;
       "Then, in a job: style: {file: apron.yaml}",
       "Example: convert bag.pdf --pages 3x4 --cutting-line 1cm --out bag.yaml",
       "Example: convert front.jpg --on-fold AB --cutting-line 1cm --out front.yaml",
+      "Example: convert coat.dxf coat.rul --out coat.yaml",
       "Example: convert sample-markers/weir-jacket/job.yaml --out weir.svg"
     })
 final class ConvertCommand implements Callable<Integer> {
@@ -53,7 +56,9 @@ final class ConvertCommand implements Callable<Integer> {
   @Parameters(
       paramLabel = "FILE",
       arity = "1..*",
-      description = "Drawings of pattern pieces; or a job or style.")
+      description =
+          "Drawings of pattern pieces, and with one in DXF perhaps the table of its grade rules; or"
+              + " a job or style.")
   private List<Path> files;
 
   @Option(
@@ -83,6 +88,22 @@ final class ConvertCommand implements Callable<Integer> {
       split = ",",
       description = "Read only these layers or groups, such as one size. Default: all.")
   private List<String> layers = List.of();
+
+  @Option(
+      names = "--sizes",
+      paramLabel = "SIZE",
+      split = ",",
+      description =
+          "Which sizes of a DXF pattern to read, or which of a style to write as DXF. Default:"
+              + " all.")
+  private List<String> sizes = List.of();
+
+  @Option(
+      names = "--grade-rules",
+      description =
+          "Write DXF in the size that is drawn, and OUT.rul beside it, the rules by which its"
+              + " points move in the others. Default: every size is drawn.")
+  private boolean gradeRules;
 
   @Option(
       names = "--names",
@@ -180,7 +201,7 @@ final class ConvertCommand implements Callable<Integer> {
     if (drawn) {
       finish(ConvertRun.style(names, Folder.DISK, request()));
     } else {
-      write(new StyleDrawing(StyleFile.read(names.get(0), Folder.DISK)));
+      write(StyleFile.read(names.get(0), Folder.DISK), sizes);
     }
     return Main.DONE;
   }
@@ -189,7 +210,7 @@ final class ConvertCommand implements Callable<Integer> {
     if (isYaml(out)) {
       write(made);
     } else {
-      write(new StyleDrawing(made.file()));
+      write(made.file(), List.of());
     }
     show.print(spec.commandLine().getOut(), made);
     made.remarks().forEach(spec.commandLine().getErr()::println);
@@ -236,11 +257,18 @@ final class ConvertCommand implements Callable<Integer> {
         .println("Written: " + out + ", and " + control + " to hold against the drawing.");
   }
 
-  private void write(StyleDrawing drawing) {
-    WholeFile.write(out, drawing.output(out.getFileName().toString()).bytes());
+  private void write(StyleFile style, List<String> inSizes) {
+    List<String> said = new ArrayList<>();
+    List<Output> outputs =
+        new StyleDrawing(style, inSizes, gradeRules).outputs(out.getFileName().toString(), said);
+    List<byte[]> bytes = outputs.stream().map(Output::bytes).toList();
+    List<Path> paths = outputs.stream().map(o -> out.resolveSibling(o.name())).toList();
+    for (int i = 0; i < paths.size(); i++) {
+      WholeFile.write(paths.get(i), bytes.get(i));
+    }
     PrintWriter err = spec.commandLine().getErr();
-    drawing.remarks(out.toString()).forEach(err::println);
-    err.println("Written: " + out);
+    said.forEach(err::println);
+    err.println("Written: " + paths.stream().map(Path::toString).collect(Collectors.joining(", ")));
   }
 
   private static boolean isYaml(Path path) {
@@ -253,6 +281,9 @@ final class ConvertCommand implements Callable<Integer> {
       throw refused(
           "'%s' must end with .yaml, or with %s for a drawing of a style"
               .formatted(out, String.join(", ", StyleDrawing.endings())));
+    }
+    if (gradeRules && !StyleDrawing.isPattern(lower)) {
+      throw refused("--grade-rules goes with --out OUT.dxf");
     }
     if (allowance != null && cuttingLine != null) {
       throw refused("--allowance and --cutting-line do not go together: the drawn line is one");
@@ -271,6 +302,7 @@ final class ConvertCommand implements Callable<Integer> {
         Optional.ofNullable(drawingUnit),
         Optional.ofNullable(name),
         show.unit(),
+        sizes,
         tiling());
   }
 

@@ -54,6 +54,7 @@ record Newcomer(String name, byte[] bytes, List<String> said) {
                 Optional.empty(),
                 Optional.of(stem(file)),
                 Optional.empty(),
+                List.of(),
                 Optional.empty()));
     ObjectNode root = StyleWriter.tree(converted.file().design(), converted.file().wear());
     List<String> said = new ArrayList<>(converted.text().lines().toList());

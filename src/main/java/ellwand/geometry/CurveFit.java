@@ -2,10 +2,12 @@ package ellwand.geometry;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Lays cubic curves through points, after P. J. Schneider, An algorithm for automatically fitting
- * digitized curves (Graphics Gems, 1990). What is straight within the tolerance becomes a line.
+ * digitized curves (Graphics Gems, 1990). What is straight within the tolerance becomes a line, and
+ * what one curve drew becomes one curve again.
  */
 public final class CurveFit {
 
@@ -40,6 +42,13 @@ public final class CurveFit {
     }
     CurveFit fit = new CurveFit(points, toleranceMm);
     int last = points.size() - 1;
+    if (last == 1 || fit.straight(0, last)) {
+      return List.of(new Segment.Line(points.get(0), points.get(last)));
+    }
+    Optional<Segment> single = SingleCurve.through(points, toleranceMm);
+    if (single.isPresent()) {
+      return List.of(single.get());
+    }
     fit.fit(0, last, fit.startTangent(0, last), fit.endTangent(0, last));
     return fit.segments;
   }
@@ -194,28 +203,10 @@ public final class CurveFit {
     return worst;
   }
 
-  /** One step of Newton's method towards the nearest place on the curve, for each point. */
-  private void improve(int from, double[] at, Segment.Cubic c) {
+  /** One step towards the nearest place on the curve, for each point. */
+  private void improve(int from, double[] at, Segment.Cubic curve) {
     for (int i = 1; i < at.length - 1; i++) {
-      double t = at[i];
-      double s = 1 - t;
-      Point off = c.at(t).minus(points.get(from + i));
-      Point first =
-          c.control1()
-              .minus(c.start())
-              .times(3 * s * s)
-              .plus(c.control2().minus(c.control1()).times(6 * s * t))
-              .plus(c.end().minus(c.control2()).times(3 * t * t));
-      Point second =
-          c.start()
-              .minus(c.control1().times(2))
-              .plus(c.control2())
-              .times(6 * s)
-              .plus(c.control1().minus(c.control2().times(2)).plus(c.end()).times(6 * t));
-      double slope = first.dot(first) + off.dot(second);
-      if (slope != 0) {
-        at[i] = Math.max(0, Math.min(1, t - off.dot(first) / slope));
-      }
+      at[i] = SingleCurve.nearer(curve, points.get(from + i), at[i]);
     }
   }
 }

@@ -108,6 +108,16 @@ public record Draft(
     return new DraftOutline(this).piece();
   }
 
+  /** The same along another outline. */
+  public Draft through(List<Node> other) {
+    return new Draft(name, other, namedEdges, allowance, fold, grain, notches, innerLines, cuts);
+  }
+
+  /** Its outline alone, which need not be legal yet. */
+  public Draft bare() {
+    return new Draft(name, nodes, namedEdges, allowance, fold, grain, List.of(), List.of(), cuts);
+  }
+
   /** Whether its points stand the other way round than the edges of the piece run. */
   boolean clockwise() {
     return new DraftOutline(this).clockwise();

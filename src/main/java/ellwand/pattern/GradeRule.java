@@ -15,6 +15,19 @@ public sealed interface GradeRule {
    */
   Point shiftMm(String size, int steps);
 
+  /**
+   * Under which name stands the rule of the handle by which a curve, drawn in the order of the
+   * points, leaves a point; without one it keeps its direction.
+   */
+  static String curveFrom(String point) {
+    return "curve from " + point;
+  }
+
+  /** The same of the handle by which a curve arrives at a point. */
+  static String curveTo(String point) {
+    return "curve to " + point;
+  }
+
   private static void checkNear(Point shift) {
     if (!(shift.norm() <= Piece.FARTHEST_MM)) {
       throw InputException.of(

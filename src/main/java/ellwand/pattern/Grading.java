@@ -15,9 +15,9 @@ import java.util.Optional;
  * <p>Named points move by their rule, or stay; points without a name move with their two named
  * neighbours, by how far along the line they are between them. Both handles of a curve keep their
  * direction and grow with its chord, so that what is smooth or square to a fold stays so; where a
- * curve runs on smoothly from a straight line its handle turns with the line. Notches keep their
- * share of the edge. An inner line moves as one by its rule, or each of its points like the outline
- * near it.
+ * curve runs on smoothly from a straight line its handle turns with the line. A handle may have a
+ * rule of its own ({@link GradeRule#curveFrom}). Notches keep their share of the edge. An inner
+ * line moves as one by its rule, or each of its points like the outline near it.
  */
 final class Grading {
 
@@ -125,7 +125,17 @@ final class Grading {
     if (leaving(i) instanceof Segment.Line line && smooth(curve, line)) {
       second = turned(second, line, place(i + 1).minus(place(i)));
     }
-    return Optional.of(new Draft.Curve(place(i - 1).plus(first), place(i).plus(second)));
+    return Optional.of(
+        new Draft.Curve(
+            ruled(node(i - 1).name().map(GradeRule::curveFrom), curve.control1())
+                .orElse(place(i - 1).plus(first)),
+            ruled(node(i).name().map(GradeRule::curveTo), curve.control2())
+                .orElse(place(i).plus(second))));
+  }
+
+  /** Where a handle lies that has a rule of its own. */
+  private Optional<Point> ruled(Optional<String> handle, Point drawn) {
+    return handle.map(shifts::get).map(drawn::plus);
   }
 
   private static boolean smooth(Segment before, Segment after) {

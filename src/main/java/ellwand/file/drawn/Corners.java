@@ -4,6 +4,7 @@ import ellwand.geometry.Path;
 import ellwand.geometry.Point;
 import ellwand.geometry.Segment;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -20,13 +21,17 @@ final class Corners {
 
   private final List<Segment> segments;
   private final List<Optional<String>> parts;
+  private final String[] names;
 
   /**
    * @param parts see {@link DrawnLine}
+   * @param names of the points at which segments start, null where they have none; every corner
+   *     gets one
    */
-  Corners(List<Segment> segments, List<Optional<String>> parts) {
+  Corners(List<Segment> segments, List<Optional<String>> parts, String[] names) {
     this.segments = segments;
     this.parts = parts;
+    this.names = names;
   }
 
   /** The edges, from the first corner on; the whole way round where there is none. */
@@ -37,11 +42,13 @@ final class Corners {
         at.add(i);
       }
     }
+    name(at.isEmpty() ? List.of(0) : at);
     if (at.isEmpty()) {
-      return List.of(new Stretch("outline", 0, segments.size(), new Path(segments)));
+      String name = part(0).map(SafeName::of).orElse("outline");
+      return List.of(new Stretch(name, 0, segments.size(), new Path(segments)));
     }
     List<Stretch> stretches = new ArrayList<>();
-    Set<String> names = new HashSet<>();
+    Set<String> taken = new HashSet<>();
     for (int k = 0; k < at.size(); k++) {
       int from = at.get(k);
       int next = at.get((k + 1) % at.size());
@@ -50,15 +57,27 @@ final class Corners {
       for (int i = 0; i < count; i++) {
         line.add(segment(from + i));
       }
-      String between = letter(k) + " to " + letter((k + 1) % at.size());
-      String name = part(from).map(SafeName::of).filter(names::add).orElse(between);
+      String between = names[from] + " to " + names[next];
+      String name = part(from).map(SafeName::of).filter(taken::add).orElse(between);
       stretches.add(new Stretch(name, from, count, new Path(line)));
     }
     return stretches;
   }
 
-  /** What the n-th corner is called, from 0: A to Z, then A2. */
-  static String letter(int n) {
+  /** Letters in turn for corners without a name. */
+  private void name(List<Integer> corners) {
+    Set<String> taken = new HashSet<>(Arrays.asList(names));
+    int n = 0;
+    for (int i : corners) {
+      while (names[i] == null) {
+        String letter = letter(n++);
+        names[i] = taken.add(letter) ? letter : null;
+      }
+    }
+  }
+
+  /** A to Z, then A2. */
+  private static String letter(int n) {
     String letter = String.valueOf((char) ('A' + n % 26));
     return n < 26 ? letter : letter + (n / 26 + 1);
   }

@@ -7,6 +7,8 @@ import ellwand.file.job.StyleWriter;
 import ellwand.file.source.Folder;
 import ellwand.file.source.Json;
 import ellwand.file.source.Yaml;
+import ellwand.pattern.GradeRule;
+import ellwand.pattern.Sizes;
 import ellwand.problem.InputException;
 import ellwand.problem.Problem;
 import ellwand.units.Unit;
@@ -33,6 +35,8 @@ public final class FoundStyle {
   private final Map<String, FoundPiece> found = new LinkedHashMap<>();
   private final Set<String> taken = new LinkedHashSet<>();
   private final Set<String> drawn = new LinkedHashSet<>();
+  private final Map<String, Map<String, GradeRule>> grades = new LinkedHashMap<>();
+  private Optional<DrawnSizes> sizes = Optional.empty();
   private String file = "";
   private ObjectNode whole = Json.object();
 
@@ -48,9 +52,11 @@ public final class FoundStyle {
    * Adds what was found in a file.
    *
    * @param words what it says of the whole style
+   * @throws InputException if it has other sizes than a file before it
    */
-  public void add(String from, List<FoundPiece> more, Optional<ObjectNode> words) {
-    file = from;
+  public void add(Drawing drawing, List<FoundPiece> more, Optional<ObjectNode> words) {
+    file = drawing.file();
+    take(drawing.sizes());
     words.ifPresent(
         w -> {
           whole = w;
@@ -68,6 +74,25 @@ public final class FoundStyle {
     }
   }
 
+  private void take(Optional<DrawnSizes> more) {
+    if (more.isEmpty()) {
+      return;
+    }
+    if (sizes.isPresent()
+        && !(sizes.get().names().equals(more.get().names())
+            && sizes.get().base().equals(more.get().base()))) {
+      throw new InputException(
+          Problem.of(
+                  "it has the sizes %s, and a file before it %s"
+                      .formatted(
+                          String.join(", ", more.get().names()),
+                          String.join(", ", sizes.get().names())),
+                  "Read each by itself, or one size of both with --sizes")
+              .at(file, 0));
+    }
+    sizes = more;
+  }
+
   private void put(String name, JsonNode entry) {
     pieces.set(name, entry);
     if (!entry.asText().equals(DRAWN)) {
@@ -83,20 +108,31 @@ public final class FoundStyle {
     merge(entry, said);
     pieces.set(name, entry);
     found.put(name, piece);
+    if (!piece.grade().isEmpty()) {
+      grades.put(name, piece.grade());
+    }
   }
 
-  /** Entries go before what was found; edges are added to those found. */
+  /** Entries go before what was found; those of edges are added to what was found of them. */
   private static void merge(ObjectNode entry, ObjectNode words) {
     words
         .fields()
         .forEachRemaining(
             w -> {
               if (w.getKey().equals("edges") && entry.get("edges") instanceof ObjectNode edges) {
-                w.getValue().fields().forEachRemaining(e -> edges.set(e.getKey(), e.getValue()));
+                w.getValue().fields().forEachRemaining(e -> merge(edges, e.getKey(), e.getValue()));
               } else {
                 entry.set(w.getKey(), w.getValue());
               }
             });
+  }
+
+  private static void merge(ObjectNode edges, String name, JsonNode words) {
+    if (edges.get(name) instanceof ObjectNode edge && words instanceof ObjectNode said) {
+      edge.setAll(said);
+    } else {
+      edges.set(name, words);
+    }
   }
 
   /** The pieces found, by the name that they have in the style. */
@@ -122,6 +158,13 @@ public final class FoundStyle {
     root.put("unit", unit.symbol());
     ObjectNode style = root.putObject("style");
     style.put("name", called);
+    sizes.ifPresent(in -> style.put("size", in.base()));
+    sizes
+        .filter(in -> in.names().size() > 1)
+        .ifPresent(
+            in ->
+                root.set(
+                    "sizes", StyleWriter.sizes(new Sizes(in.names(), in.base(), grades), unit)));
     if (whole.get("style") instanceof ObjectNode said) {
       said.fields().forEachRemaining(e -> style.set(e.getKey(), e.getValue()));
     }

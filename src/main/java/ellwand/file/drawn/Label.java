@@ -31,6 +31,11 @@ public record Label(
     kinds = List.copyOf(kinds);
   }
 
+  /** The same under a name. */
+  public Label named(String other) {
+    return new Label(Optional.of(other), kinds, words, inside, line);
+  }
+
   /** Itself, then the groups that it lies in, from the inside out. */
   List<Label> chain() {
     List<Label> chain = new ArrayList<>();

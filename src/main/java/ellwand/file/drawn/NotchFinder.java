@@ -22,6 +22,9 @@ final class NotchFinder {
   /** Two this near to each other are one double notch, mm: common practice, 6 to 10 mm apart. */
   private static final double DOUBLE_MM = 12;
 
+  /** Kinds of a mark that say whether it stands for one notch or for two. */
+  private static final Set<String> STROKES = Set.of("single", "double");
+
   /** The kind of a mark that begins on the cutting line and points inward. */
   static final String AIMED = "aimed";
 
@@ -70,6 +73,7 @@ final class NotchFinder {
   /** The notches that marks stand for; two side by side are a double one. */
   List<Notch> notches(List<DrawnLine> marks) {
     List<Notch> notches = new ArrayList<>();
+    List<Notch> loose = new ArrayList<>();
     Set<Label> told = new HashSet<>();
     for (DrawnLine mark : marks) {
       if (exact && !told.add(mark.label())) {
@@ -77,9 +81,11 @@ final class NotchFinder {
         continue;
       }
       Optional<String> named = exact ? mark.label().name() : Optional.empty();
-      place(mark, named).ifPresent(place -> notches.add(notch(mark, place)));
+      boolean said = exact || STROKES.stream().anyMatch(mark.label().kinds()::contains);
+      place(mark, named).ifPresent(place -> (said ? notches : loose).add(notch(mark, place)));
     }
-    return exact ? notches : paired(notches);
+    notches.addAll(paired(loose));
+    return notches;
   }
 
   private Notch notch(DrawnLine mark, Place place) {

@@ -14,43 +14,68 @@ final class OutlineNodes {
   /** How far from its corner a point's mark may lie, mm. */
   private static final double POINT_MM = 0.5;
 
+  /** The same for a turn point, which a program has put there. */
+  private static final double TURN_MM = 0.005;
+
   private final List<Segment> segments;
   private final String[] names;
   private final boolean exact;
-  private final List<String> said;
 
   /**
-   * @param stretches its edges, whose ends are given letters
+   * @param names of the points at which segments start, null where they have none
    * @param placing from the page to the piece's own frame
-   * @param exact whether all names are marked in the drawing, and nothing is to be rounded
-   * @param said takes names that belong to no point
+   * @param exact whether nothing is to be rounded
    */
-  OutlineNodes(
-      Parts parts, List<Stretch> stretches, Motion placing, boolean exact, List<String> said) {
+  OutlineNodes(Parts parts, String[] names, Motion placing, boolean exact) {
     this.segments = parts.outline().path().segments().stream().map(s -> s.moved(placing)).toList();
-    this.names = new String[segments.size()];
+    this.names = names;
     this.exact = exact;
-    this.said = said;
-    for (int k = 0; k < stretches.size(); k++) {
-      names[stretches.get(k).from()] = Corners.letter(k);
-    }
-    for (DrawnLine mark : parts.inner(Role.POINT)) {
-      mark.label().name().ifPresent(n -> name(n, placing.apply(mark.path().start())));
-    }
   }
 
-  private void name(String name, Point at) {
+  /**
+   * The names of points that are marked, by the segment that starts there.
+   *
+   * @param said takes names that belong to no point
+   */
+  static String[] marked(Parts parts, List<String> said) {
+    List<Segment> segments = parts.outline().path().segments();
+    String[] names = new String[segments.size()];
+    for (DrawnLine mark : parts.inner(Role.POINT)) {
+      mark.label()
+          .name()
+          .ifPresent(
+              name -> {
+                Optional<Integer> at = at(segments, mark.path().start(), POINT_MM);
+                if (at.isEmpty()) {
+                  said.add("point " + name + " lies on no corner of the outline and is left out");
+                } else if (names[at.get()] == null) {
+                  names[at.get()] = name;
+                }
+              });
+    }
+    return names;
+  }
+
+  /** The numbers of the points that are marked as those that every size has. */
+  static List<Integer> turns(Parts parts) {
+    List<Segment> segments = parts.outline().path().segments();
+    return parts.inner(Role.TURN).stream()
+        .flatMap(mark -> at(segments, mark.path().start(), TURN_MM).stream())
+        .distinct()
+        .sorted()
+        .toList();
+  }
+
+  private static Optional<Integer> at(List<Segment> segments, Point at, double mostMm) {
     int nearest = 0;
     for (int i = 1; i < segments.size(); i++) {
       if (segments.get(i).start().distance(at) < segments.get(nearest).start().distance(at)) {
         nearest = i;
       }
     }
-    if (segments.get(nearest).start().distance(at) > POINT_MM) {
-      said.add("point " + name + " lies on no corner of the outline and is left out");
-    } else if (names[nearest] == null) {
-      names[nearest] = name;
-    }
+    return segments.get(nearest).start().distance(at) <= mostMm
+        ? Optional.of(nearest)
+        : Optional.empty();
   }
 
   List<Draft.Node> nodes() {

@@ -33,6 +33,8 @@ final class PieceMaker {
   private final ObjectNode words;
   private final List<String> notes;
   private final List<String> said = new ArrayList<>();
+  private String[] names;
+  private List<Integer> turns;
   private List<Stretch> stretches;
 
   /**
@@ -49,10 +51,13 @@ final class PieceMaker {
     this.words = PieceWords.entries(parts.labels());
     this.notes = PieceWords.sentences(parts);
     this.said.addAll(parts.said());
+    this.names = OutlineNodes.marked(parts, said);
+    this.turns = OutlineNodes.turns(parts);
     this.stretches =
         exact
             ? List.of()
-            : new Corners(parts.outline().path().segments(), parts.outline().parts()).stretches();
+            : new Corners(parts.outline().path().segments(), parts.outline().parts(), names)
+                .stretches();
   }
 
   FoundPiece piece() {
@@ -61,7 +66,7 @@ final class PieceMaker {
       fold = takeOff(asked.cuttingLineMm().getAsDouble(), fold);
     }
     Motion placing = Frame.of(parts, fold, grainDegrees, said);
-    List<Draft.Node> nodes = new OutlineNodes(parts, stretches, placing, exact, said).nodes();
+    List<Draft.Node> nodes = new OutlineNodes(parts, names, placing, exact).nodes();
     Draft bare = draft(nodes, named(fold), fold, List.of(), List.of());
     List<DrawnLine> left = new ArrayList<>();
     for (DrawnLine line : parts.inner()) {
@@ -72,7 +77,8 @@ final class PieceMaker {
     List<Notch> notches = notches(bare, placing, left);
     tellOfCuts(fold.isPresent());
     Draft draft = draft(nodes, bare.namedEdges(), fold, notches, inner(left));
-    return new FoundPiece(called, draft, words, said, parts.outline().label().line());
+    return new FoundPiece(
+        called, draft, words, placing, turns, Map.of(), said, parts.outline().label().line());
   }
 
   /** Makes the drawn outline the cutting line, and gives the fold edge of the new sewing line. */
@@ -80,8 +86,14 @@ final class PieceMaker {
     boolean clockwise = new Ring(parts.outline().path()).signedArea() < 0;
     List<Stretch> inset = Inset.of(stretches, fold, mm, clockwise);
     Optional<Stretch> folded = fold.map(f -> inset.get(stretches.indexOf(f)));
-    stretches = inset;
     parts = parts.within(inset);
+    String[] inside = new String[parts.outline().path().segments().size()];
+    for (int k = 0; k < inset.size(); k++) {
+      inside[inset.get(k).from()] = names[stretches.get(k).from()];
+    }
+    names = inside;
+    turns = turns.isEmpty() ? turns : inset.stream().map(Stretch::from).toList();
+    stretches = inset;
     return folded;
   }
 
@@ -89,7 +101,8 @@ final class PieceMaker {
   private boolean isConsumed(Optional<Role> role) {
     return role.filter(
             r ->
-                Set.of(Role.GRAIN, Role.TOP, Role.ORIGIN, Role.POINT, Role.FOLD).contains(r)
+                Set.of(Role.GRAIN, Role.TOP, Role.ORIGIN, Role.POINT, Role.TURN, Role.FOLD)
+                        .contains(r)
                     || exact && r == Role.CUTTING)
         .isPresent();
   }
@@ -121,8 +134,8 @@ final class PieceMaker {
       named.add(
           edge(
               name,
-              Corners.letter(k),
-              Corners.letter((k + 1) % stretches.size()),
+              names[stretches.get(k).from()],
+              names[stretches.get((k + 1) % stretches.size()).from()],
               own == null || own == usual ? OptionalDouble.empty() : OptionalDouble.of(own)));
     }
     return named;

@@ -16,6 +16,8 @@ enum Role {
   NOTCH("(single |double )?notch(es)?( double| single)?"),
   /** Names a point of the outline. */
   POINT("points?"),
+  /** A point of the outline that is there in every size. */
+  TURN("turn points?"),
   /** Where the piece's own frame begins. */
   ORIGIN("origin"),
   INNER("inner( lines?)?|internal( lines?)?|inside|darts?|pleats?|drill holes?|cut ?outs?"),

@@ -3,12 +3,16 @@ package ellwand.file.interchange;
 import ellwand.file.drawn.Affine;
 import ellwand.file.drawn.Drawing;
 import ellwand.file.drawn.DrawnLine;
+import ellwand.file.drawn.DrawnSizes;
 import ellwand.file.drawn.DrawnText;
 import ellwand.file.drawn.Label;
 import ellwand.file.drawn.LineBuilder;
+import ellwand.file.drawn.SafeName;
+import ellwand.file.source.Source;
 import ellwand.geometry.Box;
 import ellwand.geometry.Motion;
 import ellwand.geometry.Point;
+import ellwand.pattern.GradeRule;
 import ellwand.problem.InputException;
 import ellwand.problem.Problem;
 import ellwand.units.Unit;
@@ -42,12 +46,14 @@ public final class DxfReader {
   private final List<DrawnText> texts = new ArrayList<>();
   private final Map<String, Integer> leftOut = new LinkedHashMap<>();
   private final List<String> said = new ArrayList<>();
+  private final Optional<RuleTable> table;
   private final Map<Label, Map<String, Label>> layers = new LinkedHashMap<>();
   private int drawn;
 
-  private DxfReader(String file, DxfFile dxf, Optional<Unit> unit) {
+  private DxfReader(String file, DxfFile dxf, Optional<Unit> unit, Optional<Source> table) {
     this.file = file;
     this.dxf = dxf;
+    this.table = table.map(t -> RuleTable.read(t.name(), t.bytes(), said));
     this.mm = unit.map(Unit::mm).or(this::stated).orElseGet(this::assumed);
   }
 
@@ -56,28 +62,36 @@ public final class DxfReader {
     return DxfPairs.looksLike(bytes);
   }
 
+  /** Whether a file is a table of grade rules, by its beginning. */
+  public static boolean looksLikeRules(byte[] bytes) {
+    return RuleTable.looksLike(bytes);
+  }
+
   /**
    * Reads a file.
    *
    * @param unit that its numbers are in; if absent, what the file says, or else mm
-   * @param layers that are asked for; without one of the sizes in it, its sample size is read
+   * @param sizes that are asked for; none for all
+   * @param rules the table of its grade rules, if there is one
    * @throws InputException if it cannot be read safely and wholly
    */
-  public static Drawing read(String file, byte[] bytes, Optional<Unit> unit, List<String> layers) {
-    return new DxfReader(file, DxfFile.read(file, bytes), unit).drawing(layers);
+  public static Drawing read(
+      String file, byte[] bytes, Optional<Unit> unit, List<String> sizes, Optional<Source> rules) {
+    return new DxfReader(file, DxfFile.read(file, bytes), unit, rules).drawing(sizes);
   }
 
-  private Drawing drawing(List<String> layers) {
+  private Drawing drawing(List<String> wanted) {
     Label whole = new Label(Optional.empty(), List.of(), Optional.empty(), Optional.empty(), 0);
     List<PieceBlock> pieces =
         dxf.blocks().values().stream()
             .map(block -> new PieceBlock(block, mm))
             .filter(PieceBlock::isPiece)
             .toList();
+    Optional<DrawnSizes> sizes = Optional.empty();
     if (pieces.isEmpty()) {
       draw(dxf.entities(), Affine.scaled(mm, mm), whole);
     } else {
-      pieces(pieces, layers, whole);
+      sizes = pieces(pieces, wanted, whole);
     }
     leftOut.forEach((what, count) -> said.add(count + " " + what + " left out."));
     if (lines.stream().mapToInt(l -> l.path().segments().size()).sum() > Drawing.MOST_POINTS) {
@@ -91,7 +105,8 @@ public final class DxfReader {
         lines,
         texts,
         Optional.empty(),
-        said);
+        said,
+        sizes);
   }
 
   private Optional<String> style(String key) {
@@ -128,53 +143,132 @@ public final class DxfReader {
     return 1;
   }
 
-  private void pieces(List<PieceBlock> pieces, List<String> layers, Label whole) {
-    Set<String> sizes = new LinkedHashSet<>();
-    pieces.forEach(p -> p.size().ifPresent(sizes::add));
-    Optional<String> only = Optional.empty();
-    if (sizes.size() > 1 && layers.stream().noneMatch(sizes::contains)) {
-      only = style("sample size").filter(sizes::contains).or(() -> sizes.stream().findFirst());
-      said.add(
-          "The file has the sizes %s; %s is read. Use --layers for another."
-              .formatted(String.join(", ", sizes), only.orElseThrow()));
+  /** Draws the pieces of the base size, and those of every other beside. */
+  private Optional<DrawnSizes> pieces(List<PieceBlock> pieces, List<String> wanted, Label whole) {
+    Set<String> there = new LinkedHashSet<>();
+    pieces.forEach(p -> p.size().ifPresent(there::add));
+    boolean ruled = table.isPresent() && pieces.stream().anyMatch(p -> !p.ruled().isEmpty());
+    if (ruled) {
+      there.addAll(table.get().sizes());
     }
-    Map<String, Label> bySize = new LinkedHashMap<>();
-    double right = 0;
-    boolean cutting = false;
-    for (PieceBlock piece : pieces) {
-      if (only.isPresent() && !piece.size().equals(only)) {
-        continue;
-      }
-      Label size =
-          bySize.computeIfAbsent(piece.size().orElse(""), s -> named(piece.size(), whole, 0));
-      Label group =
-          new Label(
-              Optional.of(piece.name()),
-              List.of(Label.PIECE),
-              piece.entries(),
-              Optional.of(size),
-              piece.line());
-      right += lay(piece, group, right);
-      cutting |= piece.isSewn();
-      for (String annotation : piece.annotations()) {
-        said.add("%s: '%s' is left out.".formatted(piece.name(), annotation));
+    List<String> sizes = wanted.isEmpty() ? List.copyOf(there) : wanted;
+    for (String size : wanted) {
+      if (!there.contains(size)) {
+        throw refused(
+            0,
+            "it has no size " + size,
+            there.isEmpty() ? "Leave --sizes out" : "Use " + String.join(", ", there));
       }
     }
+    Optional<String> base =
+        style("sample size")
+            .filter(s -> ruled || sizes.contains(s))
+            .or(() -> sizes.stream().findFirst());
+    lines.addAll(laid(pieces, base, true, whole));
+    pieces.stream()
+        .filter(p -> drawnIn(p, base))
+        .forEach(
+            p ->
+                p.annotations()
+                    .forEach(a -> said.add("%s: '%s' is left out.".formatted(p.name(), a))));
     said.add(
-        cutting
+        pieces.stream().anyMatch(PieceBlock::isSewn)
             ? "Layer 14 has sewing lines: layer 1 is taken for the cutting line."
             : "Layer 14 has no sewing line: layer 1 is taken as the options say, or for the sewing"
                 + " line.");
+    if (ruled) {
+      return Optional.of(ruled(pieces, base, sizes, table.get()));
+    }
+    if (pieces.stream().anyMatch(p -> !p.ruled().isEmpty()) && there.size() < 2) {
+      said.add(
+          "Its points have grade rules%s: name their table beside the drawing, and all sizes are read."
+              .formatted(style("grade rule table").map(n -> " of " + n).orElse("")));
+    }
+    if (sizes.size() < 2) {
+      return base.map(size -> new DrawnSizes(sizes, size, Map.of(), Map.of()));
+    }
+    Map<String, List<DrawnLine>> others = new LinkedHashMap<>();
+    for (String size : sizes) {
+      if (!base.get().equals(size)) {
+        others.put(size, laid(pieces, Optional.of(size), false, whole));
+      }
+    }
+    said.add(
+        "The file has the sizes %s, drawn in %s; --sizes reads some of them or one."
+            .formatted(String.join(", ", sizes), base.get()));
+    return Optional.of(new DrawnSizes(sizes, base.get(), others, Map.of()));
+  }
+
+  /** Pieces drawn in one size, whose points move by the rules of a table. */
+  private DrawnSizes ruled(
+      List<PieceBlock> pieces, Optional<String> base, List<String> wanted, RuleTable rows) {
+    if (base.isPresent() && !base.get().equals(rows.base())) {
+      throw refused(
+          0,
+          "its pieces are in size %s, and the grade rules count from size %s"
+              .formatted(base.get(), rows.base()),
+          "Give it the table that it was written with");
+    }
+    List<String> sizes =
+        rows.sizes().stream().filter(s -> wanted.contains(s) || s.equals(rows.base())).toList();
+    Map<String, Map<String, GradeRule>> rules = new LinkedHashMap<>();
+    Set<String> names = new HashSet<>();
+    for (PieceBlock piece : pieces) {
+      Map<String, GradeRule> ofPiece = new LinkedHashMap<>();
+      piece.ruled().forEach((point, at) -> ofPiece.put(point, rule(rows, piece, at.rule())));
+      rules.put(SafeName.free(piece.name(), names), ofPiece);
+    }
+    return new DrawnSizes(sizes, rows.base(), Map.of(), rules);
+  }
+
+  private GradeRule rule(RuleTable rows, PieceBlock piece, int number) {
+    Map<String, Point> shifts =
+        rows.rule(number)
+            .orElseThrow(
+                () ->
+                    refused(
+                        piece.line(),
+                        "%s: a point moves by rule %d, which the table of grade rules lacks"
+                            .formatted(piece.name(), number),
+                        "Give it the table that it was written with"));
+    return new GradeRule.EachSize(shifts);
+  }
+
+  /** What has no size is there with the base. */
+  private static boolean drawnIn(PieceBlock piece, Optional<String> size) {
+    return piece.size().isEmpty() || piece.size().equals(size);
+  }
+
+  /** The lines of all pieces of a size, side by side. */
+  private List<DrawnLine> laid(
+      List<PieceBlock> pieces, Optional<String> size, boolean base, Label whole) {
+    List<DrawnLine> all = new ArrayList<>();
+    Label inSize = named(size, whole, 0);
+    Set<String> names = new HashSet<>();
+    double right = 0;
+    for (PieceBlock piece : pieces) {
+      if (base ? drawnIn(piece, size) : piece.size().equals(size)) {
+        Label group =
+            new Label(
+                Optional.of(SafeName.free(piece.name(), names)),
+                List.of(Label.PIECE),
+                piece.entries(),
+                Optional.of(inSize),
+                piece.line());
+        right += lay(piece, group, right, all);
+      }
+    }
+    return all;
   }
 
   /** Draws a piece to the right of all before it, and says how much room it took. */
-  private double lay(PieceBlock piece, Label group, double right) {
+  private double lay(PieceBlock piece, Label group, double right, List<DrawnLine> all) {
     List<DrawnLine> own = at(piece.line(), piece.name(), () -> piece.lines(group, leftOut));
-    List<Point> all = new ArrayList<>();
-    own.forEach(l -> all.addAll(l.path().flattened(1)));
-    Box box = Box.around(all);
+    List<Point> points = new ArrayList<>();
+    own.forEach(l -> points.addAll(l.path().flattened(1)));
+    Box box = Box.around(points);
     Motion aside = new Motion(false, 0, Math.ceil(right - box.minX()), 0);
-    own.forEach(line -> lines.add(line.moved(aside)));
+    own.forEach(line -> all.add(line.moved(aside)));
     return Math.ceil(box.length()) + APART_MM;
   }
 

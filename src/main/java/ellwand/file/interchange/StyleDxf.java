@@ -1,70 +1,160 @@
 package ellwand.file.interchange;
 
-import ellwand.cutting.CutPiece;
-import ellwand.cutting.Cutter;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import ellwand.file.drawn.GradeFit;
 import ellwand.file.dxf.DxfText;
 import ellwand.file.dxf.PlainAscii;
 import ellwand.file.job.StyleFile;
+import ellwand.file.source.Json;
 import ellwand.geometry.Box;
-import ellwand.geometry.Path;
 import ellwand.geometry.Point;
-import ellwand.geometry.Segment;
 import ellwand.pattern.Cut;
+import ellwand.pattern.Design;
+import ellwand.pattern.Draft;
 import ellwand.pattern.Edge;
-import ellwand.pattern.Grain;
-import ellwand.pattern.InnerLine;
-import ellwand.pattern.Notch;
+import ellwand.pattern.GradeRule;
+import ellwand.pattern.Outlined;
 import ellwand.pattern.Piece;
+import ellwand.pattern.Sizes;
+import ellwand.problem.InputException;
+import ellwand.problem.Problem;
 import ellwand.units.Unit;
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
- * Writes the pieces of a style for other pattern programs: by the layers of ASTM D6673, a block for
- * each piece and size, x along the drawn piece.
+ * Writes the pieces of a style for other pattern programs: by the layers of ASTM D6673, x along the
+ * drawn piece, a block for each piece and size, or one for each piece with the grade rules of its
+ * points.
  *
  * <p>Layer 1 is the cutting line and layer 14 the sewing line; a style without any allowance has
  * only layer 1. A notch is a point on the cutting line, its depth in group 39 (that group is from
- * memory); a double notch is two of them.
+ * memory); a double notch is two of them. Numbers of grade rules stand at their points as {@code #
+ * 7} (that form is from memory).
  */
 public final class StyleDxf {
 
-  /** How far a curve may stray from the stretches that it is written as, mm. */
-  private static final double FLATTENING_MM = 0.002;
-
-  /** Half of what lies between the two points of a double notch, mm. */
-  private static final double HALF_DOUBLE_MM = 3;
-
-  private static final double SMOOTH_DEGREES = 0.1;
-  private static final double CORNER_DEGREES = 10;
   private static final double WORDS_MM = 6;
 
-  /** Of an inner line that stands for a hole; see the reader. */
-  private static final String DRILL_HOLE = "drill hole";
+  /** So that, with what reading adds, less is within the hundredth of a mm that is promised. */
+  private static final double WORTH_SAYING_MM = 0.005;
 
   private final StyleFile file;
+  private final Sizes sizes;
   private final DxfText dxf = new DxfText();
   private final double unit;
 
-  private StyleDxf(StyleFile file) {
+  /**
+   * A pattern in its sample size and the table of its grade rules.
+   *
+   * @param said what rules do not tell of other sizes
+   */
+  public record Ruled(byte[] dxf, byte[] table, List<String> said) {}
+
+  private StyleDxf(StyleFile file, List<String> wanted) {
     this.file = file;
+    this.sizes = chosen(file.design().sizes(), wanted);
     this.unit = english() ? Unit.INCH.mm() : 1;
+  }
+
+  private static Sizes chosen(Sizes all, List<String> wanted) {
+    for (String size : wanted) {
+      if (!all.names().contains(size)) {
+        throw InputException.of(
+            "there is no size " + size, "Use " + String.join(", ", all.names()));
+      }
+    }
+    List<String> names =
+        all.names().stream().filter(s -> wanted.isEmpty() || wanted.contains(s)).toList();
+    return new Sizes(names, names.contains(all.base()) ? all.base() : names.get(0), Map.of());
   }
 
   private boolean english() {
     return file.design().unit() == Unit.INCH || file.design().unit() == Unit.YARD;
   }
 
-  /** The bytes of the file; the same style gives the same. */
-  public static byte[] bytes(StyleFile file) {
-    return new StyleDxf(file).bytes();
+  /**
+   * The bytes of the file, every size drawn; the same style gives the same.
+   *
+   * @param wanted sizes; none for all
+   * @throws InputException if there is no such size
+   */
+  public static byte[] bytes(StyleFile file, List<String> wanted) {
+    return new StyleDxf(file, wanted).nested();
   }
 
-  /** Names that were changed because DXF holds ASCII only, each with what became of it. */
-  public static List<String> changedNames(StyleFile file) {
-    return file.style().pieces(file.design().sizes().base()).stream()
-        .flatMap(p -> Stream.concat(Stream.of(p.name()), p.cuts().stream().map(Cut::cloth)))
+  /**
+   * The sample size alone, and a table of grade rules for the others.
+   *
+   * @param table its name
+   * @throws InputException if there are not two sizes, or a piece has not the same edges in all
+   */
+  public static Ruled ruled(StyleFile file, List<String> wanted, String table) {
+    return new StyleDxf(file, wanted).ruled(table);
+  }
+
+  /** What of a style the file does not hold as it is, one sentence each. */
+  public static List<String> lost(StyleFile file) {
+    List<String> said = new ArrayList<>(changedNames(file));
+    Design design = file.design();
+    List<String> lost = new ArrayList<>();
+    if (design.outlined().stream()
+            .anyMatch(p -> p.start().draft().isEmpty() || !p.alter().isEmpty())
+        || !design.computed().isEmpty()) {
+      lost.add("how pieces are made of measures, of other pieces and by alterations");
+    }
+    if (pieces(file).flatMap(p -> p.edges().stream()).anyMatch(StyleDxf::folded)) {
+      lost.add("which lines are darts, pleats and gathers");
+    }
+    if (!design.seams().isEmpty()) {
+      lost.add("seams");
+    }
+    if (!design.matches().isEmpty()
+        || design.outlined().stream().anyMatch(p -> p.place().isPresent())) {
+      lost.add("places in stripes and checks");
+    }
+    if (!design.trims().isEmpty()) {
+      lost.add("trims");
+    }
+    if (!file.wear().isEmpty()) {
+      lost.add("what it is worn for");
+    }
+    if (!lost.isEmpty()) {
+      said.add(
+          "DXF has no place for these: %s. Every piece is written as it comes out in each size."
+              .formatted(String.join("; ", lost)));
+    }
+    return said;
+  }
+
+  private static boolean folded(Edge edge) {
+    return !edge.intakes().isEmpty() || !edge.gathers().isEmpty();
+  }
+
+  private static Stream<Piece> pieces(StyleFile file) {
+    return pieces(file, file.design().sizes().base()).stream();
+  }
+
+  /** Those that are cut; what others only start from is none. */
+  private static List<Piece> pieces(StyleFile file, String size) {
+    return file.style().pieces(size).stream().filter(p -> !p.cuts().isEmpty()).toList();
+  }
+
+  private static List<String> changedNames(StyleFile file) {
+    return pieces(file)
+        .flatMap(
+            p ->
+                Stream.of(
+                        Stream.of(p.name()),
+                        p.cuts().stream().map(Cut::cloth),
+                        p.edges().stream().map(Edge::name))
+                    .flatMap(s -> s))
         .distinct()
         .filter(name -> !PlainAscii.of(name).equals(name))
         .map(
@@ -73,185 +163,166 @@ public final class StyleDxf {
         .toList();
   }
 
-  private byte[] bytes() {
-    List<String> sizes = file.design().sizes().names();
+  private byte[] nested() {
+    begin();
+    List<String> blocks = new ArrayList<>();
+    for (String size : sizes.names()) {
+      for (Piece piece : pieces(file, size)) {
+        blocks.add("P" + (blocks.size() + 1));
+        new PieceDxf(dxf, unit, piece)
+            .write(blocks.get(blocks.size() - 1), size, points(piece, size), Map.of(), own(piece));
+      }
+    }
+    return ended(blocks, Optional.empty());
+  }
+
+  private Ruled ruled(String table) {
+    if (sizes.names().size() < 2) {
+      throw InputException.of(
+          "there is one size, which needs no grade rules", "Leave --grade-rules out");
+    }
+    begin();
+    List<String> blocks = new ArrayList<>();
+    List<String> said = new ArrayList<>();
+    said.add("Grade rules move points: in other sizes notches keep their share of the edge.");
+    Map<Map<String, Point>, Integer> numbers = new LinkedHashMap<>();
+    for (Piece piece : pieces(file, sizes.base())) {
+      GradeFit.Fitted fitted = fitted(piece);
+      if (fitted.straysMm() > WORTH_SAYING_MM) {
+        said.add(
+            String.format(
+                Locale.ROOT,
+                "%s: its outline follows the grade rules within %.2f mm.",
+                piece.name(),
+                Math.ceil(fitted.straysMm() * 100) / 100));
+      }
+      Map<String, Point> points = new LinkedHashMap<>();
+      Map<String, Integer> rules = new HashMap<>();
+      for (Draft.Node node : fitted.draft().nodes()) {
+        node.name()
+            .ifPresent(
+                name -> {
+                  points.put(name, node.at());
+                  Map<String, Point> shifts = shifts(Optional.ofNullable(fitted.rules().get(name)));
+                  numbers.putIfAbsent(shifts, numbers.size() + 1);
+                  rules.put(name, numbers.get(shifts));
+                });
+      }
+      blocks.add("P" + (blocks.size() + 1));
+      new PieceDxf(dxf, unit, fitted.draft().piece())
+          .write(blocks.get(blocks.size() - 1), sizes.base(), points, rules, own(piece));
+    }
+    Map<Integer, Map<String, Point>> byNumber = new LinkedHashMap<>();
+    numbers.forEach((shifts, number) -> byNumber.put(number, shifts));
+    RuleTable rows =
+        new RuleTable(
+            PieceDxf.plain(table),
+            english() ? Unit.INCH : Unit.MM,
+            sizes.names(),
+            sizes.base(),
+            byNumber);
+    return new Ruled(ended(blocks, Optional.of(rows.name())), rows.bytes(), said);
+  }
+
+  private GradeFit.Fitted fitted(Piece piece) {
+    Map<String, Piece> all = new LinkedHashMap<>();
+    for (String size : sizes.names()) {
+      pieces(file, size).stream()
+          .filter(p -> p.name().equals(piece.name()))
+          .filter(p -> edges(p).equals(edges(piece)))
+          .forEach(p -> all.put(size, p));
+    }
+    if (all.size() < sizes.names().size()) {
+      throw new InputException(
+          Problem.inPiece(
+              piece.name(),
+              "it has not the same edges in every size, so that no rules lead from one to another",
+              "Leave --grade-rules out: every size is then drawn"));
+    }
+    Map<String, GradeFit.Shape> others = new LinkedHashMap<>();
+    all.forEach(
+        (size, p) -> {
+          if (!size.equals(sizes.base())) {
+            others.put(
+                size,
+                new GradeFit.Shape(
+                    PieceDraft.of(p, Map.of()).nodes(), PieceDraft.turns(p, all.values())));
+          }
+        });
+    return GradeFit.of(
+            PieceDraft.of(piece, points(piece, sizes.base())),
+            PieceDraft.turns(piece, all.values()),
+            sizes,
+            others,
+            false)
+        .orElseThrow();
+  }
+
+  private static List<String> edges(Piece piece) {
+    return piece.edges().stream().map(Edge::name).toList();
+  }
+
+  private Map<String, Point> shifts(Optional<GradeRule> rule) {
+    Map<String, Point> shifts = new LinkedHashMap<>();
+    int base = sizes.names().indexOf(sizes.base());
+    for (int i = 0; i < sizes.names().size(); i++) {
+      String size = sizes.names().get(i);
+      int steps = i - base;
+      shifts.put(
+          size,
+          steps == 0
+              ? new Point(0, 0)
+              : rule.map(r -> r.shiftMm(size, steps)).orElse(new Point(0, 0)));
+    }
+    return shifts;
+  }
+
+  /** The points that have a name, where the piece is cut as it is drawn. */
+  private Map<String, Point> points(Piece piece, String size) {
+    Map<String, Point> points = new LinkedHashMap<>();
+    outlined(piece)
+        .filter(p -> p.alter().isEmpty())
+        .flatMap(p -> p.start().draft())
+        .map(draft -> file.design().sizes().graded(draft, size))
+        .ifPresent(
+            draft ->
+                draft.nodes().forEach(n -> n.name().ifPresent(name -> points.put(name, n.at()))));
+    return points;
+  }
+
+  private Optional<Outlined> outlined(Piece piece) {
+    return file.design().outlined().stream().filter(p -> p.name().equals(piece.name())).findFirst();
+  }
+
+  /** What a job's piece says that is no line, quantity or grain. */
+  private ObjectNode own(Piece piece) {
+    ObjectNode own = Json.object();
+    outlined(piece)
+        .flatMap(Outlined::value)
+        .ifPresent(value -> own.set("value", Json.number(value)));
+    return own;
+  }
+
+  private void begin() {
     List<Point> all = new ArrayList<>();
-    file.style().pieces(file.design().sizes().base()).stream()
+    pieces(file, sizes.base()).stream()
         .flatMap(p -> p.edges().stream())
         .forEach(e -> all.addAll(e.line().flattened(1)));
     dxf.header(Box.around(all));
     dxf.layers(Layers.WRITTEN);
     dxf.section("BLOCKS");
-    List<String> blocks = new ArrayList<>();
-    for (String size : sizes) {
-      for (Piece piece : file.style().pieces(size)) {
-        String block = "P" + (blocks.size() + 1);
-        blocks.add(block);
-        block(block, piece, size);
-      }
-    }
+  }
+
+  private byte[] ended(List<String> blocks, Optional<String> table) {
     dxf.endSection();
     dxf.section("ENTITIES");
     blocks.forEach(dxf::insert);
-    words(
-        List.of(
-            "Style Name: " + file.design().name(),
-            "Sample Size: " + file.design().sizes().base(),
-            "Units: " + (english() ? "ENGLISH" : "METRIC")),
-        new Point(0, 0),
-        Layers.BOUNDARY);
-    return dxf.endSection().bytes();
-  }
-
-  private void words(List<String> lines, Point at, String layer) {
-    double height = WORDS_MM / unit;
-    for (int i = 0; i < lines.size(); i++) {
-      dxf.text(
-          layer,
-          PlainAscii.of(lines.get(i)),
-          at.plus(new Point(0, -1.5 * height * i)),
-          height,
-          0,
-          DxfText.Justified.LEFT);
-    }
-  }
-
-  private void block(String name, Piece piece, String size) {
-    dxf.block(name);
-    boolean sewn = piece.edges().stream().anyMatch(e -> e.allowanceMm() > 0);
-    if (sewn) {
-      CutPiece cut = Cutter.cut(piece, 1, 1);
-      ring(Layers.BOUNDARY, cut.cutting().points());
-      sewing(Layers.SEWING_LINES, piece);
-    } else {
-      sewing(Layers.BOUNDARY, piece);
-    }
-    piece.notches().forEach(notch -> notch(piece, notch));
-    piece.fold().ifPresent(fold -> mirrorLine(piece.edge(fold).line()));
-    Box box =
-        Box.around(piece.edges().stream().flatMap(e -> e.line().flattened(1).stream()).toList());
-    grainLine(piece.grain(), box);
-    piece.innerLines().forEach(this::inner);
-    words(said(piece, size), in(box.centre()), Layers.BOUNDARY);
-    dxf.endBlock();
-  }
-
-  private static List<String> said(Piece piece, String size) {
     List<String> said = new ArrayList<>();
-    said.add("Piece Name: " + piece.name());
-    said.add("Size: " + size);
-    for (Cut cut : piece.cuts()) {
-      said.add("Material: " + cut.cloth());
-      said.add("Quantity: " + Quantity.of(cut));
-    }
-    if (!piece.grain().word().equals(Grain.ALONG.word())) {
-      said.add("Grain: " + piece.grain().word());
-    }
-    return said;
-  }
-
-  private Point in(Point mm) {
-    return mm.times(1 / unit);
-  }
-
-  /** A closed line of straight stretches; where it turns little it is taken for a curve. */
-  private void ring(String layer, List<Point> points) {
-    dxf.polyline(layer, points.stream().map(this::in).toList(), true);
-    for (int i = 0; i < points.size(); i++) {
-      Point before = points.get((i + points.size() - 1) % points.size());
-      Point after = points.get((i + 1) % points.size());
-      Point at = points.get(i);
-      double turn = degrees(at.minus(before), after.minus(at));
-      point(turn > CORNER_DEGREES ? Layers.TURN_POINTS : Layers.CURVE_POINTS, at);
-    }
-  }
-
-  private static double degrees(Point in, Point out) {
-    return Math.abs(Math.toDegrees(Math.atan2(in.cross(out), in.dot(out))));
-  }
-
-  private void point(String layer, Point at) {
-    dxf.point(layer, in(at));
-  }
-
-  private void sewing(String layer, Piece piece) {
-    List<Segment> segments =
-        piece.edges().stream().flatMap((Edge e) -> e.line().segments().stream()).toList();
-    List<Point> points = new ArrayList<>();
-    for (int i = 0; i < segments.size(); i++) {
-      Segment before = segments.get((i + segments.size() - 1) % segments.size());
-      points.addAll(marked(before, segments.get(i)));
-    }
-    dxf.polyline(layer, points.stream().map(this::in).toList(), true);
-  }
-
-  /** The points of a segment but its last, marked as turn or curve points. */
-  private List<Point> marked(Segment before, Segment segment) {
-    List<Point> line = new Path(List.of(segment)).flattened(FLATTENING_MM);
-    boolean smooth =
-        before instanceof Segment.Cubic
-            && segment instanceof Segment.Cubic
-            && degrees(before.direction(1), segment.direction(0)) < SMOOTH_DEGREES;
-    point(smooth ? Layers.CURVE_POINTS : Layers.TURN_POINTS, line.get(0));
-    line.subList(1, line.size() - 1).forEach(p -> point(Layers.CURVE_POINTS, p));
-    return line.subList(0, line.size() - 1);
-  }
-
-  private void notch(Piece piece, Notch notch) {
-    Edge edge = piece.edge(notch.edge());
-    double aside =
-        notch.strokes() == 1 ? 0 : Math.min(HALF_DOUBLE_MM, toJoint(edge, notch.atMm()) / 2);
-    for (double at :
-        notch.strokes() == 1
-            ? new double[] {notch.atMm()}
-            : new double[] {notch.atMm() - aside, notch.atMm() + aside}) {
-      Path.Tangent tangent = edge.line().tangent(at);
-      Point inward = tangent.direction().left();
-      point(Layers.NOTCHES, tangent.at().minus(inward.times(edge.allowanceMm())));
-      dxf.put(39, notch.depthMm() / unit);
-      dxf.put(50, Math.toDegrees(Math.atan2(inward.y(), inward.x())));
-    }
-  }
-
-  /**
-   * How far it is to where two lines or curves of an edge meet: both strokes lie on one of them.
-   */
-  private static double toJoint(Edge edge, double atMm) {
-    double joint = 0;
-    double least = atMm;
-    for (Segment segment : edge.line().segments()) {
-      joint += new Path(List.of(segment)).length();
-      least = Math.min(least, Math.abs(joint - atMm));
-    }
-    return least;
-  }
-
-  private void mirrorLine(Path edge) {
-    dxf.line(Layers.MIRROR_LINE, in(edge.start()), in(edge.end()));
-  }
-
-  /** Along the warp, through the middle. */
-  private void grainLine(Grain grain, Box box) {
-    double warp = Math.toRadians(-grain.drawnTurns().get(0));
-    Point half = new Point(Math.cos(warp), Math.sin(warp)).times(box.length() / 4);
-    dxf.line(Layers.GRAIN_LINE, in(box.centre().minus(half)), in(box.centre().plus(half)));
-  }
-
-  private void inner(InnerLine line) {
-    List<Point> points = new ArrayList<>();
-    if (line.name().startsWith(DRILL_HOLE)) {
-      point(Layers.DRILL_HOLES, Box.around(line.line().flattened(0.01)).centre());
-      return;
-    }
-    List<Segment> segments = line.line().segments();
-    boolean closed = line.line().start().distance(line.line().end()) < 1e-6;
-    for (int i = 0; i < segments.size(); i++) {
-      points.addAll(
-          marked(segments.get((i + segments.size() - 1) % segments.size()), segments.get(i)));
-    }
-    if (!closed) {
-      points.add(line.line().end());
-    }
-    dxf.polyline(Layers.INNER_LINES, points.stream().map(this::in).toList(), closed);
+    said.add("Style Name: " + file.design().name());
+    said.add("Sample Size: " + sizes.base());
+    table.ifPresent(name -> said.add("Grade Rule Table: " + name));
+    said.add("Units: " + (english() ? "ENGLISH" : "METRIC"));
+    PieceDxf.words(dxf, said, new Point(0, 0), WORDS_MM / unit);
+    return dxf.endSection().bytes();
   }
 }

@@ -4,8 +4,10 @@ import ellwand.file.source.Names;
 import ellwand.file.source.Spelling;
 import ellwand.file.source.Spot;
 import ellwand.pattern.Draft;
+import ellwand.pattern.GradeRule;
 import ellwand.pattern.Outlined;
 import ellwand.pattern.Sizes;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
@@ -72,15 +74,29 @@ final class GradeNames {
                 draft.nodes().stream().flatMap(n -> n.name().stream()),
                 draft.innerLines().stream().map(l -> l.name()))
             .toList();
+    List<String> handles = handles(draft);
     for (String point : points) {
       grade
           .get(point)
           .holds(
-              known.contains(point),
+              known.contains(point) || handles.contains(point),
               "no point or line of it is called " + Names.shown(point),
               known.isEmpty()
                   ? "Name its points with {point: name, at: [x, y]}"
                   : "Use one of " + String.join(", ", known));
     }
+  }
+
+  private static List<String> handles(Draft draft) {
+    List<String> handles = new ArrayList<>();
+    for (int i = 0; i < draft.nodes().size(); i++) {
+      Draft.Node from = draft.nodes().get(i);
+      Draft.Node to = draft.nodes().get((i + 1) % draft.nodes().size());
+      if (to.arriving().isPresent()) {
+        from.name().map(GradeRule::curveFrom).ifPresent(handles::add);
+        to.name().map(GradeRule::curveTo).ifPresent(handles::add);
+      }
+    }
+    return handles;
   }
 }

@@ -63,13 +63,22 @@ public final class StyleWriter {
     return new PieceWriter(new Measures(unit)).outlined(new Outlined(draft));
   }
 
+  /**
+   * The entry of the sizes.
+   *
+   * @param unit that bare numbers stand for
+   */
+  public static ObjectNode sizes(Sizes sizes, Unit unit) {
+    return sizes(sizes, new Measures(unit));
+  }
+
   private ObjectNode file(Set<Wear> wear) {
     ObjectNode file = Json.object();
     file.put("ellwand", 1);
     file.put("unit", design.unit().symbol());
     file.set("style", style(wear));
     if (design.sizes().names().size() > 1 || !design.sizes().body().mmBySize().isEmpty()) {
-      file.set("sizes", sizes(design.sizes()));
+      file.set("sizes", sizes(design.sizes(), measures));
     }
     return file;
   }
@@ -146,7 +155,7 @@ public final class StyleWriter {
     return barred;
   }
 
-  private ObjectNode sizes(Sizes sizes) {
+  private static ObjectNode sizes(Sizes sizes, Measures measures) {
     ObjectNode node = Json.object();
     ArrayNode names = node.putArray("names");
     sizes.names().forEach(names::add);
@@ -168,19 +177,19 @@ public final class StyleWriter {
           .forEach(
               (piece, rules) -> {
                 ObjectNode ofPiece = grade.putObject(piece);
-                rules.forEach((point, rule) -> ofPiece.set(point, rule(rule)));
+                rules.forEach((point, rule) -> ofPiece.set(point, rule(rule, sizes, measures)));
               });
     }
     return node;
   }
 
-  private JsonNode rule(GradeRule rule) {
+  private static JsonNode rule(GradeRule rule, Sizes sizes, Measures measures) {
     if (rule instanceof GradeRule.Step step) {
       return measures.place(step.aSizeMm());
     }
     Map<String, Point> bySize = ((GradeRule.EachSize) rule).bySizeMm();
     ObjectNode node = Json.object();
-    design.sizes().names().stream()
+    sizes.names().stream()
         .filter(bySize::containsKey)
         .forEach(size -> node.set(size, measures.place(bySize.get(size))));
     return node;

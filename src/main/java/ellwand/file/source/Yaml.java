@@ -39,7 +39,7 @@ public final class Yaml {
   }
 
   /** A value on one line, as it can stand after a name or in brackets. */
-  static String line(JsonNode value) {
+  public static String line(JsonNode value) {
     SequenceNode alone = new SequenceNode(Tag.SEQ, List.of(flow(value)), FlowStyle.FLOW);
     DumperOptions options = new DumperOptions();
     options.setWidth(Integer.MAX_VALUE);

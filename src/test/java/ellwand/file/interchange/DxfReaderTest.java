@@ -31,7 +31,8 @@ class DxfReaderTest {
       Path.of("src/test/resources/ellwand/file/drawings/blocks-in-inches.dxf");
 
   private static final byte[] TROUSERS =
-      StyleDxf.bytes(StyleFile.read("sample-markers/mill-trousers/job.yaml", Folder.DISK));
+      StyleDxf.bytes(
+          StyleFile.read("sample-markers/mill-trousers/job.yaml", Folder.DISK), List.of());
 
   private static Box box(Piece piece) {
     return Box.around(

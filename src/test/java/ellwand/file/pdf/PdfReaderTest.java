@@ -83,6 +83,7 @@ class PdfReaderTest {
             Optional.empty(),
             Optional.empty(),
             Optional.empty(),
+            List.of(),
             tiling));
   }
 

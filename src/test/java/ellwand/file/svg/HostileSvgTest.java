@@ -38,6 +38,7 @@ class HostileSvgTest {
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
+                List.of(),
                 Optional.empty()))
         .outputs("a.yaml", "b.svg")
         .get(0)

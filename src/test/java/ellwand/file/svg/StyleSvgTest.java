@@ -44,6 +44,7 @@ class StyleSvgTest {
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
+                List.of(),
                 Optional.empty()))
         .file();
   }
