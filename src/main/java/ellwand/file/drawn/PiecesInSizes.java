@@ -1,5 +1,6 @@
 package ellwand.file.drawn;
 
+import ellwand.file.source.Yaml;
 import ellwand.geometry.Motion;
 import ellwand.geometry.Point;
 import ellwand.pattern.Draft;
@@ -85,6 +86,15 @@ public final class PiecesInSizes {
     if (fitted.straysMm() > WORTH_SAYING_MM) {
       said.add(mm("its outline in other sizes is graded within %.2f mm", fitted.straysMm()));
     }
+    own.entrySet().stream()
+        .filter(e -> !e.getValue().words().path("cut").equals(piece.words().path("cut")))
+        .findFirst()
+        .ifPresent(
+            e ->
+                said.add(
+                    "it is cut otherwise in size %s (%s), which a style says for all sizes"
+                        .formatted(
+                            e.getKey(), Yaml.line(e.getValue().words().path("cut")))));
     double off = notchesOff(fitted, own);
     if (off > NOTCH_MM) {
       said.add(
