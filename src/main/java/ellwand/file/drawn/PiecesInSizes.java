@@ -93,8 +93,7 @@ public final class PiecesInSizes {
             e ->
                 said.add(
                     "it is cut otherwise in size %s (%s), which a style says for all sizes"
-                        .formatted(
-                            e.getKey(), Yaml.line(e.getValue().words().path("cut")))));
+                        .formatted(e.getKey(), Yaml.line(e.getValue().words().path("cut")))));
     double off = notchesOff(fitted, own);
     if (off > NOTCH_MM) {
       said.add(

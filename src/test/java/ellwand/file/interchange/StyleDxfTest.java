@@ -86,8 +86,7 @@ class StyleDxfTest {
   }
 
   /** What is cut another number of times in some size, as strips are, is told. */
-  private static void assertCuts(
-      List<Piece> expected, Converted read, String size, boolean base) {
+  private static void assertCuts(List<Piece> expected, Converted read, String size, boolean base) {
     for (Piece piece : expected) {
       Piece back =
           read.file().style().pieces(size).stream()
