@@ -49,11 +49,9 @@ class FaultsTest {
   }
 
   @AfterEach
-  void close() throws InterruptedException {
+  void close() {
     workshop.close();
-    for (ToyProcess helper : helpers) {
-      helper.close();
-    }
+    helpers.forEach(ToyProcess::close);
   }
 
   @Test
@@ -167,7 +165,6 @@ class FaultsTest {
     workshop.close();
     int port = workshop.place().port();
     try (ToyProcess asker = ToyProcess.start(ToyAsker.class, port)) {
-      asker.says("", 0);
       helpers.add(ToyProcess.start(ToyHelper.class, Place.here(port), 1, Engine.version()));
       helpers.get(0).says("begun first asker", 1);
       asker.kill();

@@ -62,8 +62,8 @@ final class ToyProcess implements AutoCloseable {
     return lines.stream().filter(line -> line.contains(part)).count();
   }
 
-  void kill() throws InterruptedException {
-    process.destroyForcibly().waitFor();
+  void kill() {
+    process.destroyForcibly().onExit().join();
   }
 
   /** As Ctrl-C, and as a partition does: nothing comes through until it goes on. */
@@ -76,7 +76,7 @@ final class ToyProcess implements AutoCloseable {
   }
 
   @Override
-  public void close() throws InterruptedException {
+  public void close() {
     kill();
   }
 }
