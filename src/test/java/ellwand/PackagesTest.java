@@ -132,7 +132,19 @@ class PackagesTest {
             "units",
             "problem",
             "work"));
-    TABLE.put("bench", with("nest", "nest", "order", "job", "figures", "file.job", "app"));
+    TABLE.put(
+        "bench",
+        with(
+            "nest",
+            "nest",
+            "order",
+            "job",
+            "figures",
+            "file.source",
+            "file.job",
+            "app",
+            "many",
+            "many.cluster"));
   }
 
   private static JavaClasses classes;

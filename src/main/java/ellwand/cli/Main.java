@@ -32,6 +32,7 @@ import picocli.CommandLine.ExitCode;
       OrderCommand.class,
       BatchCommand.class,
       DeskCommand.class,
+      HelperCommand.class,
       CommandLine.HelpCommand.class
     },
     synopsisSubcommandLabel = "COMMAND",
