@@ -32,10 +32,10 @@ import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine;
 
 /** Measures what helpers bring and what they cost; see benchmarks/README.md. */
 @Command(
@@ -236,8 +236,7 @@ public final class ManyHelpers {
   }
 
   private static HelpedWorkshop open(Craft craft) {
-    return HelpedWorkshop.open(
-        craft, 1, new Door(Place.here(0), Optional.empty()), text -> {});
+    return HelpedWorkshop.open(craft, 1, new Door(Place.here(0), Optional.empty()), text -> {});
   }
 
   /** Helpers as another process. */

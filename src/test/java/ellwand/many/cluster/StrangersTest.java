@@ -55,8 +55,7 @@ class StrangersTest {
   void keysAreForOneMachineEachAndForNobodyElse() throws Exception {
     List<Path> later = new KeyMaker(folder.resolve("ours")).make(List.of("cellar"));
     for (Path file : List.of(ours.get(0), ours.get(1), later.get(0))) {
-      assertEquals(
-          "rw-------", PosixFilePermissions.toString(Files.getPosixFilePermissions(file)));
+      assertEquals("rw-------", PosixFilePermissions.toString(Files.getPosixFilePermissions(file)));
       KeyStore store = KeyStore.getInstance(file.toFile(), KeyFile.PASSWORD.toCharArray());
       assertTrue(store.isKeyEntry("member"));
       assertFalse(store.isKeyEntry("authority"), "the authority's key left its folder");
