@@ -131,6 +131,11 @@ final class Attempt {
     return !placing.betterAndBetter().isEmpty();
   }
 
+  /** The steps that its last effort took. */
+  double steps() {
+    return placing.steps();
+  }
+
   /** How the cloth lies. */
   Fold fold() {
     return cloth.fold();

@@ -44,7 +44,7 @@ final class Clock {
   Clock(Request request, Optional<MarkerListener> listener, LongSupplier nanos) {
     this.request = request;
     this.spending = new Spending(request.effort(), nanos);
-    this.dealt = new Spending(request.effort().least(), nanos);
+    this.dealt = Spending.patient(request.effort().least(), nanos);
     this.search = search(false);
     this.relay = listener.map(Relay::new);
   }
@@ -60,6 +60,11 @@ final class Clock {
     shareBefore += shareNow;
     shareNow = share;
     return request.with(dealt.take(share));
+  }
+
+  /** Counts the steps of a part that is over. */
+  synchronized void count(double steps) {
+    dealt.use(steps);
   }
 
   /**

@@ -116,6 +116,7 @@ final class WaysTried {
     try {
       attempt.search();
     } finally {
+      clock.count(attempt.steps());
       if (attempt.found()) {
         best.merge(fold, attempt, WaysTried::better);
       }
@@ -130,7 +131,12 @@ final class WaysTried {
 
   private void goOn(Attempt attempt, Supplier<Effort> effort) {
     if (!stop.wanted()) {
-      part(attempt.fold().words(), () -> attempt.goOn(effort.get()));
+      part(
+          attempt.fold().words(),
+          () -> {
+            attempt.goOn(effort.get());
+            clock.count(attempt.steps());
+          });
     }
   }
 

@@ -25,7 +25,14 @@ public final class Spending {
   /** As long again as it took to a gain. */
   private static final double AGAIN = 2;
 
+  /** Steps that a second holds at least: half of what a quiet core does when warm; ours. */
+  private static final double STEPS_A_SECOND = 1000;
+
+  /** So long a time waits for them at the most, s; ours. */
+  private static final double PATIENCE = 5;
+
   private final Effort effort;
+  private final boolean patient;
   private final LongSupplier nanos;
   private long started;
   private boolean begun;
@@ -40,9 +47,27 @@ public final class Spending {
 
   /** With a clock of its own, ns. */
   public Spending(Effort effort, LongSupplier nanos) {
+    this(effort, nanos, false);
+  }
+
+  private Spending(Effort effort, LongSupplier nanos, boolean patient) {
     this.effort = effort;
+    this.patient = patient;
     this.nanos = nanos;
     this.started = nanos.getAsLong();
+  }
+
+  /**
+   * For a search that counts its steps: where the machine is cold or busy, time does not run ahead
+   * of 1,000 steps a second, until it is 5 s behind the clock.
+   */
+  public static Spending patient(Effort effort) {
+    return patient(effort, System::nanoTime);
+  }
+
+  /** The same with a clock of its own, ns. */
+  public static Spending patient(Effort effort, LongSupplier nanos) {
+    return new Spending(effort, nanos, !effort.repeats());
   }
 
   /**
@@ -78,7 +103,7 @@ public final class Spending {
         : Optional.of(Effort.ofSeconds(until));
   }
 
-  /** Counts steps, or parts of a step; makes no difference where time is what limits. */
+  /** Counts steps, or parts of a step; where time limits only a patient spending asks for them. */
   public void use(double steps) {
     used += steps;
   }
@@ -99,7 +124,8 @@ public final class Spending {
 
   /** Seconds since this was made or begun. */
   public double seconds() {
-    return (nanos.getAsLong() - started) / 1e9;
+    double clock = (nanos.getAsLong() - started) / 1e9;
+    return patient ? Math.min(clock, Math.max(used / STEPS_A_SECOND, clock - PATIENCE)) : clock;
   }
 
   /** The share that is used up, 0 to 1 or a little more. */

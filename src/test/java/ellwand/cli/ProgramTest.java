@@ -2,6 +2,7 @@ package ellwand.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -93,5 +94,32 @@ class ProgramTest {
     assertTrue(ran.err().contains("java -Xmx40m"), ran.err());
     assertFalse(ran.err().contains("\tat "), ran.err());
     assertFalse(Files.exists(out));
+  }
+
+  /** Twice in this process, warm the second time, and once in one of its own. */
+  @Test
+  void theSameStepsGiveTheSameMarkersByteForByte() throws Exception {
+    String first = markers(Ran.of(laying(1, "first")), "first");
+    assertEquals(first, markers(Ran.of(laying(1, "again")), "again"));
+    assertEquals(first, markers(run("512m", laying(1, "apart")), "apart"));
+    assertNotEquals(first, markers(Ran.of(laying(2, "other")), "other"));
+  }
+
+  /** Stations to choose, two ways to fold the lining, and threads that meet. */
+  private Object[] laying(int seed, String name) {
+    String job = "sample-markers/weir-jacket/job.yaml";
+    return new Object[] {
+      "lay", job, "--effort", "1500steps", "--seed", seed, "--threads", 2, "--out", out(name)
+    };
+  }
+
+  private Path out(String name) {
+    return folder.resolve(name);
+  }
+
+  private String markers(Ran ran, String name) throws IOException {
+    assertEquals(0, ran.code(), ran.err());
+    return Files.readString(out(name).resolve("main.marker.json"))
+        + Files.readString(out(name).resolve("lining.marker.json"));
   }
 }

@@ -139,4 +139,29 @@ class SpendingTest {
     assertEquals(12, rest.seconds(), 1e-9);
     assertEquals(0.8, rest.leastSeconds(), 1e-9);
   }
+
+  @Test
+  void aPatientSecondHoldsAThousandStepsOnASlowMachineToo() {
+    Spending effort = Spending.patient(Effort.ofSeconds(2), () -> nanos);
+    pass(3);
+    assertEquals(0, effort.seconds(), 1e-9);
+    effort.use(500);
+    assertEquals(0.25, effort.spent(), 1e-9);
+    assertEquals(1.5, effort.rest().seconds(), 1e-9);
+    // No more than 5 s behind the clock.
+    pass(3);
+    assertEquals(1, effort.seconds(), 1e-9);
+    pass(1);
+    assertTrue(effort.over());
+  }
+
+  @Test
+  void onAQuickMachineThePatientKeepsToTheClock() {
+    Spending effort = Spending.patient(Effort.ofSeconds(2), () -> nanos);
+    effort.reach(100_000);
+    pass(1.5);
+    assertEquals(1.5, effort.seconds(), 1e-9);
+    pass(0.5);
+    assertTrue(effort.over());
+  }
 }

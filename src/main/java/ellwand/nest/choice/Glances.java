@@ -8,6 +8,7 @@ import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -121,6 +122,10 @@ public final class Glances {
   }
 
   private static List<Decision> likeliestFirst(List<Decision> decisions) {
-    return decisions.stream().sorted(Comparator.comparingDouble(Decision::expectedMm)).toList();
+    return decisions.stream()
+        .map(decision -> Map.entry(decision.expectedMm(), decision))
+        .sorted(Map.Entry.comparingByKey())
+        .map(Map.Entry::getValue)
+        .toList();
   }
 }

@@ -36,7 +36,7 @@ final class ThreadBudget {
 
   /** Time runs from here; steps are shared evenly by the threads that meet. */
   ThreadBudget(Effort effort, Stop stop, ThreadMeeting meeting, int thread) {
-    this.spending = new Spending(effort.repeats() ? effort.share(meeting.threads()) : effort);
+    this.spending = Spending.patient(effort.repeats() ? effort.share(meeting.threads()) : effort);
     this.seconds = effort.seconds();
     this.stop = stop;
     this.meeting = meeting;

@@ -46,6 +46,7 @@ public final class Placing {
   private final Request request;
   private final Teller teller;
   private final NoFit noFit;
+  private final GrownShapes grown;
   private Spending spending;
   private int searches;
   private final Deque<Found> betterAndBetter = new ArrayDeque<>();
@@ -56,14 +57,15 @@ public final class Placing {
     this.cloth = cloth;
     this.phases = phases;
     this.noFit = noFit;
+    this.grown = new GrownShapes(lay.cloth().gapMm());
     this.request = request;
     this.teller = teller;
-    this.spending = new Spending(request.effort());
+    this.spending = Spending.patient(request.effort());
   }
 
   /** Begins to spend another effort, on what was found so far. */
   public void allow(Effort more) {
-    spending = new Spending(more);
+    spending = Spending.patient(more);
     spending.begin();
   }
 
@@ -128,7 +130,7 @@ public final class Placing {
 
   private StretchTask task(
       Cloth on, Decision decision, int stretch, double fromX, double acrossMm) {
-    return StretchTask.of(on, cloth, phases, decision, stretch, fromX, acrossMm, noFit);
+    return StretchTask.of(on, cloth, phases, decision, stretch, fromX, acrossMm, grown, noFit);
   }
 
   /**
@@ -168,8 +170,12 @@ public final class Placing {
   private Optional<Layout> first(StripSearch search) {
     Effort effort = FIRST.within(opening());
     Outcome outcome = search.roughly(Request.of(effort, request.seed()).with(request.stop()));
-    spending.use(outcome.evaluations() / (double) StripSearch.STEP);
+    spending.use(steps(outcome));
     return outcome.layout();
+  }
+
+  private static double steps(Outcome outcome) {
+    return outcome.evaluations() / (double) StripSearch.STEP;
   }
 
   /** The time for a first layout, if time is what limits. */
@@ -260,7 +266,7 @@ public final class Placing {
   private Optional<Found> searchStretch(Found start, int stretch, double until, double limitMm) {
     Request part = request.with(spending.until(until)).with(request.seed().child(searches++));
     LaidStretch placed = start.stretches().get(stretch);
-    Optional<Layout> better =
+    Outcome outcome =
         placed
             .task()
             .search()
@@ -272,12 +278,21 @@ public final class Placing {
                   if (layout.length() <= limitMm) {
                     keep(start.with(stretch, layout));
                   }
-                })
-            .layout();
-    spending.reach(until * spending.effort().steps());
-    return better
+                });
+    if (spending.effort().repeats()) {
+      spending.reach(until * spending.effort().steps());
+    } else {
+      spending.use(steps(outcome) / request.threads());
+    }
+    return outcome
+        .layout()
         .filter(layout -> layout.length() <= limitMm)
         .map(layout -> keep(start.with(stretch, layout)));
+  }
+
+  /** The steps that this effort took so far, on each thread. */
+  public double steps() {
+    return spending.used();
   }
 
   /** The part of the effort that is used up, 0 to 1 or a little more. */

@@ -30,7 +30,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
-import java.util.stream.DoubleStream;
 
 /**
  * What is to be placed on one stretch, in the kernel's terms.
@@ -67,6 +66,7 @@ public record StretchTask(
    *
    * @param fromX where the stretch begins on the table, mm; of no account but for flaws and bars
    * @param acrossMm how far from its cut end the cloth is folded or cut across, mm; likewise
+   * @param grown with the cloth's gap
    */
   static StretchTask of(
       Cloth cloth,
@@ -76,6 +76,7 @@ public record StretchTask(
       int stretch,
       double fromX,
       double acrossMm,
+      GrownShapes grown,
       NoFit noFit) {
     List<Seat> seats = new ArrayList<>();
     boolean follows = false;
@@ -98,7 +99,7 @@ public record StretchTask(
         }
       }
     }
-    return of(cloth, seats, ways, keepOuts, beforeMm, noFit);
+    return of(cloth, seats, ways, keepOuts, beforeMm, grown, noFit);
   }
 
   private static StretchTask of(
@@ -107,8 +108,9 @@ public record StretchTask(
       List<List<Way>> ways,
       List<KeepOut> keepOuts,
       double beforeMm,
+      GrownShapes grown,
       NoFit noFit) {
-    Builder builder = new Builder(cloth.gapMm(), beforeMm);
+    Builder builder = new Builder(grown, beforeMm);
     ways.forEach(builder::add);
     keepOuts.forEach(keepOut -> builder.bar(keepOut.outline()));
     Optional<Strip> strip = builder.strip();
@@ -126,7 +128,7 @@ public record StretchTask(
 
   /** The same with other ways in which its copies may lie. */
   public StretchTask with(List<List<Way>> other, NoFit noFit) {
-    return of(cloth, seats, other, keepOuts, beforeMm, noFit);
+    return of(cloth, seats, other, keepOuts, beforeMm, new GrownShapes(gapMm), noFit);
   }
 
   /** Whether everything has a place with these choices. */
@@ -185,7 +187,7 @@ public record StretchTask(
    */
   private static final class Builder {
 
-    private final double gapMm;
+    private final GrownShapes grown;
     private final double beforeMm;
     private final Map<Outline, Integer> indices = new HashMap<>();
     private final List<Shape> shapes = new ArrayList<>();
@@ -193,8 +195,8 @@ public record StretchTask(
     private final List<List<StripForm>> copies = new ArrayList<>();
     private final List<Obstacle> obstacles = new ArrayList<>();
 
-    Builder(double gapMm, double beforeMm) {
-      this.gapMm = gapMm;
+    Builder(GrownShapes grown, double beforeMm) {
+      this.grown = grown;
       this.beforeMm = beforeMm;
     }
 
@@ -206,7 +208,7 @@ public record StretchTask(
       Outline outline = way.pose().outline();
       Box box = outline.box();
       return new StripForm(
-          indices.computeIfAbsent(outline, this::shape),
+          indices.computeIfAbsent(outline, o -> add(grown.of(o))),
           way.lowY(),
           way.highY(),
           beforeMm - box.minX(),
@@ -215,24 +217,14 @@ public record StretchTask(
           way.y());
     }
 
-    private int shape(Outline outline) {
-      return add(new Shape(flat(grown(outline, gapMm))).bare(flat(outline)));
-    }
-
     private int add(Shape shape) {
       shapes.add(shape);
       return shapes.size() - 1;
     }
 
-    private static double[] flat(Outline outline) {
-      return outline.points().stream()
-          .flatMapToDouble(p -> DoubleStream.of(p.x(), p.y()))
-          .toArray();
-    }
-
     /** No copy may lie there, but it may touch. */
     void bar(Outline keepOut) {
-      obstacles.add(new Obstacle(add(new Shape(flat(keepOut))), 0, 0));
+      obstacles.add(new Obstacle(add(GrownShapes.bare(keepOut)), 0, 0));
     }
 
     /** Any length is allowed: what is found too long tells how much cloth is missing. */
