@@ -1,7 +1,6 @@
 package ellwand.nest.stretch;
 
 import ellwand.geometry.Outline;
-import ellwand.geometry.Region;
 import ellwand.nest.kernel.Shape;
 import java.util.HashMap;
 import java.util.Map;
