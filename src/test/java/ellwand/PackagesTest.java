@@ -48,7 +48,8 @@ class PackagesTest {
     TABLE.put("nest.choice", with("nest.stretch", "nest.stretch"));
     TABLE.put("nest.swing", with("nest.stretch", "nest.stretch", "nest.turning"));
     TABLE.put("nest.wish", with("nest.stretch", "nest.stretch", "rule"));
-    TABLE.put("nest", with("nest.wish", "nest.wish", "nest.choice", "nest.swing"));
+    TABLE.put("nest.tidy", with("nest.stretch", "nest.stretch", "rule"));
+    TABLE.put("nest", with("nest.wish", "nest.wish", "nest.choice", "nest.swing", "nest.tidy"));
     TABLE.put("order", with("lay", "lay", "work"));
     TABLE.put("job", with("lay", "lay", "order"));
     TABLE.put("figures", with("rule", "rule", "order", "job"));
@@ -84,6 +85,7 @@ class PackagesTest {
             "nest",
             "nest.pose",
             "nest.repeat",
+            "edit",
             "draw.sheet",
             "draw.piece",
             "draw.plot",

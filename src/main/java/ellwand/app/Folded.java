@@ -47,9 +47,14 @@ record Folded(
     return of(lay, hands.nest(lay, lay.cloth().possibleFolds(), request), unit);
   }
 
-  /** The same by this process, with somebody who hears the markers on the way. */
-  static Folded make(Lay lay, Unit unit, Request request, MarkerListener listener) {
-    return of(lay, Nester.nest(lay, lay.cloth().possibleFolds(), request, listener), unit);
+  /**
+   * Tries some folds only, by this process, with somebody who hears the markers on the way.
+   *
+   * @param folds in which the cloth can be laid
+   */
+  static Folded make(
+      Lay lay, List<Fold> folds, Unit unit, Request request, MarkerListener listener) {
+    return of(lay, Nester.nest(lay, folds, request, listener), unit);
   }
 
   /** The same, but nothing longer than what another found for the lay on other cloth. */

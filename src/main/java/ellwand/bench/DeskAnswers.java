@@ -109,7 +109,7 @@ public final class DeskAnswers implements AutoCloseable {
     List<Double> millis = new ArrayList<>();
     for (int i = 0; i < DRAGS; i++) {
       String step =
-          "{\"do\":\"slide\",\"copy\":%d,\"along\":%d,\"across\":%d}"
+          "{\"do\":\"slide\",\"copies\":[%d],\"along\":%d,\"across\":%d}"
               .formatted(
                   random.nextInt(copies), random.nextInt(-400, 400), random.nextInt(-400, 400));
       long start = System.nanoTime();

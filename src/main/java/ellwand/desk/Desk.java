@@ -34,6 +34,7 @@ public final class Desk implements AutoCloseable {
 
   private static final long MOST_BYTES = 41_000_000;
   private static final int MOST_DRAWING_BYTES = 20_000_000;
+  private static final int UNPROCESSABLE = 422;
 
   /** Along the longer side of a page's picture. */
   private static final int MOST_DOTS = 2400;
@@ -164,7 +165,13 @@ public final class Desk implements AutoCloseable {
     config.routes.post("/job/table/keep", request -> changed(request, table(request)::keep));
     config.routes.post("/job/table/undo", request -> changed(request, table(request)::undo));
     config.routes.post(
-        "/job/table/step", request -> changed(request, () -> table(request).step(body(request))));
+        "/job/table/step",
+        request -> changed(request, () -> table(request).step(HandStep.of(body(request)))));
+    config.routes.post(
+        "/job/table/tidy", request -> changed(request, () -> table(request).tidy(effort(request))));
+    config.routes.get(
+        "/job/table/left", request -> json(request, table(request).leftOvers().json()));
+    config.routes.post("/job/table/left", this::keepLeftOver);
     config.routes.get(
         "/job/compare",
         request ->
@@ -184,7 +191,7 @@ public final class Desk implements AutoCloseable {
   }
 
   private static void refuse(InputException e, Context request) {
-    request.status(422);
+    request.status(e instanceof Declined declined ? declined.status() : UNPROCESSABLE);
     json(request, Json.object().set("problems", Problems.json(e.problems())));
   }
 
@@ -335,7 +342,14 @@ public final class Desk implements AutoCloseable {
 
   private void lay(Context request) {
     Effort effort = effort(request);
-    changed(request, () -> table(request).lay(effort));
+    Optional<String> way = value(body(request).get("way")).map(JsonNode::asText);
+    changed(request, () -> table(request).lay(effort, way));
+  }
+
+  private void keepLeftOver(Context request) {
+    ArrayNode names = Json.object().arrayNode();
+    job(request).keepLeftOver(word(request.queryParam("cloth")), body(request)).forEach(names::add);
+    json(request, names);
   }
 
   private void plan(Context request) {

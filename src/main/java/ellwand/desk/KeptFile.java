@@ -84,14 +84,15 @@ final class KeptFile<T> {
    * @param at from the outermost entry inward
    * @param was what the page shows of it, nothing for an entry that is not there
    * @param value what it is to be, nothing to take it out
-   * @throws InputException if somebody else has changed it meanwhile, or if the file would have
-   *     problems that it did not have; it is then as before
+   * @throws Declined if somebody else has changed it meanwhile
+   * @throws InputException if the file would have problems that it did not have; it is then as
+   *     before
    */
   void edit(List<String> at, Optional<JsonNode> was, Optional<JsonNode> value) {
     look();
     Optional<JsonNode> now = at(at);
     if (!same(now, was)) {
-      throw InputException.of(
+      throw Declined.asItIsNow(
           "this was changed meanwhile, to " + now.map(JsonNode::toString).orElse("nothing"),
           "Look at it as it is now, and change it again if you still want to");
     }
@@ -171,10 +172,10 @@ final class KeptFile<T> {
   /**
    * What it says.
    *
-   * @throws InputException with what is wrong with it
+   * @throws Declined with what is wrong with it
    */
   T get() {
-    return read.orElseThrow(() -> new InputException(problems));
+    return read.orElseThrow(() -> Declined.asItIsNow(problems));
   }
 
   /** What a page needs to change it. */

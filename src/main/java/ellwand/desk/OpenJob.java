@@ -205,18 +205,52 @@ final class OpenJob {
   /**
    * The table on which a cloth lies.
    *
-   * @throws InputException if the job has no such cloth
+   * @throws Declined if the job has no such cloth
    */
   synchronized Table table(String cloth) {
     job();
     return Optional.ofNullable(tables.get(cloth))
         .orElseThrow(
-            () -> InputException.of("the job has no such cloth", "Look at the job as it is now"));
+            () -> Declined.notThere("the job has no such cloth", "Look at the job as it is now"));
   }
 
   synchronized List<Table> tables() {
     job();
     return List.copyOf(tables.values());
+  }
+
+  /**
+   * Puts something that is left over of a cloth among the job's remnants.
+   *
+   * @param told as the page was told of it
+   * @return what it is called there, each layer by itself
+   * @throws Declined if it is not left over, or if the marker cannot be cut
+   */
+  synchronized List<String> keepLeftOver(String cloth, JsonNode told) {
+    table(cloth).legal();
+    LeftOvers left = table(cloth).leftOvers();
+    List<String> names = new ArrayList<>();
+    for (JsonNode entry : left.entries(left.named(told))) {
+      change("remnants", f -> names.add(shelved(f, cloth, entry)));
+    }
+    return names;
+  }
+
+  /** Puts a remnant into the file, under a name that is free. */
+  private static String shelved(KeptFile<Job> f, String cloth, JsonNode remnant) {
+    Optional<JsonNode> shelf = f.at(List.of("remnants")).filter(node -> !node.isEmpty());
+    String plain = cloth + " left over";
+    String name = plain;
+    for (int i = 2; shelf.isPresent() && shelf.get().has(name); i++) {
+      name = plain + " " + i;
+    }
+    if (shelf.isPresent()) {
+      f.edit(List.of("remnants", name), Optional.empty(), Optional.of(remnant));
+    } else {
+      List<String> at = List.of("remnants");
+      f.edit(at, f.at(at), Optional.of(Json.object().set(name, remnant)));
+    }
+    return name;
   }
 
   /** One marker for each cloth, all of which have passed the check. */

@@ -72,7 +72,7 @@ final class OrderBook {
    */
   synchronized void begin(JsonNode colours) {
     if (file().isPresent()) {
-      throw InputException.of("there is an order already", "Change its entries");
+      throw Declined.asItIsNow("there is an order already", "Change its entries");
     }
     ObjectNode entries = YamlTree.of(text(style)).orElse(Json.object());
     ObjectNode root = Json.object();
@@ -107,7 +107,8 @@ final class OrderBook {
   private KeptFile<OrderJob> known() {
     return file()
         .orElseThrow(
-            () -> InputException.of("there is no order yet", "Write how many of which size first"));
+            () ->
+                Declined.asItIsNow("there is no order yet", "Write how many of which size first"));
   }
 
   /** Plans it, and tells the tabs when that is done. */

@@ -9,7 +9,6 @@ import ellwand.app.Printing;
 import ellwand.app.TableRun;
 import ellwand.file.source.Names;
 import ellwand.job.Job;
-import ellwand.problem.InputException;
 import io.javalin.http.Context;
 import java.util.List;
 import java.util.Optional;
@@ -65,7 +64,7 @@ final class Prints {
   /**
    * One of several.
    *
-   * @throws InputException if there is none of that name
+   * @throws Declined if there is none of that name
    */
   static Output named(List<Output> outputs, String name) {
     return outputs.stream()
@@ -73,7 +72,7 @@ final class Prints {
         .findFirst()
         .orElseThrow(
             () ->
-                InputException.of(
+                Declined.notThere(
                     "there is no file " + Names.shown(name), "Choose one of the list"));
   }
 }

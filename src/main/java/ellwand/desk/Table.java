@@ -1,15 +1,16 @@
 package ellwand.desk;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import ellwand.app.TableRun;
 import ellwand.cloth.Cloth;
+import ellwand.cloth.Fold;
 import ellwand.edit.HandLaid;
 import ellwand.file.source.Folder;
 import ellwand.file.source.Json;
 import ellwand.file.source.WholeFile;
 import ellwand.job.Job;
 import ellwand.lay.Marker;
+import ellwand.nest.MarkerListener;
 import ellwand.problem.InputException;
 import ellwand.problem.Problem;
 import ellwand.work.Effort;
@@ -22,6 +23,7 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * One cloth of a job on the table: the marker that lies there, the search for a shorter one, and
@@ -31,16 +33,45 @@ final class Table {
 
   private static final int MOST_STEPS_BACK = 200;
 
+  /** Less than this is rounding, mm. */
+  private static final double SAME_MM = 1e-6;
+
   private final String cloth;
   private final Path file;
   private final Tabs tabs;
-  private final Deque<Marker> before = new ArrayDeque<>();
+  private final Deque<Laid> before = new ArrayDeque<>();
   private Job job;
   private Cloth goods;
   private Optional<HandLaid> hand = Optional.empty();
-  private Optional<Stop> search = Optional.empty();
+  private Optional<Search> search = Optional.empty();
   private long seed;
   private List<Problem> refused = List.of();
+
+  /** What lay here. */
+  private record Laid(Marker marker, Set<Integer> pinned) {}
+
+  /** How a search finds markers, told to a listener on the way. */
+  @FunctionalInterface
+  private interface Finder {
+    Marker find(Request request, MarkerListener listener);
+  }
+
+  /** A search that runs. */
+  private static final class Search {
+    private final Stop stop = new Stop();
+    private final boolean anew;
+    private final boolean keepsPins;
+    private boolean found;
+
+    /**
+     * @param anew whether what it finds first takes the place of what lies there, longer or not
+     * @param keepsPins whether its copies are those that lie there
+     */
+    Search(boolean anew, boolean keepsPins) {
+      this.anew = anew;
+      this.keepsPins = keepsPins;
+    }
+  }
 
   Table(String cloth, Path folder, Tabs tabs) {
     this.cloth = cloth;
@@ -57,30 +88,61 @@ final class Table {
     boolean first = job == null;
     job = now;
     goods = as;
-    if (first && Folder.DISK.holds(file.toString())) {
-      hand = TableRun.kept(job, goods, file.toString(), Folder.DISK).map(HandLaid::of);
-    } else {
-      hand = hand.map(h -> HandLaid.of(TableRun.of(job, goods, h.marker())));
-      before.clear();
-    }
-    search.ifPresent(Stop::request);
+    endSearch();
+    hand =
+        first && Folder.DISK.holds(file.toString())
+            ? TableRun.kept(job, goods, file.toString(), Folder.DISK)
+            : hand.map(h -> TableRun.of(job, goods, h.marker(), h.pinned()));
   }
 
   /**
    * Starts the search for a marker, or for a shorter one than lies here.
    *
    * @param effort after which it ends by itself
+   * @param way in which the cloth shall lie, whether that takes more of it or not; any if empty
+   * @throws Declined if the cloth cannot lie so
    */
-  synchronized void lay(Effort effort) {
-    search.ifPresent(Stop::request);
-    Stop stop = new Stop();
-    search = Optional.of(stop);
-    refused = List.of();
-    seed++;
-    Request request = new Request(effort, new Seed(seed), threads(), stop, Progress.NONE);
+  synchronized void lay(Effort effort, Optional<String> way) {
+    List<Fold> folds = way.map(this::fold).map(List::of).orElseGet(goods::possibleFolds);
     Job asked = job;
     Cloth on = goods;
-    Thread searching = new Thread(() -> search(asked, on, request, stop), "table " + cloth);
+    start(
+        effort,
+        new Search(way.isPresent(), false),
+        (request, listener) -> TableRun.lay(asked, on, folds, request, listener));
+  }
+
+  private Fold fold(String words) {
+    return goods.possibleFolds().stream()
+        .filter(fold -> fold.words().equals(words))
+        .findFirst()
+        .orElseThrow(
+            () ->
+                Declined.asItIsNow(
+                    cloth + " cannot lie like that", "Choose one of its ways, or add it to them"));
+  }
+
+  /**
+   * Goes on from what lies here.
+   *
+   * @param effort after which it ends by itself
+   */
+  synchronized void tidy(Effort effort) {
+    HandLaid from = hand();
+    start(
+        effort,
+        new Search(false, true),
+        (request, listener) -> TableRun.tidy(from, request, listener));
+  }
+
+  private void start(Effort effort, Search next, Finder finder) {
+    search.ifPresent(s -> s.stop.request());
+    search = Optional.of(next);
+    refused = List.of();
+    seed++;
+    Request request = new Request(effort, new Seed(seed), threads(), next.stop, Progress.NONE);
+    Job asked = job;
+    Thread searching = new Thread(() -> run(finder, request, asked, next), "table " + cloth);
     searching.setDaemon(true);
     searching.start();
     tabs.tell("searching", said());
@@ -91,46 +153,54 @@ final class Table {
     return Math.max(1, Runtime.getRuntime().availableProcessors() - 1);
   }
 
-  private void search(Job asked, Cloth on, Request request, Stop stop) {
+  private void run(Finder finder, Request request, Job asked, Search by) {
     try {
-      Marker best =
-          TableRun.lay(asked, on, asked.unit(), request, marker -> better(marker, asked, stop));
-      better(best, asked, stop);
+      better(finder.find(request, marker -> better(marker, asked, by, false)), asked, by, true);
     } catch (InputException e) {
-      refuse(e.problems(), stop);
+      refuse(e.problems(), by);
     } catch (RuntimeException | Error e) {
       refuse(
           List.of(
               Problem.of(
                   "the search failed by a mistake in Ellwand: " + e,
                   "Please report this with the job file; what lay here before still does")),
-          stop);
+          by);
     }
-    ended(stop);
+    ended(by);
   }
 
-  private synchronized void better(Marker marker, Job asked, Stop stop) {
-    if (asked != job || search.filter(s -> s == stop).isEmpty()) {
+  private boolean runs(Search by) {
+    return search.filter(s -> s == by).isPresent();
+  }
+
+  private synchronized void better(Marker marker, Job asked, Search by, boolean last) {
+    if (asked != job || !runs(by)) {
       return;
     }
     boolean shorter =
         hand.filter(h -> h.findings().isEmpty())
-            .map(h -> marker.clothLengthMm() < h.marker().clothLengthMm() - 1e-6)
+            .map(h -> marker.clothLengthMm() < h.marker().clothLengthMm() - SAME_MM)
             .orElse(true);
-    if (shorter) {
-      put(HandLaid.of(marker));
-      tabs.tell("marker", TableJson.event(this, hand.get(), false));
+    // What serves the cutter's wishes comes last and is longer.
+    boolean pleases = last && by.found && goods.wishes().any();
+    if (shorter || pleases || by.anew && !by.found) {
+      if (!by.found) {
+        remember();
+      }
+      by.found = true;
+      put(HandLaid.of(marker, by.keepsPins ? hand().pinned() : Set.of()));
+      tabs.tell("marker", TableJson.event(this, hand(), false));
     }
   }
 
-  private synchronized void refuse(List<Problem> problems, Stop stop) {
-    if (search.filter(s -> s == stop).isPresent()) {
+  private synchronized void refuse(List<Problem> problems, Search by) {
+    if (runs(by)) {
       refused = problems;
     }
   }
 
-  private synchronized void ended(Stop stop) {
-    if (search.filter(s -> s == stop).isPresent()) {
+  private synchronized void ended(Search by) {
+    if (runs(by)) {
       search = Optional.empty();
       tabs.tell("searched", said());
     }
@@ -146,7 +216,16 @@ final class Table {
 
   /** Ends the search; the best that it found lies here. */
   synchronized void keep() {
-    search.ifPresent(Stop::request);
+    search.ifPresent(s -> s.stop.request());
+  }
+
+  /** Ends the search without waiting for more. */
+  private void endSearch() {
+    if (search.isPresent()) {
+      keep();
+      search = Optional.empty();
+      tabs.tell("searched", said());
+    }
   }
 
   void close() {
@@ -156,68 +235,51 @@ final class Table {
   /**
    * A step by hand.
    *
-   * @param ask what is done ({@code move, slide, turn, exchange}), to which copy, and how far
-   * @throws InputException if there is nothing to do it with
+   * @throws Declined if it cannot be done with what lies here
    */
-  synchronized void step(JsonNode ask) {
-    HandLaid now = hand();
-    keep();
-    search = Optional.empty();
-    int copy = copy(ask.path("copy"), now);
-    double along = ask.path("along").asDouble();
-    double across = ask.path("across").asDouble();
-    HandLaid next =
-        switch (ask.path("do").asText()) {
-          case "move" -> now.move(copy, along, across);
-          case "slide" -> now.slide(copy, along, across);
-          case "turn" -> now.turn(copy, ask.path("degrees").asDouble());
-          case "exchange" -> now.exchange(copy, copy(ask.path("other"), now));
-          default ->
-              throw InputException.of(
-                  "this cannot be done by hand", "Move, slide, turn or exchange a piece");
-        };
-    before.push(now.marker());
-    if (before.size() > MOST_STEPS_BACK) {
-      before.removeLast();
-    }
+  synchronized void step(HandStep step) {
+    HandLaid next = step.on(hand());
+    endSearch();
+    remember();
     put(next);
     tabs.tell("marker", TableJson.event(this, next, true));
   }
 
-  private static int copy(JsonNode number, HandLaid now) {
-    int copy = number.asInt(-1);
-    if (copy < 0 || copy >= now.marker().copies().size()) {
-      throw InputException.of("there is no such piece on the table", "Look at it as it lies now");
+  private void remember() {
+    hand.ifPresent(h -> before.push(new Laid(h.marker(), h.pinned())));
+    if (before.size() > MOST_STEPS_BACK) {
+      before.removeLast();
     }
-    return copy;
   }
 
   synchronized void undo() {
+    endSearch();
     if (!before.isEmpty()) {
-      put(HandLaid.of(before.pop()));
-      tabs.tell("marker", TableJson.event(this, hand.get(), true));
+      Laid last = before.pop();
+      put(TableRun.of(job, goods, last.marker(), last.pinned()));
+      tabs.tell("marker", TableJson.event(this, hand(), true));
     }
   }
 
   private void put(HandLaid next) {
     hand = Optional.of(next);
-    WholeFile.write(file, TableRun.bytes(job, next.marker()));
+    WholeFile.write(file, TableRun.bytes(job, next));
   }
 
   private HandLaid hand() {
     return hand.orElseThrow(
-        () -> InputException.of("nothing lies on " + cloth + " yet", "Lay it first"));
+        () -> Declined.asItIsNow("nothing lies on " + cloth + " yet", "Lay it first"));
   }
 
   /**
    * What lies here, to be cut.
    *
-   * @throws InputException if nothing does, or it breaks a rule
+   * @throws Declined if nothing does, or it breaks a rule
    */
   synchronized Marker legal() {
     HandLaid now = hand();
     if (!now.findings().isEmpty()) {
-      throw InputException.of(
+      throw Declined.asItIsNow(
           "the marker of "
               + cloth
               + " cannot be cut: "
@@ -225,6 +287,11 @@ final class Table {
           "Put right what the table tells, or lay it anew");
     }
     return now.marker();
+  }
+
+  /** What is left of the cloth as it lies now. */
+  synchronized LeftOvers leftOvers() {
+    return LeftOvers.of(hand().marker(), job.unit());
   }
 
   synchronized Job job() {

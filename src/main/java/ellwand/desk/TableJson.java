@@ -3,6 +3,7 @@ package ellwand.desk;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import ellwand.cloth.Cloth;
+import ellwand.cloth.Fold;
 import ellwand.cloth.KeepOut;
 import ellwand.cloth.Zone;
 import ellwand.edit.HandLaid;
@@ -34,6 +35,11 @@ final class TableJson {
     json.set("widthMm", Json.number(cloth.usableWidthMm()));
     json.set("gapMm", Json.number(cloth.gapMm()));
     json.put("direction", cloth.direction().words());
+    ArrayNode ways = json.putArray("ways");
+    for (Fold fold : cloth.folds()) {
+      ObjectNode way = ways.addObject().put("name", fold.words());
+      cloth.barred(fold).ifPresent(problem -> way.put("why", problem.clause()));
+    }
     return json;
   }
 
@@ -77,6 +83,8 @@ final class TableJson {
     }
     ArrayNode copies = json.putArray("copies");
     marker.copies().forEach(copy -> copies.add(copy(copy)));
+    ArrayNode pinned = json.putArray("pinned");
+    hand.pinned().stream().sorted().forEach(pinned::add);
     ArrayNode findings = json.putArray("findings");
     hand.findings().forEach(finding -> findings.add(finding(finding, unit)));
     return json;

@@ -80,14 +80,14 @@ final class Workroom {
   /**
    * A job to be looked at.
    *
-   * @throws InputException if there is none of this name
+   * @throws Declined if there is none of this name
    */
   OpenJob open(String name) {
     Path path =
         Optional.ofNullable(jobs().get(name))
             .orElseThrow(
                 () ->
-                    InputException.of(
+                    Declined.notThere(
                         "no job is called " + Names.shown(name),
                         "Choose one that is in the folder"));
     return open.computeIfAbsent(name, n -> new OpenJob(n, path, hidden(n), sharing));

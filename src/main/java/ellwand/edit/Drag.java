@@ -14,13 +14,14 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
- * A straight drag of one copy over a marker.
+ * A straight drag of some copies together over a marker.
  *
- * <p>Edge against edge the two are too near each other over one stretch of the drag; what no such
- * stretch bars is cut up at their ends, so that in each part the copy either overlaps nothing or
- * overlaps something all the way. The parts are tried from the far end with JTS, in their middle.
+ * <p>Edge against edge two copies are too near each other over one stretch of the drag; what no
+ * such stretch bars is cut up at their ends, so that in each part the copies either overlap nothing
+ * or overlap something all the way. The parts are tried from the far end with JTS, in their middle.
  */
 final class Drag {
 
@@ -28,28 +29,41 @@ final class Drag {
   private static final double LEAST_PLAY_MM = 0.01;
 
   private final Marker marker;
-  private final Copy copy;
   private final Point direction;
   private final double lengthMm;
   private final double gapMm;
-  private final Outline moving;
+  private final List<Copy> moving = new ArrayList<>();
   private final List<Outline> others = new ArrayList<>();
   private final List<Outline> keepOuts;
 
-  Drag(Marker marker, int index, double alongMm, double acrossMm) {
+  Drag(Marker marker, Set<Integer> indices, double alongMm, double acrossMm) {
     this.marker = marker;
-    copy = marker.copies().get(index);
-    Point way = onFold(new Point(alongMm, acrossMm));
+    for (int i = 0; i < marker.copies().size(); i++) {
+      Copy copy = marker.copies().get(i);
+      if (indices.contains(i)) {
+        moving.add(copy);
+      } else {
+        others.add(copy.outline());
+      }
+    }
+    Point way = new Point(alongMm, acrossMm);
+    for (Copy copy : moving) {
+      way = onFold(copy, way);
+    }
     lengthMm = way.norm();
     direction = lengthMm == 0 ? new Point(1, 0) : way.unit();
     gapMm = marker.lay().cloth().gapMm();
-    moving = copy.outline();
-    for (int i = 0; i < marker.copies().size(); i++) {
-      if (i != index) {
-        others.add(marker.copies().get(i).outline());
-      }
-    }
     keepOuts = marker.keepOuts().stream().map(KeepOut::outline).toList();
+  }
+
+  /** One of the outlines, and what it comes near. */
+  private record Neighbourhood(Outline outline, List<KeptOff> near) {
+    boolean clearAt(Motion motion) {
+      Outline there = outline.moved(motion);
+      Region region = Region.of(there);
+      Box box = there.box();
+      return near.stream().allMatch(obstacle -> obstacle.clearOf(region, box));
+    }
   }
 
   /** The zones that end with the marker, on cloth bought by length that is not doubled over. */
@@ -78,7 +92,7 @@ final class Drag {
   }
 
   /** A half on the fold stays on it. */
-  private Point onFold(Point way) {
+  private Point onFold(Copy copy, Point way) {
     Optional<Zone> own = zone(copy.zone());
     if (copy.form() != Form.HALF || own.isEmpty()) {
       return way;
@@ -92,12 +106,27 @@ final class Drag {
     return marker.zones().stream().filter(z -> z.id().equals(id)).findFirst();
   }
 
-  /** How far to go to the last place where the copy may lie; nowhere if there is none. */
+  /** How far to go to the last place where all may lie; nowhere if there is none. */
   Point lastLegal() {
     Passage passage = new Passage(lengthMm);
-    room().forEach(passage::open);
-    Contact along = new Contact(moving, direction);
-    Box box = moving.box();
+    List<Neighbourhood> near = new ArrayList<>();
+    for (Copy copy : moving) {
+      passage.within(room(copy));
+      near.add(new Neighbourhood(copy.outline(), against(copy.outline(), passage)));
+    }
+    return passage.parts().stream()
+        .filter(part -> part.playMm() >= LEAST_PLAY_MM)
+        .sorted(Comparator.comparingDouble((Passage.Reach p) -> p.toMm()).reversed())
+        .filter(part -> clear((part.fromMm() + part.toMm()) / 2, near))
+        .findFirst()
+        .map(part -> direction.times(part.toMm()))
+        .orElse(new Point(0, 0));
+  }
+
+  /** Bars what of the passage one of them may not pass; what it comes near at all. */
+  private List<KeptOff> against(Outline outline, Passage passage) {
+    Contact along = new Contact(outline, direction);
+    Box box = outline.box();
     Point way = direction.times(lengthMm);
     Box swept = box.union(box.shifted(way.x(), way.y())).grown(gapMm);
     List<KeptOff> near = new ArrayList<>();
@@ -111,37 +140,30 @@ final class Drag {
         near.add(KeptOff.of(keepOut, 0));
       }
     }
-    return passage.parts().stream()
-        .filter(part -> part.playMm() >= LEAST_PLAY_MM)
-        .sorted(Comparator.comparingDouble((Passage.Reach p) -> p.toMm()).reversed())
-        .filter(part -> clear((part.fromMm() + part.toMm()) / 2, near))
-        .findFirst()
-        .map(part -> direction.times(part.toMm()))
-        .orElse(new Point(0, 0));
+    return near;
   }
 
-  /** Where along the drag the copy lies inside a zone like its own. */
-  private List<Passage.Reach> room() {
+  /** Where along the drag a copy lies inside a zone like its own. */
+  private List<Passage.Reach> room(Copy copy) {
     Optional<Zone> own = zone(copy.zone());
     if (own.isEmpty()) {
       return List.of();
     }
     return reaching(marker).stream()
-        .filter(z -> like(z, own.get()))
-        .map(z -> inside(z.box()))
+        .filter(z -> like(copy, z, own.get()))
+        .map(z -> inside(copy.outline().box(), z.box()))
         .flatMap(Optional::stream)
         .toList();
   }
 
   /** A half stays on the fold edge that it has. */
-  private boolean like(Zone zone, Zone own) {
+  private static boolean like(Copy copy, Zone zone, Zone own) {
     return copy.form() == Form.HALF
         ? zone.id().equals(own.id())
         : zone.plies() == own.plies() && zone.sideUp() == own.sideUp();
   }
 
-  private Optional<Passage.Reach> inside(Box zone) {
-    Box box = moving.box();
+  private Optional<Passage.Reach> inside(Box box, Box zone) {
     double from = 0;
     double to = lengthMm;
     double[][] sides = {
@@ -162,12 +184,10 @@ final class Drag {
     return from <= to ? Optional.of(new Passage.Reach(from, to)) : Optional.empty();
   }
 
-  /** Whether the copy lies clear of everything at a place of the drag. */
-  private boolean clear(double mm, List<KeptOff> near) {
+  /** Whether all lie clear of everything at a place of the drag. */
+  private boolean clear(double mm, List<Neighbourhood> near) {
     Point by = direction.times(mm);
-    Outline there = moving.moved(new Motion(false, 0, by.x(), by.y()));
-    Region region = Region.of(there);
-    Box box = there.box();
-    return near.stream().allMatch(obstacle -> obstacle.clearOf(region, box));
+    Motion motion = new Motion(false, 0, by.x(), by.y());
+    return near.stream().allMatch(one -> one.clearAt(motion));
   }
 }

@@ -9,8 +9,9 @@ import java.util.List;
  */
 final class Passage {
 
+  private static final Comparator<Reach> BY_BEGINNING = Comparator.comparingDouble(Reach::fromMm);
+
   private final double lengthMm;
-  private final List<Reach> open = new ArrayList<>();
   private final List<Reach> barred = new ArrayList<>();
 
   /** A part of the drag. */
@@ -28,8 +29,16 @@ final class Passage {
     return lengthMm;
   }
 
-  void open(Reach part) {
-    open.add(part);
+  /** Bars all that is in none of some parts. */
+  void within(List<Reach> parts) {
+    double open = -1;
+    for (Reach part : parts.stream().sorted(BY_BEGINNING).toList()) {
+      if (part.fromMm > open) {
+        bar(open, part.fromMm);
+      }
+      open = Math.max(open, part.toMm);
+    }
+    bar(open, lengthMm + 1);
   }
 
   /** Bars what of a part is on the drag; its ends are where things may change. */
@@ -39,21 +48,18 @@ final class Passage {
     }
   }
 
-  /** What is open and not barred, cut up wherever things may change. */
+  /** What is not barred, cut up wherever things may change. */
   List<Reach> parts() {
-    List<Reach> bars = new ArrayList<>(barred);
-    bars.sort(Comparator.comparingDouble(Reach::fromMm));
+    barred.sort(BY_BEGINNING);
     List<Reach> parts = new ArrayList<>();
-    for (Reach room : open) {
-      double from = room.fromMm;
-      for (Reach bar : bars) {
-        if (bar.fromMm > from) {
-          add(parts, from, Math.min(bar.fromMm, room.toMm));
-        }
-        from = Math.max(from, bar.toMm);
+    double from = 0;
+    for (Reach bar : barred) {
+      if (bar.fromMm > from) {
+        add(parts, from, Math.min(bar.fromMm, lengthMm));
       }
-      add(parts, from, room.toMm);
+      from = Math.max(from, bar.toMm);
     }
+    add(parts, from, lengthMm);
     return parts;
   }
 

@@ -4,10 +4,14 @@ import ellwand.cloth.Fold;
 import ellwand.geometry.NoFitUnion;
 import ellwand.lay.Lay;
 import ellwand.lay.Marker;
+import ellwand.nest.kernel.KnownNoFits;
 import ellwand.nest.pose.NoRoomException;
+import ellwand.nest.tidy.Tidying;
+import ellwand.rule.Check;
 import ellwand.work.Request;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Makes markers. Calls share nothing, so several threads may make some at the same time; each call
@@ -65,5 +69,27 @@ public final class Nester {
   private static List<Tried> nest(
       Lay lay, List<Fold> folds, Request request, Optional<MarkerListener> listener) {
     return new WaysTried(lay, folds, request, listener, NoFitUnion::rings).tried();
+  }
+
+  /**
+   * Goes on from a marker as it lies, which may break rules: its copies are drawn as its lay has
+   * them, what overlaps is parted, and it is shortened. Nothing is turned; what is pinned stays.
+   *
+   * @param pinned copies, by their places in the marker
+   * @return with its copies in the same order, and no longer than the start if that is legal; empty
+   *     if no legal marker was found
+   */
+  public static Optional<Marker> tidy(
+      Marker start, Set<Integer> pinned, Request request, MarkerListener listener) {
+    Relay relay = new Relay(listener);
+    Optional<Marker> tidied =
+        new Tidying(start, pinned, new KnownNoFits(NoFitUnion::rings), request)
+            .tidied(relay::offer)
+            .filter(marker -> Check.of(marker).isEmpty());
+    relay.pass();
+    boolean longer =
+        tidied.filter(m -> m.clothLengthMm() < start.clothLengthMm()).isEmpty()
+            && Check.of(start).isEmpty();
+    return longer ? Optional.of(start) : tidied;
   }
 }

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 
 /** What was read cannot be used; carries every problem found. */
-public final class InputException extends RuntimeException {
+public class InputException extends RuntimeException {
 
   /** Not written out with the exception, which nobody does: problems are for people. */
   private final transient List<Problem> problems;

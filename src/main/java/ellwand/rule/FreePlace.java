@@ -4,7 +4,9 @@ import ellwand.cloth.Zone;
 import ellwand.geometry.Box;
 import ellwand.geometry.FreeRectangle;
 import ellwand.geometry.Outline;
+import ellwand.geometry.Region;
 import ellwand.lay.Marker;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -31,6 +33,45 @@ public record FreePlace(Zone zone, Box box) {
   /** The largest of any zone, all its plies. */
   public static Optional<FreePlace> largest(Marker marker) {
     return of(marker).stream().max(Comparator.comparingDouble(FreePlace::areaMm2));
+  }
+
+  /**
+   * The largest, then the largest beside that, and so on.
+   *
+   * @param most so many at most
+   * @param leastMm neither shorter nor narrower than this
+   */
+  public static List<FreePlace> several(Marker marker, int most, double leastMm) {
+    List<Outline> taken = new ArrayList<>(marker.covered());
+    List<FreePlace> found = new ArrayList<>();
+    for (Zone zone : marker.zones()) {
+      Optional<Box> next = useful(marker, zone, taken, leastMm);
+      for (int i = 0; i < most && next.isPresent(); i++) {
+        found.add(new FreePlace(zone, next.get()));
+        taken.add(Outline.of(next.get()));
+        next = useful(marker, zone, taken, leastMm);
+      }
+    }
+    return found.stream()
+        .sorted(Comparator.comparingDouble(FreePlace::areaMm2).reversed())
+        .limit(most)
+        .toList();
+  }
+
+  private static Optional<Box> useful(
+      Marker marker, Zone zone, List<Outline> taken, double leastMm) {
+    return FreeRectangle.largest(counted(marker, zone), taken)
+        .filter(box -> Math.min(box.length(), box.width()) >= leastMm);
+  }
+
+  /** All of each zone on which nothing lies, in the marker's frame. */
+  public static List<Region> regions(Marker marker) {
+    Region covered = Region.union(marker.covered().stream().map(Region::of).toList());
+    return marker.zones().stream()
+        .map(zone -> counted(marker, zone))
+        .filter(box -> box.area() > 0)
+        .map(box -> Region.of(box).minus(covered))
+        .toList();
   }
 
   /** Of all plies, square mm. */

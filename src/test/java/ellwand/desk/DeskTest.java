@@ -99,7 +99,7 @@ class DeskTest {
     edit(SIDE, was.toString(), "\"2 cm\"");
     String mine = file();
     Visitor.Reply later = edit(SIDE, was.toString(), "\"3 cm\"");
-    assertEquals(422, later.status());
+    assertEquals(409, later.status());
     assertTrue(later.text().contains("this was changed meanwhile, to \\\"2 cm\\\""), later.text());
     assertEquals(mine, file());
   }
@@ -146,10 +146,10 @@ class DeskTest {
 
     maker.post(
         "/job/table/step?cloth=lining&" + JOB,
-        "{\"do\":\"move\",\"copy\":0,\"along\":0,\"across\":5000}");
+        "{\"do\":\"move\",\"copies\":[0],\"along\":0,\"across\":5000}");
     JsonNode moved = lining().path("marker");
     assertFalse(moved.path("findings").isEmpty());
-    assertEquals(422, maker.get("/job/files?" + JOB).status(), "nothing illegal leaves");
+    assertEquals(409, maker.get("/job/files?" + JOB).status(), "nothing illegal leaves");
     maker.post("/job/table/undo?cloth=lining&" + JOB, "{}");
     assertEquals(laid.path("copies"), lining().path("marker").path("copies"));
   }
@@ -251,7 +251,7 @@ class DeskTest {
     Visitor.Reply refused = maker.get("/job/print?paper=napkin&" + JOB);
     assertEquals(422, refused.status());
     assertTrue(refused.text().contains("napkin"), refused.text());
-    assertEquals(422, maker.get("/job/print?paper=A4&of=marker&" + JOB).status());
+    assertEquals(409, maker.get("/job/print?paper=A4&of=marker&" + JOB).status());
   }
 
   @Test

@@ -13,6 +13,7 @@ import ellwand.pattern.Grain;
 import ellwand.rule.Trial;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
@@ -83,7 +84,7 @@ public class DragBenchmark {
   @Benchmark
   public HandLaid drag() {
     return laid.slide(
-        random.nextInt(copies),
+        Set.of(random.nextInt(copies)),
         800 * (random.nextDouble() - 0.5),
         800 * (random.nextDouble() - 0.5));
   }

@@ -33,11 +33,11 @@ class HandLaidRandomTest {
     double along = 400 * (random.nextDouble() - 0.4);
     double across = 400 * (random.nextDouble() - 0.5);
     return switch (random.nextInt(5)) {
-      case 0 -> laid.turn(copy, random.nextBoolean() ? 180 : random.nextDouble() * 360);
-      case 1 -> copies > 1 ? laid.exchange(copy, (copy + 1) % copies) : laid;
-      case 2 -> laid.slide(copy, along, across);
-      case 3 -> laid.move(copy, along / 100, across / 100);
-      default -> laid.move(copy, along, across);
+      case 0 -> laid.turn(Set.of(copy), random.nextBoolean() ? 180 : random.nextDouble() * 360);
+      case 1 -> copies > 1 ? laid.exchange(Set.of(copy), Set.of((copy + 1) % copies)) : laid;
+      case 2 -> laid.slide(Set.of(copy), along, across);
+      case 3 -> laid.move(Set.of(copy), along / 100, across / 100);
+      default -> laid.move(Set.of(copy), along, across);
     };
   }
 
@@ -74,7 +74,7 @@ class HandLaidRandomTest {
     Point way =
         new Point(600 * (random.nextDouble() - 0.4), level ? 0 : 600 * (random.nextDouble() - 0.5));
     HandLaid laid = HandLaid.of(marker);
-    HandLaid dropped = laid.slide(copy, way.x(), way.y());
+    HandLaid dropped = laid.slide(Set.of(copy), way.x(), way.y());
     assertTrue(passes(dropped, copy), () -> words(dropped.findings()).toString());
     Point slid = by(marker, dropped.marker(), copy);
     if (marker.copies().get(copy).form() == Form.HALF) {
@@ -103,6 +103,11 @@ class HandLaidRandomTest {
 
   /** Whether the copy may lie there, in a zone like its own, to a few millionths of a mm. */
   private static boolean legal(Marker marker, int copy, Point by) {
+    return legal(marker, copy, by, Set.of(copy));
+  }
+
+  /** The same where others go along, which lie to it as before. */
+  private static boolean legal(Marker marker, int copy, Point by, Set<Integer> together) {
     Copy moved = marker.copies().get(copy).shifted(by.x(), by.y());
     int plies = marker.zone(moved.zone()).plies();
     Box box = moved.outline().box();
@@ -121,13 +126,43 @@ class HandLaidRandomTest {
     double gap = marker.lay().cloth().gapMm();
     return inside
         && IntStream.range(0, marker.copies().size())
-            .filter(i -> i != copy)
+            .filter(i -> !together.contains(i))
             .mapToObj(i -> Region.of(marker.copies().get(i).outline()))
             .allMatch(
                 other ->
                     gap == 0
                         ? inner.intersect(other).isEmpty()
                         : region.distance(other) >= gap - EXACT_MM);
+  }
+
+  /** The same slow way. */
+  @Property(tries = 60)
+  void aGroupSlidesTogetherToAPlaceWhereAllMayLie(@ForAll long seed) {
+    Random random = new Random(seed);
+    Marker marker = Shelves.random(seed);
+    int copies = marker.copies().size();
+    int one = random.nextInt(copies);
+    int other = (one + 1 + random.nextInt(Math.max(1, copies - 1))) % copies;
+    Set<Integer> group = one == other ? Set.of(one) : Set.of(one, other);
+    double along = 600 * (random.nextDouble() - 0.4);
+    double across = 600 * (random.nextDouble() - 0.5);
+    HandLaid dropped = HandLaid.of(marker).slide(group, along, across);
+    for (int copy : group) {
+      assertTrue(passes(dropped, copy), () -> words(dropped.findings()).toString());
+      assertEquals(
+          0, by(marker, dropped.marker(), one).distance(by(marker, dropped.marker(), copy)), 1e-9);
+    }
+    Point way =
+        group.stream().anyMatch(copy -> marker.copies().get(copy).form() == Form.HALF)
+            ? new Point(along, 0)
+            : new Point(along, across);
+    double reached = by(marker, dropped.marker(), one).norm();
+    for (double mm = way.norm(); mm > reached + 0.01; mm -= 2.5) {
+      Point there = way.unit().times(mm);
+      assertTrue(
+          !group.stream().allMatch(copy -> legal(marker, copy, there, group)),
+          () -> "farther: " + there);
+    }
   }
 
   private static boolean passes(HandLaid laid, int copy) {

@@ -16,6 +16,7 @@ import ellwand.rule.Stated;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * What a marker.json says; nothing of it has been compared with a job.
@@ -28,6 +29,7 @@ import java.util.Optional;
  * @param stated its figures
  * @param search how it was found; empty if it was laid by hand
  * @param keepOuts flaws where they bar the laid cloth; the check works them out anew
+ * @param pinned copies, by their places among them, that a cutter wants to stay where they are
  */
 public record MarkerFile(
     String jobPath,
@@ -42,7 +44,8 @@ public record MarkerFile(
     List<Zone> zones,
     List<KeepOut> keepOuts,
     List<Demand> demand,
-    List<Copy> copies) {
+    List<Copy> copies,
+    Set<Integer> pinned) {
 
   /** One piece that it says a garment needs from the cloth. */
   public record Demand(String piece, String size, int garment, Cut.How how) {
@@ -57,10 +60,11 @@ public record MarkerFile(
     keepOuts = List.copyOf(keepOuts);
     demand = List.copyOf(demand);
     copies = List.copyOf(copies);
+    pinned = Set.copyOf(pinned);
   }
 
   /** What a marker's file is to say. */
-  static MarkerFile of(Marker marker, Job job) {
+  static MarkerFile of(Marker marker, Set<Integer> pinned, Job job) {
     Lay lay = marker.lay();
     return new MarkerFile(
         job.origin().path(),
@@ -80,7 +84,8 @@ public record MarkerFile(
         marker.zones(),
         marker.keepOuts(),
         lay.wanted().stream().map(Demand::of).toList(),
-        marker.copies());
+        marker.copies(),
+        pinned);
   }
 
   /** What it has of a lay made anew from the job: all, or its part. */

@@ -30,6 +30,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /** Reads marker.json, also one written by hand; what it says may be wrong, but it is all there. */
 public final class MarkerReader {
@@ -81,7 +83,16 @@ public final class MarkerReader {
         in.list("zones", MarkerReader::zone),
         in.list("keepOuts", MarkerReader::keepOut),
         in.list("demand", MarkerReader::demand),
-        in.list("copies", MarkerReader::copy));
+        in.list("copies", MarkerReader::copy),
+        pinned(in));
+  }
+
+  private static Set<Integer> pinned(Fields in) {
+    List<Boolean> pinned = in.list("copies", c -> c.has("pinned") && c.flag("pinned"));
+    return IntStream.range(0, pinned.size())
+        .filter(pinned::get)
+        .boxed()
+        .collect(Collectors.toSet());
   }
 
   private static Scope scope(Fields job) {

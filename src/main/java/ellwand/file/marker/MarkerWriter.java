@@ -15,6 +15,7 @@ import ellwand.lay.Copy;
 import ellwand.lay.Marker;
 import ellwand.lay.Scope;
 import ellwand.rule.Stated;
+import java.util.Set;
 import java.util.function.DoubleFunction;
 
 /** Writes marker.json: the same marker gives the same bytes. */
@@ -32,13 +33,22 @@ public final class MarkerWriter {
    * @param job what it was made from
    */
   public static byte[] bytes(Marker marker, Job job) {
-    return bytes(MarkerFile.of(marker, job));
+    return bytes(marker, Set.of(), job);
+  }
+
+  /**
+   * The same of one that is in a cutter's hands.
+   *
+   * @param pinned copies that are to stay, by their places in the marker
+   */
+  public static byte[] bytes(Marker marker, Set<Integer> pinned, Job job) {
+    return bytes(MarkerFile.of(marker, pinned, job));
   }
 
   /** The same with every digit of its numbers, so that reading it gives the same marker. */
   public static byte[] exactly(Marker marker, Job job) {
     return new MarkerWriter(JsonNodeFactory.instance::numberNode)
-        .written(MarkerFile.of(marker, job));
+        .written(MarkerFile.of(marker, Set.of(), job));
   }
 
   static byte[] bytes(MarkerFile file) {
@@ -75,6 +85,7 @@ public final class MarkerWriter {
     file.demand().forEach(d -> demand.add(demand(d)));
     ArrayNode copies = root.putArray("copies");
     file.copies().forEach(c -> copies.add(copy(c)));
+    file.pinned().forEach(i -> ((ObjectNode) copies.get(i)).put("pinned", true));
     return Json.bytes(root);
   }
 

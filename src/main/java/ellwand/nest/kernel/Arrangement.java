@@ -244,6 +244,23 @@ final class Arrangement {
     return sum;
   }
 
+  /** The copy that overlaps most with others that are not left out; -1 if none does. */
+  int worst(boolean[] leftOut) {
+    int worst = -1;
+    double deepest = 0;
+    for (int i = 0; i < copies; i++) {
+      double deep = 0;
+      for (int k = 0; k < bodies && clashes[i] > 0 && !leftOut[i]; k++) {
+        deep += k < copies && leftOut[k] ? 0 : depth[i * bodies + k];
+      }
+      if (deep > deepest) {
+        deepest = deep;
+        worst = i;
+      }
+    }
+    return worst;
+  }
+
   /** All depths, scaled by the sizes of the pairs; 0 when the arrangement is legal. */
   double total() {
     double total = 0;

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
+import java.util.function.Supplier;
 
 /** One run of a search: its threads, and what each does from first to last. */
 final class SearchRun {
@@ -48,6 +49,18 @@ final class SearchRun {
    * @param starts layouts to begin from the shortest of; they need not be legal
    */
   Outcome outcome(List<Layout> starts) {
+    return from(() -> first(starts));
+  }
+
+  /**
+   * From this layout and no other; it need not be legal, but then it may become longer. Empty if
+   * that takes longer than the effort allows.
+   */
+  Outcome goneOn(Layout start) {
+    return from(() -> parted(start));
+  }
+
+  private Outcome from(Supplier<Snapshot> begin) {
     List<CompletableFuture<Void>> helpers = new ArrayList<>();
     for (int t = 1; t < budgets.size(); t++) {
       int thread = t;
@@ -56,7 +69,7 @@ final class SearchRun {
       new Thread(() -> end(done, () -> help(thread)), "search-" + t).start();
     }
     try {
-      first.complete(first(starts));
+      first.complete(begin.get());
       seek(0);
     } catch (RuntimeException | Error failure) {
       stop.request();
@@ -98,7 +111,7 @@ final class SearchRun {
     ThreadBudget budget = budgets.get(0);
     Arrangement arrangement = new Arrangement(plan, budget);
     for (Layout start : starts) {
-      parted(start, arrangement, budget).ifPresent(budget::found);
+      parted(Snapshot.of(start, plan), arrangement, budget).ifPresent(budget::found);
     }
     if (budget.best == null) {
       Arrangement opening =
@@ -108,9 +121,40 @@ final class SearchRun {
     return budget.best;
   }
 
+  /** The layout made legal: as it is, parted, or what clashes laid anew; null if stopped before. */
+  private Snapshot parted(Layout layout) {
+    ThreadBudget budget = budgets.get(0);
+    // Thinned outlines of copies that touch overlap.
+    Arrangement truly = new Arrangement(exact, budget);
+    truly.take(Snapshot.of(layout, exact).trimmed(exact));
+    if (truly.total() == 0) {
+      budget.found(truly.snapshot());
+    } else {
+      parted(Snapshot.of(layout, plan), new Arrangement(plan, budget), budget)
+          .or(() -> Optional.ofNullable(laidAnew(truly, budget)))
+          .ifPresent(budget::found);
+    }
+    return budget.best;
+  }
+
+  private static Snapshot laidAnew(Arrangement arrangement, ThreadBudget budget) {
+    Snapshot start = arrangement.snapshot();
+    boolean[] clashes = new boolean[arrangement.copies];
+    for (int copy = arrangement.worst(clashes); copy >= 0; copy = arrangement.worst(clashes)) {
+      clashes[copy] = true;
+    }
+    OpeningLayout opening = new OpeningLayout(arrangement);
+    for (int copy = 0; copy < arrangement.copies; copy++) {
+      if (!clashes[copy]) {
+        opening.put(copy, start.form[copy], start.x[copy], start.y[copy]);
+      }
+    }
+    return opening.lay(budget);
+  }
+
   /** The given layout, made legal if it isn't. */
-  private Optional<Snapshot> parted(Layout layout, Arrangement arrangement, ThreadBudget budget) {
-    arrangement.take(Snapshot.of(layout, plan).trimmed(plan));
+  private Optional<Snapshot> parted(Snapshot start, Arrangement arrangement, ThreadBudget budget) {
+    arrangement.take(start.trimmed(plan));
     Parting parting = new Parting(arrangement, budget, new Dice(seed), true);
     return parting.run(2, 60, Double.POSITIVE_INFINITY)
         ? Optional.of(arrangement.snapshot().trimmed(plan))

@@ -128,8 +128,21 @@ public final class StripSearch {
   }
 
   /**
-   * The same on outlines of few corners, which are quickly prepared: a layout to begin with. Its
-   * length says roughly what a search would come to.
+   * Searches on from a layout and from nothing else: what overlaps is parted first, or laid where
+   * there is room.
+   *
+   * @throws IllegalArgumentException if the start doesn't have a pose for each copy
+   * @see #run
+   */
+  public Outcome goOn(Layout start, Request request, Listener listener) {
+    requireComplete(start);
+    return new SearchRun(prepared().plan, prepared().exact, request, new Shorter(listener))
+        .goneOn(start);
+  }
+
+  /**
+   * As {@link #run}, on outlines of few corners, which are quickly prepared: a layout to begin
+   * with. Its length says roughly what a search would come to.
    */
   public Outcome roughly(Request request) {
     Plan rough = prepared().rough;

@@ -3,7 +3,7 @@
 import {h, s, line} from '../draw.js';
 import {Refused} from '../server.js';
 
-const FOLDS = {
+export const FOLDS = {
   'any': 'Whichever way takes least',
   'open': 'Open, one layer',
   'lengthwise fold': 'Folded lengthwise, edges together',
@@ -91,7 +91,7 @@ function choices(id, label, all, chosen, picture, choose) {
 }
 
 /** Seen from the cut end: the layers one over another, folds as bends. */
-function foldPicture(fold) {
+export function foldPicture(fold) {
   const layers = {
     'open': 'M4 20H60',
     'any': 'M4 20H60M18 12l14 16M32 12l-14 16',

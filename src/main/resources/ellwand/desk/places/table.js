@@ -1,238 +1,356 @@
 // Table: the marker on the cloth, watched while it is sought, moved by hand.
 
-import {h, s, line, box} from '../draw.js';
+import {h, say} from '../draw.js';
 import {sentence} from '../server.js';
+import {FOLDS, foldPicture} from './cloths.js';
+import * as boards from './table/board.js';
+import {groups, told} from './table/copies.js';
+import {hands} from './table/hands.js';
+import * as left from './table/left.js';
+import {tape} from './table/measure.js';
 
-const FILLS = ['#dfe8ec', '#f4ead2', '#e3ecd9', '#efe0e6', '#e2e2f0', '#f6e2d0', '#d9ecea'];
+const KEYS = [
+  ['Page up, Page down', 'to the next or the last piece; Home, End: to the first, the very last'],
+  ['Enter', 'choose the piece; with Shift: choose it too'],
+  ['Arrows', 'push it up to its neighbours; with Shift: farther; with Alt: whatever lies there'],
+  ['R', 'turn round'],
+  ['P', 'pin, or take the pin out'],
+  ['X', 'change places: two that are chosen, or with the next you choose'],
+  ['+, -, 0', 'nearer, farther, all of it; Ctrl with arrows: along the cloth'],
+  ['M', 'measure'],
+  ['Escape', 'let go'],
+];
 
 let cloth = null;
-let chosen = null;
-let view = null;
-let place, board, tools, findings;
-let drag = null;
+let chosen = new Set();
+let waiting = null;
+let several = false;
+let exactly = false;
+let trying = false;
+let showsLeft = false;
+let measuring = null;
+let sought = null;
+let on, tools, hand, view, ways, about, findings, legend, rest, prints;
 
-export async function show(desk, at) {
-  place = at;
+const table = desk => desk.tables.get(cloth);
+
+export async function show(desk, place) {
   cloth = desk.tables.has(cloth) ? cloth : [...desk.tables.keys()][0];
-  tools = h('div', {class: 'row', role: 'group', 'aria-label': 'What to do'});
-  board = h('div');
+  [chosen, waiting, measuring, exactly] = [new Set(), null, null, false];
+  on = boards.board();
+  tools = group('What to do');
+  hand = group('By hand');
+  view = group('What to see');
+  ways = h('div', {});
+  about = h('p', {class: 'about', role: 'status'});
   findings = h('div', {'aria-live': 'polite'});
-  place.append(tools, board, findings);
-  if (desk.tables.get(cloth)?.marker && !Object.keys(desk.tables.get(cloth).marker.shapes).length) await refresh(desk);
+  legend = h('div', {});
+  rest = h('div', {});
+  prints = h('div', {});
+  place.append(tools, ways, hand, on.svg, view, about, h('div', {class: 'two'}, h('div', {}, findings, rest), h('aside', {}, legend, prints)),
+      h('details', {class: 'keys'}, h('summary', {}, 'Keys'), h('dl', {}, KEYS.flatMap(([key, does]) => [h('dt', {}, key), h('dd', {}, does)]))));
+  hands(on, {
+    touched: (i, more) => touched(desk, i, more || several),
+    dragged: (i, x, y, alt) => dragged(desk, i, x, y, alt),
+    key: (i, event) => key(desk, i, event),
+    tape: () => measuring,
+    together,
+    over: i => over(desk, i),
+  });
+  if (table(desk)?.marker) await refresh(desk);
   draw(desk);
 }
 
+const group = name => h('div', {class: 'row', role: 'group', 'aria-label': name});
+
 /** Fetches shapes that are not known yet; all else may be newer here than there. */
 async function refresh(desk) {
+  const known = [...desk.tables.values()].every(at => (at.marker?.copies ?? []).every(copy => at.marker.shapes[copy.shape]));
+  if (known) return;
   for (const one of await desk.get('/job/tables')) {
     const marker = desk.tables.get(one.goods.name)?.marker;
     if (marker && one.marker) marker.shapes = {...marker.shapes, ...one.marker.shapes};
   }
 }
 
-export const changed = desk => draw(desk);
+export function changed(desk) {
+  if (!desk.tables.has(cloth)) take(desk, [...desk.tables.keys()][0]);
+  else draw(desk);
+}
 
-export async function heard(desk, kind, told) {
-  if (!told.cloth) return;
-  if (kind === 'marker') {
-    const marker = desk.tables.get(told.cloth).marker;
-    if (marker.copies.some(copy => !marker.shapes[copy.shape])) await desk.attempt(() => refresh(desk));
-  }
-  if (told.cloth === cloth) draw(desk);
+export async function heard(desk, kind, what) {
+  if (!what.cloth) return;
+  if (kind === 'marker') await desk.attempt(() => refresh(desk));
+  if (what.cloth !== cloth) return;
+  const at = table(desk);
+  if (kind === 'searched' && sought && sought === at.marker && !at.problems.length) say('Nothing shorter was found.');
+  if (kind === 'searched') sought = null;
+  draw(desk);
+}
+
+function take(desk, name) {
+  cloth = name;
+  letGo();
+  stopMeasuring();
+  on.view = null;
+  draw(desk);
 }
 
 function draw(desk) {
-  const at = desk.tables.get(cloth);
+  const at = table(desk);
   if (!at) return;
-  draw.tools(desk, at);
-  draw.marker(desk, at);
-  draw.findings(desk, at);
+  const count = at.marker?.copies.length ?? 0;
+  chosen = new Set([...chosen].filter(i => i < count));
+  boards.draw(on, desk, at, chosen, waiting);
+  drawTools(desk, at);
+  drawWays(desk, at);
+  drawHand(desk, at);
+  drawView(desk, at);
+  drawFindings(desk, at);
+  drawLegend(desk, at);
+  drawPrints(desk);
+  if (showsLeft && at.marker) desk.attempt(() => left.show(on, desk, cloth, rest));
+  else left.forget(on, rest);
 }
 
-draw.tools = (desk, at) => {
-  const ask = (path, body) => () => desk.attempt(() => desk.post(path, {cloth}, body));
-  tools.replaceChildren(
+const button = (words, deed, more = {}) => h('button', {onclick: deed, ...more}, words);
+
+function drawTools(desk, at) {
+  const ask = (path, body) => () => {
+    if (body) sought = at.marker;
+    desk.attempt(() => desk.post(path, {cloth}, body));
+  };
+  swap(tools,
       desk.tables.size > 1
-        ? h('label', {}, 'Cloth', h('select', {
-            onchange: event => { cloth = event.target.value; chosen = null; view = null; draw(desk); },
-          }, [...desk.tables.keys()].map(name => h('option', {selected: name === cloth}, name))))
+        ? h('label', {}, 'Cloth', h('select', {onchange: event => take(desk, event.target.value)},
+            [...desk.tables.keys()].map(name => h('option', {selected: name === cloth}, name))))
         : '',
       at.searching
-        ? h('button', {class: 'main', onclick: ask('/job/table/keep')}, 'Keep this one')
-        : h('button', {class: 'main', onclick: ask('/job/table/lay', {seconds: 60})}, at.marker ? 'Look for a shorter one' : 'Lay'),
-      h('button', {disabled: !at.marker?.undo, onclick: ask('/job/table/undo')}, 'Put back'),
-      h('button', {disabled: chosen === null, onclick: () => step(desk, {do: 'turn', copy: chosen, degrees: 180})}, 'Turn round'),
-      h('span', {class: 'hint'}, chosen === null
-          ? 'Choose a piece to move it: drag, or use the arrow keys.'
-          : 'Drag or arrow keys move it up to its neighbours; with Alt it goes where you put it.'));
-};
+        ? button('Keep this one', ask('/job/table/keep'), {class: 'main'})
+        : button(at.marker ? 'Look for a shorter one' : 'Lay', ask('/job/table/lay', {seconds: 60}), {class: 'main'}),
+      button('Tidy from here', ask('/job/table/tidy', {seconds: 20}), {disabled: !at.marker || at.searching}),
+      button('Try another way', () => { trying = !trying; draw(desk); }, {'aria-expanded': String(trying)}),
+      button('Put back', ask('/job/table/undo'), {disabled: !at.marker?.undo}));
+}
+
+/** Every way in which the cloth can lie, and why it cannot lie in others. */
+function drawWays(desk, at) {
+  const ask = body => () => {
+    trying = false;
+    desk.attempt(() => desk.post('/job/table/lay', {cloth}, {seconds: 60, ...body}));
+  };
+  swap(ways, trying
+    ? h('section', {class: 'card', 'aria-label': 'Another way'},
+        h('p', {class: 'hint'}, 'The marker that lies here now can be put back. More ways to choose from: Cloths, How it is folded.'),
+        h('div', {class: 'choices'}, at.goods.ways.map(way => h('button', {class: 'choice way', disabled: Boolean(way.why), onclick: ask({way: way.name})},
+            foldPicture(way.name), h('span', {}, FOLDS[way.name] ?? way.name,
+              way.why ? `: ${way.why}` : at.marker?.fold === way.name ? ' (as it lies now)' : '')))),
+        h('div', {class: 'row'}, button('Another try', ask({})), h('span', {class: 'hint'}, 'Every search begins differently; what is shorter takes the place of this one.')))
+    : '');
+}
+
+function drawHand(desk, at) {
+  const some = chosen.size > 0;
+  const pinned = some && [...chosen].every(i => at.marker.pinned.includes(i));
+  swap(hand,
+      button('Turn round', () => step(desk, {do: 'turn', copies: [...chosen], degrees: 180}), {disabled: !some}),
+      button(pinned ? 'Take pin out' : 'Pin', () => pin(desk), {disabled: !some, 'aria-keyshortcuts': 'P'}),
+      button(waiting ? 'Change places now' : chosen.size === 2 ? 'Change places' : 'Change places with ...', () => exchange(desk),
+          {disabled: !some, 'aria-keyshortcuts': 'X'}),
+      button('Several', () => { several = !several; draw(desk); }, {'aria-pressed': String(several)}),
+      button('Exactly', () => { exactly = !exactly; draw(desk); }, {'aria-pressed': String(exactly), title: 'Pieces stay where they are put, whatever lies there'}),
+      button('Let go', () => { letGo(); draw(desk); }, {disabled: !some && !waiting}),
+      h('span', {class: 'hint'}, waiting
+        ? 'Now choose what changes places with it.'
+        : !some ? 'Choose a piece to move it.'
+          : exactly ? 'Drag or arrow keys put it anywhere, also on others.'
+            : 'Drag or arrow keys push it up to its neighbours; with Exactly, or Alt, it goes where you put it.'));
+}
+
+function drawView(desk, at) {
+  swap(view,
+      button('+', () => boards.zoom(on, 1 / 1.4), {'aria-label': 'Nearer'}),
+      button('\u2212', () => boards.zoom(on, 1.4), {'aria-label': 'Farther'}),
+      button('All of it', () => boards.look(on, null)),
+      button('Measure', () => measure(desk), {'aria-pressed': String(Boolean(measuring))}),
+      button('Left over', () => { showsLeft = !showsLeft; draw(desk); }, {'aria-pressed': String(showsLeft), disabled: !at.marker}));
+}
 
 const step = (desk, body) => desk.attempt(() => desk.post('/job/table/step', {cloth}, body));
 
-draw.marker = (desk, at) => {
-  const marker = at.marker;
-  const width = marker?.widthMm ?? at.goods.widthMm;
-  const length = Math.max(marker?.lengthMm ?? 0, width * .6);
-  const edge = width * .05;
-  const full = {x: -edge * 1.6, y: -width - edge, w: length + edge * 3, h: width + edge * 2.4};
-  const seen = view ?? full;
-  const letters = width / 45;
-  const amiss = new Set((marker?.findings ?? []).flatMap(f => f.copies));
-  const kinds = [...new Set((marker?.copies ?? []).map(c => c.piece))];
-  const svg = s('svg', {
-    class: 'board', role: 'group', 'aria-label': `${cloth} on the table`,
-    viewBox: `${seen.x} ${seen.y} ${seen.w} ${seen.h}`,
-    style: `aspect-ratio: ${full.w} / ${full.h}; max-height: 70vh`,
-  });
-  for (const zone of marker?.zones ?? [{x0: 0, y0: 0, x1: length, y1: width, plies: 1, folds: []}]) {
-    const x1 = Math.min(zone.x1, length);
-    svg.append(s('rect', {class: 'ground' + (zone.plies > 1 ? ' double' : ''), x: zone.x0, y: -zone.y1, width: Math.max(0, x1 - zone.x0), height: zone.y1 - zone.y0}));
-    for (const fold of zone.folds) {
-      const y = fold === 'low-y' ? -zone.y0 : -zone.y1;
-      svg.append(fold === 'low-x'
-        ? s('path', {class: 'fold', d: `M${zone.x0} ${-zone.y0}V${-zone.y1}`})
-        : s('path', {class: 'fold', d: `M${zone.x0} ${y}H${x1}`}));
-    }
-  }
-  svg.append(s('path', {class: 'cutend', d: `M0 0V${-width}`}), rulers(length, width, letters, desk.job.unit));
-  for (const flaw of marker?.flaws ?? []) {
-    svg.append(s('path', {class: 'flaw', d: line(flaw.outline, true)}, s('title', {}, flaw.name)));
-  }
-  marker?.copies.forEach((copy, i) => svg.append(piece(desk, marker, copy, i, letters, kinds, amiss)));
-  svg.addEventListener('wheel', event => zoom(svg, seen, event), {passive: false});
-  svg.addEventListener('pointerdown', event => pan(svg, seen, event));
-  svg.addEventListener('dblclick', () => { view = null; draw(desk); });
-  const focus = board.contains(document.activeElement) ? document.activeElement.dataset.copy : null;
-  board.replaceChildren(svg);
-  if (focus) svg.querySelector(`[data-copy="${focus}"]`)?.focus();
-};
-
-function rulers(length, width, letters, unit) {
-  const step = unit === 'inch' || unit === 'yard' ? 25.4 : 10;
-  const each = step * Math.max(1, Math.round(width / 12 / step / 5) * 5);
-  const g = s('g', {'aria-hidden': 'true'});
-  for (let x = 0; x <= length; x += each) {
-    g.append(s('path', {class: 'ruler', d: `M${x} 0v${letters}`}),
-        s('text', {x, y: letters * 2.2, 'font-size': letters, 'text-anchor': 'middle'}, Math.round(x / step)));
-  }
-  for (let y = 0; y <= width; y += each) {
-    g.append(s('path', {class: 'ruler', d: `M0 ${-y}h${-letters}`}),
-        s('text', {x: -letters * 1.4, y: -y + letters * .35, 'font-size': letters, 'text-anchor': 'end'}, Math.round(y / step)));
-  }
-  return g;
+function letGo() {
+  chosen = new Set();
+  waiting = null;
 }
 
-function piece(desk, marker, copy, i, letters, kinds, amiss) {
-  const shape = marker.shapes[copy.shape];
-  if (!shape) return '';
-  const turn = copy.turn * Math.PI / 180;
-  const points = [];
-  for (let k = 0; k < shape.length; k += 2) {
-    const px = shape[k], py = copy.flipped ? -shape[k + 1] : shape[k + 1];
-    const x = Math.cos(turn) * px - Math.sin(turn) * py + copy.x;
-    const y = Math.sin(turn) * px + Math.cos(turn) * py + copy.y;
-    points.push(x, y);
+function touched(desk, i, more) {
+  if (i === null) {
+    letGo();
+  } else if (waiting && !waiting.has(i)) {
+    chosen = more || waiting.size > 1 ? new Set(chosen).add(i) : new Set([i]);
+    if (waiting.size === 1 && !more) exchange(desk);
+  } else if (more) {
+    if (!chosen.delete(i)) chosen.add(i);
+  } else {
+    chosen = chosen.size === 1 && chosen.has(i) ? new Set() : new Set([i]);
   }
-  const b = box(points);
-  const mx = (b.x0 + b.x1) / 2, my = (b.y0 + b.y1) / 2;
-  const label = copy.piece + (desk.job.sizes.length > 1 ? ` ${copy.size}` : '');
-  const g = s('g', {
-    class: 'copy' + (amiss.has(i) ? ' amiss' : '') + (chosen === i ? ' chosen' : ''),
-    style: `--fill: ${FILLS[kinds.indexOf(copy.piece) % FILLS.length]}`,
-    tabindex: 0, role: 'button', 'data-copy': i,
-    'aria-label': `${label}, garment ${copy.garment}${amiss.has(i) ? ', lies wrongly' : ''}`,
-    'aria-pressed': chosen === i,
-    onkeydown: event => keys(desk, event, i),
-    onpointerdown: event => grab(desk, event, i, g),
-  }, s('title', {}, `${label}, garment ${copy.garment}, ${copy.form}`),
-  s('path', {d: line(points, true)}),
-  s('text', {x: mx, y: -my, 'font-size': letters, 'text-anchor': 'middle'}, label));
-  return g;
+  if (i !== null) over(desk, i);
+  draw(desk);
 }
 
-function keys(desk, event, i) {
-  const far = event.shiftKey ? 50 : 5;
-  const ways = {ArrowLeft: [-far, 0], ArrowRight: [far, 0], ArrowUp: [0, far], ArrowDown: [0, -far]};
-  if (event.key === 'Enter' || event.key === ' ') {
-    event.preventDefault();
-    chosen = chosen === i ? null : i;
-    draw(desk);
-  } else if (ways[event.key]) {
-    event.preventDefault();
-    chosen = i;
-    const [along, across] = ways[event.key];
-    step(desk, {do: event.altKey ? 'move' : 'slide', copy: i, along, across});
-  } else if (event.key === 'r' || event.key === 'R') {
-    chosen = i;
-    step(desk, {do: 'turn', copy: i, degrees: 180});
+const together = i => chosen.has(i) ? [...chosen] : [i];
+
+function dragged(desk, i, along, across, alt) {
+  const copies = together(i);
+  if (!chosen.has(i)) chosen = new Set([i]);
+  step(desk, {do: exactly || alt ? 'move' : 'slide', copies, along, across}).then(() => draw(desk));
+}
+
+function pin(desk) {
+  const all = [...chosen].every(i => table(desk).marker.pinned.includes(i));
+  step(desk, {do: all ? 'unpin' : 'pin', copies: [...chosen]});
+}
+
+/** Two that are chosen, or what was chosen before with what is chosen now. */
+function exchange(desk) {
+  const pinned = [...chosen].find(i => table(desk).marker.pinned.includes(i));
+  if (pinned !== undefined) {
+    say(`${table(desk).marker.copies[pinned].piece} is pinned where it lies. Take its pin out to move it.`);
+    return;
   }
+  if (!waiting && chosen.size !== 2) {
+    waiting = chosen;
+    chosen = new Set();
+  } else if (chosen.size) {
+    const [copies, others] = waiting ? [[...waiting], [...chosen]] : [...chosen].map(i => [i]);
+    step(desk, {do: 'exchange', copies, others});
+    waiting = null;
+  }
+  draw(desk);
 }
 
-function mm(svg, event) {
-  const at = new DOMPoint(event.clientX, event.clientY).matrixTransform(svg.getScreenCTM().inverse());
-  return [at.x, -at.y];
+function measure(desk) {
+  if (measuring) stopMeasuring();
+  else measuring = tape(on, desk, () => table(desk).marker, words => { about.textContent = words; });
+  draw(desk);
 }
 
-function grab(desk, event, i, g) {
-  const svg = g.ownerSVGElement;
-  const from = mm(svg, event);
-  drag = {i, from, moved: false};
-  g.setPointerCapture(event.pointerId);
-  g.onpointermove = move => {
-    const [x, y] = mm(svg, move);
-    drag.to = [x - from[0], y - from[1]];
-    drag.moved ||= Math.hypot(...drag.to) > 3;
-    if (drag.moved) g.setAttribute('transform', `translate(${drag.to[0]} ${-drag.to[1]})`);
+function stopMeasuring() {
+  measuring?.end();
+  measuring = null;
+  if (about) about.textContent = '';
+}
+
+/** Whether the key was for the table. */
+function key(desk, i, event) {
+  const at = table(desk);
+  if (measuring?.key(event)) return true;
+  const ways = {ArrowLeft: [-1, 0], ArrowRight: [1, 0], ArrowUp: [0, 1], ArrowDown: [0, -1]};
+  if (ways[event.key] && event.ctrlKey) {
+    const seen = on.view ?? on.full;
+    boards.pan(on, ways[event.key][0] * seen.w / 8, -ways[event.key][1] * seen.h / 8);
+    return true;
+  }
+  if (ways[event.key] && i !== null) {
+    const far = event.shiftKey ? 50 : 5;
+    const [along, across] = ways[event.key].map(way => way * far);
+    dragged(desk, i, along, across, event.altKey);
+    return true;
+  }
+  if (event.ctrlKey || event.metaKey) return false;
+  const count = at.marker?.copies.length ?? 0;
+  const order = place => on.drawn[place]?.g.focus({preventScroll: true});
+  const deeds = {
+    Enter: () => touched(desk, i, event.shiftKey || several),
+    ' ': () => touched(desk, i, event.shiftKey || several),
+    r: () => deedWith(i, () => step(desk, {do: 'turn', copies: [...chosen], degrees: 180})),
+    p: () => deedWith(i, () => pin(desk)),
+    x: () => deedWith(i, () => exchange(desk)),
+    PageDown: () => order(next(desk, i, 1)),
+    PageUp: () => order(next(desk, i, -1)),
+    Home: () => order(next(desk, null, 1)),
+    End: () => order(next(desk, null, -1)),
+    '+': () => boards.zoom(on, 1 / 1.4),
+    '-': () => boards.zoom(on, 1.4),
+    0: () => boards.look(on, null),
+    m: () => measure(desk),
+    Escape: () => { letGo(); stopMeasuring(); draw(desk); },
   };
-  g.onpointerup = up => {
-    g.onpointermove = g.onpointerup = null;
-    if (drag.moved) {
-      chosen = i;
-      step(desk, {do: up.altKey ? 'move' : 'slide', copy: i, along: drag.to[0], across: drag.to[1]})
-          .then(() => draw(desk));
-    } else {
-      chosen = chosen === i ? null : i;
-      draw(desk);
-    }
-    drag = null;
-  };
+  const deed = deeds[event.key.length === 1 ? event.key.toLowerCase() : event.key];
+  if (!deed || (i === null && ['Enter', ' ', 'r', 'p', 'x'].includes(event.key.toLowerCase())) || !count) return false;
+  deed();
+  return true;
 }
 
-function look(svg, at) {
-  view = at;
-  svg.setAttribute('viewBox', `${at.x} ${at.y} ${at.w} ${at.h}`);
+/** With the piece in hand, and those that are chosen with it. */
+function deedWith(i, deed) {
+  chosen = new Set(together(i));
+  deed();
 }
 
-/** With Ctrl, or two fingers; a double click shows all of it again. */
-function zoom(svg, seen, event) {
-  if (!event.ctrlKey) return;
-  event.preventDefault();
-  const now = view ?? seen;
-  const [x, y] = mm(svg, event);
-  const by = event.deltaY > 0 ? 1.15 : 1 / 1.15;
-  look(svg, {x: x - (x - now.x) * by, y: -y - (-y - now.y) * by, w: now.w * by, h: now.h * by});
+/** From the cut end on, across within a hand's breadth. */
+function next(desk, i, way) {
+  const marker = table(desk).marker;
+  const order = marker.copies.map((copy, k) => k)
+      .sort((a, b) => marker.copies[a].x - marker.copies[b].x || marker.copies[a].y - marker.copies[b].y);
+  const at = i === null ? (way > 0 ? -1 : order.length) : order.indexOf(i);
+  return order[(at + way + order.length) % order.length];
 }
 
-/** The bare cloth is taken hold of. */
-function pan(svg, seen, event) {
-  if (event.target.closest('.copy')) return;
-  const now = view ?? seen;
-  const [x, y] = mm(svg, event);
-  svg.setPointerCapture(event.pointerId);
-  svg.onpointermove = move => {
-    const [tx, ty] = mm(svg, move);
-    const at = view ?? now;
-    look(svg, {...at, x: at.x - (tx - x), y: at.y + (ty - y)});
-  };
-  svg.onpointerup = () => { svg.onpointermove = svg.onpointerup = null; };
+function over(desk, i) {
+  const marker = table(desk)?.marker;
+  if (measuring) return;
+  const words = i !== undefined && i !== null && marker?.copies[i] ? told(desk, marker, Number(i)) : '';
+  if (words) about.textContent = words[0].toUpperCase() + words.slice(1) + '.';
 }
 
-draw.findings = (desk, at) => {
-  const told = at.marker?.findings ?? [];
-  findings.replaceChildren(
+function drawFindings(desk, at) {
+  const all = at.marker?.findings ?? [];
+  const fresh = h('div', {},
       ...(at.problems ?? []).map(p => h('p', {class: 'wrong'}, sentence(p))),
-      told.length
-        ? h('section', {}, h('h2', {}, 'This cannot be cut:'), h('ul', {}, told.slice(0, 20).map(f =>
-            h('li', {}, h('button', {onclick: () => { chosen = f.copies[0] ?? null; draw(desk); }}, f.words)))))
+      all.length
+        ? h('section', {}, h('h2', {}, 'This cannot be cut:'), h('ul', {}, all.slice(0, 20).map(f =>
+            h('li', {}, button(f.words, () => { chosen = new Set(f.copies); draw(desk); })))),
+          all.length > 20 ? h('p', {}, `and ${all.length - 20} more`) : '',
+          h('p', {class: 'hint'}, 'Tidy from here parts what overlaps; Put back takes the last step back.'))
         : h('p', {}, at.marker ? `${at.marker.fold}, ${at.marker.length} of cloth, ${at.marker.used} used. Every rule is kept.` : 'Nothing lies here yet.'));
-};
+  // It is read out when it changes, so it changes only when there is news.
+  if (findings.textContent !== fresh.textContent || all.length) swap(findings, ...fresh.childNodes);
+}
+
+/** The key to the drawing, and a way to choose what belongs together. */
+function drawLegend(desk, at) {
+  const marker = at.marker;
+  swap(legend, ...(marker ? groups(desk, marker) : []).map(({name, sets}) => h('fieldset', {}, h('legend', {}, `Choose by ${name.toLowerCase()}`),
+      h('div', {class: 'choices'}, sets.map(({words, value, copies}) => button(
+          [name === 'Piece' ? boards.swatch(marker, value) : '', words, copies.length > 1 ? ` (${copies.length})` : ''],
+          () => {
+            const all = copies.every(i => chosen.has(i));
+            chosen = several || waiting ? new Set([...chosen, ...copies]) : new Set(all ? [] : copies);
+            draw(desk);
+          },
+          {class: 'small', 'aria-pressed': String(copies.every(i => chosen.has(i)))}))))));
+}
+
+/** Everything that can be printed, once every cloth can be cut. */
+function drawPrints(desk) {
+  const missing = [...desk.tables].filter(([, at]) => !at.marker || at.marker.findings.length).map(([name]) => name);
+  const file = name => '/job/file?' + new URLSearchParams({name: desk.name, file: name});
+  const page = paper => '/job/print?' + new URLSearchParams({name: desk.name, of: 'marker', paper});
+  const all = [
+    ['Marker', file(`${cloth}.pdf`)], ['Marker, SVG', file(`${cloth}.svg`)], ['Cut sheet', file('cut-sheet.pdf')],
+    ['Shopping list', file('shopping-list.pdf')], ['Full size, A4', page('A4')], ['Full size, a roll 91 cm', page('roll:91cm')],
+    ['Plotter, HP-GL', file(`${cloth}.plot.hpgl`)], ['Plotter, DXF', file(`${cloth}.plot.dxf`)],
+  ];
+  swap(prints, h('section', {'aria-label': 'Prints'}, h('h2', {}, 'Prints'), missing.length
+    ? h('p', {class: 'hint'}, `They can be made once every cloth can be cut; ${missing.join(', ')} cannot yet.`)
+    : h('ul', {class: 'plain prints'}, all.map(([words, href]) => h('li', {}, h('a', {href, target: '_blank'}, words))))));
+}
+
+/** Replaces what stands there; who was on a button there stays on it. */
+function swap(element, ...children) {
+  const buttons = () => [...element.querySelectorAll('button, select, a')];
+  const focused = buttons().indexOf(document.activeElement);
+  element.replaceChildren(...children);
+  if (focused >= 0) buttons()[focused]?.focus({preventScroll: true});
+}

@@ -73,7 +73,8 @@ class MarkerFileTest {
                   Heading.DOWN,
                   new Motion(true, 180, 812.345678, 0),
                   new Outline(
-                      List.of(new Point(0, 0), new Point(812.345678, 0), new Point(1.5, 200))))));
+                      List.of(new Point(0, 0), new Point(812.345678, 0), new Point(1.5, 200))))),
+          Set.of(0));
 
   @TempDir Path folder;
 
@@ -139,7 +140,8 @@ class MarkerFileTest {
         FILE.zones(),
         FILE.keepOuts(),
         FILE.demand(),
-        FILE.copies());
+        FILE.copies(),
+        FILE.pinned());
   }
 
   @Test
@@ -157,33 +159,33 @@ class MarkerFileTest {
       quoteCharacter = '`',
       value = {
         "\"down\"|\"sideways\"|" + "x.marker.json:50: heading cannot be 'sideways'. Use up, down.",
-        "\"zone\":|\"zona\":|"
-            + "x.marker.json:33: there is no zone. Add it.\\nx.marker.json:44: there is no zone. Add it.",
+        "\"zone\":|\"zona\":|x.marker.json:33: there is no zone. Add it.\\n"
+            + "x.marker.json:44: there is no zone. Add it.",
         "\"garment\":1|\"garment\":1.5|"
             + "x.marker.json:41: garment is not a whole number. Write one of at most 100000."
             + "\\nx.marker.json:47: garment is not a whole number. Write one of at most 100000.",
-        "812.345678|\"812\"|"
-            + "x.marker.json:16: length is not a number of mm or degrees. Write it without unit and quotes.",
-        "812.345678|1e999|"
-            + "x.marker.json:16: length is not a number of mm or degrees. Write it without unit and quotes.",
-        "\"plies\":2|\"plies\":3|"
-            + "x.marker.json:23: zone folded has 3 plies. Give it 2 where the cloth lies double, else 1 and no fold.",
-        "\"ellwand\":1|\"ellwand\":2|"
-            + "x.marker.json:1: this is no marker of Ellwand. Name a file that ends with .marker.json.",
-        "\"form\":|\"form\":\"half\",\"form\":|"
-            + "x.marker.json:48: 'form' stands here a second time, after line 48. Give it another name, or take one of the two out.",
+        "812.345678|\"812\"|x.marker.json:16: length is not a number of mm or degrees. Write it"
+            + " without unit and quotes.",
+        "812.345678|1e999|x.marker.json:16: length is not a number of mm or degrees. Write it"
+            + " without unit and quotes.",
+        "\"plies\":2|\"plies\":3|x.marker.json:23: zone folded has 3 plies. Give it 2 where the"
+            + " cloth lies double, else 1 and no fold.",
+        "\"ellwand\":1|\"ellwand\":2|x.marker.json:1: this is no marker of Ellwand. Name a file"
+            + " that ends with .marker.json.",
+        "\"form\":|\"form\":\"half\",\"form\":|x.marker.json:48: 'form' stands here a second time,"
+            + " after line 48. Give it another name, or take one of the two out.",
         "\"stoppedEarly\":false|\"stoppedEarly\":0|"
             + "x.marker.json:22: stoppedEarly is neither true nor false. Write one of the two.",
         "\"threads\":2|\"threads\":200000|"
             + "x.marker.json:20: threads is not a whole number. Write one of at most 100000.",
         "\"cloth\":\"linen\"|\"cloth\":7|"
             + "x.marker.json:10: cloth is not a text. Put it in quotes.",
-        "\"x1\":812.345678|\"x1\":-900|"
-            + "x.marker.json:23: the zone ends before it begins. Write x1 of at least x0, and y1 of at least y0.",
+        "\"x1\":812.345678|\"x1\":-900|x.marker.json:23: the zone ends before it begins. Write x1"
+            + " of at least x0, and y1 of at least y0.",
         "[ 1.5, 200 ]|[ 1.5 ]|"
             + "x.marker.json:55: a point in outline is not [x, y]. Write two numbers.",
-        "[ 1.5, 200 ]|[ 1.5, 0 ]|"
-            + "x.marker.json:55: outline encloses nothing. Give it three points or more, each as [x, y].",
+        "[ 1.5, 200 ]|[ 1.5, 0 ]|x.marker.json:55: outline encloses nothing. Give it three points"
+            + " or more, each as [x, y].",
         "\"foldEdges\":|\"foldEdges\":3,\"was\":|"
             + "x.marker.json:30: foldEdges is not a list. Put it in brackets.",
       })
