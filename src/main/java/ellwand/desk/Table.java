@@ -10,7 +10,6 @@ import ellwand.file.source.Json;
 import ellwand.file.source.WholeFile;
 import ellwand.job.Job;
 import ellwand.lay.Marker;
-import ellwand.nest.MarkerListener;
 import ellwand.problem.InputException;
 import ellwand.problem.Problem;
 import ellwand.work.Effort;
@@ -24,6 +23,7 @@ import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Consumer;
 
 /**
  * One cloth of a job on the table: the marker that lies there, the search for a shorter one, and
@@ -53,7 +53,7 @@ final class Table {
   /** How a search finds markers, told to a listener on the way. */
   @FunctionalInterface
   private interface Finder {
-    Marker find(Request request, MarkerListener listener);
+    Marker find(Request request, Consumer<Marker> listener);
   }
 
   /** A search that runs. */
@@ -109,7 +109,7 @@ final class Table {
     start(
         effort,
         new Search(way.isPresent(), false),
-        (request, listener) -> TableRun.lay(asked, on, folds, request, listener));
+        (request, listener) -> TableRun.lay(asked, on, folds, request, listener::accept));
   }
 
   private Fold fold(String words) {
@@ -132,7 +132,7 @@ final class Table {
     start(
         effort,
         new Search(false, true),
-        (request, listener) -> TableRun.tidy(from, request, listener));
+        (request, listener) -> TableRun.tidy(from, request, listener::accept));
   }
 
   private void start(Effort effort, Search next, Finder finder) {

@@ -11,56 +11,16 @@ import java.util.List;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.interactions.Actions;
 
 /** The desk as a maker meets it. */
-class DeskInBrowserTest {
+class DeskInBrowserTest extends InBrowser {
 
   private static final String SIDE = ".edge[aria-label^='back, side seam']";
-
-  @TempDir static Path downloads;
-  private static Browser browser;
-
-  @TempDir Path folder;
-  private Desk desk;
-
-  @BeforeAll
-  static void browser() {
-    browser = Browser.open(downloads);
-  }
-
-  @AfterAll
-  static void quit() {
-    if (browser != null) {
-      browser.close();
-    }
-  }
-
-  @BeforeEach
-  void open() {
-    desk = Desk.start(folder, "127.0.0.1", 0);
-    browser.size(1280, 900);
-    browser.go(desk.address());
-  }
-
-  @AfterEach
-  void close() {
-    desk.close();
-  }
-
-  private void begin() {
-    browser.click("weir jacket");
-    browser.see(".edge");
-  }
 
   @Test
   void fromASampleToAMarkerOnPaper() throws IOException {
@@ -317,19 +277,6 @@ class DeskInBrowserTest {
         "it is over", () -> browser.driver().findElements(By.tagName("dialog")).isEmpty());
   }
 
-  private void lay(String cloth) {
-    browser.click("Table");
-    browser.see("#place select");
-    browser.script(
-        "const s = document.querySelector('#place select'); s.value = arguments[0];"
-            + "s.dispatchEvent(new Event('change'))",
-        cloth);
-    browser.click("Lay");
-    browser.see(".copy");
-    browser.click("Keep this one");
-    browser.named("Look for a shorter one");
-  }
-
   private void dragIntoAnother() {
     WebElement copy = browser.see("[data-copy='0']");
     WebElement other = browser.see("[data-copy='1']");
@@ -369,15 +316,6 @@ class DeskInBrowserTest {
     browser.named("Put back");
     press("Put back");
     browser.waitFor("it is right", () -> browser.text("#place").contains("Every rule is kept"));
-  }
-
-  private void press(String words) {
-    browser.waitFor(
-        "Enter is pressed on " + words,
-        () -> {
-          browser.named(words).sendKeys(Keys.ENTER);
-          return true;
-        });
   }
 
   @Test

@@ -27,12 +27,18 @@ record Room(double lowY, double highY, Lattice alongX, Lattice alongY) {
   /** How far a fold edge may lean and still lie along or across, mm; the check allows as much. */
   private static final double LEVEL_MM = 0.005;
 
-  /** Empty where it has none: it is too wide, or has no fold edge to lie on. */
-  static Optional<Room> of(Marker marker, Copy copy, Wanted wanted, Outline turned, Zone zone) {
+  /** Empty where it has none: it is too wide, or has no fold edge to lie on, or no second ply. */
+  static Optional<Room> of(Marker marker, Drawn drawn, Copy copy, Zone zone) {
+    Optional<Wanted> wanted = drawn.wanted(copy);
+    return wanted.flatMap(w -> of(marker, copy, w, drawn.turned(copy).orElseThrow(), zone));
+  }
+
+  private static Optional<Room> of(
+      Marker marker, Copy copy, Wanted wanted, Outline turned, Zone zone) {
     Box box = turned.box();
     double low = zone.box().minY() - box.minY();
     double high = zone.box().maxY() - box.maxY();
-    if (low > high + EXACT_MM) {
+    if (low > high + EXACT_MM || copy.form() == Form.PAIR && zone.plies() == 1) {
       return Optional.empty();
     }
     Room anywhere = new Room(low, Math.max(low, high), Lattice.FREE, Lattice.FREE);

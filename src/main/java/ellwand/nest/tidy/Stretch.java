@@ -6,7 +6,6 @@ import ellwand.geometry.Motion;
 import ellwand.geometry.Outline;
 import ellwand.lay.Copy;
 import ellwand.lay.Marker;
-import ellwand.lay.Wanted;
 import ellwand.nest.kernel.Layout;
 import ellwand.nest.kernel.NoFit;
 import ellwand.nest.kernel.Obstacle;
@@ -45,18 +44,13 @@ record Stretch(double fromX, List<Integer> copies, Layout start, StripSearch sea
               Optional<Room> room =
                   all.pinned().contains(i)
                       ? Optional.empty()
-                      : room(marker, drawn, copy, marker.zone(copy.zone()));
+                      : Room.of(marker, drawn, copy, marker.zone(copy.zone()));
               room.ifPresentOrElse(
                   r -> builder.add(i, copy, drawn.turned(copy).orElseThrow(), r),
                   () -> builder.bar(copy.outline(), 2 * builder.gapMm));
             });
     all.keepOuts(number).forEach(k -> builder.bar(k.outline(), 0));
     return builder.stretch(all.mostMm(number), noFit);
-  }
-
-  private static Optional<Room> room(Marker marker, Drawn drawn, Copy copy, Zone zone) {
-    Optional<Wanted> wanted = drawn.wanted(copy);
-    return wanted.flatMap(w -> Room.of(marker, copy, w, drawn.turned(copy).orElseThrow(), zone));
   }
 
   /** The marker with its copies as a layout has them. */

@@ -1,5 +1,6 @@
 package ellwand.nest.tidy;
 
+import ellwand.cloth.Zone;
 import ellwand.lay.Copy;
 import ellwand.lay.Marker;
 import ellwand.nest.kernel.Layout;
@@ -14,11 +15,12 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import java.util.stream.IntStream;
 
 /**
  * Goes on from a marker: copies are drawn as the lay has them now, what overlaps is parted, and the
- * marker is shortened. Copies keep their turn, zone and place in the list; on cloth with bars those
- * that ask for a place among them move by whole repeats.
+ * marker is shortened. Copies keep their turn and their place in the list, and their zone if they
+ * can lie there; on cloth with bars those that ask for a place among them move by whole repeats.
  */
 public final class Tidying {
 
@@ -40,8 +42,23 @@ public final class Tidying {
     drawn = new Drawn(start.lay());
   }
 
-  private Copy drawnAnew(Copy copy) {
-    return drawn.at(copy, copy.motion().x(), copy.motion().y());
+  private Copy drawnAnew(int index) {
+    Copy copy = start.copies().get(index);
+    Copy anew = drawn.at(copy, copy.motion().x(), copy.motion().y());
+    return pinned.contains(index) || roomIn(copy.zone(), anew)
+        ? anew
+        : start.zones().stream()
+            .map(Zone::id)
+            .filter(zone -> roomIn(zone, anew))
+            .findFirst()
+            .map(anew::in)
+            .orElse(anew);
+  }
+
+  private boolean roomIn(String zone, Copy copy) {
+    return start.zones().stream()
+        .filter(z -> z.id().equals(zone))
+        .anyMatch(z -> Room.of(start, drawn, copy, z).isPresent());
   }
 
   /**
@@ -51,7 +68,10 @@ public final class Tidying {
    * @param better hears of what is shorter on the way, not checked yet
    */
   public Optional<Marker> tidied(Consumer<Supplier<Marker>> better) {
-    Marker now = start.byHand().with(start.copies().stream().map(this::drawnAnew).toList());
+    Marker now =
+        start
+            .byHand()
+            .with(IntStream.range(0, start.copies().size()).mapToObj(this::drawnAnew).toList());
     for (int i = 0; i < new Stretches(now, pinned).count(); i++) {
       Optional<Marker> next = tidied(new Stretches(now, pinned), i, better);
       if (next.isEmpty()) {
