@@ -127,12 +127,15 @@ class TableInBrowserTest extends InBrowser {
   void whatBelongsTogetherIsChosenAndMovedTogether() {
     laid("main");
     JsonNode before = marker("main").path("copies");
-    browser.click("front (2)");
-    waitForCount(".copy.chosen", 2);
-    browser.waitFor("its name and cuts are told", () -> browser.see(".copy.chosen title") != null);
-    WebElement one = browser.see(".copy.chosen");
-    int number = Integer.parseInt(one.getAttribute("data-copy"));
-    assertTrue(one.getAttribute("aria-label").startsWith("front, garment 1, cuts one"));
+    String piece = before.path(0).path("piece").asText();
+    String other = otherPiece(before, piece);
+    browser.click("Several");
+    choose(piece);
+    choose(other);
+    waitForCount(".copy.chosen", ofPieces(before, piece, other));
+    WebElement one = copy(0);
+    assertTrue(one.getAttribute("aria-label").startsWith(piece + ", garment 1, "));
+    assertTrue(one.getAttribute("aria-label").contains("cuts "), one.getAttribute("aria-label"));
     new Actions(browser.driver())
         .keyDown(Keys.ALT)
         .clickAndHold(one)
@@ -147,13 +150,46 @@ class TableInBrowserTest extends InBrowser {
     double along = Double.NaN;
     for (int i = 0; i < before.size(); i++) {
       double moved = after.path(i).path("x").asDouble() - before.path(i).path("x").asDouble();
-      boolean front = before.path(i).path("piece").asText().equals("front");
-      assertEquals(front, !samePlace(before.path(i), after.path(i)));
-      if (front) {
+      String name = before.path(i).path("piece").asText();
+      boolean chosen = name.equals(piece) || name.equals(other);
+      assertEquals(chosen, !samePlace(before.path(i), after.path(i)));
+      if (chosen) {
         assertEquals(Double.isNaN(along) ? moved : along, moved, 1e-6);
         along = moved;
       }
     }
+  }
+
+  private static String otherPiece(JsonNode copies, String piece) {
+    for (JsonNode copy : copies) {
+      if (!copy.path("piece").asText().equals(piece)) {
+        return copy.path("piece").asText();
+      }
+    }
+    throw new AssertionError("there are several pieces");
+  }
+
+  private static int ofPieces(JsonNode copies, String piece, String other) {
+    int count = 0;
+    for (JsonNode copy : copies) {
+      String name = copy.path("piece").asText();
+      count += name.equals(piece) || name.equals(other) ? 1 : 0;
+    }
+    return count;
+  }
+
+  /** In the key to the drawing. */
+  private static void choose(String piece) {
+    browser.waitFor(
+        piece + " is chosen",
+        () -> {
+          browser.driver().findElements(By.cssSelector("aside button.small")).stream()
+              .filter(b -> b.getText().matches(piece + "( \\(\\d\\))?"))
+              .findFirst()
+              .orElseThrow()
+              .click();
+          return true;
+        });
   }
 
   @Test
