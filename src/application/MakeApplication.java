@@ -20,12 +20,15 @@ import java.util.stream.Stream;
 final class MakeApplication {
 
   /**
-   * What {@code jdeps --print-module-deps target/ellwand.jar} says, and two that it cannot see: one
-   * hears Ctrl-C, one opens the desk's files in the jar.
+   * What {@code jdeps --print-module-deps target/ellwand.jar} says, and three that it cannot see:
+   * one hears Ctrl-C, one opens the desk's files in the jar, one has the curves of helpers' keys.
    */
   private static final String MODULES =
       "java.compiler,java.desktop,java.instrument,java.naming,java.net.http,java.rmi,"
-          + "java.security.jgss,java.sql,jdk.management,jdk.unsupported,jdk.zipfs";
+          + "java.security.jgss,java.sql,jdk.crypto.ec,jdk.management,jdk.unsupported,jdk.zipfs";
+
+  /** The second is found through the manifest of the first, beside it. */
+  private static final List<String> JARS = List.of("ellwand.jar", "ellwand-helpers.jar");
 
   /** The ready-made classes of a run: found by their place, so they are made where they stay. */
   private static final String ARCHIVE = "ellwand.jsa";
@@ -52,8 +55,9 @@ final class MakeApplication {
   private void make() throws IOException, InterruptedException {
     delete(made);
     Files.createDirectories(input);
-    Path jar = input.resolve("ellwand.jar");
-    Files.copy(Path.of("target", "ellwand.jar"), jar, StandardCopyOption.COPY_ATTRIBUTES);
+    for (String jar : JARS) {
+      Files.copy(Path.of("target", jar), input.resolve(jar), StandardCopyOption.COPY_ATTRIBUTES);
+    }
     tool(
         "jlink",
         "--add-modules",
@@ -67,7 +71,7 @@ final class MakeApplication {
         "0");
     run(java(runtime), "-Xshare:dump");
     if (Os.HERE == Os.LINUX) {
-      Files.write(input.resolve(CLASSES), classesOfRuns(jar));
+      Files.write(input.resolve(CLASSES), classesOfRuns(input.resolve(JARS.get(0))));
     }
     image();
     Path image = made.resolve(Os.HERE.image);

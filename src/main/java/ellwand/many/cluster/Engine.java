@@ -56,9 +56,11 @@ final class Engine {
     Cluster.get(system).manager().tell(new JoinSeedNodes(List.of(address)));
   }
 
-  static Place place(ActorSystem<?> system, Door door) {
+  /** Where it is, with the port that it has. */
+  static Place place(ActorSystem<?> system) {
     Address address = Cluster.get(system).selfMember().address();
-    return new Place(door.at().host(), address.getPort().orElseThrow());
+    String host = address.getHost().orElseThrow().replaceAll("[\\[\\]]", "");
+    return new Place(host, address.getPort().orElseThrow());
   }
 
   /** Leaves the cluster and ends, or is left to end by itself after a time. */

@@ -59,7 +59,7 @@ public final class HelpedWorkshop implements Workshop {
   private Door start(Door wanted) {
     ActorSystem<Foreman.Command> started =
         Engine.start(Foreman.create(this::say, cores::set), wanted, version);
-    Place place = Engine.place(started, wanted);
+    Place place = Engine.place(started);
     Engine.join(started, place);
     system = started;
     own =

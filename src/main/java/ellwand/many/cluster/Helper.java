@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import org.apache.pekko.actor.CoordinatedShutdown;
 import org.apache.pekko.actor.typed.ActorSystem;
 
@@ -27,14 +28,15 @@ public final class Helper {
 
   private final Craft craft;
   private final int cores;
-  private final Place asker;
-  private final Door door;
+  private final Supplier<Place> asker;
+  private final Optional<Place> own;
+  private final Optional<Path> keys;
   private final Consumer<String> say;
   private final String version;
 
   /**
    * @param cores that are offered, 1 or more
-   * @param asker where to join
+   * @param asker where to join, looked up whenever nobody is being helped
    * @param own this machine's place as the others reach it; empty for what leads to the asker, at
    *     any free port
    * @param say hears in words what happens
@@ -42,7 +44,7 @@ public final class Helper {
   public Helper(
       Craft craft,
       int cores,
-      Place asker,
+      Supplier<Place> asker,
       Optional<Place> own,
       Optional<Path> keys,
       Consumer<String> say) {
@@ -53,7 +55,7 @@ public final class Helper {
   Helper(
       Craft craft,
       int cores,
-      Place asker,
+      Supplier<Place> asker,
       Optional<Place> own,
       Optional<Path> keys,
       Consumer<String> say,
@@ -61,7 +63,8 @@ public final class Helper {
     this.craft = craft;
     this.cores = cores;
     this.asker = asker;
-    this.door = new Door(own.orElseGet(() -> Place.facing(asker)), keys);
+    this.own = own;
+    this.keys = keys;
     this.say = say;
     this.version = version;
   }
@@ -74,38 +77,40 @@ public final class Helper {
   public void run(Stop stop) throws InterruptedException {
     boolean said = false;
     while (!stop.wanted()) {
-      Knock knock = Knock.at(asker, door.keys());
+      Place at = asker.get();
+      Door door = new Door(own.orElseGet(() -> Place.facing(at)), keys);
+      Knock knock = Knock.at(at, keys);
       if (knock == Knock.OPEN) {
-        help(stop);
+        help(at, door, stop);
         said = false;
       } else if (knock == Knock.SHUT) {
         throw InputException.of(
-            "%s does not take this key, or shows one of another authority".formatted(asker),
+            "%s does not take this key, or shows one of another authority".formatted(at),
             "Both sides need keys made in one folder with 'helper --make-keys', and --keys");
       } else if (!said) {
-        say.accept("Nobody asks at %s yet. Waiting.".formatted(asker));
+        say.accept("Nobody asks at %s yet. Waiting.".formatted(at));
         said = true;
       }
       pause(stop, KNOCK_AGAIN);
     }
   }
 
-  private void help(Stop stop) throws InterruptedException {
+  private void help(Place at, Door door, Stop stop) throws InterruptedException {
     CountDownLatch welcome = new CountDownLatch(1);
     ActorSystem<Hand.Command> system =
         Engine.start(Hand.create(name(), cores, craft, welcome::countDown), door, version);
     try {
-      Engine.join(system, asker);
+      Engine.join(system, at);
       if (joined(system, welcome, stop)) {
-        say.accept("Helping %s with %d %s.".formatted(asker, cores, cores == 1 ? "core" : "cores"));
+        say.accept("Helping %s with %d %s.".formatted(at, cores, cores == 1 ? "core" : "cores"));
         while (!stop.wanted() && !ended(system)) {
           Thread.sleep(POLL.toMillis());
         }
         if (!stop.wanted()) {
-          say.accept("%s is gone.".formatted(asker));
+          say.accept("%s is gone.".formatted(at));
         }
       }
-      refused(system);
+      refused(system, at);
     } finally {
       system.tell(Hand.Leave.NOW);
       Engine.end(system, LEAVING);
@@ -123,9 +128,9 @@ public final class Helper {
     }
     if (!stop.wanted() && !ended(system)) {
       say.accept(
-          ("No answer from %s so far. It must reach this machine at %s: see to firewalls, or say"
+          ("No answer so far. Whoever asks must reach this machine at %s: see to firewalls, or say"
                   + " with --at how it does. If it has keys, this machine needs --keys.")
-              .formatted(asker, Engine.place(system, door)));
+              .formatted(Engine.place(system)));
     }
     return false;
   }
@@ -134,7 +139,7 @@ public final class Helper {
     return system.getWhenTerminated().toCompletableFuture().isDone();
   }
 
-  private void refused(ActorSystem<?> system) {
+  private void refused(ActorSystem<?> system, Place at) {
     CoordinatedShutdown.get(system)
         .getShutdownReason()
         .filter(
@@ -143,7 +148,7 @@ public final class Helper {
             reason -> {
               throw InputException.of(
                   "%s runs another version of Ellwand than this machine, which has %s"
-                      .formatted(asker, version),
+                      .formatted(at, version),
                   "Bring both to the same version");
             });
   }

@@ -26,7 +26,7 @@ final class ToyHelper {
           new Helper(
               new Toy(true),
               1,
-              Place.of(args[0], 0),
+              () -> Place.of(args[0], 0),
               Optional.empty(),
               keys,
               System.out::println,
