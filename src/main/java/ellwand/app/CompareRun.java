@@ -24,10 +24,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
-import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.CompletionException;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
 import java.util.function.BiFunction;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -211,27 +207,16 @@ public final class CompareRun {
     };
   }
 
-  /** Does some work for each of several things, as many at once as there are threads. */
-  private static <T, R> List<R> sideBySide(
-      List<T> things, Request request, double share, BiFunction<T, Request, R> work) {
-    int atOnce = Math.min(request.threads(), things.size());
+  /** Lays several things, as many at once as there are threads or hands. */
+  private <T> List<Folded> sideBySide(
+      List<T> things, Request request, double share, BiFunction<T, Request, Folded> work) {
+    int atOnce = Math.min(Math.max(request.threads(), hands.atOnce(request)), things.size());
     Request part =
         request
             .with(request.progress().ofSeveral())
             .part(share * (request.effort().repeats() ? 1.0 : atOnce) / things.size())
             .onThreads(Math.max(1, request.threads() / atOnce));
-    ExecutorService workers = Executors.newFixedThreadPool(atOnce);
-    try {
-      List<CompletableFuture<R>> running =
-          things.stream()
-              .map(t -> CompletableFuture.supplyAsync(() -> work.apply(t, part), workers))
-              .toList();
-      return running.stream().map(CompletableFuture::join).toList();
-    } catch (CompletionException e) {
-      throw e.getCause() instanceof RuntimeException known ? known : e;
-    } finally {
-      workers.shutdown();
-    }
+    return SideBySide.each(things, atOnce, thing -> work.apply(thing, part));
   }
 
   private Lay lay(Cloth laid) {

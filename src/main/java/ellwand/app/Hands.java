@@ -21,8 +21,8 @@ public interface Hands {
    */
   List<Tried> nest(Lay lay, List<Fold> folds, Request request);
 
-  /** How many searches of one thread get on at once as fast as one alone. */
-  default int atOnce() {
+  /** How many such searches get on at once as fast as one alone. */
+  default int atOnce(Request request) {
     return 1;
   }
 }

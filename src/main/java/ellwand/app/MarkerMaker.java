@@ -27,6 +27,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
 /** Makes the markers of one cloth of an order, each size mix once. */
@@ -198,12 +199,9 @@ final class MarkerMaker {
    * @param request with the effort for all of them
    */
   void make(List<SizeMix> mixes, Request request) {
-    int garments = mixes.stream().mapToInt(SizeMix::count).sum();
-    Spending effort = new Spending(request.effort());
-    for (SizeMix mix : mixes) {
-      made.put(mix, marker(mix, request.with(effort.take((double) mix.count() / garments))));
-    }
-    MixesJoined.shorten(made, this::lay);
+    Map<SizeMix, Double> garments = new LinkedHashMap<>();
+    mixes.forEach(mix -> garments.put(mix, (double) mix.count()));
+    search(garments, request, effort -> true);
   }
 
   /**
@@ -213,16 +211,42 @@ final class MarkerMaker {
    * @param request with the effort for all of them
    */
   void polish(Map<SizeMix, Double> weights, Request request) {
+    search(
+        weights,
+        request.with(request.seed().child(1)),
+        effort -> !request.stop().wanted() && !effort.over());
+  }
+
+  /**
+   * Keeps the shortest that is found of each, one after another or as many at once as there are
+   * hands.
+   *
+   * @param worthwhile whether another is searched for
+   */
+  private void search(
+      Map<SizeMix, Double> weights, Request request, Predicate<Spending> worthwhile) {
     double all = weights.values().stream().mapToDouble(w -> w).sum();
-    Spending effort = new Spending(request.effort());
-    Request another = request.with(request.seed().child(1));
-    weights.forEach(
-        (mix, weight) -> {
-          if (!request.stop().wanted() && !effort.over()) {
-            Marker again = marker(mix, another.with(effort.take(weight / all)));
-            keep(mix, again);
-          }
-        });
+    int atOnce = Math.min(hands.atOnce(request), weights.size());
+    if (atOnce > 1) {
+      double times = request.effort().repeats() ? 1 : atOnce;
+      List<SizeMix> mixes = List.copyOf(weights.keySet());
+      List<Marker> found =
+          SideBySide.each(
+              mixes,
+              atOnce,
+              mix -> marker(mix, request.part(Math.min(1, times * weights.get(mix) / all))));
+      for (int i = 0; i < mixes.size(); i++) {
+        keep(mixes.get(i), found.get(i));
+      }
+    } else {
+      Spending effort = new Spending(request.effort());
+      weights.forEach(
+          (mix, weight) -> {
+            if (worthwhile.test(effort)) {
+              keep(mix, marker(mix, request.with(effort.take(weight / all))));
+            }
+          });
+    }
     MixesJoined.shorten(made, this::lay);
   }
 

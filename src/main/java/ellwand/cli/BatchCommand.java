@@ -45,7 +45,8 @@ import picocli.CommandLine.Spec;
 final class BatchCommand implements Callable<Integer> {
 
   /** Handed on to every job that does not say otherwise. */
-  private static final List<String> USUAL = List.of("--effort", "--seed", "--threads", "--units");
+  private static final List<String> USUAL =
+      List.of("--effort", "--seed", "--seeds", "--threads", "--units");
 
   @Parameters(paramLabel = "LIST|FOLDER", description = "A list of jobs, or a folder with jobs.")
   private Path from;

@@ -13,6 +13,10 @@ import ellwand.file.job.JobReader;
 import ellwand.file.source.Folder;
 import ellwand.file.source.WholeFile;
 import ellwand.job.Job;
+import ellwand.many.JobFiles;
+import ellwand.many.MarkerCraft;
+import ellwand.many.OwnCores;
+import ellwand.many.Workshop;
 import ellwand.units.Unit;
 import ellwand.work.Request;
 import java.io.PrintWriter;
@@ -130,7 +134,8 @@ final class PrintCommand implements Callable<Integer> {
       LaidJob laid = rebuilt.laid();
       return write(laid, plot, how, UnitMixin.atTable(rebuilt.checked().unit()));
     }
-    Job job = JobReader.read(path);
+    JobFiles.Read<Job> read = JobFiles.job(path.toString(), Folder.DISK);
+    Job job = read.what();
     if (plot.isPresent() && job.cloths().size() > 1) {
       throw refused(
           "the job has a marker for each of its %d cloths: write all of them with lay --also %s"
@@ -139,8 +144,9 @@ final class PrintCommand implements Callable<Integer> {
     Unit shown = UnitMixin.atTable(units.unit().orElse(job.unit()));
     Request request = search.request(main.stop());
     LaidJob laid;
-    try (Console console = Console.open(spec.commandLine().getErr(), request.effort(), shown)) {
-      laid = LayRun.make(job, shown, request.with(console));
+    try (Console console = Console.open(spec.commandLine().getErr(), request.effort(), shown);
+        Workshop workshop = new OwnCores(new MarkerCraft(), search.cores())) {
+      laid = LayRun.make(job, shown, request.with(console), read.hands(workshop, search.seeds()));
     }
     return write(laid, plot, how, shown);
   }

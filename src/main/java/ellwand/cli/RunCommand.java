@@ -98,7 +98,11 @@ abstract class RunCommand<J> implements Callable<Integer> {
     return new BatchJob.Ready(
         read.files().digest(words),
         (workshop, stop, progress) ->
-            make(read.what(), shown, search.request(stop).with(progress), read.hands(workshop)));
+            make(
+                read.what(),
+                shown,
+                search.request(stop).with(progress),
+                read.hands(workshop, search.seeds())));
   }
 
   /** The command, to refuse its options with. */
@@ -117,7 +121,7 @@ abstract class RunCommand<J> implements Callable<Integer> {
     Answer answer;
     try (Console console = Console.open(err, request.effort(), shown);
         Workshop workshop = helpers.workshop(new MarkerCraft(), search.cores(), err)) {
-      answer = make(job, shown, request.with(console), read.hands(workshop));
+      answer = make(job, shown, request.with(console), read.hands(workshop, search.seeds()));
     }
     write(answer, folder, err);
     show.print(spec.commandLine().getOut(), answer);

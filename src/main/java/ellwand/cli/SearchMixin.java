@@ -17,6 +17,9 @@ import picocli.CommandLine.TypeConversionException;
 /** Options of every command that searches for markers. */
 final class SearchMixin {
 
+  /** More is hardly meant. */
+  private static final int MOST_SEEDS = 1_000;
+
   @Option(
       names = "--effort",
       paramLabel = "TIME|STEPS",
@@ -41,17 +44,38 @@ final class SearchMixin {
       description = "Processors to use. Default: all; for each search of helpers 1.")
   private Optional<Integer> threads = Optional.empty();
 
+  @Option(
+      names = "--seeds",
+      paramLabel = "N",
+      defaultValue = "1",
+      description =
+          "Let so many seeds race for each marker, each with all of the effort; for its last part"
+              + " all go on from the best. Worth it where as many cores are free. Default:"
+              + " ${DEFAULT-VALUE}.")
+  private int seeds;
+
   @Spec(Spec.Target.MIXEE)
   private CommandSpec spec;
 
   /** What is asked of a search; nobody hears of it yet. */
   Request request(Stop stop) {
-    return new Request(effort, new Seed(seed), cores(), stop, Progress.NONE);
+    // Seeds that race share the processors.
+    int threads = Math.max(1, cores() / seeds());
+    return new Request(effort, new Seed(seed), threads, stop, Progress.NONE);
   }
 
   /** The same where others may help, who have other numbers of cores. */
   Request shared(Stop stop) {
     return request(stop).onThreads(threads.isPresent() ? cores() : 1);
+  }
+
+  /** How many seeds race for each marker. */
+  int seeds() {
+    if (seeds < 1 || seeds > MOST_SEEDS) {
+      throw new ParameterException(
+          spec.commandLine(), "--seeds takes a number from 1 to " + MOST_SEEDS);
+    }
+    return seeds;
   }
 
   /** How many cores of this machine may be used. */

@@ -40,9 +40,13 @@ public record JobFiles(String name, boolean order, Map<String, byte[]> files) {
    */
   public record Read<J>(J what, Optional<Job> style, JobFiles files) {
 
-    /** Those of a workshop; an order without a style has no markers to be made. */
-    public Hands hands(Workshop workshop) {
-      return style.<Hands>map(job -> new TaskHands(workshop, files, job)).orElse(Hands.OWN);
+    /**
+     * Those of a workshop; an order without a style has no markers to be made.
+     *
+     * @param seeds how many race for each marker, 1 or more
+     */
+    public Hands hands(Workshop workshop, int seeds) {
+      return style.<Hands>map(job -> new TaskHands(workshop, files, job, seeds)).orElse(Hands.OWN);
     }
   }
 

@@ -1,10 +1,16 @@
 package ellwand.many;
 
-import ellwand.app.Hands;
+import ellwand.cloth.Fold;
 import ellwand.job.Job;
 import ellwand.lay.Lay;
+import ellwand.lay.Marker;
+import ellwand.nest.Nester;
+import ellwand.nest.Tried;
 import ellwand.problem.InputException;
+import ellwand.work.Request;
 import ellwand.work.Stop;
+import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 
 /** Searches for the markers that tasks ask for. */
@@ -24,15 +30,22 @@ public final class MarkerCraft implements Craft {
     try {
       Job job = job(asked.job());
       Lay lay = asked.lay().lay(job);
+      Request request = asked.request(stop, told -> news.accept(SearchNews.bytes(told)));
       return MarkerReply.of(
           job,
-          Hands.OWN.nest(
-              lay,
-              asked.folds(),
-              asked.request(stop, told -> news.accept(SearchNews.bytes(told)))));
+          asked.from().isPresent()
+              ? goneOn(asked.from().get(), lay, asked.folds().get(0), request)
+              : Nester.nest(lay, asked.folds(), request));
     } catch (InputException e) {
       return MarkerReply.refusing(e.problems());
     }
+  }
+
+  /** A shorter marker, or none. */
+  private static List<Tried> goneOn(byte[] from, Lay lay, Fold fold, Request request) {
+    Marker start = MarkerReply.marker(from, fold, lay);
+    return List.of(
+        new Tried(fold, Nester.goOn(start, request), Optional.empty(), Optional.empty(), false));
   }
 
   private Job job(JobFiles files) {

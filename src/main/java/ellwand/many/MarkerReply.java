@@ -141,10 +141,16 @@ final class MarkerReply {
   }
 
   private static Optional<Marker> marker(Parcel parcel, String name, Fold fold, Lay lay) {
-    byte[] file = parcel.files().get(name);
-    if (file == null) {
-      return Optional.empty();
-    }
+    return Optional.ofNullable(parcel.files().get(name)).map(file -> marker(file, fold, lay));
+  }
+
+  /**
+   * A marker of a lay from its file, whoever wrote that.
+   *
+   * @throws TaskFailed if it cannot be read, breaks a rule, or lies in another fold
+   */
+  static Marker marker(byte[] file, Fold fold, Lay lay) {
+    String name = marker(fold);
     Marker marker;
     try {
       marker = MarkerReader.read(name, Folder.EMPTY.with(name, file)).on(lay);
@@ -153,11 +159,13 @@ final class MarkerReply {
     }
     // On a remnant the shortest may be longer than that is, and tells how much is lacking.
     List<Finding> findings = Check.of(marker.of(lay.on(lay.cloth().endless())));
-    if (!findings.isEmpty() || marker.fold() != fold) {
+    if (!findings.isEmpty()) {
       throw new TaskFailed(
-          "a marker that came back breaks a rule"
-              + findings.stream().findFirst().map(f -> ": " + f.sentence(Unit.MM)).orElse("."));
+          "a marker that came back breaks a rule: " + findings.get(0).sentence(Unit.MM));
     }
-    return Optional.of(marker);
+    if (marker.fold() != fold) {
+      throw new TaskFailed("a marker came back on cloth that lies otherwise");
+    }
+    return marker;
   }
 }

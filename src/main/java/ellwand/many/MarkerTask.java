@@ -26,14 +26,22 @@ import java.util.stream.StreamSupport;
  *
  * @param folds that are tried
  * @param threads to search on, 1 or more
+ * @param from the file of a marker to go on from, in its own fold; not to be changed
  */
 record MarkerTask(
-    JobFiles job, AskedLay lay, List<Fold> folds, Effort effort, Seed seed, int threads) {
+    JobFiles job,
+    AskedLay lay,
+    List<Fold> folds,
+    Effort effort,
+    Seed seed,
+    int threads,
+    Optional<byte[]> from) {
 
   static final String KIND = "marker";
 
   private static final String ASKED = "asked.json";
   private static final String FILE = "job/";
+  private static final String FROM = "from.marker.json";
 
   /**
    * What a search may take beyond its effort, to begin, to turn pieces and to serve wishes; ours.
@@ -49,7 +57,12 @@ record MarkerTask(
     folds = List.copyOf(folds);
   }
 
-  /** How to search, by nobody heard. */
+  /** The same with another seed. */
+  MarkerTask with(Seed other) {
+    return new MarkerTask(job, lay, folds, effort, other, threads, from);
+  }
+
+  /** How to search. */
   Request request(Stop stop, Progress progress) {
     return new Request(effort, seed, threads, stop, progress);
   }
@@ -84,6 +97,7 @@ record MarkerTask(
     for (int i = 0; i < names.size(); i++) {
       files.put(FILE + i, job.files().get(names.get(i)));
     }
+    from.ifPresent(marker -> files.put(FROM, marker));
     return new Parcel(files).bytes();
   }
 
@@ -135,7 +149,8 @@ record MarkerTask(
               root.path("seconds").asDouble(Double.POSITIVE_INFINITY),
               root.required("steps").longValue()),
           new Seed(root.required("seed").longValue()),
-          root.required("threads").intValue());
+          root.required("threads").intValue(),
+          Optional.ofNullable(parcel.files().get(FROM)));
     } catch (IllegalArgumentException e) {
       throw new TaskFailed("a task does not say what it asks for", e);
     }

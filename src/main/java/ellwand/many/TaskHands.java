@@ -3,59 +3,189 @@ package ellwand.many;
 import ellwand.app.AskedLay;
 import ellwand.app.Hands;
 import ellwand.cloth.Fold;
+import ellwand.file.marker.MarkerWriter;
 import ellwand.job.Job;
 import ellwand.lay.Lay;
+import ellwand.lay.Marker;
 import ellwand.nest.Tried;
+import ellwand.work.Effort;
+import ellwand.work.Progress;
 import ellwand.work.Request;
+import ellwand.work.Seed;
+import ellwand.work.Stop;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.CompletionException;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
+import java.util.function.UnaryOperator;
+import java.util.stream.IntStream;
 
-/** Has the markers of a job made by a workshop, one task for each search. */
+/**
+ * Has the markers of a job made by a workshop: one task for each search, or a race of several
+ * seeds, whose best marker all go on from in the last part.
+ */
 final class TaskHands implements Hands {
 
   private static final long POLL_MILLIS = 20;
 
+  /** What of the effort each seed has to itself, where several race; ours. */
+  private static final double ALONE = 0.7;
+
   private final Workshop workshop;
   private final JobFiles files;
   private final Job job;
+  private final int seeds;
 
   /**
    * @param job as read from the files, or the style of the order that they hold
+   * @param seeds how many race for each marker, 1 or more
    */
-  TaskHands(Workshop workshop, JobFiles files, Job job) {
+  TaskHands(Workshop workshop, JobFiles files, Job job, int seeds) {
     this.workshop = workshop;
     this.files = files;
     this.job = job;
+    this.seeds = seeds;
+  }
+
+  @Override
+  public int atOnce(Request request) {
+    return Math.max(1, workshop.cores() / (seeds * request.threads()));
   }
 
   @Override
   public List<Tried> nest(Lay lay, List<Fold> folds, Request request) {
-    MarkerTask asked =
+    MarkerTask whole = task(lay, folds, request.effort(), request);
+    if (seeds == 1) {
+      return all(lay, List.of(whole), request.progress(), request.stop()).get(0);
+    }
+    Race race = new Race(request.progress());
+    if (lay.cloth().wishes().any()) {
+      // What serves them belongs to the shortest of its own search.
+      return all(lay, raced(whole), race.part(0, 1), request.stop()).stream()
+          .min(Comparator.comparingDouble(TaskHands::shortestMm))
+          .map(tried -> foundBy(request, tried))
+          .orElseThrow();
+    }
+    MarkerTask first = task(lay, folds, request.effort().part(ALONE), request);
+    List<Tried> best = shortest(all(lay, raced(first), race.part(0, ALONE), request.stop()));
+    return foundBy(
+        request,
+        Tried.shortest(best)
+            .filter(marker -> !request.stop().wanted())
+            .map(marker -> goneOn(marker, best, request, race))
+            .orElse(best));
+  }
+
+  private static double shortestMm(List<Tried> tried) {
+    return Tried.shortest(tried).map(Marker::clothLengthMm).orElse(Double.POSITIVE_INFINITY);
+  }
+
+  private MarkerTask task(Lay lay, List<Fold> folds, Effort effort, Request request) {
+    return new MarkerTask(
+        files,
+        AskedLay.of(job, lay),
+        folds,
+        effort,
+        request.seed(),
+        request.threads(),
+        Optional.empty());
+  }
+
+  private List<MarkerTask> raced(MarkerTask task) {
+    return IntStream.range(0, seeds)
+        .mapToObj(i -> task.with(new Seed(task.seed().value() + i)))
+        .toList();
+  }
+
+  /** The last part of a race: all from the best. */
+  private List<Tried> goneOn(Marker best, List<Tried> found, Request request, Race race) {
+    Lay lay = best.lay();
+    MarkerTask last =
         new MarkerTask(
             files,
             AskedLay.of(job, lay),
-            folds,
-            request.effort(),
-            request.seed(),
-            request.threads());
-    Errand errand =
-        workshop.give(asked.task(), news -> request.progress().hear(SearchNews.of(news)));
-    return MarkerReply.read(brought(errand, request), lay, folds);
+            List.of(best.fold()),
+            request.effort().part(1 - ALONE),
+            request.seed().child(1),
+            request.threads(),
+            Optional.of(MarkerWriter.exactly(best, job)));
+    Optional<Marker> shorter =
+        all(lay, raced(last), race.part(ALONE, 1 - ALONE), request.stop()).stream()
+            .flatMap(tried -> tried.get(0).marker().stream())
+            .min(Comparator.comparingDouble(Marker::clothLengthMm));
+    return found.stream()
+        .map(
+            tried ->
+                shorter
+                    .filter(m -> m.fold() == tried.fold() && tried.isLongerThan(m))
+                    .map(m -> with(tried, Optional.of(m), Optional.empty()))
+                    .orElse(tried))
+        .toList();
   }
 
-  /** What comes back; where a stop is wanted, the best by then. */
-  private static byte[] brought(Errand errand, Request request) {
+  private static Tried with(Tried tried, Optional<Marker> marker, Optional<Marker> pleasing) {
+    return new Tried(tried.fold(), marker, pleasing, tried.noRoom(), tried.carried());
+  }
+
+  /** Says of the markers how all of them together were searched for. */
+  private List<Tried> foundBy(Request request, List<Tried> found) {
+    String effort = request.effort() + " for each of " + seeds + " seeds";
+    UnaryOperator<Marker> said =
+        marker ->
+            marker.foundBy(
+                new Marker.Search(
+                    request.seed().value(), request.threads(), effort, marker.stoppedEarly()));
+    return found.stream()
+        .map(tried -> with(tried, tried.marker().map(said), tried.pleasing().map(said)))
+        .toList();
+  }
+
+  /** The shortest of each fold. */
+  private static List<Tried> shortest(List<List<Tried>> raced) {
+    List<Tried> best = new ArrayList<>(raced.get(0));
+    for (List<Tried> other : raced) {
+      for (int i = 0; i < best.size(); i++) {
+        Optional<Marker> marker = other.get(i).marker();
+        if (marker.isPresent() && best.get(i).isLongerThan(marker.get())) {
+          best.set(i, other.get(i));
+        }
+      }
+    }
+    return best;
+  }
+
+  private List<List<Tried>> all(Lay lay, List<MarkerTask> tasks, Progress heard, Stop stop) {
+    List<Errand> errands =
+        tasks.stream()
+            .map(task -> workshop.give(task.task(), news -> heard.hear(SearchNews.of(news))))
+            .toList();
+    try {
+      List<List<Tried>> all = new ArrayList<>();
+      for (int i = 0; i < errands.size(); i++) {
+        byte[] bytes = brought(errands, i, stop);
+        all.add(MarkerReply.read(bytes, lay, tasks.get(i).folds()));
+      }
+      return all;
+    } finally {
+      // Where one failed nobody waits for the others.
+      errands.stream().filter(errand -> !errand.done().isDone()).forEach(Errand::withdraw);
+    }
+  }
+
+  /** What comes back of one; where a stop is wanted, the best by then. */
+  private static byte[] brought(List<Errand> errands, int which, Stop stop) {
     boolean hurried = false;
     while (true) {
-      if (!hurried && request.stop().wanted()) {
+      if (!hurried && stop.wanted()) {
         hurried = true;
-        errand.hurry();
+        errands.forEach(Errand::hurry);
       }
       try {
-        return errand.done().get(POLL_MILLIS, TimeUnit.MILLISECONDS);
+        return errands.get(which).done().get(POLL_MILLIS, TimeUnit.MILLISECONDS);
       } catch (TimeoutException e) {
         // Not yet.
       } catch (ExecutionException e) {
@@ -64,7 +194,6 @@ final class TaskHands implements Hands {
         }
         throw e.getCause() instanceof RuntimeException known ? known : new CompletionException(e);
       } catch (InterruptedException e) {
-        errand.withdraw();
         Thread.currentThread().interrupt();
         throw new CompletionException(e);
       }

@@ -126,6 +126,17 @@ final class Attempt {
     placing.searchFrom(marker.copies());
   }
 
+  /**
+   * Searches on from a marker, with the choices by which it lies so; nothing is found where these
+   * cannot be told: on cloth that lies in several stretches or has a repeat.
+   */
+  void takeUp(Marker marker) {
+    if (cloth.stretches().size() == 1) {
+      plan.asLaid(marker.copies())
+          .ifPresent(decision -> placing.searchFrom(decision, marker.copies()));
+    }
+  }
+
   /** Whether there is any marker. */
   boolean found() {
     return !placing.betterAndBetter().isEmpty();

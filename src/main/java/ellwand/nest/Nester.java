@@ -1,10 +1,12 @@
 package ellwand.nest;
 
 import ellwand.cloth.Fold;
+import ellwand.cloth.LaidCloth;
 import ellwand.geometry.NoFitUnion;
 import ellwand.lay.Lay;
 import ellwand.lay.Marker;
 import ellwand.nest.kernel.KnownNoFits;
+import ellwand.nest.kernel.NoFit;
 import ellwand.nest.pose.NoRoomException;
 import ellwand.nest.tidy.Tidying;
 import ellwand.rule.Check;
@@ -64,6 +66,28 @@ public final class Nester {
   public static List<Tried> nest(
       Lay lay, List<Fold> folds, Request request, MarkerListener listener) {
     return nest(lay, folds, request, Optional.of(listener));
+  }
+
+  /**
+   * Searches on from a marker of a lay, on cloth that lies as it does there.
+   *
+   * <p>The same marker, seed, thread count and step-limited effort find the same.
+   *
+   * @return a shorter one that passes the check; empty if none was found
+   */
+  public static Optional<Marker> goOn(Marker from, Request request) {
+    Lay lay = from.lay();
+    Clock clock = new Clock(request, Optional.empty());
+    Optional<LaidCloth> laid = LaidCloth.like(lay.cloth(), from.fold(), from.zones());
+    if (laid.isEmpty()) {
+      return Optional.empty();
+    }
+    NoFit noFit = new KnownNoFits(NoFitUnion::rings);
+    Attempt attempt = new Attempt(lay, laid.get(), noFit, clock.part(1), clock::better);
+    attempt.takeUp(from);
+    return Optional.of(attempt)
+        .filter(a -> a.found() && a.clothMm() < from.clothLengthMm() - Carried.SAME_MM)
+        .map(a -> a.marker(clock.search(request.stop().wanted())));
   }
 
   private static List<Tried> nest(

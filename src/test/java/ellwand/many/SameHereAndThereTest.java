@@ -74,7 +74,7 @@ class SameHereAndThereTest {
 
   /** Asks both, and holds one against the other search by search. */
   private Hands both(JobFiles.Read<?> read, List<Lay> asked) {
-    Hands tasks = read.hands(workshop);
+    Hands tasks = read.hands(workshop, 1);
     return (lay, folds, request) -> {
       asked.add(lay);
       Request unheard = request.with(Progress.NONE);
@@ -178,7 +178,7 @@ class SameHereAndThereTest {
     JobFiles.Read<Job> read = job("stile-breeches");
     assertEquals(
         files(LayRun.make(read.what(), Unit.CM, STEPS).outputs()),
-        files(LayRun.make(read.what(), Unit.CM, STEPS, read.hands(workshop)).outputs()));
+        files(LayRun.make(read.what(), Unit.CM, STEPS, read.hands(workshop, 1)).outputs()));
   }
 
   @Test
@@ -194,7 +194,8 @@ class SameHereAndThereTest {
                   lay.cloth().possibleFolds(),
                   Effort.ofSteps(20),
                   new Seed(seed),
-                  1)
+                  1,
+                  Optional.empty())
               .task();
         };
     assertArrayEquals(task.apply(1).asked(), task.apply(1).asked());

@@ -1,12 +1,17 @@
 package ellwand.nest.choice;
 
 import ellwand.cloth.LaidCloth;
+import ellwand.lay.Copy;
 import ellwand.lay.Heading;
+import ellwand.nest.pose.Station;
 import ellwand.nest.repeat.Free;
 import ellwand.nest.repeat.Phases;
 import ellwand.nest.stretch.Decision;
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.optaplanner.core.api.domain.solution.PlanningEntityCollectionProperty;
@@ -70,6 +75,33 @@ public class LayPlan {
   /** What the planning variables say now, with the first places in the repeat. */
   SimpleLongScore score() {
     return score;
+  }
+
+  /**
+   * The choices with which the copies of a marker lie as they do; empty if there are none. Not on
+   * cloth with a repeat, in which places are chosen, too.
+   */
+  public Optional<Decision> asLaid(List<Copy> copies) {
+    List<Copy> left = new ArrayList<>(copies);
+    List<Station> stations = new ArrayList<>();
+    for (Serving serving : servings) {
+      Optional<Station> station =
+          serving.stations().stream().filter(s -> s.takeFrom(left)).findFirst();
+      if (station.isEmpty()) {
+        return Optional.empty();
+      }
+      stations.add(station.get());
+    }
+    Map<Integer, Heading> chosen = new HashMap<>();
+    for (GarmentHeading garment : headings) {
+      copies.stream()
+          .filter(copy -> copy.garment() == garment.garment())
+          .findFirst()
+          .ifPresent(copy -> chosen.put(garment.garment(), copy.heading()));
+    }
+    return left.isEmpty() && phases.isEmpty()
+        ? Optional.of(new Decision(stations, chosen, firstPhases).agreeing())
+        : Optional.empty();
   }
 
   public Decision decision() {

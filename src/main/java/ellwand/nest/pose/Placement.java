@@ -2,6 +2,7 @@ package ellwand.nest.pose;
 
 import ellwand.cloth.Cloth;
 import ellwand.cutting.CutPiece;
+import ellwand.lay.Copy;
 import ellwand.lay.Form;
 import ellwand.lay.Heading;
 import ellwand.lay.Wanted;
@@ -63,6 +64,14 @@ public record Placement(
             hand,
             pair.mostDegrees,
             false);
+  }
+
+  /** Whether a copy of a marker is what it makes. */
+  public boolean isMadeBy(Copy copy) {
+    return copy.piece().equals(wanted.cut().name())
+        && copy.size().equals(wanted.size())
+        && copy.garment() == wanted.garment()
+        && copy.form() == form;
   }
 
   /** Whether it is to yield the same on both plies, each as drawn. */

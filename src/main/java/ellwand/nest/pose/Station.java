@@ -1,14 +1,17 @@
 package ellwand.nest.pose;
 
 import ellwand.cloth.Band;
+import ellwand.lay.Copy;
 import ellwand.lay.Form;
 import ellwand.lay.Heading;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -78,6 +81,25 @@ public record Station(
 
   private static double widthMm(Collection<Band> bands) {
     return bands.stream().mapToDouble(Band::widthMm).sum();
+  }
+
+  /** Takes what serves its placements out of some copies; leaves them all where one lacks. */
+  public boolean takeFrom(List<Copy> copies) {
+    List<Copy> left = new ArrayList<>(copies);
+    for (Placement placement : placements) {
+      Optional<Copy> copy =
+          left.stream()
+              .filter(placement::isMadeBy)
+              .filter(c -> bands.stream().anyMatch(band -> band.id().equals(c.zone())))
+              .findFirst();
+      if (copy.isEmpty()) {
+        return false;
+      }
+      left.remove(copy.get());
+    }
+    copies.clear();
+    copies.addAll(left);
+    return true;
   }
 
   /** Whether both plies are cut and only one of them is wanted. */

@@ -194,6 +194,17 @@ public final class Placing {
   }
 
   /**
+   * Searches on from where copies lie with choices that let them lie so. Only on cloth of one
+   * stretch.
+   */
+  public void searchFrom(Decision decision, List<Copy> copies) {
+    Found start = placed(decision, task -> Traced.of(task, copies));
+    if (start.stretches().get(0).layout().isPresent()) {
+      search(start, 1);
+    }
+  }
+
+  /**
    * Searches from a found marker on.
    *
    * @param share part of the whole effort that this search may take, 0 to 1

@@ -28,7 +28,7 @@ final class Traced {
       List<Way> ways = task.ways().get(i);
       Optional<Copy> copy =
           left.stream()
-              .filter(c -> serves(c, placement))
+              .filter(placement::isMadeBy)
               .min(Comparator.comparingDouble(c -> nearest(ways, c).off));
       if (copy.isEmpty()) {
         return Optional.empty();
@@ -39,13 +39,6 @@ final class Traced {
       end = Math.max(end, copy.get().outline().box().maxX());
     }
     return poses.isEmpty() ? Optional.empty() : Optional.of(new Layout(poses, end));
-  }
-
-  private static boolean serves(Copy copy, Placement placement) {
-    return copy.piece().equals(placement.wanted().cut().name())
-        && copy.size().equals(placement.wanted().size())
-        && copy.garment() == placement.wanted().garment()
-        && copy.form() == placement.form();
   }
 
   /**

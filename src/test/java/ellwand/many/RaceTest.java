@@ -1,0 +1,98 @@
+package ellwand.many;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import ellwand.app.Hands;
+import ellwand.app.LayRun;
+import ellwand.file.source.Folder;
+import ellwand.job.Job;
+import ellwand.lay.Lay;
+import ellwand.lay.Marker;
+import ellwand.nest.Nester;
+import ellwand.nest.Tried;
+import ellwand.rule.Check;
+import ellwand.units.Unit;
+import ellwand.work.Effort;
+import ellwand.work.Progress;
+import ellwand.work.Request;
+import ellwand.work.Seed;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/** Several seeds that race for a marker. */
+class RaceTest {
+
+  private static final Request STEPS = Request.of(Effort.ofSteps(300), new Seed(5));
+
+  private static final JobFiles.Read<Job> JACKET =
+      JobFiles.job("sample-markers/weir-jacket/job.yaml", Folder.DISK);
+
+  private static Marker first(int seeds, int cores, Request request) {
+    try (Workshop workshop = new OwnCores(new MarkerCraft(), cores)) {
+      return LayRun.make(JACKET.what(), Unit.CM, request, JACKET.hands(workshop, seeds))
+          .markers()
+          .get(0);
+    }
+  }
+
+  @Test
+  void ofSeveralTheShortestIsKeptAndWhoHelpsMakesNoDifference() {
+    Marker raced = first(3, 1, STEPS);
+    assertEquals(raced, first(3, 3, STEPS));
+    double best = Double.POSITIVE_INFINITY;
+    for (int seed = 5; seed < 8; seed++) {
+      Request part = STEPS.with(STEPS.effort().part(0.7)).with(new Seed(seed));
+      best = Math.min(best, first(1, 1, part).clothLengthMm());
+    }
+    assertTrue(raced.clothLengthMm() <= best, raced.clothLengthMm() + " of " + best);
+    assertEquals("300steps for each of 3 seeds", raced.search().orElseThrow().effort());
+  }
+
+  @Test
+  void onlyWhatIsShorterThanAllBeforeIsTold() {
+    List<Double> told = Collections.synchronizedList(new ArrayList<>());
+    Progress heard =
+        news -> {
+          if (news instanceof Progress.Shorter marker && marker.cloth().equals("main")) {
+            told.add(marker.clothMm());
+          }
+        };
+    Marker raced = first(2, 2, STEPS.with(heard));
+    List<Double> falling = new ArrayList<>(told);
+    falling.sort(Collections.reverseOrder());
+    assertEquals(falling, told);
+    assertEquals(raced.clothLengthMm(), told.get(told.size() - 1), 1e-6);
+  }
+
+  /** On from the marker of a short search, in every fold in which that can be told. */
+  @Test
+  void aSearchGoesOnFromAMarker() {
+    List<Lay> lays = new ArrayList<>();
+    Hands noting =
+        (lay, folds, request) -> {
+          lays.add(lay);
+          return Nester.nest(lay, folds, request);
+        };
+    LayRun.make(JACKET.what(), Unit.CM, Request.of(Effort.ofSteps(1), new Seed(1)), noting);
+    int shorter = 0;
+    for (Lay lay : lays) {
+      for (Tried tried :
+          Nester.nest(
+              lay, lay.cloth().possibleFolds(), Request.of(Effort.ofSteps(30), new Seed(1)))) {
+        Marker from = tried.marker().orElseThrow();
+        Optional<Marker> on = Nester.goOn(from, Request.of(Effort.ofSteps(300), new Seed(2)));
+        if (on.isPresent()) {
+          shorter++;
+          assertTrue(on.get().clothLengthMm() < from.clothLengthMm());
+          assertEquals(from.fold(), on.get().fold());
+          assertEquals(List.of(), Check.of(on.get()));
+        }
+      }
+    }
+    assertTrue(shorter > 0);
+  }
+}
