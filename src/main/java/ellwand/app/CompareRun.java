@@ -40,6 +40,9 @@ public final class CompareRun {
    */
   private static final double FOR_OTHER_FOLDS = 0.2;
 
+  /** What going on from the markers of narrower cloth may take beyond the effort; ours. */
+  private static final double FROM_NARROWER = 0.2;
+
   private final Job job;
   private final Cloth cloth;
   private final Hands hands;
@@ -120,6 +123,13 @@ public final class CompareRun {
                 first,
                 (width, part) -> Folded.make(lay(cloth.wide(width)), unit, part, hands)),
             unit);
+    if (!request.stop().wanted()) {
+      laid =
+          carried(
+              sideBySide(
+                  laid, request, FROM_NARROWER, (folded, part) -> folded.goneOn(unit, part, hands)),
+              unit);
+    }
     Comparison comparison = comparison(laid);
     List<WidthTried> lavish = request.stop().wanted() ? List.of() : comparison.lavish();
     if (unasked.isEmpty() || lavish.isEmpty()) {

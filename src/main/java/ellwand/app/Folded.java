@@ -62,6 +62,22 @@ record Folded(
     return of(lay, Carried.onto(lay, all, other.all), unit);
   }
 
+  /** The same with what is found from the best marker on, where that was carried over. */
+  Folded goneOn(Unit unit, Request request, Hands hands) {
+    Optional<Tried> best =
+        all.stream()
+            .filter(t -> t.carried() && t.marker().isPresent() && t.marker().equals(shortest))
+            .findFirst();
+    return best.flatMap(t -> hands.goOn(t.marker().get(), request))
+        .map(
+            shorter ->
+                of(
+                    lay,
+                    all.stream().map(t -> t == best.get() ? t.with(shorter) : t).toList(),
+                    unit))
+        .orElse(this);
+  }
+
   private static Folded of(Lay lay, List<Tried> tried, Unit unit) {
     Cloth cloth = lay.cloth();
     Optional<Marker> best = Tried.shortest(tried);

@@ -219,7 +219,7 @@ public final class ManyHelpers {
   /** Seconds that it takes to lay a job so many times, each with a seed of its own. */
   private static double search(HelpedWorkshop workshop, Path path, int markers, long steps) {
     JobFiles.Read<Job> read = JobFiles.job(path.toString(), Folder.DISK);
-    Hands hands = read.hands(workshop);
+    Hands hands = read.hands(workshop, 1);
     ExecutorService askers = Executors.newFixedThreadPool(markers);
     long start = System.nanoTime();
     List<CompletableFuture<Void>> made = new ArrayList<>();

@@ -30,6 +30,9 @@ final class BatchList {
   /** A word, or what stands in quotes, which may hold spaces. */
   private static final Pattern WORD = Pattern.compile("\"([^\"]*)\"|'([^']*)'|([^\\s\"']+)");
 
+  /** How the name of a job's file ends. */
+  private static final String JOB = ".*\\.ya?ml";
+
   private static final Set<String> COMMANDS = Set.of("lay", "order", "compare", "fit");
 
   private final Path base;
@@ -53,8 +56,13 @@ final class BatchList {
    * @throws InputException with every line that is no such command
    */
   static List<BatchJob> ofList(Path list, List<String> usual) {
+    if (list.toString().matches(JOB)) {
+      throw new InputException(
+          Problem.of("this is a job, no list of jobs", "Lay it, or name it in a list")
+              .at(list.toString(), 0));
+    }
     String[] lines = Source.read(list.toString(), Folder.DISK, MOST_BYTES).text().split("\\R", -1);
-    BatchList read = new BatchList(list.toAbsolutePath().getParent(), usual);
+    BatchList read = new BatchList(list.resolveSibling(""), usual);
     List<Problem> problems = new ArrayList<>();
     for (int i = 0; i < lines.length; i++) {
       String line = lines[i].strip();
@@ -82,7 +90,7 @@ final class BatchList {
     BatchList read = new BatchList(folder, usual);
     try (Stream<Path> files = Files.walk(folder)) {
       files
-          .filter(path -> path.getFileName().toString().matches("[^.].*\\.ya?ml"))
+          .filter(path -> path.getFileName().toString().matches("[^.]" + JOB))
           .filter(path -> Files.isRegularFile(path) && !path.startsWith(out))
           .filter(BatchList::isJob)
           .map(path -> folder.relativize(path).toString().replace('\\', '/'))
@@ -105,7 +113,7 @@ final class BatchList {
 
   private void add(List<String> line) {
     List<String> words = new ArrayList<>(line);
-    if (words.get(0).matches(".*\\.ya?ml")) {
+    if (words.get(0).matches(JOB)) {
       words.add(0, isOrder(base.resolve(words.get(0))) ? "order" : "lay");
     }
     InputException.unless(

@@ -70,7 +70,8 @@ final class BatchPage {
     }
     page.append("</td>\n<td>");
     for (String file : entry.files()) {
-      if (file.endsWith(".png")) {
+      if (file.endsWith(".png")
+          || file.endsWith(".svg") && !entry.files().contains(file.replace(".svg", ".png"))) {
         String picture = "<img loading=\"lazy\" alt=\"" + escaped(file) + "\" src=\"";
         page.append(picture).append(address(entry.name() + "/" + file)).append("\">");
       }

@@ -101,22 +101,34 @@ final class TaskHands implements Hands {
         .toList();
   }
 
-  /** The last part of a race: all from the best. */
-  private List<Tried> goneOn(Marker best, List<Tried> found, Request request, Race race) {
-    Lay lay = best.lay();
+  @Override
+  public Optional<Marker> goOn(Marker from, Request request) {
+    return seeds == 1
+        ? Optional.empty()
+        : shorter(from, request, new Race(request.progress()).part(0, 1))
+            .map(marker -> foundBy(request, marker));
+  }
+
+  /** What all seeds find from a marker on. */
+  private Optional<Marker> shorter(Marker from, Request request, Progress heard) {
+    Lay lay = from.lay();
     MarkerTask last =
         new MarkerTask(
             files,
             AskedLay.of(job, lay),
-            List.of(best.fold()),
-            request.effort().part(1 - ALONE),
+            List.of(from.fold()),
+            request.effort(),
             request.seed().child(1),
             request.threads(),
-            Optional.of(MarkerWriter.exactly(best, job)));
-    Optional<Marker> shorter =
-        all(lay, raced(last), race.part(ALONE, 1 - ALONE), request.stop()).stream()
-            .flatMap(tried -> tried.get(0).marker().stream())
-            .min(Comparator.comparingDouble(Marker::clothLengthMm));
+            Optional.of(MarkerWriter.exactly(from, job)));
+    return all(lay, raced(last), heard, request.stop()).stream()
+        .flatMap(tried -> tried.get(0).marker().stream())
+        .min(Comparator.comparingDouble(Marker::clothLengthMm));
+  }
+
+  /** The last part of a race: all from the best. */
+  private List<Tried> goneOn(Marker best, List<Tried> found, Request request, Race race) {
+    Optional<Marker> shorter = shorter(best, request.part(1 - ALONE), race.part(ALONE, 1 - ALONE));
     return found.stream()
         .map(
             tried ->
@@ -133,15 +145,17 @@ final class TaskHands implements Hands {
 
   /** Says of the markers how all of them together were searched for. */
   private List<Tried> foundBy(Request request, List<Tried> found) {
-    String effort = request.effort() + " for each of " + seeds + " seeds";
-    UnaryOperator<Marker> said =
-        marker ->
-            marker.foundBy(
-                new Marker.Search(
-                    request.seed().value(), request.threads(), effort, marker.stoppedEarly()));
+    UnaryOperator<Marker> said = marker -> foundBy(request, marker);
     return found.stream()
         .map(tried -> with(tried, tried.marker().map(said), tried.pleasing().map(said)))
         .toList();
+  }
+
+  private Marker foundBy(Request request, Marker marker) {
+    String effort = request.effort() + " for each of " + seeds + " seeds";
+    return marker.foundBy(
+        new Marker.Search(
+            request.seed().value(), request.threads(), effort, marker.stoppedEarly()));
   }
 
   /** The shortest of each fold. */

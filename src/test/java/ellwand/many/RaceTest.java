@@ -1,12 +1,17 @@
 package ellwand.many;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import ellwand.app.CompareRun;
 import ellwand.app.Hands;
 import ellwand.app.LayRun;
+import ellwand.app.OrderRun;
+import ellwand.app.PlannedOrder;
 import ellwand.file.source.Folder;
 import ellwand.job.Job;
+import ellwand.job.OrderJob;
 import ellwand.lay.Lay;
 import ellwand.lay.Marker;
 import ellwand.nest.Nester;
@@ -94,5 +99,54 @@ class RaceTest {
       }
     }
     assertTrue(shorter > 0);
+  }
+
+  /** Nothing on wider cloth is longer, and the same widths come to the same again. */
+  @Test
+  void widerClothGoesOnFromNarrower() {
+    List<Double> lengths = new ArrayList<>();
+    try (Workshop workshop = new OwnCores(new MarkerCraft(), 2)) {
+      for (int i = 0; i < 2; i++) {
+        CompareRun.of(JACKET.what(), Optional.of("lining"))
+            .by(JACKET.hands(workshop, 2))
+            .make(List.of(1140.0, 1160.0, 1180.0), Unit.CM, STEPS)
+            .comparison()
+            .bestOfEach()
+            .forEach(row -> lengths.add(row.tried().clothLengthMm()));
+      }
+    }
+    assertEquals(lengths.subList(0, 3), lengths.subList(3, 6));
+    assertTrue(lengths.get(0) >= lengths.get(1) && lengths.get(1) >= lengths.get(2));
+  }
+
+  /** In steps an order comes to the same, whether its markers are made one by one or at once. */
+  @Test
+  void anOrderComesToTheSameByManyHands() {
+    String text =
+        """
+        ellwand: 1
+        unit: cm
+        style:
+          name: Scarf
+          size: S
+          allowance: 0
+          pieces:
+            square:
+              cut: {main: 1}
+              outline: [[0, 0], [20, 0], [20, 20], [0, 20]]
+        sizes: {names: [S, M]}
+        cloths:
+          main: {width: 70, fold: open}
+        order: {colours: {red: {S: 6, M: 4}, blue: {M: 5}}, max-plies: 3, max-garments: 3}
+        """;
+    JobFiles.Read<OrderJob> read =
+        JobFiles.order("scarves.yaml", Folder.EMPTY.with("scarves.yaml", text.getBytes(UTF_8)));
+    PlannedOrder alone = OrderRun.make(read.what(), Unit.CM, STEPS);
+    try (Workshop workshop = new OwnCores(new MarkerCraft(), 3)) {
+      PlannedOrder together = OrderRun.make(read.what(), Unit.CM, STEPS, read.hands(workshop, 1));
+      assertEquals(alone.markers(), together.markers());
+      assertEquals(new String(alone.json(), UTF_8), new String(together.json(), UTF_8));
+    }
+    assertTrue(alone.markers().size() > 1, "markers: " + alone.markers().keySet());
   }
 }
