@@ -1,8 +1,6 @@
 package ellwand.trace;
 
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -26,18 +24,12 @@ final class PaperFinder {
   /** What does not count is none. */
   private static final float NONE = -3;
 
-  private static final int ROUNDS = 4;
+  private static final int ROUNDS = 3;
 
   /** A tone of the ground shows in as many parts of the border, of 24. */
   private static final int PARTS = 24;
 
   private static final double LEAST_PARTS = 0.25;
-
-  /** Smaller things are not paper pieces, square mm. */
-  private static final double LEAST_MM2 = 600;
-
-  /** Nor what has less than this share of the largest. */
-  private static final double LEAST_SHARE = 0.04;
 
   private final Cells cells;
   private final float[][] tones;
@@ -179,15 +171,7 @@ final class PaperFinder {
       }
     }
     opened(above);
-    List<Patch> all = Patch.of(cells, above);
-    all.sort(Comparator.comparingInt((Patch p) -> p.count()).reversed());
-    double cell = cells.cellMm() * cells.cellMm();
-    return new ArrayList<>(
-        all.stream()
-            .filter(p -> p.count() * cell >= LEAST_MM2)
-            .filter(p -> p.count() >= LEAST_SHARE * all.get(0).count())
-            .limit(20)
-            .toList());
+    return Patch.of(cells, above);
   }
 
   /** Takes off threads of a cell or two, which would tie a piece to what lies near it. */

@@ -1,6 +1,8 @@
 package ellwand.trace;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -13,26 +15,37 @@ import java.util.List;
  */
 record Patch(boolean[] has, int count, int left, int top, int right, int bottom) {
 
-  /** Every group of cells that are neighbours by their sides, as found. */
+  /** Fewer cells are no patch. */
+  private static final int LEAST = 400;
+
+  /** Nor is what has less than this share of the largest. */
+  private static final double LEAST_SHARE = 0.04;
+
+  private static final int MOST = 20;
+
+  /** The groups of cells that are neighbours by their sides, the largest first. */
   static List<Patch> of(Cells cells, boolean[] those) {
-    List<Patch> patches = new ArrayList<>();
+    List<int[]> groups = new ArrayList<>();
     boolean[] done = new boolean[those.length];
     int[] stack = new int[those.length];
     for (int i = 0; i < those.length; i++) {
       if (those[i] && !done[i]) {
-        boolean[] group = grown(cells, those, i, done, stack);
-        if (group != null) {
-          patches.add(filled(cells, group));
+        int size = grown(cells, those, i, done, stack);
+        if (size >= LEAST) {
+          groups.add(Arrays.copyOf(stack, size));
         }
       }
     }
-    return patches;
+    groups.sort(Comparator.comparingInt((int[] g) -> -g.length));
+    return groups.stream()
+        .filter(g -> g.length >= LEAST_SHARE * groups.get(0).length)
+        .limit(MOST)
+        .map(g -> filled(cells, g))
+        .toList();
   }
 
-  /** Fewer cells are no patch. */
-  private static final int LEAST = 100;
-
-  private static boolean[] grown(
+  /** Puts the cells that hang together with one into {@code stack}, and says how many. */
+  private static int grown(
       Cells cells, boolean[] those, int start, boolean[] done, int[] stack) {
     int size = 0;
     stack[size++] = start;
@@ -55,19 +68,16 @@ record Patch(boolean[] has, int count, int left, int top, int right, int bottom)
         }
       }
     }
-    if (size < LEAST) {
-      return null;
-    }
-    boolean[] group = new boolean[those.length];
-    for (int k = 0; k < size; k++) {
-      group[stack[k]] = true;
-    }
-    return group;
+    return size;
   }
 
   /** What cannot be reached from the border without crossing it belongs, too. */
-  private static Patch filled(Cells cells, boolean[] group) {
+  private static Patch filled(Cells cells, int[] members) {
     int width = cells.width();
+    boolean[] group = new boolean[cells.size()];
+    for (int i : members) {
+      group[i] = true;
+    }
     boolean[] outside = new boolean[group.length];
     int[] stack = new int[group.length];
     int size = 0;

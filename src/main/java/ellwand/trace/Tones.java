@@ -21,7 +21,11 @@ final class Tones {
   private final double[][] spreads;
   private final double[] shares;
 
+  /** What is known of a cell before its tone is seen: the share's logarithm less the spread's. */
+  private final double[] before;
+
   private Tones(int count) {
+    before = new double[count];
     means = new double[count][3];
     spreads = new double[count][3];
     shares = new double[count];
@@ -47,6 +51,12 @@ final class Tones {
         nearest[i] = found.nearest(tones, samples[i]);
       }
       found.settle(tones, samples, nearest);
+    }
+    for (int k = 0; k < count; k++) {
+      found.before[k] = Math.log(found.shares[k]);
+      for (int c = 0; c < 3; c++) {
+        found.before[k] -= Math.log(found.spreads[k][c] / LEAST_SPREAD[c]);
+      }
     }
     return found;
   }
@@ -114,10 +124,10 @@ final class Tones {
     double best = STRANGE;
     for (int k = 0; k < means.length; k++) {
       if (shares[k] > 0.01) {
-        double sum = Math.log(shares[k]);
+        double sum = before[k];
         for (int c = 0; c < 3; c++) {
           double off = (tones[c][cell] - means[k][c]) / spreads[k][c];
-          sum -= off * off / 2 + Math.log(spreads[k][c] / LEAST_SPREAD[c]);
+          sum -= off * off / 2;
         }
         best = Math.max(best, sum);
       }
