@@ -45,8 +45,7 @@ record Patch(boolean[] has, int count, int left, int top, int right, int bottom)
   }
 
   /** Puts the cells that hang together with one into {@code stack}, and says how many. */
-  private static int grown(
-      Cells cells, boolean[] those, int start, boolean[] done, int[] stack) {
+  private static int grown(Cells cells, boolean[] those, int start, boolean[] done, int[] stack) {
     int size = 0;
     stack[size++] = start;
     done[start] = true;

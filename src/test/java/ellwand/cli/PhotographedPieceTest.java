@@ -67,8 +67,16 @@ class PhotographedPieceTest {
 
     Ran again =
         Ran.of(
-            "convert", photo, "--piece", 1, "--on-fold", fold.name(), "--cutting-line", "1cm",
-            "--out", out);
+            "convert",
+            photo,
+            "--piece",
+            1,
+            "--on-fold",
+            fold.name(),
+            "--cutting-line",
+            "1cm",
+            "--out",
+            out);
     assertEquals(0, again.code(), again.err());
     Piece half = piece(out);
     assertEquals("1 on fold", half.cutFrom("main").orElseThrow().toString());

@@ -24,8 +24,7 @@ public final class PhotographedTable {
         new Scene(
             Scene.Ground.WOOD,
             List.of(Scene.LaidSheet.a4(1, -260, 60, 2), Scene.LaidSheet.a4(2, 280, 80, -3)),
-            List.of(
-                white(PaperShapes.front(), 3, 0, 0), white(PaperShapes.pocket(), -4, 60, -230)),
+            List.of(white(PaperShapes.front(), 3, 0, 0), white(PaperShapes.pocket(), -4, 60, -230)),
             Scene.Flaws.USUAL);
     return scene.photo(
         SimulatedCamera.phone(new Point(120, 100), 950)

@@ -70,8 +70,7 @@ class TracingTest {
   void theBorderOfPaperIsTracedToAPartOfAPixelOnAnyGround() {
     Outline front = outline(PaperShapes.front(), 12, 0, 0);
     Map<Scene.Ground, Scene.Paper> tried =
-        Map.of(
-            Scene.Ground.WOOD, Scene.Paper.WHITE, Scene.Ground.PALE_GREY, Scene.Paper.TISSUE);
+        Map.of(Scene.Ground.WOOD, Scene.Paper.WHITE, Scene.Ground.PALE_GREY, Scene.Paper.TISSUE);
     tried.forEach(
         (ground, kind) -> {
           Straightened straight = seen(ground, front.box().centre(), 0.3, paper(front, kind));
