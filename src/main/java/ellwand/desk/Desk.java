@@ -141,7 +141,7 @@ public final class Desk implements AutoCloseable {
     config.routes.get("/jobs", request -> json(request, jobs()));
     config.routes.post("/jobs", this::begin);
     config.routes.post("/jobs/made", this::make);
-    config.routes.post("/jobs/drawing", this::draw);
+    config.routes.post("/jobs/drawing", Desk::draw);
     config.routes.get("/job", request -> json(request, job(request).json()));
     config.routes.sse("/job/news", tab -> job(tab.ctx()).tabs().add(tab));
     config.routes.post("/job/edit", this::edit);
@@ -256,30 +256,26 @@ public final class Desk implements AutoCloseable {
     if (!entries.isObject()) {
       throw InputException.of("the page sent no job", "Load the page again");
     }
-    add(request, Newcomer.made(body.path("name").asText(), entries));
+    Newcomer made = Newcomer.made(body.path("name").asText(), entries);
+    json(request, Json.object().put("name", room.create(made.name(), made.bytes())));
   }
 
-  private void draw(Context request) {
+  /** Reads a drawing; what is found in it is kept once its maker has named it. */
+  private static void draw(Context request) {
     byte[] drawing = request.bodyAsBytes();
     if (drawing.length > MOST_DRAWING_BYTES) {
       throw InputException.of(
           "the drawing is larger than " + MOST_DRAWING_BYTES / 1_000_000 + " MB",
           "Leave out what is no pattern piece");
     }
-    add(
+    json(
         request,
         Newcomer.drawn(
-            word(request.queryParam("file")),
-            drawing,
-            request.queryParam("allowance"),
-            request.queryParam("included")));
-  }
-
-  private void add(Context request, Newcomer newcomer) {
-    ObjectNode json = Json.object();
-    json.put("name", room.create(newcomer.name(), newcomer.bytes()));
-    newcomer.said().forEach(json.putArray("said")::add);
-    json(request, json);
+                word(request.queryParam("file")),
+                drawing,
+                request.queryParam("allowance"),
+                request.queryParam("included"))
+            .json());
   }
 
   private void edit(Context request) {

@@ -15,6 +15,7 @@ import ellwand.file.source.Json;
 import ellwand.file.source.Yaml;
 import ellwand.units.Length;
 import ellwand.units.Unit;
+import ellwand.job.Job;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -26,10 +27,11 @@ import java.util.Set;
  * A job that was not there before, whole enough to be laid at once.
  *
  * @param name that its file is to have, or nearly
- * @param bytes of the file
+ * @param entries of the file
+ * @param job what they say
  * @param said what its maker should know, one sentence each
  */
-record Newcomer(String name, byte[] bytes, List<String> said) {
+record Newcomer(String name, ObjectNode entries, Job job, List<String> said) {
 
   private static final String DRAWING = "drawing";
 
@@ -117,8 +119,21 @@ record Newcomer(String name, byte[] bytes, List<String> said) {
       root.putObject("order").putObject("garments").put(size, 1);
     }
     byte[] bytes = Yaml.bytes(root);
-    JobReader.read(name, Folder.EMPTY.with(name, bytes));
-    return new Newcomer(name, bytes, said);
+    return new Newcomer(
+        name, root, JobReader.read(name, Folder.EMPTY.with(name, bytes)), said);
+  }
+
+  byte[] bytes() {
+    return Yaml.bytes(entries);
+  }
+
+  /** What a page needs to show it before it is kept. */
+  ObjectNode json() {
+    ObjectNode json = PiecesJson.of(job, job.style().sizes().get(0));
+    json.put("name", name);
+    json.set("entries", entries);
+    said.forEach(json.putArray("said")::add);
+    return json;
   }
 
   /** The cloths that pieces are cut from. */

@@ -37,7 +37,7 @@ final class PlanJson {
       one.put("cut", lay.totalCut());
       one.set("lengthMm", Json.number(lay.lengthMm()));
       one.put("length", new Length(lay.lengthMm()).show(unit));
-      one.put("clothLength", new Length(lay.totalClothMm()).show(unit));
+      one.put("clothLength", Buying.shown(lay.totalClothMm(), unit));
     }
     ArrayNode cloths = json.putArray("cloths");
     for (OrderCloth cloth : figures.cloths()) {
@@ -59,7 +59,7 @@ final class PlanJson {
     ObjectNode json = Json.object();
     json.put("lays", sum.lays());
     json.set("clothMm", Json.number(sum.clothMm()));
-    json.put("cloth", new Length(sum.clothMm()).show(unit));
+    json.put("cloth", Buying.shown(sum.clothMm(), unit));
     if (sum.cost() > 0) {
       json.put("cost", String.format(Locale.ROOT, "%.2f %s", sum.cost(), currency).strip());
     }

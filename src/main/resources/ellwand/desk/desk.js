@@ -3,6 +3,7 @@
 import {get, post, Refused, sentence} from './server.js';
 import {h, say} from './draw.js';
 import * as cloths from './places/cloths.js';
+import * as guide from './places/guide.js';
 import * as fresh from './places/new.js';
 import * as order from './places/order.js';
 import * as pieces from './places/pieces.js';
@@ -16,6 +17,7 @@ const PLACES = [
   {id: 'order', name: 'Order', place: order},
   {id: 'paper', name: 'Paper', place: sheets},
   {id: 'new', name: 'New', place: fresh},
+  {id: 'guide', name: 'First steps', place: guide},
 ];
 
 /** What every place may use. */
@@ -149,13 +151,13 @@ function where() {
 async function go() {
   const [name, id] = where();
   if (name && name !== desk.name) await open(name);
-  const next = PLACES.find(p => p.id === (desk.name ? id : 'new')) ?? PLACES[0];
+  const next = PLACES.find(p => p.id === (desk.name || id === 'guide' ? id : 'new')) ?? PLACES[0];
   nav();
   const place = document.getElementById('place');
   place.replaceChildren();
   shown = next;
   if (desk.job) steps();
-  if (desk.job?.problems.length && next.id !== 'new') {
+  if (desk.job?.problems.length && !['new', 'guide'].includes(next.id)) {
     place.append(h('div', {class: 'card'}, h('h2', {}, 'This job cannot be read yet'),
         h('ul', {}, desk.job.problems.map(p =>
           h('li', {}, (p.line ? `line ${p.line}: ` : '') + sentence(p))))));

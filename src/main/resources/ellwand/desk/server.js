@@ -14,8 +14,11 @@ export function sentence(problem) {
   return words[0].toUpperCase() + words.slice(1);
 }
 
+/** A list stands for one entry each. */
+export const asked = query => new URLSearchParams(Object.entries(query ?? {}).flatMap(([name, value]) => [value].flat().map(one => [name, one])));
+
 async function ask(path, query, options) {
-  const answer = await fetch(path + (query ? '?' + new URLSearchParams(query) : ''), options);
+  const answer = await fetch(path + (query ? '?' + asked(query) : ''), options);
   const json = answer.headers.get('Content-Type')?.includes('json') ? await answer.json() : null;
   if (!answer.ok) {
     const said = json?.problems ?? [{what: 'the desk did not answer as it should', remedy: 'Load the page again'}];

@@ -2,6 +2,7 @@
 
 import {get, post, Refused} from '../server.js';
 import {h, tell} from '../draw.js';
+import {found} from './found.js';
 import {squared} from './squared.js';
 
 const BLOCKS = {
@@ -15,7 +16,7 @@ const BLOCKS = {
 const EXAMPLE = {chest: 58, 'back width': 21.8, neck: 27, 'armhole depth': 13.7, 'back waist': 25, arm: 38, 'inner arm': 29, wrist: 13};
 
 export async function show(desk, place) {
-  const {jobs, samples} = await get('/jobs');
+  const {jobs, styles, samples} = await get('/jobs');
   const open = name => desk.attempt(() => desk.open(name));
   place.append(
       h('div', {class: 'two'},
@@ -25,7 +26,14 @@ export async function show(desk, place) {
                 ? h('ul', {class: 'plain'}, jobs.map(name =>
                     h('li', {}, h('button', {onclick: () => open(name)}, name.replace(/\.ya?ml$/, '')))))
                 : h('p', {}, 'This folder is empty. Begin with a sample: it is copied here, and yours to change.'),
-              drawing(desk), block(desk), squared(desk)),
+              styles.length
+                ? h('section', {}, h('h2', {}, 'Styles without cloths yet'), h('ul', {class: 'plain'}, styles.map(style =>
+                    h('li', {class: 'row'}, h('span', {}, style), h('button', {onclick: () => desk.attempt(async () => {
+                      const {name} = await post('/jobs', null, {style});
+                      await desk.open(name);
+                    })}, 'Begin a job with it')))))
+                : '',
+              drawing(desk, place), block(desk), squared(desk)),
           h('section', {class: 'card'},
               h('h2', {}, 'Begin with a sample'),
               h('ul', {class: 'plain'}, samples.map(sample =>
@@ -37,10 +45,10 @@ export async function show(desk, place) {
                 }, sample.replace(/-/g, ' '))))))));
 }
 
-/** A file from a drawing program. */
-function drawing(desk) {
+/** A file from a drawing program, chosen or dropped here. */
+function drawing(desk, place) {
   const wrong = h('p', {class: 'wrong', role: 'alert'});
-  const form = h('form', {onsubmit: event => {
+  const form = h('form', {class: 'drop', onsubmit: event => {
     event.preventDefault();
     wrong.textContent = '';
     desk.attempt(async () => {
@@ -50,23 +58,31 @@ function drawing(desk) {
       const query = new URLSearchParams({file: file.name, ...(lines === 'lack' ? {allowance: width} : lines === 'include' ? {included: width} : {})});
       const answer = await fetch('/jobs/drawing?' + query, {method: 'POST', body: file, headers: {'Content-Type': 'application/octet-stream'}});
       const json = await answer.json();
-      if (!answer.ok) {
-        wrong.textContent = new Refused(json.problems).message;
-        return;
-      }
-      await tell('What was found in the drawing', json.said);
-      await desk.open(json.name);
+      if (answer.ok) found(desk, place, json, file.name);
+      else wrong.textContent = new Refused(json.problems).message;
     });
   }},
   h('div', {class: 'row'},
-      h('label', {}, 'SVG, DXF or PDF file', h('input', {type: 'file', name: 'file', accept: '.svg,.dxf,.pdf', required: true})),
+      h('label', {}, 'SVG, DXF or PDF file, chosen or dropped here', h('input', {type: 'file', name: 'file', accept: '.svg,.dxf,.pdf', required: true})),
       h('label', {}, 'Its lines', h('select', {name: 'lines'},
           h('option', {value: 'lack'}, 'lack the seam allowance'),
           h('option', {value: 'include'}, 'include the seam allowance'),
           h('option', {value: 'as drawn'}, 'say it themselves'))),
       h('label', {}, 'Allowance', h('input', {name: 'width', value: '1 cm', size: 8})),
       h('button', {type: 'submit'}, 'Read it')), wrong);
+  dropped(form, files => { form.elements.file.files = files; form.requestSubmit(); });
   return h('section', {}, h('h2', {}, 'From a drawing'), form);
+}
+
+/** Takes files that are let go over an element. */
+export function dropped(element, take) {
+  element.addEventListener('dragover', event => { event.preventDefault(); element.classList.add('over'); });
+  element.addEventListener('dragleave', () => element.classList.remove('over'));
+  element.addEventListener('drop', event => {
+    event.preventDefault();
+    element.classList.remove('over');
+    if (event.dataTransfer.files.length) take(event.dataTransfer.files);
+  });
 }
 
 /** Drafted from body measures. */

@@ -1,6 +1,7 @@
 // Order: sizes by colours in a grid, what limits the lays, and the plan.
 
 import {h, say} from '../draw.js';
+import {planned} from './plan.js';
 import {Refused, sentence} from '../server.js';
 
 const LIMITS = [
@@ -95,9 +96,13 @@ function draw(desk) {
                 : h('button', {class: 'main', disabled: !order.entries, onclick: () => desk.attempt(() => desk.post('/job/order/plan', {}, {seconds: 20}))}, 'Plan the cut'),
               h('span', {id: 'planning', role: 'status'}, order.planning ? 'Planning ...' : '')),
           ...(order.problems ?? []).concat(order.refused ?? []).map(p => h('p', {class: 'wrong'}, sentence(p))),
-          order.text ? h('pre', {class: 'said', tabindex: 0}, order.text) : '',
-          order.files ? h('ul', {class: 'plain files'}, order.files.map(file => h('li', {},
-              h('a', {href: '/job/file?' + new URLSearchParams({name: desk.name, order: 1, file}), download: file}, file)))) : ''));
+          order.plan
+            ? planned(desk, order.plan)
+            : h('p', {class: 'hint'}, 'The plan says which sizes are cut together, in how many layers of which colour, and shows the marker of each lay.'),
+          order.files
+            ? h('details', {}, h('summary', {}, 'Files to print and to keep'), h('ul', {class: 'plain files'}, order.files.map(file => h('li', {},
+                h('a', {href: '/job/file?' + new URLSearchParams({name: desk.name, order: 1, file}), download: file}, file)))))
+            : ''));
 }
 
 /** Rows and columns of a spreadsheet, from this cell on. */

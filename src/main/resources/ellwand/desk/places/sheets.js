@@ -1,9 +1,12 @@
 // Paper: full-size pages, one long page, the projector, and every sheet of the markers.
 
 import {h} from '../draw.js';
+import {picture, pagesOf, words} from './preview.js';
 import {project} from './projector.js';
 
 const PAPERS = ['A4', 'Letter', 'A4-Letter', 'A3', 'A0', 'roll:91cm'];
+
+const paperName = paper => ({'A4-Letter': 'A4 or Letter', A0: 'A0, at a copy shop', 'roll:91cm': 'a roll 91 cm wide'})[paper] ?? paper;
 
 const GROUPS = [
   {name: 'To take to the cutting table', of: file => file === 'cut-sheet.pdf' || /^shopping-list/.test(file)},
@@ -37,14 +40,14 @@ const link = (desk, file) => '/job/file?' + new URLSearchParams({name: desk.name
 function row(desk, file) {
   const shown = /\.(svg|png|pdf|txt)$/.test(file);
   return h('li', {class: 'row'},
-      shown ? h('button', {onclick: () => see(file, link(desk, file))}, file) : h('span', {}, file),
+      shown ? h('button', {onclick: () => desk.attempt(() => see(desk, file))}, file) : h('span', {}, file),
       h('a', {href: link(desk, file), download: file, 'aria-label': `download ${file}`}, 'download'));
 }
 
-function see(name, address) {
-  preview.replaceChildren(h('h2', {}, name), /\.(svg|png)$/.test(name)
-      ? h('img', {src: address, alt: `Drawing ${name}`})
-      : h('iframe', {src: address, title: name}));
+function see(desk, file) {
+  return file.endsWith('.pdf')
+    ? pagesOf(preview, file, {name: desk.name, file}, file)
+    : (file.endsWith('.txt') ? words : picture)(preview, file, link(desk, file));
 }
 
 /** Which pieces on which paper. */
@@ -54,13 +57,13 @@ function pieces(desk) {
   const form = h('form', {class: 'print', onsubmit: event => {
     event.preventDefault();
     const data = new FormData(form);
-    const query = new URLSearchParams({name: desk.name, paper: data.get('paper'), of: data.get('of'), lines: data.get('lines')});
-    if (data.get('of') === 'marker') query.delete('lines');
-    for (const size of data.getAll('size')) if (data.get('of') === 'pieces') query.append('size', size);
-    see(`${data.get('of')} on ${data.get('paper')}`, '/job/print?' + query);
+    const whole = data.get('of') === 'pieces';
+    const query = {name: desk.name, paper: data.get('paper'), of: data.get('of'), ...(whole ? {lines: data.get('lines'), size: data.getAll('size')} : {})};
+    desk.attempt(() => pagesOf(preview, `${whole ? 'Pieces' : 'Markers'} on ${paperName(query.paper)}`, query, `${query.of}.pdf`))
+        .then(() => preview.querySelector('[role=status]')?.textContent.startsWith('Laying') && preview.replaceChildren());
   }},
   choice('What', 'of', [['pieces', 'the pieces'], ['marker', 'the markers']]),
-  choice('Paper', 'paper', PAPERS.map(p => [p, p.replace('roll:', 'a roll ')])),
+  choice('Paper', 'paper', PAPERS.map(p => [p, paperName(p)])),
   choice('Lines', 'lines', [['both', 'sewing and cutting lines'], ['cutting', 'cutting lines'], ['sewing', 'sewing lines']]),
   desk.job.sizes.length > 1
     ? h('fieldset', {}, h('legend', {}, 'Sizes'), desk.job.sizes.map(size => h('label', {class: 'tick'},
