@@ -66,9 +66,6 @@ public final class Desk implements AutoCloseable {
    * @throws InputException if nobody can be answered there, or another desk has the folder
    */
   public static Desk start(Path folder, String host, int port) {
-    Thread warm = new Thread(Workroom::warm, "warm");
-    warm.setDaemon(true);
-    warm.start();
     int free = free(host, port);
     Keeper keeper =
         Keeper.of(folder)
@@ -77,7 +74,12 @@ public final class Desk implements AutoCloseable {
                     InputException.of(
                         "another desk is open on this folder",
                         "Work on that one, or end it first"));
-    return new Desk(folder, keeper, host, free);
+    Desk desk = new Desk(folder, keeper, host, free);
+    // While the browser starts, which takes it longer.
+    Thread warm = new Thread(Workroom::warm, "warm");
+    warm.setDaemon(true);
+    warm.start();
+    return desk;
   }
 
   /**

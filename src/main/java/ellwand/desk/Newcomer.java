@@ -13,9 +13,9 @@ import ellwand.file.job.StyleWriter;
 import ellwand.file.source.Folder;
 import ellwand.file.source.Json;
 import ellwand.file.source.Yaml;
+import ellwand.job.Job;
 import ellwand.units.Length;
 import ellwand.units.Unit;
-import ellwand.job.Job;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -119,8 +119,7 @@ record Newcomer(String name, ObjectNode entries, Job job, List<String> said) {
       root.putObject("order").putObject("garments").put(size, 1);
     }
     byte[] bytes = Yaml.bytes(root);
-    return new Newcomer(
-        name, root, JobReader.read(name, Folder.EMPTY.with(name, bytes)), said);
+    return new Newcomer(name, root, JobReader.read(name, Folder.EMPTY.with(name, bytes)), said);
   }
 
   byte[] bytes() {

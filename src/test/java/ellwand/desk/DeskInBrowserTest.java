@@ -59,6 +59,21 @@ class DeskInBrowserTest extends InBrowser {
     browser.see("a[download='lining.plot.hpgl']");
     browser.click("lining.svg");
     browser.see(".preview img");
+    browser.click("shopping-list.txt");
+    browser.waitFor("it can be read", () -> browser.text(".preview pre").contains("lining"));
+    browser.click("cut-sheet.pdf");
+    browser.see(".sheet img");
+    browser.click("Show the pages");
+    browser.see(".pages button");
+    browser.click("Next page");
+    browser.waitFor("the second page", () -> browser.text(".sheet").contains("Page 2 of"));
+    browser.waitFor(
+        "all pages are drawn",
+        () ->
+            (Boolean)
+                browser.script(
+                    "return [...document.querySelectorAll('.pages img, .sheet img')]"
+                        + ".every(i => i.naturalWidth > 99)"));
     browser.shot("paper");
     browser.see("a[download='lining.pdf']").click();
     try (PDDocument pdf = Loader.loadPDF(browser.downloaded("lining.pdf").toFile())) {
@@ -84,10 +99,24 @@ class DeskInBrowserTest extends InBrowser {
         """);
     browser.see("input[type=file]").sendKeys(drawing.toString());
     browser.click("Read it");
-    browser.waitFor("what was found", () -> browser.text("dialog").contains("pocket: 12.0 x"));
-    browser.click("Go on");
-    browser.see(".edge[aria-label^=pocket]");
-    assertTrue(Files.exists(folder.resolve("apron pocket.yaml")));
+    browser.see(".found");
+    assertTrue(browser.text("#place").contains("12.0 x"), browser.text("#place"));
+    assertTrue(browser.text("#place").contains("grain is taken to run up the page"));
+    browser.shot("found");
+    assertEquals(List.of(), browser.serious(), "what was found");
+    browser
+        .see("input[aria-label='Name of pocket']")
+        .sendKeys(Keys.chord(Keys.CONTROL, "a"), "Brusttasche");
+    browser
+        .see("input[aria-label='How often pocket is cut']")
+        .sendKeys(Keys.chord(Keys.CONTROL, "a"), "three");
+    browser.click("Make it a style");
+    browser.waitFor("the mistake is told", () -> browser.text(".wrong").contains("three"));
+    browser
+        .see("input[aria-label='How often pocket is cut']")
+        .sendKeys(Keys.chord(Keys.CONTROL, "a"), "pair", Keys.ENTER);
+    browser.see(".edge[aria-label^=Brusttasche]");
+    assertTrue(Files.readString(folder.resolve("apron pocket.yaml")).contains("main: pair"));
     browser.click("Table");
     browser.click("Lay");
     browser.see(".copy");
@@ -266,15 +295,68 @@ class DeskInBrowserTest extends InBrowser {
     begin();
     browser.click("Paper");
     browser.click("Projector");
-    browser.see("dialog .beam");
+    browser.see("dialog .square");
+    browser.waitFor(
+        "it fills the screen",
+        () -> (Boolean) browser.script("return document.fullscreenElement !== null"));
+    double before = width(".square rect");
+    // A square that came out at 40 cm is drawn half as large from now on.
+    browser.see("input[name=measured]").sendKeys("40", Keys.ENTER);
+    assertEquals(before / 2, width(".square rect"), before / 100);
     browser.shot("projector-square");
     browser.click("Square or pieces");
     browser.waitFor(
         "all pieces are there",
-        () -> browser.driver().findElements(By.cssSelector("dialog .word")).size() == 6);
+        () -> browser.driver().findElements(By.cssSelector("dialog .piece")).size() == 6);
+    // 10 cm of the square and 10 cm of the sleeve are as many dots.
+    assertEquals(before / 2 / 200, width(".piece .beam") / pieceMm(), 0.01);
+
+    double left = left(".piece .beam");
+    new Actions(browser.driver())
+        .keyDown(Keys.SHIFT)
+        .sendKeys(Keys.ARROW_RIGHT)
+        .keyUp(Keys.SHIFT)
+        .perform();
+    assertEquals(left - before / 2 / 20, left(".piece .beam"), 1.5, "1 cm farther");
+    left = left(".piece .beam");
+    new Actions(browser.driver()).sendKeys(Keys.ARROW_RIGHT).perform();
+    Number screen = (Number) browser.script("return innerWidth");
+    assertEquals(left - screen.doubleValue() / 2, left(".piece .beam"), 1.5, "half a screen");
+    new Actions(browser.driver()).sendKeys(Keys.ARROW_LEFT).perform();
+
+    double shape = corner();
+    browser.click("Mirror");
+    assertEquals(left, left(".piece .beam"), 1.5, "it stays where it is");
+    assertTrue(Math.abs(shape - corner()) > 20, "and is turned over");
+    browser.shot("projector");
     browser.click("End");
     browser.waitFor(
         "it is over", () -> browser.driver().findElements(By.tagName("dialog")).isEmpty());
+    assertEquals(null, browser.script("return document.fullscreenElement"));
+  }
+
+  private double width(String css) {
+    return number("document.querySelector('" + css + "').getBoundingClientRect().width");
+  }
+
+  private double left(String css) {
+    return number("document.querySelector('" + css + "').getBoundingClientRect().left");
+  }
+
+  /** As wide as the first piece is in mm. */
+  private double pieceMm() {
+    return number("document.querySelector('.piece .beam').getBBox().width");
+  }
+
+  /** Where the first corner of the first piece is thrown. */
+  private double corner() {
+    return number(
+        "(p => p.getPointAtLength(0).matrixTransform(p.getScreenCTM()).x)"
+            + "(document.querySelector('.piece .beam'))");
+  }
+
+  private double number(String code) {
+    return ((Number) browser.script("return " + code)).doubleValue();
   }
 
   private void dragIntoAnother() {
@@ -332,8 +414,24 @@ class DeskInBrowserTest extends InBrowser {
         count);
     browser.waitFor("both numbers are there", () -> browser.text("#place").contains("11 garments"));
     browser.click("Plan the cut");
-    browser.waitFor("it is planned", () -> browser.text("#place").contains("11 garments in"));
+    browser.waitFor("it is planned", () -> browser.text("#place").contains("11 garments"));
+    browser.see(".lay .side rect");
+    browser.waitFor(
+        "every marker is drawn",
+        () ->
+            (Boolean)
+                browser.script(
+                    "const all = [...document.querySelectorAll('.lay img')];"
+                        + "all.forEach(i => i.scrollIntoView());"
+                        + "return all.length === document.querySelectorAll('.lay').length"
+                        + " && all.every(i => i.naturalWidth > 99)"));
+    assertTrue(browser.text(".savings").contains("One size a lay"), browser.text(".savings"));
     browser.shot("order");
+    assertEquals(List.of(), browser.serious(), "the plan");
+    browser.see(".thumb").sendKeys(Keys.ENTER);
+    browser.see("dialog img");
+    browser.click("Close");
+    browser.see("details summary").click();
     browser.see("a[download='cut-tickets.csv']").click();
     String tickets = Files.readString(browser.downloaded("cut-tickets.csv"));
     assertTrue(tickets.contains("ochre"), tickets);

@@ -62,21 +62,22 @@ export async function project(desk) {
     at = {x: Math.max(-w / 2, Math.min(full.w - w / 4, at.x + right)), y: Math.max(-tall / 2, Math.min(full.h - tall / 4, at.y + down))};
   }
 
+  const words = (x, y, wide, text) =>
+    s('text', {class: 'word', x, y, 'text-anchor': 'middle', 'font-size': Math.min(18, wide / text.length)}, text);
+
   function draw() {
     const {w, h: tall} = seen();
-    const middle = at.x + w / 2;
     svg.setAttribute('viewBox', `${at.x} ${at.y} ${w} ${tall}`);
-    // Words stay to be read where the pieces are mirrored.
-    const words = (tx, ty, height, text) => s('text', {class: 'word', 'font-size': height, transform: `translate(${tx} ${ty})` + (mirrored ? ' scale(-1 1)' : ''), 'text-anchor': mirrored ? 'end' : 'start'}, text);
-    svg.replaceChildren(s('g', {transform: mirrored ? `translate(${2 * middle} 0) scale(-1 1)` : ''},
-        ...(square ? [] : placed).map(({piece, x: px, y: py, b}) => s('g', {class: 'piece', transform: `translate(${px} ${py})`},
+    // Each piece is turned over where it lies, its words are not.
+    svg.replaceChildren(...(square ? [] : placed).map(({piece, x: px, y: py, b}) => s('g', {class: 'piece', transform: `translate(${px} ${py})`},
+        s('g', {transform: mirrored ? `translate(${b.x0 + b.x1} 0) scale(-1 1)` : ''},
             s('path', {class: 'beam', d: line(piece.cutting, true)}),
             piece.edges.map(edge => s('path', {class: 'beam thin', d: line(edge.line)})),
-            piece.notches.map(n => s('path', {class: 'beam', d: line(n)})),
-            words(b.x0 + 30, -b.y1 + 40, 18, `${piece.name} ${size}`))),
-        square ? s('g', {class: 'square', transform: `translate(${at.x + 20} ${at.y + 20})`},
-            s('rect', {class: 'beam', width: SQUARE_MM, height: SQUARE_MM, fill: 'none'}),
-            words(8, 24, 16, '20 cm = 7 7/8 in')) : ''));
+            piece.notches.map(n => s('path', {class: 'beam', d: line(n)}))),
+        words((b.x0 + b.x1) / 2, -(b.y0 + b.y1) / 2, b.x1 - b.x0, piece.name))),
+    square ? s('g', {class: 'square', transform: `translate(${at.x + 20} ${at.y + 20})`},
+        s('rect', {class: 'beam', width: SQUARE_MM, height: SQUARE_MM, fill: 'none'}),
+        words(SQUARE_MM / 2, 30, SQUARE_MM, '20 cm = 7 7/8 in')) : '');
     const stretches = Math.max(1, Math.ceil(full.w / w * 2 - 1));
     where.textContent = square ? '' : `stretch ${Math.max(1, Math.min(stretches, Math.round(at.x / w * 2) + 1))} of ${stretches}` + (mirrored ? ', mirrored' : '');
     help.textContent = square
