@@ -149,7 +149,7 @@ class DeskInBrowserTest extends InBrowser {
         .see("form.step input[name=at]")
         .sendKeys(Keys.chord(Keys.CONTROL, "a"), "1/2", Keys.ENTER);
     browser.waitFor("it is done", () -> browser.text("aside").contains("low side"));
-    assertTrue(file().contains("alter: [{mark: low side, on: side seam, at: 1/2}]"), file());
+    assertTrue(file().contains("alter: [{mark: low side, 'on': side seam, at: 1/2}]"), file());
 
     browser.click("Add a step");
     choose("kind", "Lengthen");
