@@ -158,8 +158,8 @@ class DeskInBrowserTest extends InBrowser {
     browser.see(".point[aria-label='back, point low side']").sendKeys(Keys.ENTER);
     browser.shot("step");
     browser.click("Do it");
+    browser.waitFor("it is longer", () -> file().contains("{lengthen: 3 cm, at: low side}"));
     browser.see(".before");
-    assertTrue(file().contains("{lengthen: 3 cm, at: low side}"), file());
     browser.click("See before and after");
     browser.waitFor(
         "the picture is there",
