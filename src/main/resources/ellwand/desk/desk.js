@@ -37,6 +37,9 @@ const desk = {
 let shown = null;
 let news = null;
 
+/** The job as it was shown last. */
+let seen = null;
+
 /** Does something that may be refused, and says why it was. */
 async function attempt(deed) {
   try {
@@ -60,6 +63,7 @@ function entry(at) {
 
 async function open(name) {
   desk.name = name;
+  seen = null;
   news?.close();
   news = new EventSource('/job/news?' + new URLSearchParams({name}));
   news.addEventListener('changed', () => attempt(look));
@@ -70,15 +74,16 @@ async function open(name) {
   location.hash = '#' + encodeURIComponent(name) + '/pieces';
 }
 
-/** Fetches the job; where nothing is new, who is typing is left alone. */
 async function look() {
-  const now = await desk.get('/job');
-  if (JSON.stringify(now) === JSON.stringify(desk.job)) return;
-  desk.job = now;
+  desk.job = await desk.get('/job');
   await looked();
 }
 
+/** Where nothing is new, who is typing is left alone. */
 async function looked() {
+  const now = JSON.stringify(desk.job);
+  if (now === seen) return;
+  seen = now;
   document.getElementById('title').textContent = desk.job.title ?? desk.name;
   document.title = (desk.job.title ?? desk.name) + ' - Ellwand';
   desk.tables.clear();

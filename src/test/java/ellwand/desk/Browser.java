@@ -106,6 +106,26 @@ final class Browser implements AutoCloseable {
         });
   }
 
+  /** Types into a field that may be drawn anew meanwhile. */
+  void type(String css, CharSequence... keys) {
+    until(
+        css + " takes what is typed",
+        d -> {
+          see(css).sendKeys(keys);
+          return true;
+        });
+  }
+
+  /** Clicks on what may be drawn anew meanwhile. */
+  void tap(String css) {
+    until(
+        css + " can be clicked",
+        d -> {
+          see(css).click();
+          return true;
+        });
+  }
+
   String text(String css) {
     return until(css + " says something", d -> see(css).getText());
   }

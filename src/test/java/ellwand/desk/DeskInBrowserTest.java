@@ -75,7 +75,7 @@ class DeskInBrowserTest extends InBrowser {
                     "return [...document.querySelectorAll('.pages img, .sheet img')]"
                         + ".every(i => i.naturalWidth > 99)"));
     browser.shot("paper");
-    browser.see("a[download='lining.pdf']").click();
+    browser.tap("a[download='lining.pdf']");
     try (PDDocument pdf = Loader.loadPDF(browser.downloaded("lining.pdf").toFile())) {
       assertTrue(new PDFTextStripper().getText(pdf).contains("Weir jacket"));
     }
@@ -97,24 +97,18 @@ class DeskInBrowserTest extends InBrowser {
         <svg xmlns="http://www.w3.org/2000/svg" width="200mm" height="150mm" viewBox="0 0 200 150">
         <path id="pocket" d="M10 10 H130 V90 C130 120 10 120 10 90 Z"/></svg>\
         """);
-    browser.see("input[type=file]").sendKeys(drawing.toString());
+    browser.type("input[type=file]", drawing.toString());
     browser.click("Read it");
     browser.see(".found");
     assertTrue(browser.text("#place").contains("12.0 x"), browser.text("#place"));
     assertTrue(browser.text("#place").contains("grain is taken to run up the page"));
     browser.shot("found");
     assertEquals(List.of(), browser.serious(), "what was found");
-    browser
-        .see("input[aria-label='Name of pocket']")
-        .sendKeys(Keys.chord(Keys.CONTROL, "a"), "Brusttasche");
-    browser
-        .see("input[aria-label='How often pocket is cut']")
-        .sendKeys(Keys.chord(Keys.CONTROL, "a"), "three");
+    browser.type("input[aria-label='Name of pocket']", Keys.chord(Keys.CONTROL, "a"), "Brusttasche");
+    browser.type("input[aria-label='How often pocket is cut']", Keys.chord(Keys.CONTROL, "a"), "three");
     browser.click("Make it a style");
     browser.waitFor("the mistake is told", () -> browser.text(".wrong").contains("three"));
-    browser
-        .see("input[aria-label='How often pocket is cut']")
-        .sendKeys(Keys.chord(Keys.CONTROL, "a"), "pair", Keys.ENTER);
+    browser.type("input[aria-label='How often pocket is cut']", Keys.chord(Keys.CONTROL, "a"), "pair", Keys.ENTER);
     browser.see(".edge[aria-label^=Brusttasche]");
     assertTrue(Files.readString(folder.resolve("apron pocket.yaml")).contains("main: pair"));
     browser.click("Table");
@@ -128,7 +122,7 @@ class DeskInBrowserTest extends InBrowser {
     Path text = downloads.resolve("notes.svg");
     Files.writeString(
         text, "<!DOCTYPE svg [<!ENTITY x SYSTEM 'file:///etc/passwd'>]><svg>&x;</svg>");
-    browser.see("input[type=file]").sendKeys(text.toString());
+    browser.type("input[type=file]", text.toString());
     browser.click("Read it");
     browser.waitFor("it is refused", () -> !browser.text(".wrong").isBlank());
     assertFalse(browser.text("body").contains("root:"));
@@ -137,25 +131,23 @@ class DeskInBrowserTest extends InBrowser {
   @Test
   void aPieceIsAlteredAndSeenBeforeAndAfter() throws IOException {
     browser.click("weir jacket");
-    browser.see(".name[aria-label^='back,']").sendKeys(Keys.ENTER);
+    browser.type(".name[aria-label^='back,']", Keys.ENTER);
     browser.click("Add a step");
-    browser.see("form.step input[name=mark]").sendKeys("low side");
-    browser.see("form.step select[name=on]").click();
+    browser.type("form.step input[name=mark]", "low side");
+    browser.tap("form.step select[name=on]");
     clickEdge(SIDE);
     assertEquals("side seam", browser.see("form.step select[name=on]").getAttribute("value"));
-    browser.see("form.step input[name=at]").sendKeys("99", Keys.ENTER);
+    browser.type("form.step input[name=at]", "99", Keys.ENTER);
     browser.waitFor("the mistake is told", () -> browser.text(".wrong").contains("side seam"));
-    browser
-        .see("form.step input[name=at]")
-        .sendKeys(Keys.chord(Keys.CONTROL, "a"), "1/2", Keys.ENTER);
+    browser.type("form.step input[name=at]", Keys.chord(Keys.CONTROL, "a"), "1/2", Keys.ENTER);
     browser.waitFor("it is done", () -> browser.text("aside").contains("low side"));
     assertTrue(file().contains("alter: [{mark: low side, 'on': side seam, at: 1/2}]"), file());
 
     browser.click("Add a step");
     choose("kind", "Lengthen");
-    browser.see("form.step input[name=lengthen]").sendKeys("3");
-    browser.see("form.step select[name=at]").click();
-    browser.see(".point[aria-label='back, point low side']").sendKeys(Keys.ENTER);
+    browser.type("form.step input[name=lengthen]", "3");
+    browser.tap("form.step select[name=at]");
+    browser.type(".point[aria-label='back, point low side']", Keys.ENTER);
     browser.shot("step");
     browser.click("Do it");
     browser.waitFor("it is longer", () -> file().contains("{lengthen: 3 cm, at: low side}"));
@@ -169,17 +161,15 @@ class DeskInBrowserTest extends InBrowser {
     browser.shot("before-and-after");
     browser.click("Close");
 
-    browser.see("button[aria-label='Change step 2']").click();
-    browser
-        .see("form.step input[name=lengthen]")
-        .sendKeys(Keys.chord(Keys.CONTROL, "a"), "25 mm", Keys.ENTER);
+    browser.tap("button[aria-label='Change step 2']");
+    browser.type("form.step input[name=lengthen]", Keys.chord(Keys.CONTROL, "a"), "25 mm", Keys.ENTER);
     browser.waitFor("it is changed", () -> file().contains("{lengthen: 25 mm, at: low side}"));
-    browser.see("button[aria-label='Take step 1 out']").click();
+    browser.tap("button[aria-label='Take step 1 out']");
     browser.waitFor("what needs it is told", () -> browser.text(".wrong").contains("low side"));
-    browser.see("button[aria-label='Take step 2 out']").click();
+    browser.tap("button[aria-label='Take step 2 out']");
     browser.waitFor("it is gone", () -> !file().contains("lengthen"));
     browser.waitFor("so is its row", () -> !browser.text("aside").contains("2.5 cm"));
-    browser.see("button[aria-label='Take step 1 out']").click();
+    browser.tap("button[aria-label='Take step 1 out']");
     browser.waitFor("all are", () -> browser.text("aside").contains("None yet"));
     WebElement cut = browser.see("input[data-cut=main]");
     cut.sendKeys(Keys.chord(Keys.CONTROL, "a"), "three", Keys.TAB);
@@ -196,16 +186,12 @@ class DeskInBrowserTest extends InBrowser {
     browser.see(".spot");
     at.sendKeys(Keys.chord(Keys.CONTROL, "a"), "4", Keys.ENTER);
     browser.waitFor("it is there", () -> file().contains("{edge: side seam, at: 4 cm}"));
-    browser
-        .see("aside input[data-notch='2']")
-        .sendKeys(Keys.chord(Keys.CONTROL, "a"), "55", Keys.TAB);
+    browser.type("aside input[data-notch='2']", Keys.chord(Keys.CONTROL, "a"), "55", Keys.TAB);
     browser.waitFor("it is refused", () -> browser.text(".wrong").contains("beyond the end"));
-    browser
-        .see("aside input[data-notch='2']")
-        .sendKeys(Keys.chord(Keys.CONTROL, "a"), "4.5", Keys.TAB);
+    browser.type("aside input[data-notch='2']", Keys.chord(Keys.CONTROL, "a"), "4.5", Keys.TAB);
     browser.waitFor("it is moved", () -> file().contains("{edge: side seam, at: 4.5 cm}"));
     browser.shot("notches");
-    browser.see("button[aria-label='Take notch 1 off']").click();
+    browser.tap("button[aria-label='Take notch 1 off']");
     browser.waitFor("it is off", () -> !file().contains("edge: side seam"));
   }
 
@@ -216,21 +202,21 @@ class DeskInBrowserTest extends InBrowser {
     rename("under arm seam");
     browser.see(".edge[aria-label^='back, under arm seam']");
     browser.waitFor("the panel follows", () -> browser.text("aside").contains("under arm seam"));
-    browser.see(".name[aria-label^='back,']").sendKeys(Keys.ENTER);
+    browser.type(".name[aria-label^='back,']", Keys.ENTER);
     rename("rear");
     browser.see(".name[aria-label^='rear,']");
     assertTrue(file().contains("from: [rear.waist, front.waist]"), file());
-    browser.see(".point[aria-label='rear, point underarm']").sendKeys(Keys.ENTER);
+    browser.type(".point[aria-label='rear, point underarm']", Keys.ENTER);
     rename("armpit");
     browser.see(".point[aria-label='rear, point armpit']");
     assertTrue(file().contains("under arm seam: {from: waist side, to: armpit"), file());
-    browser.see(".name[aria-label^='rear,']").sendKeys(Keys.ENTER);
+    browser.type(".name[aria-label^='rear,']", Keys.ENTER);
     rename("front");
     browser.waitFor("it is refused", () -> browser.text(".wrong").contains("called front"));
   }
 
   private void rename(String name) {
-    browser.see("aside input[name=name]").sendKeys(Keys.chord(Keys.CONTROL, "a"), name, Keys.ENTER);
+    browser.type("aside input[name=name]", Keys.chord(Keys.CONTROL, "a"), name, Keys.ENTER);
   }
 
   private void choose(String field, String words) {
@@ -262,7 +248,7 @@ class DeskInBrowserTest extends InBrowser {
   @Test
   void aBlockIsDraftedFromMeasures() {
     browser.see("input[name=chest]").clear();
-    browser.see("input[name=chest]").sendKeys("60");
+    browser.type("input[name=chest]", "60");
     browser.click("Draft it");
     browser.waitFor("the caution", () -> browser.text("dialog").contains("toile"));
     browser.click("Go on");
@@ -271,13 +257,13 @@ class DeskInBrowserTest extends InBrowser {
 
   @Test
   void anOutlineIsDrawnOnSquaredPaper() throws IOException {
-    browser.see("summary").click();
+    browser.tap("summary");
     WebElement paper = browser.see(".squared");
     browser.script("arguments[0].scrollIntoView({block: 'center'})", paper);
     for (int[] at : new int[][] {{-100, -100}, {60, -100}, {60, 120}, {-100, 90}}) {
       new Actions(browser.driver()).moveToElement(paper, at[0], at[1]).click().perform();
     }
-    browser.see(".lengths input").sendKeys(Keys.chord(Keys.CONTROL, "a"), "20", Keys.TAB);
+    browser.type(".lengths input", Keys.chord(Keys.CONTROL, "a"), "20", Keys.TAB);
     browser.click("Make it a piece");
     browser.see(".edge[aria-label*='20.0 cm']");
     String file = Files.readString(folder.resolve("pocket.yaml"));
@@ -301,7 +287,7 @@ class DeskInBrowserTest extends InBrowser {
         () -> (Boolean) browser.script("return document.fullscreenElement !== null"));
     double before = width(".square rect");
     // A square that came out at 40 cm is drawn half as large from now on.
-    browser.see("input[name=measured]").sendKeys("40", Keys.ENTER);
+    browser.type("input[name=measured]", "40", Keys.ENTER);
     assertEquals(before / 2, width(".square rect"), before / 100);
     browser.shot("projector-square");
     browser.click("Square or pieces");
@@ -384,7 +370,7 @@ class DeskInBrowserTest extends InBrowser {
   void withTheKeyboardAlone() {
     press("weir jacket");
     browser.see(".edge");
-    browser.see(SIDE).sendKeys(Keys.ENTER);
+    browser.type(SIDE, Keys.ENTER);
     WebElement allowance = browser.see("input[name=allowance]");
     allowance.sendKeys(Keys.chord(Keys.CONTROL, "a"), "1.2 cm", Keys.ENTER);
     browser.waitFor("it can be undone", () -> browser.named("Undo").isEnabled());
@@ -394,7 +380,7 @@ class DeskInBrowserTest extends InBrowser {
     browser.see(".copy");
     press("Keep this one");
     browser.named("Look for a shorter one");
-    browser.see("[data-copy='0']").sendKeys(Keys.chord(Keys.ALT, Keys.ARROW_RIGHT));
+    browser.type("[data-copy='0']", Keys.chord(Keys.ALT, Keys.ARROW_RIGHT));
     browser.named("Put back");
     press("Put back");
     browser.waitFor("it is right", () -> browser.text("#place").contains("Every rule is kept"));
@@ -405,7 +391,7 @@ class DeskInBrowserTest extends InBrowser {
     browser.click("beck tunic");
     browser.see(".edge");
     browser.click("Order");
-    browser.see("input[name=colour]").sendKeys("ochre", Keys.ENTER);
+    browser.type("input[name=colour]", "ochre", Keys.ENTER);
     WebElement count = browser.see("input[aria-label='ochre, size 98']");
     browser.script(
         "const t = new DataTransfer(); t.setData('text', '6\\t4');"
@@ -428,11 +414,11 @@ class DeskInBrowserTest extends InBrowser {
     assertTrue(browser.text(".savings").contains("One size a lay"), browser.text(".savings"));
     browser.shot("order");
     assertEquals(List.of(), browser.serious(), "the plan");
-    browser.see(".thumb").sendKeys(Keys.ENTER);
+    browser.type(".thumb", Keys.ENTER);
     browser.see("dialog img");
     browser.click("Close");
-    browser.see("details summary").click();
-    browser.see("a[download='cut-tickets.csv']").click();
+    browser.tap("details summary");
+    browser.tap("a[download='cut-tickets.csv']");
     String tickets = Files.readString(browser.downloaded("cut-tickets.csv"));
     assertTrue(tickets.contains("ochre"), tickets);
     assertTrue(Files.exists(folder.resolve("beck-tunic order.yaml")));
@@ -448,10 +434,8 @@ class DeskInBrowserTest extends InBrowser {
     browser.see(".edge");
     String second = browser.driver().getWindowHandle();
     browser.driver().switchTo().window(first);
-    browser.see(SIDE).sendKeys(Keys.ENTER);
-    browser
-        .see("input[name=allowance]")
-        .sendKeys(Keys.chord(Keys.CONTROL, "a"), "2.2 cm", Keys.ENTER);
+    browser.type(SIDE, Keys.ENTER);
+    browser.type("input[name=allowance]", Keys.chord(Keys.CONTROL, "a"), "2.2 cm", Keys.ENTER);
     browser.driver().switchTo().window(second);
     browser.see(".edge[aria-label*='2.2 cm']");
     browser.driver().close();
