@@ -8,6 +8,7 @@ import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import java.util.spi.ToolProvider;
 import java.util.stream.Stream;
@@ -150,13 +151,21 @@ final class MakeApplication {
       case LINUX -> {
         args.addAll(List.of("--resource-dir", parts.resolve("debian").toString()));
         args.addAll(List.of("--icon", parts.resolve("ellwand.png").toString()));
-        args.addAll(List.of("--linux-shortcut", "--linux-deb-maintainer", "ellwand@localhost"));
+        args.addAll(List.of("--linux-shortcut", "--linux-deb-maintainer", maintainer()));
       }
       case WINDOWS ->
           args.addAll(List.of("--win-menu", "--win-shortcut", "--win-per-user-install"));
       case MAC -> {}
     }
     tool("jpackage", args.toArray(String[]::new));
+  }
+
+  /**
+   * Who answers for the package: the mail of whoever makes it, as Debian's own tools take it, or
+   * else one that is nobody's (RFC 2606 keeps .invalid free for that).
+   */
+  private static String maintainer() {
+    return Optional.ofNullable(System.getenv("DEBEMAIL")).orElse("maintainers@ellwand.invalid");
   }
 
   /** As the installed package does for itself; see debian/postinst. */

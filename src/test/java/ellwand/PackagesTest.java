@@ -116,6 +116,8 @@ class PackagesTest {
             "file.source",
             "file.job",
             "file.drawn",
+            "file.photo",
+            "trace",
             "job",
             "work"));
     TABLE.put(

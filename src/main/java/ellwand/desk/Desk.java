@@ -23,6 +23,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Consumer;
@@ -46,6 +47,7 @@ public final class Desk implements AutoCloseable {
   private final Guard guard;
   private final Keeper keeper;
   private final Previews previews = new Previews();
+  private final Darkroom photos = new Darkroom();
   private final String host;
 
   private Desk(Path folder, Keeper keeper, String host, int port) {
@@ -144,6 +146,30 @@ public final class Desk implements AutoCloseable {
     config.routes.post("/jobs", this::begin);
     config.routes.post("/jobs/made", this::make);
     config.routes.post("/jobs/drawing", Desk::draw);
+    config.routes.post(
+        "/jobs/photos", request -> json(request, Json.object().put("lot", photos.begin())));
+    config.routes.post("/jobs/photo", this::photo);
+    config.routes.post(
+        "/jobs/photos/look",
+        request ->
+            request
+                .contentType("application/json")
+                .result(photos.look(lot(request), dots(request)).json()));
+    config.routes.get(
+        "/jobs/photos/picture",
+        request -> request.contentType("image/jpeg").result(photos.seen(lot(request)).picture()));
+    config.routes.post(
+        "/jobs/photos/style",
+        request ->
+            json(
+                request,
+                photos
+                    .style(
+                        lot(request),
+                        body(request),
+                        request.queryParam("allowance"),
+                        request.queryParam("included"))
+                    .json()));
     config.routes.get("/job", request -> json(request, job(request).json()));
     config.routes.sse("/job/news", tab -> job(tab.ctx()).tabs().add(tab));
     config.routes.post("/job/edit", this::edit);
@@ -260,6 +286,22 @@ public final class Desk implements AutoCloseable {
     }
     Newcomer made = Newcomer.made(body.path("name").asText(), entries);
     json(request, Json.object().put("name", room.create(made.name(), made.bytes())));
+  }
+
+  private void photo(Context request) {
+    photos.add(lot(request), word(request.queryParam("file")), request.bodyAsBytes());
+    json(request, Json.object());
+  }
+
+  private static int lot(Context request) {
+    return whole(request.queryParam("lot"));
+  }
+
+  private static OptionalDouble dots(Context request) {
+    String dots = request.queryParam("dots");
+    return dots == null || dots.isBlank()
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(whole(dots.strip()));
   }
 
   /** Reads a drawing; what is found in it is kept once its maker has named it. */

@@ -45,23 +45,30 @@ record Newcomer(String name, ObjectNode entries, Job job, List<String> said) {
    */
   static Newcomer drawn(String file, byte[] drawing, String allowance, String included) {
     Folder folder = Folder.EMPTY.with(DRAWING, drawing);
-    Converted converted =
-        ConvertRun.style(
-            List.of(DRAWING),
-            folder,
-            new ConvertRequest(
-                new Asked(length(allowance), length(included), List.of()),
-                PieceNames.NONE,
-                OptionalDouble.empty(),
-                Optional.empty(),
-                Optional.of(stem(file)),
-                Optional.empty(),
-                List.of(),
-                Optional.empty()));
+    return of(
+        stem(file),
+        ConvertRun.style(List.of(DRAWING), folder, request(stem(file), allowance, included)));
+  }
+
+  /** How a drawing, or what was traced, is to become a style of that name. */
+  static ConvertRequest request(String name, String allowance, String included) {
+    return new ConvertRequest(
+        new Asked(length(allowance), length(included), List.of()),
+        PieceNames.NONE,
+        OptionalDouble.empty(),
+        Optional.empty(),
+        Optional.of(name),
+        Optional.empty(),
+        List.of(),
+        Optional.empty());
+  }
+
+  /** Of a style that was made of something else. */
+  static Newcomer of(String name, Converted converted) {
     ObjectNode root = StyleWriter.tree(converted.file().design(), converted.file().wear());
     List<String> said = new ArrayList<>(converted.text().lines().toList());
     said.addAll(converted.remarks());
-    return of(stem(file), root, said);
+    return of(name, root, said);
   }
 
   private static OptionalDouble length(String text) {

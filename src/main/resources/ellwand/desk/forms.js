@@ -32,3 +32,14 @@ export const nameForm = (what, name, put) =>
     const input = event.target.elements.name;
     if (input.value.trim() !== name) put(input.value.trim(), input);
   }}, h('label', {}, what, h('input', {name: 'name', value: name, required: true, maxlength: 60})), h('button', {type: 'submit'}, 'Rename'));
+
+/** Takes files that are let go over an element. */
+export function dropped(element, take) {
+  element.addEventListener('dragover', event => { event.preventDefault(); element.classList.add('over'); });
+  element.addEventListener('dragleave', () => element.classList.remove('over'));
+  element.addEventListener('drop', event => {
+    event.preventDefault();
+    element.classList.remove('over');
+    if (event.dataTransfer.files.length) take(event.dataTransfer.files);
+  });
+}

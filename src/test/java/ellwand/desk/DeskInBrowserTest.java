@@ -104,11 +104,17 @@ class DeskInBrowserTest extends InBrowser {
     assertTrue(browser.text("#place").contains("grain is taken to run up the page"));
     browser.shot("found");
     assertEquals(List.of(), browser.serious(), "what was found");
-    browser.type("input[aria-label='Name of pocket']", Keys.chord(Keys.CONTROL, "a"), "Brusttasche");
-    browser.type("input[aria-label='How often pocket is cut']", Keys.chord(Keys.CONTROL, "a"), "three");
+    browser.type(
+        "input[aria-label='Name of pocket']", Keys.chord(Keys.CONTROL, "a"), "Brusttasche");
+    browser.type(
+        "input[aria-label='How often pocket is cut']", Keys.chord(Keys.CONTROL, "a"), "three");
     browser.click("Make it a style");
     browser.waitFor("the mistake is told", () -> browser.text(".wrong").contains("three"));
-    browser.type("input[aria-label='How often pocket is cut']", Keys.chord(Keys.CONTROL, "a"), "pair", Keys.ENTER);
+    browser.type(
+        "input[aria-label='How often pocket is cut']",
+        Keys.chord(Keys.CONTROL, "a"),
+        "pair",
+        Keys.ENTER);
     browser.see(".edge[aria-label^=Brusttasche]");
     assertTrue(Files.readString(folder.resolve("apron pocket.yaml")).contains("main: pair"));
     browser.click("Table");
@@ -162,7 +168,8 @@ class DeskInBrowserTest extends InBrowser {
     browser.click("Close");
 
     browser.tap("button[aria-label='Change step 2']");
-    browser.type("form.step input[name=lengthen]", Keys.chord(Keys.CONTROL, "a"), "25 mm", Keys.ENTER);
+    browser.type(
+        "form.step input[name=lengthen]", Keys.chord(Keys.CONTROL, "a"), "25 mm", Keys.ENTER);
     browser.waitFor("it is changed", () -> file().contains("{lengthen: 25 mm, at: low side}"));
     browser.tap("button[aria-label='Take step 1 out']");
     browser.waitFor("what needs it is told", () -> browser.text(".wrong").contains("low side"));

@@ -2,7 +2,9 @@
 
 import {get, post, Refused} from '../server.js';
 import {h, tell} from '../draw.js';
+import {dropped} from '../forms.js';
 import {found} from './found.js';
+import {photos} from './photo.js';
 import {squared} from './squared.js';
 
 const BLOCKS = {
@@ -33,7 +35,7 @@ export async function show(desk, place) {
                       await desk.open(name);
                     })}, 'Begin a job with it')))))
                 : '',
-              drawing(desk, place), block(desk), squared(desk)),
+              drawing(desk, place), photos(desk, place), block(desk), squared(desk)),
           h('section', {class: 'card'},
               h('h2', {}, 'Begin with a sample'),
               h('ul', {class: 'plain'}, samples.map(sample =>
@@ -72,17 +74,6 @@ function drawing(desk, place) {
       h('button', {type: 'submit'}, 'Read it')), wrong);
   dropped(form, files => { form.elements.file.files = files; form.requestSubmit(); });
   return h('section', {}, h('h2', {}, 'From a drawing'), form);
-}
-
-/** Takes files that are let go over an element. */
-export function dropped(element, take) {
-  element.addEventListener('dragover', event => { event.preventDefault(); element.classList.add('over'); });
-  element.addEventListener('dragleave', () => element.classList.remove('over'));
-  element.addEventListener('drop', event => {
-    event.preventDefault();
-    element.classList.remove('over');
-    if (event.dataTransfer.files.length) take(event.dataTransfer.files);
-  });
 }
 
 /** Drafted from body measures. */
