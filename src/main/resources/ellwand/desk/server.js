@@ -18,7 +18,9 @@ export function sentence(problem) {
 export const asked = query => new URLSearchParams(Object.entries(query ?? {}).flatMap(([name, value]) => [value].flat().map(one => [name, one])));
 
 async function ask(path, query, options) {
-  const answer = await fetch(path + (query ? '?' + asked(query) : ''), options);
+  const answer = await fetch(path + (query ? '?' + asked(query) : ''), options).catch(() => {
+    throw new Refused([{what: 'the desk does not answer any more', remedy: 'Start it again, and go on in the page that it opens; what you did so far is kept'}]);
+  });
   const json = answer.headers.get('Content-Type')?.includes('json') ? await answer.json() : null;
   if (!answer.ok) {
     const said = json?.problems ?? [{what: 'the desk did not answer as it should', remedy: 'Load the page again'}];

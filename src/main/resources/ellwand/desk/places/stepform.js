@@ -59,7 +59,7 @@ function typed(field, {desk, now}, put, hint, mode) {
 function chosen(field, {pick, now, piece}, all, kind) {
   const list = now && !all.includes(now) ? [...all, now] : all;
   const select = h('select', {name: field.key, required: !field.optional, 'data-pick': kind !== 'choice' && 'yes', onfocus: () => pick(take)},
-      h('option', {value: ''}, kind === 'edge' ? 'click an edge' : kind === 'point' ? 'click a point' : 'choose'), list.map(one => h('option', {value: one, selected: one === now}, one)));
+      h('option', {value: ''}, kind === 'edge' ? 'click an edge' : kind === 'point' ? 'click a point' : field.optional ? 'as usual' : 'choose'), list.map(one => h('option', {value: one, selected: one === now}, one)));
   const take = {kind, piece: piece.name, put: name => { select.value = name; select.focus(); }};
   return {element: label(field, select), value: () => select.value || null};
 }
