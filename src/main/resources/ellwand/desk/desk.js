@@ -86,10 +86,10 @@ async function looked() {
   seen = now;
   document.getElementById('title').textContent = desk.job.title ?? desk.name;
   document.title = (desk.job.title ?? desk.name) + ' - Ellwand';
+  // Whoever looks meanwhile sees the tables as they were.
+  const tables = desk.job.problems.length ? [] : await desk.get('/job/tables');
   desk.tables.clear();
-  if (!desk.job.problems.length) {
-    for (const one of await desk.get('/job/tables')) desk.tables.set(one.goods.name, one);
-  }
+  for (const one of tables) desk.tables.set(one.goods.name, one);
   slip();
   steps();
   shown?.place.changed?.(desk);

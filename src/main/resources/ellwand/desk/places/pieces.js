@@ -77,7 +77,9 @@ const pressed = deed => event => {
 
 function group(desk, piece, b, transform) {
   const letters = Math.max(14, Math.min(24, (b.y1 - b.y0) / 8));
-  const how = piece.cut.map(c => `${c.cloth} ${c.how}`).join(', ') || 'only to make others from';
+  const how = piece.cut.length ? piece.cut.map(c => `${c.cloth} ${c.how}`) : ['only to make others from'];
+  // As large as there is room for.
+  const fit = (words, most) => Math.min(most, (b.x1 - b.x0) * 1.6 / words.length);
   const mine = chosen?.piece === piece.name;
   const mx = (b.x0 + b.x1) / 2, my = -(b.y0 + b.y1) / 2;
   return s('g', {transform},
@@ -85,7 +87,7 @@ function group(desk, piece, b, transform) {
       piece.cutting ? s('path', {class: 'cutting', d: line(piece.cutting, true)}) : '',
       piece.lines.map(l => s('path', {class: 'inside', d: line(l)})),
       piece.notches.map(n => s('path', {class: 'cutting', d: line(n)})),
-      grain(piece, mx, my + letters * 2, letters),
+      grain(piece, mx, my + letters * (.9 + how.length * .75), letters),
       piece.edges.map(edge => s('g', {
         class: 'edge' + (piece.fold === edge.name ? ' folded' : '') + (is(piece, {edge: edge.name}) ? ' chosen' : ''),
         tabindex: 0, role: 'button',
@@ -95,11 +97,11 @@ function group(desk, piece, b, transform) {
       }, s('path', {class: 'hit', d: line(edge.line)}), s('path', {class: 'sewing', d: line(edge.line)}))),
       s('text', {
         class: 'name', tabindex: 0, role: 'button', 'aria-label': `${piece.name}, how it is cut and altered`,
-        x: mx, y: my, 'text-anchor': 'middle', 'font-size': letters,
+        x: mx, y: my, 'text-anchor': 'middle', 'font-size': fit(piece.name, letters),
         onclick: () => choose(desk, piece, {}),
         onkeydown: pressed(() => choose(desk, piece, {})),
       }, piece.name),
-      s('text', {x: mx, y: my + letters * 1.2, 'text-anchor': 'middle', 'font-size': letters * .7}, how),
+      how.map((words, i) => s('text', {x: mx, y: my + letters * (1 + i * .75), 'text-anchor': 'middle', 'font-size': fit(words, letters * .65)}, words)),
       mine ? (piece.points ?? []).map(point => dot(desk, piece, point, letters, point.x > mx)) : '',
       mine && chosen.spot ? s('circle', {class: 'spot', cx: chosen.spot[0], cy: -chosen.spot[1], r: letters / 4}) : '');
 }
