@@ -47,6 +47,7 @@ import picocli.CommandLine.Spec;
       "Example: convert apron.svg --allowance 1cm --out apron.yaml",
       "Then, in a job: style: {file: apron.yaml}",
       "Example: convert bag.pdf --pages 3x4 --cutting-line 1cm --out bag.yaml",
+      "Example: convert --reference A4 --sheets 3 --out sheets.pdf",
       "Example: convert front.jpg --on-fold AB --cutting-line 1cm --out front.yaml",
       "Example: convert coat.dxf coat.rul --out coat.yaml",
       "Example: convert sample-markers/weir-jacket/job.yaml --out weir.svg"
@@ -55,16 +56,15 @@ final class ConvertCommand implements Callable<Integer> {
 
   @Parameters(
       paramLabel = "FILE",
-      arity = "1..*",
+      arity = "0..*",
       description =
           "Drawings of pattern pieces, and with one in DXF perhaps the table of its grade rules; or"
               + " a job or style.")
-  private List<Path> files;
+  private List<Path> files = List.of();
 
   @Option(
       names = "--out",
       paramLabel = "OUT",
-      required = true,
       description = "What to write: a style file, OUT.yaml, or its drawing, OUT.svg or OUT.dxf.")
   private Path out;
 
@@ -177,11 +177,15 @@ final class ConvertCommand implements Callable<Integer> {
               + " the picture.")
   private String grain;
 
+  @Mixin private ReferenceMixin sheets;
   @Mixin private ShowMixin show;
   @Spec private CommandSpec spec;
 
   @Override
   public Integer call() {
+    if (sheets.asked()) {
+      return sheets.run(files, out, show);
+    }
     checkOptions();
     List<String> names = files.stream().map(Path::toString).toList();
     boolean toStyle = isYaml(out);
@@ -276,6 +280,12 @@ final class ConvertCommand implements Callable<Integer> {
   }
 
   private void checkOptions() {
+    if (files.isEmpty()) {
+      throw refused("name a file to read, or ask for --reference A4 or Letter");
+    }
+    if (out == null) {
+      throw refused("say what to write with --out, such as --out style.yaml");
+    }
     String lower = out.getFileName().toString().toLowerCase(Locale.ROOT);
     if (!isYaml(out) && StyleDrawing.endings().stream().noneMatch(lower::endsWith)) {
       throw refused(

@@ -17,8 +17,14 @@ public final class CodeFamily {
 
   private CodeFamily() {}
 
+  /** Cells that may be misread; any square would pass for some code if half of 12 might. */
+  private static final int MISREAD = 4;
+
   static ConfigHammingMarker description() {
-    return ConfigHammingMarker.loadDictionary(HammingDictionary.ARUCO_MIP_36h12);
+    ConfigHammingMarker family =
+        ConfigHammingMarker.loadDictionary(HammingDictionary.ARUCO_MIP_36h12);
+    family.minimumHamming = MISREAD;
+    return family;
   }
 
   /** The cells of a coded square that stay white; the rest of it is black. */

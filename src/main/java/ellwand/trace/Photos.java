@@ -18,7 +18,7 @@ public final class Photos {
   private static final int MOST_PHOTOS = 8;
 
   /** Corners that are farther off than that do not lie on one plane, mm. */
-  private static final double WORST_CORNER_MM = 0.35;
+  private static final double WORST_CORNER_MM = 0.2;
 
   /** A paper that lifts more is told of, mm. */
   private static final double LIFT_TOLD_MM = 2;
@@ -61,18 +61,8 @@ public final class Photos {
    *     show; if sheets are not flat, were moved or not printed at 100 %
    */
   public static Straightened straighten(List<String> files, List<byte[]> bytes) {
-    InputException.unless(
-        files.size() <= MOST_PHOTOS,
-        files.size() + " photos are more than the " + MOST_PHOTOS + " that are read together",
-        "Take fewer of one piece, each of more of it");
-    SheetFinder finder = new SheetFinder();
-    List<PhotoFile> photos = new ArrayList<>();
-    List<List<SeenSheet>> seen = new ArrayList<>();
-    for (int i = 0; i < files.size(); i++) {
-      PhotoFile photo = decoded(files.get(i), bytes.get(i));
-      photos.add(photo);
-      seen.add(sheets(finder, photo));
-    }
+    List<PhotoFile> photos = decoded(files, bytes);
+    List<List<SeenSheet>> seen = sheets(photos);
     Survey survey = survey(photos, seen);
     List<View> views =
         IntStream.range(0, photos.size())
@@ -94,6 +84,22 @@ public final class Photos {
 
   private static Outline paper(LaidSheet laid) {
     return Outline.of(laid.sheet().outline().points().stream().map(laid::onPlane).toList());
+  }
+
+  static List<PhotoFile> decoded(List<String> files, List<byte[]> bytes) {
+    InputException.unless(
+        files.size() <= MOST_PHOTOS,
+        files.size() + " photos are more than the " + MOST_PHOTOS + " that are read together",
+        "Take fewer of one piece, each of more of it");
+    return IntStream.range(0, files.size())
+        .mapToObj(i -> decoded(files.get(i), bytes.get(i)))
+        .toList();
+  }
+
+  /** Those in each photo; at least one. */
+  static List<List<SeenSheet>> sheets(List<PhotoFile> photos) {
+    SheetFinder finder = new SheetFinder();
+    return photos.stream().map(photo -> sheets(finder, photo)).toList();
   }
 
   private static PhotoFile decoded(String file, byte[] bytes) {
@@ -130,7 +136,7 @@ public final class Photos {
     return new InputException(Problem.of(what, remedy).at(file, 0));
   }
 
-  private static Survey survey(List<PhotoFile> photos, List<List<SeenSheet>> seen) {
+  static Survey survey(List<PhotoFile> photos, List<List<SeenSheet>> seen) {
     try {
       return Survey.of(photos, seen);
     } catch (Survey.NotJoined e) {

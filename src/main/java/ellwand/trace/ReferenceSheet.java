@@ -7,6 +7,7 @@ import ellwand.problem.InputException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * A printed page with known distances: a chequered field whose white squares hold coded squares,
@@ -85,10 +86,22 @@ public record ReferenceSheet(Paper paper, int number) {
   public record Code(int id, Box box) {}
 
   public ReferenceSheet {
+    if (number < 1 || number > MOST) {
+      throw new IllegalArgumentException("no sheet has the number " + number);
+    }
+  }
+
+  /**
+   * The first sheets of a paper.
+   *
+   * @throws InputException if there are not so many
+   */
+  public static List<ReferenceSheet> first(int count, Paper paper) {
     InputException.unless(
-        number >= 1 && number <= MOST,
-        "there are " + MOST + " different reference sheets, and no sheet " + number,
+        count >= 1 && count <= MOST,
+        count + " reference sheets cannot be told apart",
         "Ask for 1 to " + MOST + " sheets");
+    return IntStream.rangeClosed(1, count).mapToObj(n -> new ReferenceSheet(paper, n)).toList();
   }
 
   /** The sheet that a code stands on, if any. */

@@ -2,7 +2,10 @@ package ellwand.trace;
 
 import ellwand.geometry.Outline;
 import ellwand.geometry.Point;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 
 /**
  * What photos or a scan show, on one plane in mm.
@@ -16,6 +19,10 @@ import java.util.List;
  */
 public record Straightened(
     View picture, List<View> views, List<Outline> sheets, List<String> notes) {
+
+  private static final double SLANTED_DEGREES = 42;
+
+  private static final double FEW_PIXELS = 1;
 
   public Straightened {
     views = List.copyOf(views);
@@ -37,5 +44,40 @@ public record Straightened(
         .mapToDouble(v -> v.mapping().errorMm(mm))
         .min()
         .orElse(Double.POSITIVE_INFINITY);
+  }
+
+  /** What most likely makes a place on the plane so unsure, a clause: "it lies ...". */
+  public String reason(Point mm) {
+    Optional<View> best =
+        views.stream()
+            .filter(v -> v.shows(mm))
+            .min(Comparator.comparingDouble(v -> v.mapping().errorMm(mm)));
+    if (best.isEmpty()) {
+      return "no photo shows it";
+    }
+    double slant = best.get().slantDegrees(mm);
+    if (slant > SLANTED_DEGREES) {
+      return String.format(Locale.ROOT, "the photo is taken aslant, by %.0f degrees", slant);
+    }
+    double perMm = best.get().pixelsPerMm(mm);
+    if (perMm < FEW_PIXELS) {
+      return String.format(
+          Locale.ROOT, "the camera was too far off, with %.1f pixels to the mm", perMm);
+    }
+    double cm =
+        sheets.stream().mapToDouble(sheet -> away(sheet, mm)).min().orElse(Double.NaN) / 10;
+    return String.format(Locale.ROOT, "it lies %.0f cm from the nearest reference sheet", cm);
+  }
+
+  private static double away(Outline sheet, Point mm) {
+    List<Point> corners = sheet.points();
+    double nearest = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < corners.size(); i++) {
+      Point next = corners.get((i + 1) % corners.size());
+      for (double share = 0; share < 1; share += 0.05) {
+        nearest = Math.min(nearest, corners.get(i).towards(next, share).distance(mm));
+      }
+    }
+    return nearest;
   }
 }

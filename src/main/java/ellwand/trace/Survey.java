@@ -169,7 +169,8 @@ final class Survey {
     return true;
   }
 
-  private static LaidSheet laidAs(SeenSheet seen, Camera camera) {
+  /** Where a sheet lies that a camera sees, taken to be flat: as near to its corners as can be. */
+  static LaidSheet laidAs(SeenSheet seen, Camera camera) {
     List<Point> all = seen.sheet().corners();
     List<Point> paper = seen.corners().keySet().stream().map(all::get).toList();
     List<Point> mm = seen.corners().values().stream().map(camera::mmAt).toList();

@@ -22,13 +22,25 @@ public record View(String file, BufferedImage picture, Mapping mapping) {
 
   /** How many pixels a millimetre has at a place on the plane, in its worst direction. */
   public double pixelsPerMm(Point mm) {
+    return stretches(mm)[0];
+  }
+
+  /** How far the line of sight to a place on the plane is from straight down, degrees. */
+  double slantDegrees(Point mm) {
+    double[] stretches = stretches(mm);
+    return Math.toDegrees(Math.acos(stretches[0] / stretches[1]));
+  }
+
+  /** Pixels to the mm in the direction that has fewest, then in the one that has most. */
+  private double[] stretches(Point mm) {
     Point at = mapping.pixelAt(mm);
     Point right = mapping.pixelAt(mm.plus(new Point(1, 0))).minus(at);
     Point up = mapping.pixelAt(mm.plus(new Point(0, 1))).minus(at);
-    // The smaller singular value of the two directions.
     double squares = right.dot(right) + up.dot(up);
     double area = Math.abs(right.cross(up));
     double spread = Math.sqrt(Math.max(0, squares * squares - 4 * area * area));
-    return Math.sqrt(Math.max(0, (squares - spread) / 2));
+    return new double[] {
+      Math.sqrt(Math.max(0, (squares - spread) / 2)), Math.sqrt((squares + spread) / 2)
+    };
   }
 }

@@ -14,7 +14,6 @@ import ellwand.trace.CodeFamily;
 import ellwand.trace.ReferenceSheet;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.IntStream;
 
 /** Reference sheets to print, each on a page, after a page on how to take the photo. */
 public final class ReferencePages {
@@ -28,14 +27,20 @@ public final class ReferencePages {
 
   private ReferencePages() {}
 
-  /** A PDF with so many different sheets. */
-  public static byte[] pdf(ReferenceSheet.Paper paper, int sheets) {
+  /**
+   * A PDF with so many different sheets.
+   *
+   * @throws ellwand.problem.InputException if there are not so many
+   */
+  public static byte[] pdf(ReferenceSheet.Paper paper, int count) {
+    List<ReferenceSheet> sheets = ReferenceSheet.first(count, paper);
     Paper page = new Paper(paper.widthMm(), paper.heightMm());
     try (PdfWriter writer = new PdfWriter("Reference sheets for photos of paper pieces")) {
       writer.keepFullSize();
-      IntStream.rangeClosed(1, sheets)
-          .mapToObj(number -> sheet(new ReferenceSheet(paper, number)))
-          .forEach(s -> writer.page(page, List.of(onPage(s))));
+      Point corner = new Point(Paper.MARGIN_MM, Paper.MARGIN_MM);
+      writer.page(
+          page, List.of(new PdfWriter.OnPaper(HowToPhotograph.page(page), 1, corner)));
+      sheets.forEach(sheet -> writer.page(page, List.of(onPage(sheet(sheet)))));
       return writer.bytes();
     }
   }
