@@ -73,9 +73,7 @@ final class ReferenceMixin {
     }
     CheckedCamera checked =
         CheckedCamera.of(
-            files.stream().map(Path::toString).toList(),
-            Folder.DISK,
-            show.unit().orElse(Unit.MM));
+            files.stream().map(Path::toString).toList(), Folder.DISK, show.unit().orElse(Unit.MM));
     show.print(spec.commandLine().getOut(), checked);
     return checked.achieved() ? Main.DONE : Main.RULE_BROKEN;
   }

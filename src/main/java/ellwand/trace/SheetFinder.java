@@ -30,7 +30,7 @@ final class SheetFinder {
   private static final double CLEAR_MM = 3.5;
 
   /** What the window of a corner is at least and at most, pixels each way. */
-  private static final double LEAST_REACH = 2.5;
+  private static final double LEAST_REACH = 3;
 
   private static final double MOST_REACH = 14;
 

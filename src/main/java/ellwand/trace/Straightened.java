@@ -64,8 +64,7 @@ public record Straightened(
       return String.format(
           Locale.ROOT, "the camera was too far off, with %.1f pixels to the mm", perMm);
     }
-    double cm =
-        sheets.stream().mapToDouble(sheet -> away(sheet, mm)).min().orElse(Double.NaN) / 10;
+    double cm = sheets.stream().mapToDouble(sheet -> away(sheet, mm)).min().orElse(Double.NaN) / 10;
     return String.format(Locale.ROOT, "it lies %.0f cm from the nearest reference sheet", cm);
   }
 

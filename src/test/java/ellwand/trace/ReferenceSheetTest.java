@@ -52,8 +52,7 @@ class ReferenceSheetTest {
     for (Map.Entry<Integer, Point> corner : seen.corners().entrySet()) {
       Point pixel = corner.getValue();
       Point mm =
-          new Point(
-              (pixel.x() + 0.5) / PIXELS_PER_MM, height - (pixel.y() + 0.5) / PIXELS_PER_MM);
+          new Point((pixel.x() + 0.5) / PIXELS_PER_MM, height - (pixel.y() + 0.5) / PIXELS_PER_MM);
       farthest = Math.max(farthest, mm.distance(seen.sheet().corners().get(corner.getKey())));
     }
     return farthest;
@@ -61,8 +60,7 @@ class ReferenceSheetTest {
 
   @Test
   void moreSheetsThanCodesAreRefused() {
-    assertThrows(
-        InputException.class, () -> ReferencePages.pdf(ReferenceSheet.Paper.A4, 8));
+    assertThrows(InputException.class, () -> ReferencePages.pdf(ReferenceSheet.Paper.A4, 8));
     assertThrows(InputException.class, () -> ReferenceSheet.Paper.parse("A5"));
     assertEquals(ReferenceSheet.Paper.LETTER, ReferenceSheet.Paper.parse(" letter "));
   }

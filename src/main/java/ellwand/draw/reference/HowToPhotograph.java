@@ -76,13 +76,7 @@ final class HowToPhotograph {
     Point at = new Point(picture.minX(), picture.minY() - 1.5);
     items.addAll(
         new Paragraphs(
-                "words",
-                "",
-                List.of(words),
-                Reading.TEXT,
-                Colour.INK,
-                picture.length(),
-                reading)
+                "words", "", List.of(words), Reading.TEXT, Colour.INK, picture.length(), reading)
             .items(at));
   }
 

@@ -38,8 +38,7 @@ public final class ReferencePages {
     try (PdfWriter writer = new PdfWriter("Reference sheets for photos of paper pieces")) {
       writer.keepFullSize();
       Point corner = new Point(Paper.MARGIN_MM, Paper.MARGIN_MM);
-      writer.page(
-          page, List.of(new PdfWriter.OnPaper(HowToPhotograph.page(page), 1, corner)));
+      writer.page(page, List.of(new PdfWriter.OnPaper(HowToPhotograph.page(page), 1, corner)));
       sheets.forEach(sheet -> writer.page(page, List.of(onPage(sheet(sheet)))));
       return writer.bytes();
     }
