@@ -41,7 +41,7 @@ public record CheckedCamera(CameraCheck check, Unit unit) implements Answer {
     for (CameraCheck.Finding f : check.findings()) {
       text.append(
           ("%s: %s is measured by the others as %s x %s, printed are %s x %s; its farthest corner"
-               + " is off by %s, expected was up to %s.\n")
+                  + " is off by %s, expected was up to %s.\n")
               .formatted(
                   f.file(),
                   f.sheet(),
