@@ -19,6 +19,7 @@ import java.util.OptionalDouble;
  * @param unit that the style is written in; if absent, that of the drawing
  * @param sizes to be read of those in a DXF file; none for all
  * @param tiling how the pages of a PDF are joined; if absent, each is read by itself
+ * @param furniture whether frames, test squares and what every page of a PDF has are read, too
  */
 public record ConvertRequest(
     Asked asked,
@@ -28,4 +29,5 @@ public record ConvertRequest(
     Optional<String> styleName,
     Optional<Unit> unit,
     List<String> sizes,
-    Optional<Tiling> tiling) {}
+    Optional<Tiling> tiling,
+    boolean furniture) {}

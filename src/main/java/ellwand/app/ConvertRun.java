@@ -100,7 +100,7 @@ public final class ConvertRun {
       return DxfReader.read(file, bytes, request.drawingUnit(), request.sizes(), rules);
     }
     if (PdfReader.looksLike(bytes)) {
-      return PdfReader.read(file, bytes, request.tiling());
+      return PdfReader.read(file, bytes, request.tiling(), request.furniture());
     }
     throw new InputException(
         Problem.of(

@@ -143,6 +143,13 @@ final class ConvertCommand implements Callable<Integer> {
   private String pages;
 
   @Option(
+      names = "--page-furniture",
+      description =
+          "Read also what seems to be no part of a PDF pattern: what every page has at the same"
+              + " place, frames, test squares. Default: these are left out.")
+  private boolean pageFurniture;
+
+  @Option(
       names = "--first-page",
       paramLabel = "N",
       defaultValue = "1",
@@ -313,7 +320,7 @@ final class ConvertCommand implements Callable<Integer> {
         Optional.ofNullable(name),
         show.unit(),
         sizes,
-        tiling());
+        tiling(), pageFurniture);
   }
 
   private Optional<Tiling> tiling() {

@@ -60,7 +60,8 @@ record Newcomer(String name, ObjectNode entries, Job job, List<String> said) {
         Optional.of(name),
         Optional.empty(),
         List.of(),
-        Optional.empty());
+        Optional.empty(),
+        false);
   }
 
   /** Of a style that was made of something else. */

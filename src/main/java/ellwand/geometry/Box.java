@@ -57,6 +57,11 @@ public record Box(double minX, double minY, double maxX, double maxY) {
     return new Box(minX + dx, minY + dy, maxX + dx, maxY + dy);
   }
 
+  /** Whether a place is in it, or on its edge. */
+  public boolean contains(Point p) {
+    return p.x() >= minX && p.x() <= maxX && p.y() >= minY && p.y() <= maxY;
+  }
+
   public Box grown(double mm) {
     return new Box(minX - mm, minY - mm, maxX + mm, maxY + mm);
   }

@@ -55,6 +55,11 @@ public record Label(
     return chain().stream().flatMap(l -> l.ownRole().stream()).findFirst();
   }
 
+  /** Whether its words say what kind of line it is. */
+  public boolean saysWhat() {
+    return role().isPresent();
+  }
+
   private Optional<Role> ownRole() {
     if (isPiece()) {
       return Optional.empty();

@@ -14,6 +14,9 @@ final class LineEnds {
 
   private final Map<Cell, List<DrawnLine>> cells = new HashMap<>();
 
+  /** Where more lines end nearly at a place, none is the other of any. */
+  private static final int MOST_ENDS = 100;
+
   LineEnds(List<DrawnLine> lines) {
     for (DrawnLine line : lines) {
       put(line.path().start(), line);
@@ -39,7 +42,11 @@ final class LineEnds {
     DrawnLine found = null;
     for (int right = -1; right <= 1; right++) {
       for (int up = -1; up <= 1; up++) {
-        for (DrawnLine line : cells.getOrDefault(cell(at, right, up), List.of())) {
+        List<DrawnLine> there = cells.getOrDefault(cell(at, right, up), List.of());
+        if (there.size() > MOST_ENDS) {
+          return Optional.empty();
+        }
+        for (DrawnLine line : there) {
           boolean ends = near(line.path().start(), at) || near(line.path().end(), at);
           if (line == one || line == found || !ends) {
             continue;

@@ -1,13 +1,17 @@
 package ellwand.file.drawn;
 
+import ellwand.geometry.Point;
 import ellwand.problem.InputException;
 import ellwand.problem.Problem;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** Tells which closed lines of a drawing are pieces, and which other lines belong to which. */
 public final class PieceFinder {
@@ -26,6 +30,9 @@ public final class PieceFinder {
 
   private static final int MOST_INNER_LINES = 2_000;
 
+  /** Lines of no piece that are told one by one. */
+  private static final int MOST_TOLD = 5;
+
   /** How far a fold line or a notch may lie outside its piece, mm; our own choice. */
   private static final double BESIDE_MM = 5;
 
@@ -36,6 +43,7 @@ public final class PieceFinder {
   private final Asked asked;
   private final List<String> said;
   private final List<Outer> outers = new ArrayList<>();
+  private final List<DrawnLine> strays = new ArrayList<>();
 
   /** A piece's outermost line and what belongs to it. */
   private static final class Outer {
@@ -80,11 +88,14 @@ public final class PieceFinder {
           "Close the outlines in the drawing; lines up to half a mm apart are closed for you");
     }
     Map<Label, Outer> owners = owners();
+    Set<DrawnLine> own = Collections.newSetFromMap(new IdentityHashMap<>());
+    outers.forEach(o -> own.add(o.line));
     for (DrawnLine line : lines) {
-      if (outers.stream().noneMatch(o -> o.line == line)) {
+      if (!own.contains(line)) {
         give(line, owners);
       }
     }
+    tellOfStrays();
     drawing.texts().forEach(text -> give(text, owners));
     List<FoundPiece> pieces = new ArrayList<>();
     List<Problem> problems = new ArrayList<>();
@@ -190,14 +201,21 @@ public final class PieceFinder {
             .or(() -> outers.stream().filter(o -> o.ring.contains(line.middle())).findFirst())
             .or(() -> byGroup(line.label(), owners))
             .or(() -> beside(line));
-    outer.ifPresentOrElse(
-        o -> o.inner.add(line),
-        () ->
-            said.add(
-                "%s belongs to no piece and is left out."
-                    .formatted(
-                        line.label().name().map(n -> "Line " + n).orElse("A line")
-                            + at(line.label()))));
+    outer.ifPresentOrElse(o -> o.inner.add(line), () -> strays.add(line));
+  }
+
+  private void tellOfStrays() {
+    for (DrawnLine line : strays.subList(0, Math.min(strays.size(), MOST_TOLD))) {
+      said.add(
+          "%s belongs to no piece and is left out."
+              .formatted(
+                  line.label().name().map(n -> "Line " + n).orElse("A line") + at(line.label())));
+    }
+    if (strays.size() > MOST_TOLD) {
+      said.add(
+          "%,d more lines belong to no piece and are left out."
+              .formatted(strays.size() - MOST_TOLD));
+    }
   }
 
   private static String at(Label label) {
@@ -217,9 +235,11 @@ public final class PieceFinder {
   }
 
   private Optional<Outer> beside(DrawnLine line) {
+    Point middle = line.middle();
     return outers.stream()
-        .filter(o -> o.ring.distance(line.middle()) <= BESIDE_MM)
-        .min(Comparator.comparingDouble(o -> o.ring.distance(line.middle())));
+        .filter(o -> o.ring.box().grown(BESIDE_MM).contains(middle))
+        .filter(o -> o.ring.distance(middle) <= BESIDE_MM)
+        .min(Comparator.comparingDouble(o -> o.ring.distance(middle)));
   }
 
   private Parts parts(Outer outer, Map<Label, Outer> owners) {

@@ -4,6 +4,7 @@ import ellwand.geometry.Box;
 import ellwand.geometry.Offset;
 import ellwand.geometry.Path;
 import ellwand.geometry.Point;
+import java.util.ArrayList;
 import java.util.List;
 
 /** A closed line as straight stretches, to ask what lies in it and how near to it. */
@@ -13,8 +14,12 @@ final class Ring {
 
   private static final double ON_IT_MM = 0.05;
 
+  /** In how many bands across the stretches are sorted, so that few are asked for a point. */
+  private static final int BANDS = 64;
+
   private final List<Point> points;
   private final Box box;
+  private final List<List<Integer>> bands = new ArrayList<>();
 
   /**
    * @param path that ends where it starts
@@ -23,6 +28,21 @@ final class Ring {
     List<Point> line = path.flattened(FLATTENING_MM);
     this.points = line.subList(0, line.size() - 1);
     this.box = Box.around(points);
+    for (int band = 0; band < BANDS; band++) {
+      bands.add(new ArrayList<>());
+    }
+    for (int i = 0; i < points.size(); i++) {
+      int first = band(Math.min(points.get(i).y(), next(i).y()));
+      int last = band(Math.max(points.get(i).y(), next(i).y()));
+      for (int band = first; band <= last; band++) {
+        bands.get(band).add(i);
+      }
+    }
+  }
+
+  private int band(double y) {
+    double share = box.width() > 0 ? (y - box.minY()) / box.width() : 0;
+    return (int) Math.max(0, Math.min(BANDS - 1, share * BANDS));
   }
 
   Box box() {
@@ -47,11 +67,11 @@ final class Ring {
   }
 
   boolean contains(Point p) {
-    if (p.x() < box.minX() || p.x() > box.maxX() || p.y() < box.minY() || p.y() > box.maxY()) {
+    if (!box.contains(p)) {
       return false;
     }
     boolean inside = false;
-    for (int i = 0; i < points.size(); i++) {
+    for (int i : bands.get(band(p.y()))) {
       Point a = points.get(i);
       Point b = next(i);
       if ((a.y() > p.y()) != (b.y() > p.y())

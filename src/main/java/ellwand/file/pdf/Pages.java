@@ -45,6 +45,14 @@ final class Pages {
   private final List<DrawnLine> lines = new ArrayList<>();
   private final List<DrawnText> texts = new ArrayList<>();
   private final Set<String> known = new HashSet<>();
+  private final Furniture furniture;
+
+  /**
+   * @param furniture what is to be left out of them
+   */
+  Pages(Furniture furniture) {
+    this.furniture = furniture;
+  }
 
   List<DrawnLine> lines() {
     return lines;
@@ -117,7 +125,7 @@ final class Pages {
   private void put(Page page, Motion motion) {
     for (DrawnLine line : page.lines) {
       DrawnLine moved = line.moved(motion);
-      if (known.add(key(moved))) {
+      if (!furniture.holds(line) && known.add(key(moved))) {
         lines.add(moved);
       }
     }
@@ -175,7 +183,7 @@ final class Pages {
         && Math.abs(own.maxY() - box.maxY()) < SAME_MM;
   }
 
-  private static boolean isRectangle(DrawnLine line) {
+  static boolean isRectangle(DrawnLine line) {
     return line.closed()
         && line.path().segments().size() == 4
         && line.path().segments().stream().allMatch(Pages::isUpright);
@@ -187,7 +195,7 @@ final class Pages {
         && Math.min(Math.abs(along.x()), Math.abs(along.y())) < SAME_MM;
   }
 
-  private static Box box(DrawnLine line) {
+  static Box box(DrawnLine line) {
     return Box.around(line.path().segments().stream().map(Segment::start).toList());
   }
 }

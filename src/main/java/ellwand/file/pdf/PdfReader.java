@@ -65,11 +65,13 @@ public final class PdfReader {
    * Reads a file.
    *
    * @param tiling how its pages are joined; if absent, each is read by itself
+   * @param furniture whether also what seems to be no part of the pattern is read
    * @throws InputException if it cannot be read safely and wholly, or has no lines
    */
-  public static Drawing read(String file, byte[] bytes, Optional<Tiling> tiling) {
+  public static Drawing read(
+      String file, byte[] bytes, Optional<Tiling> tiling, boolean furniture) {
     try (PDDocument document = new PDFParser(new RandomAccessReadBuffer(bytes)).parse(false)) {
-      return new PdfReader(file, document).drawing(tiling);
+      return new PdfReader(file, document).drawing(tiling, furniture);
     } catch (InputException e) {
       throw new InputException(
           e.problems().stream().map(p -> p.file().isPresent() ? p : p.at(file, 0)).toList());
@@ -84,7 +86,7 @@ public final class PdfReader {
     return new InputException(Problem.of(what, remedy).at(file, 0));
   }
 
-  private Drawing drawing(Optional<Tiling> tiling) throws IOException {
+  private Drawing drawing(Optional<Tiling> tiling, boolean furniture) throws IOException {
     int count = document.getNumberOfPages();
     if (document.isEncrypted() || count == 0 || count > MOST_PAGES) {
       throw refused(
@@ -113,7 +115,9 @@ public final class PdfReader {
           "its pages hold pictures and no lines: it is a scan",
           "Draw round it in a drawing program, or print it, and take a photo to convert");
     }
-    Pages together = new Pages();
+    Furniture found = furniture ? new Furniture() : Furniture.of(pages);
+    found.tell(said);
+    Pages together = new Pages(found);
     if (tiling.isPresent()) {
       together.joined(pages, tiling.get(), said);
     } else {

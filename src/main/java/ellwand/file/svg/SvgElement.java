@@ -11,6 +11,10 @@ final class SvgElement {
 
   final String name;
   final Map<String, String> attributes = new LinkedHashMap<>();
+
+  /** What style sheets say of it. */
+  final Map<String, String> ruled = new LinkedHashMap<>();
+
   final List<SvgElement> children = new ArrayList<>();
   final StringBuilder text = new StringBuilder();
   final int line;
@@ -33,22 +37,10 @@ final class SvgElement {
     return children.stream().filter(c -> c.name.equals(called)).findFirst();
   }
 
-  /** A property, from its attribute or from the style attribute, which goes first. */
+  /** A property: the style attribute goes before style sheets, these before its attribute. */
   Optional<String> property(String called) {
-    for (String declaration : get("style", "").split(";")) {
-      String[] parts = declaration.split(":", 2);
-      if (parts.length == 2 && parts[0].strip().equals(called)) {
-        return Optional.of(parts[1].strip());
-      }
-    }
-    return get(called);
-  }
-
-  boolean hidden() {
-    return property("display").filter("none"::equals).isPresent()
-        || property("visibility")
-            .filter(v -> v.equals("hidden") || v.equals("collapse"))
-            .isPresent();
+    String own = StyleSheet.declarations(get("style", "")).get(called);
+    return Optional.ofNullable(own == null ? ruled.get(called) : own).or(() -> get(called));
   }
 
   /** All words in it, those of its children too. */

@@ -56,9 +56,11 @@ public final class SvgReader {
   private static final int MOST_DRAWN = 100_000;
 
   private static final int DEEPEST_USE = 100;
+  private static final String HIDDEN = "hidden layer(s) or line(s)";
 
   private final String file;
   private final SvgElement root;
+  private final StyleSheet sheet;
   private final Map<String, SvgElement> byId = new HashMap<>();
   private final Set<SvgElement> using = new HashSet<>();
   private final List<DrawnLine> lines = new ArrayList<>();
@@ -70,6 +72,7 @@ public final class SvgReader {
   private SvgReader(String file, SvgElement root) {
     this.file = file;
     this.root = root;
+    this.sheet = StyleSheet.applied(root);
   }
 
   /** Whether a file looks like XML with an svg element, or a part of one. */
@@ -100,7 +103,7 @@ public final class SvgReader {
     Scale scale = new Scale(dotsPerInch.orElse(CSS_DOTS));
     Affine toPage = at(root, () -> Affine.scaled(1, -1).after(scale.toMm(root)));
     Label whole = new Label(Optional.empty(), List.of(), Optional.empty(), Optional.empty(), 0);
-    root.children.forEach(child -> draw(child, toPage, whole));
+    root.children.forEach(child -> draw(child, toPage, whole, Paint.INITIAL.of(root)));
     return new Drawing(
         file,
         root.child("title").map(SvgElement::words).filter(t -> !t.isEmpty()),
@@ -121,6 +124,12 @@ public final class SvgReader {
       said.add(
           "The drawing does not say how large it is on paper: 96 dots are taken for an inch, as CSS"
               + " has it. Measure a piece, and use --dpi if it came out too small or too large.");
+    }
+    if (sheet.notRead() > 0) {
+      said.add(
+          sheet.notRead()
+              + " rule(s) of its style sheets are of a kind that is not read; what they hide is"
+              + " drawn.");
     }
     leftOut.forEach((what, count) -> said.add(count + " " + what + " left out."));
     return said;
@@ -148,12 +157,12 @@ public final class SvgReader {
     }
   }
 
-  private void draw(SvgElement element, Affine frame, Label inside) {
+  private void draw(SvgElement element, Affine frame, Label inside, Paint around) {
     if (NOT_DRAWN.contains(element.name)) {
       return;
     }
-    if (element.hidden()) {
-      leftOut.merge("hidden layer(s) or line(s)", 1, Integer::sum);
+    if (Paint.leavesOut(element)) {
+      leftOut.merge(HIDDEN, 1, Integer::sum);
       return;
     }
     if (++drawn > MOST_DRAWN) {
@@ -167,15 +176,28 @@ public final class SvgReader {
     Affine own =
         at(
             element,
-            () -> frame.after(element.get("transform").map(Transforms::of).orElse(Affine.NONE)));
+            () -> frame.after(Transforms.of(element)));
+    Paint paint = around.of(element);
     switch (element.name) {
-      case "g", "a", "switch" -> element.children.forEach(c -> draw(c, own, label));
-      case "svg" -> nested(element, element, own, label);
-      case "use" -> use(element, own, label);
+      case "g", "a", "switch" -> element.children.forEach(c -> draw(c, own, label, paint));
+      case "svg" -> nested(element, element, own, label, paint);
+      case "use" -> use(element, own, label, paint);
       case "text" -> text(element, own, label);
       case "image" -> leftOut.merge("picture(s), which hold no lines,", 1, Integer::sum);
-      default -> shape(element, own, label);
+      default -> {
+        if (seen(label, paint)) {
+          shape(element, own, label);
+        } else {
+          leftOut.merge(HIDDEN, 1, Integer::sum);
+        }
+      }
     }
+  }
+
+  /** What is neither filled nor stroked is drawn only if it says what it is. */
+  private boolean seen(Label label, Paint paint) {
+    return paint.visible()
+        && (paint.filled() || paint.stroked() || label.saysWhat() || sheet.notRead() > 0);
   }
 
   /**
@@ -183,7 +205,8 @@ public final class SvgReader {
    *
    * @param sized what says its width and height: the drawing itself, or the use of the symbol
    */
-  private void nested(SvgElement element, SvgElement sized, Affine frame, Label label) {
+  private void nested(
+      SvgElement element, SvgElement sized, Affine frame, Label label, Paint paint) {
     Affine placed =
         at(
             element,
@@ -202,10 +225,10 @@ public final class SvgReader {
                   .after(Affine.scaled(least, least))
                   .after(Affine.shifted(-box.get(0), -box.get(1)));
             });
-    element.children.forEach(c -> draw(c, placed, label));
+    element.children.forEach(c -> draw(c, placed, label, paint));
   }
 
-  private void use(SvgElement element, Affine frame, Label label) {
+  private void use(SvgElement element, Affine frame, Label label, Paint paint) {
     String href = element.get("href", "");
     SvgElement target = href.startsWith("#") ? byId.get(href.substring(1)) : null;
     if (target == null) {
@@ -232,9 +255,9 @@ public final class SvgReader {
     Affine shifted =
         at(element, () -> frame.after(Affine.shifted(number(element, "x"), number(element, "y"))));
     if (target.name.equals("symbol")) {
-      nested(target, element, shifted, Labels.of(target, label));
+      nested(target, element, shifted, Labels.of(target, label), paint.of(target));
     } else {
-      draw(target, shifted, label);
+      draw(target, shifted, label, paint);
     }
     using.remove(target);
   }

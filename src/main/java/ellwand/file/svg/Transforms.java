@@ -13,6 +13,37 @@ final class Transforms {
 
   private Transforms() {}
 
+  /** Units that CSS has and attributes have not. */
+  private static final Pattern CSS_UNIT = Pattern.compile("(?<=[\\d.])(px|deg)\\b");
+
+  /**
+   * That of an element, by its attribute or as CSS says it.
+   *
+   * @throws InputException if it cannot be read
+   */
+  static Affine of(SvgElement element) {
+    String text = element.property("transform").map(Transforms::plain).orElse("none");
+    if (text.equals("none")) {
+      return Affine.NONE;
+    }
+    Affine all = of(text);
+    String origin = element.property("transform-origin").map(Transforms::plain).orElse("0 0");
+    if (origin.matches("(0[ ,]*)+")) {
+      return all;
+    }
+    if (!origin.matches("[-+.\\d]+[ ,]+[-+.\\d]+")) {
+      throw unreadable(origin);
+    }
+    List<Double> at = Numbers.list(origin);
+    return Affine.shifted(at.get(0), at.get(1))
+        .after(all)
+        .after(Affine.shifted(-at.get(0), -at.get(1)));
+  }
+
+  private static String plain(String text) {
+    return CSS_UNIT.matcher(text).replaceAll("").strip();
+  }
+
   /**
    * All of a list, put together.
    *

@@ -50,7 +50,7 @@ final class Interchange {
             Optional.empty(),
             Optional.empty(),
             sizes,
-            Optional.empty()));
+            Optional.empty(), false));
   }
 
   static List<Piece> pieces(Converted read) {

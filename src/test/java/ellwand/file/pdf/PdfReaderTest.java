@@ -84,7 +84,41 @@ class PdfReaderTest {
             Optional.empty(),
             Optional.empty(),
             List.of(),
-            tiling));
+            tiling, false));
+  }
+
+  /** Frame, logo, legend and test squares stand on pages of patterns beside the pieces. */
+  @Test
+  void pageFurnitureIsNoPiece() throws IOException {
+    byte[] pdf =
+        pdf(
+            2,
+            (on, in, page) -> {
+              on.addRect(10, 10, 190, 277);
+              on.addRect(20, 240, 40, 25);
+              on.stroke();
+              words(on, "Apron by hand", 22, 250);
+              if (page == 0) {
+                on.addRect(120, 30, 50, 50);
+                on.addRect(30, 30, 50, 50);
+                on.stroke();
+                words(on, "5 cm test square", 125, 50);
+              }
+              on.addRect(30, 100, 100 + 10 * page, 90);
+              on.stroke();
+              words(on, page == 0 ? "front" : "back", 50, 150);
+            });
+    Converted read = read(pdf, Asked.NOTHING, Optional.empty());
+    assertEquals(
+        List.of("back", "front", "piece 3"),
+        pieces(read).stream().map(Piece::name).sorted().toList());
+    assertTrue(
+        read.said().containsAll(
+            List.of(
+                "4 line(s) that every page has at the same place left out; --page-furniture reads"
+                    + " them, too.",
+                "1 test square(s) left out; --page-furniture reads them, too.")),
+        read.said()::toString);
   }
 
   private static List<Piece> pieces(Converted read) {

@@ -39,7 +39,7 @@ class HostileSvgTest {
                 Optional.empty(),
                 Optional.empty(),
                 List.of(),
-                Optional.empty()))
+                Optional.empty(), false))
         .outputs("a.yaml", "b.svg")
         .get(0)
         .bytes();

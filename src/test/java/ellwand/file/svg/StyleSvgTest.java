@@ -45,7 +45,7 @@ class StyleSvgTest {
                 Optional.empty(),
                 Optional.empty(),
                 List.of(),
-                Optional.empty()))
+                Optional.empty(), false))
         .file();
   }
 

@@ -174,6 +174,40 @@ class SvgReaderTest {
     assertTrue(drawing.said().get(0).contains("backgrounds"), drawing.said()::toString);
   }
 
+  /** CSS 2.1, 5 and 6.4: the more a selector says the more it counts, then the later one. */
+  @Test
+  void styleSheetsHideAndMove() {
+    Drawing drawing =
+        drawing(
+            PAGE
+                + "<defs><style>/* by a program */ @charset 'a'; .cls-1,.cls-2{fill:none;}"
+                + " .cls-1{stroke:#000} #h path{display:none} g > .far{transform:translate(9px,0)}"
+                + " path.ghost{visibility:hidden} .ghost{visibility:visible}</style></defs>"
+                + "<path class='cls-1' d='M0 0h1'/><path class='cls-2' d='M0 0h2'/>"
+                + "<g id='h'><path style='stroke:red' d='M0 0h3'/><g><path d='M0 0h4'/></g></g>"
+                + "<g class='cls-1'><path class='far' d='M0 0h5'/></g>"
+                + "<path class='ghost cls-1' d='M0 0h6'/>"
+                + "<g visibility='hidden'><path visibility='visible' d='M0 0h7'/></g>"
+                + "<path class='cls-2' style='stroke:blue' d='M0 0h8'/></svg>");
+    assertEquals(
+        List.of(1L, 2L, 5L, 7L, 8L),
+        drawing.lines().stream().map(l -> Math.round(l.path().length())).toList());
+    assertPlace(9, 0, drawing.lines().get(2).path().start());
+    assertTrue(drawing.said().get(0).startsWith("1 rule(s)"), drawing.said()::toString);
+  }
+
+  @Test
+  void whatIsNeitherFilledNorStrokedIsNotDrawnUnlessItSaysWhatItIs() {
+    Drawing drawing =
+        drawing(
+            PAGE
+                + "<style>.none{fill:none}</style><path class='none' d='M0 0h2'/>"
+                + "<path class='none' id='grain' d='M0 0h3'/></svg>");
+    assertEquals(1, drawing.lines().size());
+    assertEquals(3, drawing.lines().get(0).path().length(), 1e-9);
+    assertTrue(drawing.said().get(0).startsWith("1 hidden"), drawing.said()::toString);
+  }
+
   @Test
   void nestedFramesAndUsesPlaceWhatTheyHold() {
     Drawing drawing =
