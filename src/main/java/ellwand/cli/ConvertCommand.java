@@ -320,7 +320,8 @@ final class ConvertCommand implements Callable<Integer> {
         Optional.ofNullable(name),
         show.unit(),
         sizes,
-        tiling(), pageFurniture);
+        tiling(),
+        pageFurniture);
   }
 
   private Optional<Tiling> tiling() {

@@ -35,7 +35,8 @@ final class Furniture {
   private static final double WORDS_MM = 10;
 
   private static final Pattern TEST_WORDS =
-      Pattern.compile("(?i).*\\b(test|scale|square|check|print|measures?|\\d+ ?(cm|mm|in|inch(es)?|\"))\\b.*");
+      Pattern.compile(
+          "(?i).*\\b(test|scale|square|check|print|measures?|\\d+ ?(cm|mm|in|inch(es)?|\"))\\b.*");
 
   private final Set<DrawnLine> lines = Collections.newSetFromMap(new IdentityHashMap<>());
   private int repeated;
@@ -66,9 +67,7 @@ final class Furniture {
       }
     }
     boolean left =
-        pages.stream()
-            .flatMap(p -> p.lines().stream())
-            .anyMatch(l -> !found.lines.contains(l));
+        pages.stream().flatMap(p -> p.lines().stream()).anyMatch(l -> !found.lines.contains(l));
     return left ? found : new Furniture();
   }
 

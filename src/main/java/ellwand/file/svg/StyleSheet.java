@@ -178,8 +178,11 @@ final class StyleSheet {
       } else if (word.isEmpty() || !matcher.matches()) {
         return List.of();
       } else {
-        String name = matcher.group(1) == null || matcher.group(1).equals("*") ? "" : matcher.group(1);
-        parts.add(new Compound(name, marked(matcher.group(2), '#'), marked(matcher.group(2), '.'), child));
+        String name =
+            matcher.group(1) == null || matcher.group(1).equals("*") ? "" : matcher.group(1);
+        parts.add(
+            new Compound(
+                name, marked(matcher.group(2), '#'), marked(matcher.group(2), '.'), child));
         child = false;
       }
     }

@@ -173,10 +173,7 @@ public final class SvgReader {
           "Leave out of the drawing what is no pattern");
     }
     Label label = Labels.of(element, inside);
-    Affine own =
-        at(
-            element,
-            () -> frame.after(Transforms.of(element)));
+    Affine own = at(element, () -> frame.after(Transforms.of(element)));
     Paint paint = around.of(element);
     switch (element.name) {
       case "g", "a", "switch" -> element.children.forEach(c -> draw(c, own, label, paint));

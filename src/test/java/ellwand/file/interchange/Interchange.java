@@ -50,7 +50,8 @@ final class Interchange {
             Optional.empty(),
             Optional.empty(),
             sizes,
-            Optional.empty(), false));
+            Optional.empty(),
+            false));
   }
 
   static List<Piece> pieces(Converted read) {

@@ -84,7 +84,8 @@ class PdfReaderTest {
             Optional.empty(),
             Optional.empty(),
             List.of(),
-            tiling, false));
+            tiling,
+            false));
   }
 
   /** Frame, logo, legend and test squares stand on pages of patterns beside the pieces. */
@@ -113,11 +114,12 @@ class PdfReaderTest {
         List.of("back", "front", "piece 3"),
         pieces(read).stream().map(Piece::name).sorted().toList());
     assertTrue(
-        read.said().containsAll(
-            List.of(
-                "4 line(s) that every page has at the same place left out; --page-furniture reads"
-                    + " them, too.",
-                "1 test square(s) left out; --page-furniture reads them, too.")),
+        read.said()
+            .containsAll(
+                List.of(
+                    "4 line(s) that every page has at the same place left out; --page-furniture"
+                        + " reads them, too.",
+                    "1 test square(s) left out; --page-furniture reads them, too.")),
         read.said()::toString);
   }
 

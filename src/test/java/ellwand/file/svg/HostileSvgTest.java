@@ -39,7 +39,8 @@ class HostileSvgTest {
                 Optional.empty(),
                 Optional.empty(),
                 List.of(),
-                Optional.empty(), false))
+                Optional.empty(),
+                false))
         .outputs("a.yaml", "b.svg")
         .get(0)
         .bytes();

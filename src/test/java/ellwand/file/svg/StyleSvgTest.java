@@ -45,7 +45,8 @@ class StyleSvgTest {
                 Optional.empty(),
                 Optional.empty(),
                 List.of(),
-                Optional.empty(), false))
+                Optional.empty(),
+                false))
         .file();
   }
 
