@@ -24,8 +24,9 @@ class DeskInBrowserTest extends InBrowser {
 
   @Test
   void fromASampleToAMarkerOnPaper() throws IOException {
+    browser.see("form");
+    browser.shot("new");
     begin();
-    browser.shot("pieces");
     clickEdge(SIDE);
     WebElement allowance = browser.see("input[name=allowance]");
     allowance.clear();
@@ -34,6 +35,8 @@ class DeskInBrowserTest extends InBrowser {
     allowance.clear();
     allowance.sendKeys("2 cm", Keys.ENTER);
     browser.waitFor("the file has it", () -> file().contains("allowance: 2 cm"));
+    browser.see(".edge[aria-label*='2.0 cm']");
+    browser.shot("pieces");
 
     browser.click("Cloths");
     browser.see("input[data-at=width]");

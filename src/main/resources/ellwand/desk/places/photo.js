@@ -60,9 +60,9 @@ function show(desk, place, lot, seen, file) {
   const lines = h('select', {name: 'lines'}, h('option', {value: 'lack'}, 'lacks the seam allowance'), h('option', {value: 'include'}, 'includes the seam allowance'));
   const width = h('input', {name: 'width', value: '1 cm', size: 8});
 
-  const edgeNames = () => selects.forEach(([, , select]) => {
+  const edgeNames = () => selects.forEach(([key, , select]) => {
     const now = select.selectedIndex - 1;
-    select.replaceChildren(h('option', {value: ''}, 'none'), ...traced.edges.map((edge, i) => h('option', {value: edge, selected: i === now}, edge)));
+    select.replaceChildren(h('option', {value: ''}, key === 'grain' ? 'up the picture' : 'none'), ...traced.edges.map((edge, i) => h('option', {value: edge, selected: i === now}, edge)));
   });
   const lengths = () => names.querySelectorAll('.length').forEach((at, i) => { at.textContent = `${(traced.length(i) / 10).toFixed(1)} cm`; });
   const take = piece => {

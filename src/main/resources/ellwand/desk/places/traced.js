@@ -81,7 +81,8 @@ export class Traced {
           onclick: () => { notch.kept = !notch.kept; this.draw(); },
           onkeydown: event => { if (event.key === 'Enter' || event.key === ' ') { event.preventDefault(); notch.kept = !notch.kept; this.draw(); } }})),
         ...this.segments.map(({start}, i) => this.grip('joint', corner(i) ? `corner ${i + 1}` : `joint ${i + 1}`, (dx, dy) => this.moveJoint(i, dx, dy), null,
-            [s('circle', {cx: start[0], cy: -start[1], r: corner(i) ? this.size : this.size * .6})])),
+            [s('circle', {cx: start[0], cy: -start[1], r: corner(i) ? this.size : this.size * .6}),
+              corner(i) ? s('text', {class: 'letter', x: start[0] + this.size * 1.4, y: -start[1] - this.size * 1.2, 'font-size': this.size * 3}, letter(this.segments[i].edge)) : ''])),
         ...this.ofEdge(this.chosen).flatMap(i => (this.segments[i].handles ?? []).map((handle, k) => {
           const foot = k ? this.next(i).start : this.segments[i].start;
           return s('g', {}, s('path', {class: 'arm', d: `M${foot[0]} ${-foot[1]}L${handle[0]} ${-handle[1]}`}),
@@ -133,6 +134,9 @@ export class Traced {
     };
   }
 }
+
+/** As the edges that meet there are called at first. */
+const letter = n => String.fromCharCode(65 + n % 26) + (n < 26 ? '' : Math.floor(n / 26) + 1);
 
 function shift(point, dx, dy) {
   if (!point) return;
