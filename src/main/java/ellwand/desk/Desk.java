@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import ellwand.app.Output;
 import ellwand.app.PagePictures;
+import ellwand.app.ReferenceRun;
 import ellwand.file.job.Renaming;
 import ellwand.file.source.Json;
 import ellwand.problem.InputException;
@@ -36,6 +37,9 @@ public final class Desk implements AutoCloseable {
   private static final long MOST_BYTES = 41_000_000;
   private static final int MOST_DRAWING_BYTES = 20_000_000;
   private static final int UNPROCESSABLE = 422;
+
+  /** As many as lie beside a large piece. */
+  private static final int REFERENCE_SHEETS = 4;
 
   /** Along the longer side of a page's picture. */
   private static final int MOST_DOTS = 2400;
@@ -149,6 +153,14 @@ public final class Desk implements AutoCloseable {
     config.routes.post(
         "/jobs/photos", request -> json(request, Json.object().put("lot", photos.begin())));
     config.routes.post("/jobs/photo", this::photo);
+    config.routes.get(
+        "/reference",
+        request -> {
+          String paper = word(request.queryParam("paper"));
+          send(
+              request,
+              new Output("reference sheets.pdf", () -> ReferenceRun.pdf(paper, REFERENCE_SHEETS)));
+        });
     config.routes.post(
         "/jobs/photos/look",
         request ->

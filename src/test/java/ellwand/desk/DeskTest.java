@@ -255,6 +255,25 @@ class DeskTest {
   }
 
   @Test
+  void photosAreLimitedAndOneLotAtATime() {
+    assertTrue(maker.get("/reference?paper=A4").text().startsWith("%PDF"));
+    assertEquals(422, maker.get("/reference?paper=napkin").status());
+    int lot = maker.post("/jobs/photos", "{}").json().path("lot").asInt();
+    Visitor.Reply refused =
+        maker.ask("POST", "/jobs/photo?file=a.jpg&lot=" + lot, new byte[40_500_000]);
+    assertEquals(422, refused.status());
+    assertTrue(refused.text().contains("larger than 40 MB"), refused.text());
+    assertEquals(200, maker.ask("POST", "/jobs/photo?file=a.jpg&lot=" + lot, new byte[9]).status());
+    refused = maker.post("/jobs/photos/look?lot=" + lot, "{}");
+    assertEquals(422, refused.status(), "nine bytes are no photo");
+    assertEquals(422, maker.get("/jobs/photos/picture?lot=" + lot).status());
+    maker.post("/jobs/photos", "{}");
+    refused = maker.ask("POST", "/jobs/photo?file=a.jpg&lot=" + lot, new byte[9]);
+    assertTrue(refused.text().contains("other photos"), refused.text());
+    assertEquals(422, maker.post("/jobs/photos/style?lot=" + (lot + 1), "{\"number\":1}").status());
+  }
+
+  @Test
   void anOrderIsAFileOfItsOwn() throws IOException {
     assertEquals(200, maker.post("/job/order?" + JOB, "{\"rust\":{\"104\":3}}").status());
     Path order = folder.resolve("weir-jacket order.yaml");
