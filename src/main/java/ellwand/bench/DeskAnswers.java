@@ -107,6 +107,7 @@ public final class DeskAnswers implements AutoCloseable {
     row("Lay of " + copies + " copies until the first marker", firstMarker(name), "");
     SplittableRandom random = new SplittableRandom(1);
     List<Double> millis = new ArrayList<>();
+    double before = cpuMillis();
     for (int i = 0; i < DRAGS; i++) {
       String step =
           "{\"do\":\"slide\",\"copies\":[%d],\"along\":%d,\"across\":%d}"
@@ -116,7 +117,9 @@ public final class DeskAnswers implements AutoCloseable {
       post("/job/table/step", of(name) + "&cloth=main", step);
       millis.add((System.nanoTime() - start) / 1e6);
     }
+    double cpu = (cpuMillis() - before) / DRAGS;
     Collections.sort(millis);
+    System.out.printf(Locale.ROOT, "|CPU of a drag at %d copies, mean|%.1f ms||%n", copies, cpu);
     System.out.printf(
         Locale.ROOT,
         "|drags at %d copies: median, 95th percentile|%.0f ms, %.0f ms|%s|%n",
@@ -221,6 +224,11 @@ public final class DeskAnswers implements AutoCloseable {
 
   private static void row(String what, long nanos, String wanted) {
     System.out.printf(Locale.ROOT, "|%s|%.2f s|%s|%n", what, nanos / 1e9, wanted);
+  }
+
+  /** That the server has used so far, compiling and all. */
+  private double cpuMillis() {
+    return process.info().totalCpuDuration().map(d -> d.toNanos() / 1e6).orElse(Double.NaN);
   }
 
   /** As Linux tells it. */

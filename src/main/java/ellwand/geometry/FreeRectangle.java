@@ -20,13 +20,22 @@ public final class FreeRectangle {
 
   /** Empty if the whole box is taken, but for strips narrower than a cell. */
   public static Optional<Box> largest(Box within, List<Outline> taken) {
+    return largest(within, taken, 0);
+  }
+
+  /**
+   * The largest of those that are no shorter and no narrower than so much, but for one cell.
+   *
+   * @param leastMm both ways
+   */
+  public static Optional<Box> largest(Box within, List<Outline> taken, double leastMm) {
     if (!(within.length() > 0 && within.width() > 0)) {
       return Optional.empty();
     }
     double cell = Math.max(FINEST_MM, Math.sqrt(within.area() / MOST_CELLS));
     Grid grid = new Grid(within, cell);
     taken.forEach(grid::take);
-    return grid.largestFree().map(found -> widened(found, within, taken));
+    return grid.largestFree(leastMm).map(found -> widened(found, within, taken));
   }
 
   private static Box widened(Box found, Box within, List<Outline> taken) {

@@ -81,11 +81,15 @@ final class Grid {
     }
   }
 
-  /** Row by row, the largest rectangle below a skyline of free columns. */
-  Optional<Box> largestFree() {
+  /**
+   * Row by row, the largest rectangle below a skyline of free columns.
+   *
+   * @param leastMm neither shorter nor narrower than this, but for a cell
+   */
+  Optional<Box> largestFree(double leastMm) {
     int columns = taken[0].length;
     int[] free = new int[columns];
-    Best best = new Best();
+    Best best = new Best((int) (leastMm / dx), (int) (leastMm / dy));
     for (int row = 0; row < taken.length; row++) {
       for (int column = 0; column < columns; column++) {
         free[column] = taken[row][column] ? 0 : free[column] + 1;
@@ -96,11 +100,18 @@ final class Grid {
   }
 
   private final class Best {
+    private final int leastLong;
+    private final int leastHigh;
     private int area;
     private int left;
     private int right;
     private int top;
     private int height;
+
+    Best(int leastLong, int leastHigh) {
+      this.leastLong = leastLong;
+      this.leastHigh = leastHigh;
+    }
 
     void look(int[] skyline, int row) {
       int[] starts = new int[skyline.length + 1];
@@ -120,7 +131,7 @@ final class Grid {
     }
 
     private void keep(int from, int to, int row, int high) {
-      if ((to - from) * high > area) {
+      if ((to - from) * high > area && to - from >= leastLong && high >= leastHigh) {
         area = (to - from) * high;
         left = from;
         right = to;

@@ -60,7 +60,7 @@ public record FreePlace(Zone zone, Box box) {
 
   private static Optional<Box> useful(
       Marker marker, Zone zone, List<Outline> taken, double leastMm) {
-    return FreeRectangle.largest(counted(marker, zone), taken)
+    return FreeRectangle.largest(counted(marker, zone), taken, leastMm)
         .filter(box -> Math.min(box.length(), box.width()) >= leastMm);
   }
 

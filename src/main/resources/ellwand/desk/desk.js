@@ -62,6 +62,12 @@ function entry(at) {
 }
 
 async function open(name) {
+  await follow(name);
+  location.hash = '#' + encodeURIComponent(name) + '/pieces';
+}
+
+/** Fetches a job and hears what becomes of it. */
+async function follow(name) {
   desk.name = name;
   seen = null;
   news?.close();
@@ -71,7 +77,6 @@ async function open(name) {
     news.addEventListener(kind, event => heard(kind, JSON.parse(event.data)));
   }
   await look();
-  location.hash = '#' + encodeURIComponent(name) + '/pieces';
 }
 
 async function look() {
@@ -155,7 +160,7 @@ function where() {
 
 async function go() {
   const [name, id] = where();
-  if (name && name !== desk.name) await open(name);
+  if (name && name !== desk.name) await follow(name);
   const next = PLACES.find(p => p.id === (desk.name || id === 'guide' ? id : 'new')) ?? PLACES[0];
   nav();
   const place = document.getElementById('place');

@@ -2,6 +2,7 @@ package ellwand.desk;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -10,6 +11,7 @@ import ellwand.problem.InputException;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Predicate;
 import org.junit.jupiter.api.AfterEach;
@@ -288,6 +290,97 @@ class DeskTest {
     again();
     assertEquals(
         3, maker.get("/job/order?" + JOB).json().at("/entries/order/colours/rust/104").asInt());
+  }
+
+  private JsonNode laid() throws InterruptedException {
+    maker.post("/job/table/lay?cloth=lining&" + JOB, "{\"seconds\":30}");
+    await(t -> t.has("marker"));
+    maker.post("/job/table/keep?cloth=lining&" + JOB, "{}");
+    return await(t -> !t.path("searching").asBoolean()).path("marker");
+  }
+
+  private Visitor.Reply step(String body) {
+    return maker.post("/job/table/step?cloth=lining&" + JOB, body);
+  }
+
+  @Test
+  void whatCannotBeDoneAsThingsAreIsAConflictAndWhatMakesNoSenseIsNot() throws Exception {
+    String move = "{\"do\":\"move\",\"copies\":[0],\"along\":1}";
+    assertEquals(409, step(move).status(), "nothing lies there yet");
+    assertEquals(409, maker.post("/job/table/tidy?cloth=lining&" + JOB, "{}").status());
+    laid();
+    assertEquals(409, step(move.replace("[0]", "[99]")).status());
+    step("{\"do\":\"pin\",\"copies\":[0]}");
+    Visitor.Reply pinned = step(move);
+    assertEquals(409, pinned.status());
+    assertTrue(pinned.text().contains("is pinned where it lies"), pinned.text());
+    for (String nonsense :
+        List.of(
+            "{\"do\":\"fold\",\"copies\":[0]}",
+            "{\"do\":\"move\",\"along\":1}",
+            "{\"do\":\"move\",\"copies\":[\"a\"]}",
+            "{\"do\":\"move\",\"copies\":[0.5]}",
+            "{\"do\":\"move\",\"copies\":[1],\"along\":1e300}",
+            "{\"do\":\"turn\",\"copies\":[1],\"degrees\":1e9}",
+            "{\"do\":\"exchange\",\"copies\":[1],\"others\":[1]}",
+            "{\"do\":\"exchange\",\"copies\":[1]}")) {
+      assertEquals(422, step(nonsense).status(), nonsense);
+    }
+    assertEquals(
+        409,
+        maker.post("/job/table/lay?cloth=lining&" + JOB, "{\"way\":\"crosswise fold\"}").status());
+    assertEquals(404, maker.post("/job/table/undo?cloth=velvet&" + JOB, "{}").status());
+    assertEquals(404, maker.get("/job?name=nothing.yaml").status());
+  }
+
+  @Test
+  void pinsOutliveAKillAndCanBePutBack() throws Exception {
+    JsonNode laid = laid();
+    step("{\"do\":\"pin\",\"copies\":[0,1]}");
+    step("{\"do\":\"move\",\"copies\":[2],\"across\":3000}");
+    again();
+    assertEquals("[0,1]", lining().at("/marker/pinned").toString());
+    maker.post("/job/table/tidy?cloth=lining&" + JOB, "{\"seconds\":10}");
+    JsonNode tidied =
+        await(t -> t.at("/marker/findings").isEmpty() && !t.path("searching").asBoolean())
+            .path("marker");
+    for (int i = 0; i < 2; i++) {
+      assertEquals(laid.path("copies").path(i), tidied.path("copies").path(i));
+    }
+    assertEquals("[0,1]", tidied.path("pinned").toString());
+    maker.post("/job/table/undo?cloth=lining&" + JOB, "{}");
+    assertFalse(lining().at("/marker/findings").isEmpty(), "the step before the tidying");
+  }
+
+  @Test
+  void aTidiedMarkerHasThePiecesAsTheJobHasThemNow() throws Exception {
+    laid();
+    JsonNode was = at(maker.get("/job?" + JOB).json().path("entries"));
+    edit(SIDE, was.toString(), "\"3 cm\"");
+    assertFalse(lining().at("/marker/findings").isEmpty());
+    maker.post("/job/table/tidy?cloth=lining&" + JOB, "{\"seconds\":10}");
+    await(t -> t.at("/marker/findings").isEmpty());
+  }
+
+  @Test
+  void whatIsLeftOverIsToldAndKeptOnTheShelf() throws Exception {
+    JsonNode marker = laid();
+    JsonNode left = maker.get("/job/table/left?cloth=lining&" + JOB).json();
+    JsonNode place = left.path("places").path(0);
+    assertTrue(place.path("length").asDouble() >= 60 && place.path("width").asDouble() >= 60);
+    assertFalse(left.path("regions").isEmpty());
+    Visitor.Reply kept = maker.post("/job/table/left?cloth=lining&" + JOB, place.toString());
+    assertEquals(200, kept.status(), kept.text());
+    JsonNode shelf = maker.get("/job?" + JOB).json().at("/entries/remnants");
+    assertEquals(kept.json().size(), shelf.size());
+    JsonNode remnant = shelf.path(kept.json().path(0).asText());
+    assertEquals("lining", remnant.path("cloth").asText());
+    assertTrue(file().contains(remnant.path("length").asText()), file());
+    assertEquals(marker.path("copies"), lining().at("/marker/copies"), "it lies as before");
+    Visitor.Reply again = maker.post("/job/table/left?cloth=lining&" + JOB, place.toString());
+    assertNotEquals(kept.json().path(0), again.json().path(0));
+    assertEquals(
+        409, maker.post("/job/table/left?cloth=lining&" + JOB, "{\"x\":1,\"y\":2}").status());
   }
 
   private JsonNode lining() {

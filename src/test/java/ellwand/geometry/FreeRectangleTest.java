@@ -57,6 +57,15 @@ class FreeRectangleTest {
     assertTrue(found.area() <= 150_000.001);
   }
 
+  @Test
+  void aNarrowOneCanBePassedOver() {
+    // Free are a strip of 1000 x 100 and, above the taken middle, a corner of 250 x 300.
+    List<Outline> taken = List.of(box(0, 100, 750, 600), box(750, 100, 1000, 300));
+    near(new Box(0, 0, 1000, 100), FreeRectangle.largest(CLOTH, taken, 50));
+    near(new Box(750, 300, 1000, 600), FreeRectangle.largest(CLOTH, taken, 150));
+    assertEquals(Optional.empty(), FreeRectangle.largest(CLOTH, taken, 300));
+  }
+
   /** Boxes at whole places: the best rectangle is bounded by their sides, so try all of those. */
   @Property(tries = 60)
   void noFreeRectangleAmongBoxesIsLargerByMoreThanTwoCells(@ForAll long seed) {

@@ -339,7 +339,7 @@ function drawPrints(desk) {
   const page = paper => '/job/print?' + new URLSearchParams({name: desk.name, of: 'marker', paper});
   const all = [
     ['Marker', file(`${cloth}.pdf`)], ['Marker, SVG', file(`${cloth}.svg`)], ['Cut sheet', file('cut-sheet.pdf')],
-    ['Shopping list', file('shopping-list.pdf')], ['Full size, A4', page('A4')], ['Full size, a roll 91 cm', page('roll:91cm')],
+    ['Shopping list', file('shopping-list.pdf')], ['Full size, A4', page('A4')], ['Full size, A0', page('A0')],
     ['Plotter, HP-GL', file(`${cloth}.plot.hpgl`)], ['Plotter, DXF', file(`${cloth}.plot.dxf`)],
   ];
   swap(prints, h('section', {'aria-label': 'Prints'}, h('h2', {}, 'Prints'), missing.length

@@ -9,6 +9,9 @@ export const FILLS = ['#dfe8ec', '#f4ead2', '#e3ecd9', '#efe0e6', '#e2e2f0', '#f
 /** A letter is about so wide, in its height. */
 const LETTER = .58;
 
+/** Names are so high at least, in pixels, where there is room. */
+const LEAST = 13;
+
 /** A board: its svg, and what is drawn on it. */
 export function board() {
   const layers = Object.fromEntries(['ground', 'left', 'copies', 'over', 'rulers'].map(name => [name, s('g')]));
@@ -27,13 +30,19 @@ export function draw(on, desk, at, chosen, waiting) {
   const length = Math.max(marker?.lengthMm ?? 0, width * .6);
   const edge = width * .06;
   on.full = {x: -edge * 1.6, y: -width - edge * .6, w: length + edge * 2.6, h: width + edge * 2};
-  on.letters = width / 45;
   on.unit = desk.job.unit;
   on.svg.setAttribute('aria-label', `${at.goods.name} on the table. Page up and page down go from piece to piece.`);
   on.svg.style.cssText = `aspect-ratio: ${on.full.w} / ${on.full.h}; max-height: 70vh`;
+  on.letters = Math.max(width / 45, LEAST * mmPerPixel(on));
   ground(on, marker, width, length);
   copies(on, desk, marker, chosen, waiting);
   look(on, on.view);
+}
+
+/** With all of it in sight. */
+function mmPerPixel(on) {
+  const {width, height} = on.svg.getBoundingClientRect();
+  return width && height ? Math.max(on.full.w / width, on.full.h / height) : 0;
 }
 
 function ground(on, marker, width, length) {
@@ -192,11 +201,11 @@ function rulers(on, at) {
     s('rect', {class: 'scale', x: left, y: low - size * 2.2, width: at.w, height: size * 2.2}),
     s('rect', {class: 'scale', x: left, y: at.y, width: size * 3.6, height: at.h - size * 2.2}),
   ];
-  for (let x = Math.ceil((left + size * 4.4) / each) * each; x < at.x + at.w - size * 2; x += each) {
+  for (let x = Math.max(0, Math.ceil((left + size * 4.4) / each)) * each; x < at.x + at.w - size * 2; x += each) {
     parts.push(s('path', {class: 'ruler', d: `M${x} ${low - size * 2.2}v${size * .6}`}),
         s('text', {x, y: low - size * .5, 'font-size': size, 'text-anchor': 'middle'}, words(x)));
   }
-  for (let y = Math.ceil((-low + size * 3) / each) * each; y < -at.y - size; y += each) {
+  for (let y = Math.max(0, Math.ceil((-low + size * 3) / each)) * each; y < -at.y - size; y += each) {
     parts.push(s('path', {class: 'ruler', d: `M${left + size * 3.6} ${-y}h${-size * .6}`}),
         s('text', {x: left + size * 2.8, y: -y + size * .35, 'font-size': size, 'text-anchor': 'end'}, words(y)));
   }
