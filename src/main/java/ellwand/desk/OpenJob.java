@@ -8,6 +8,8 @@ import ellwand.file.job.JobReader;
 import ellwand.file.job.Renaming;
 import ellwand.file.source.Folder;
 import ellwand.file.source.Json;
+import ellwand.file.source.YamlEdit;
+import ellwand.file.source.YamlTree;
 import ellwand.job.Job;
 import ellwand.lay.Marker;
 import ellwand.problem.InputException;
@@ -230,27 +232,30 @@ final class OpenJob {
     table(cloth).legal();
     LeftOvers left = table(cloth).leftOvers();
     List<String> names = new ArrayList<>();
-    for (JsonNode entry : left.entries(left.named(told))) {
-      change("remnants", f -> names.add(shelved(f, cloth, entry)));
-    }
+    List<JsonNode> entries = left.entries(left.named(told));
+    change("remnants", f -> names.addAll(shelved(f, cloth, entries)));
     return names;
   }
 
-  /** Puts a remnant into the file, under a name that is free. */
-  private static String shelved(KeptFile<Job> f, String cloth, JsonNode remnant) {
-    Optional<JsonNode> shelf = f.at(List.of("remnants")).filter(node -> !node.isEmpty());
-    String plain = cloth + " left over";
-    String name = plain;
-    for (int i = 2; shelf.isPresent() && shelf.get().has(name); i++) {
-      name = plain + " " + i;
+  /** Puts remnants into the file in one step, under names that are free. */
+  private static List<String> shelved(KeptFile<Job> f, String cloth, List<JsonNode> remnants) {
+    List<String> names = new ArrayList<>();
+    String text = f.text();
+    for (JsonNode remnant : remnants) {
+      JsonNode shelf = YamlTree.at(text, List.of("remnants")).orElse(Json.object());
+      String plain = cloth + " left over";
+      String name = plain;
+      for (int i = 2; shelf.has(name); i++) {
+        name = plain + " " + i;
+      }
+      text =
+          shelf.isEmpty()
+              ? YamlEdit.set(text, List.of("remnants"), Json.object().set(name, remnant))
+              : YamlEdit.set(text, List.of("remnants", name), remnant);
+      names.add(name);
     }
-    if (shelf.isPresent()) {
-      f.edit(List.of("remnants", name), Optional.empty(), Optional.of(remnant));
-    } else {
-      List<String> at = List.of("remnants");
-      f.edit(at, f.at(at), Optional.of(Json.object().set(name, remnant)));
-    }
-    return name;
+    f.change(text, (old, fresh) -> {});
+    return names;
   }
 
   /** One marker for each cloth, all of which have passed the check. */

@@ -182,7 +182,7 @@ final class Table {
             .map(h -> marker.clothLengthMm() < h.marker().clothLengthMm() - SAME_MM)
             .orElse(true);
     // What serves the cutter's wishes comes last and is longer.
-    boolean pleases = last && by.found && goods.wishes().any();
+    boolean pleases = last && by.found && !by.keepsPins && goods.wishes().any();
     if (shorter || pleases || by.anew && !by.found) {
       if (!by.found) {
         remember();

@@ -117,11 +117,11 @@ public final class Tidying {
       return Optional.empty();
     }
     // The kernel's sums are not trusted: the shortest that passes the check is the answer.
-    List<Marker> markers = found.stream().map(l -> laid(all, number, stretch, l)).toList();
-    return markers.stream()
-        .filter(m -> !broken(m, stretch.copies()))
+    return found.stream()
+        .map(layout -> laid(all, number, stretch, layout))
+        .filter(marker -> !broken(marker, stretch.copies()))
         .findFirst()
-        .or(() -> markers.stream().findFirst());
+        .or(() -> outcome.layout().map(layout -> laid(all, number, stretch, layout)));
   }
 
   private static boolean broken(Marker marker, List<Integer> copies) {
