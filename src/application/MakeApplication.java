@@ -36,6 +36,17 @@ final class MakeApplication {
 
   private static final String CLASSES = "ellwand.classes";
 
+  /**
+   * The second compiler has a tenth of the code to compile, what a search runs through all the
+   * time; the JDK's limits on calls and loops times ten.
+   */
+  private static final List<String> COMPILING =
+      List.of(
+          "-XX:Tier4InvocationThreshold=50000",
+          "-XX:Tier4MinInvocationThreshold=6000",
+          "-XX:Tier4CompileThreshold=150000",
+          "-XX:Tier4BackEdgeThreshold=400000");
+
   private final Path made = Path.of("target", "application").toAbsolutePath();
   private final Path parts = Path.of("src", "application");
   private final Path runtime = made.resolve("runtime");
@@ -132,6 +143,7 @@ final class MakeApplication {
     // Started by a double click, without arguments, it opens the desk.
     args.addAll(List.of("--arguments", "desk ~/Ellwand"));
     args.addAll(List.of("--java-options", "-Xshare:auto", "--java-options", "-XX:+UseSerialGC"));
+    COMPILING.forEach(option -> args.addAll(List.of("--java-options", option)));
     if (Os.HERE == Os.LINUX) {
       args.addAll(List.of("--java-options", "-XX:SharedArchiveFile=$APPDIR/" + ARCHIVE));
     }
