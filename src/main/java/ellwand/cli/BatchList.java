@@ -127,7 +127,7 @@ final class BatchList {
     for (int i = 2; !names.add(name); i++) {
       name = job.name() + "-" + i;
     }
-    jobs.add(new BatchJob(name, job.words(), job.threads(), job.reader()));
+    jobs.add(new BatchJob(name, job.words(), job.cores(), job.reader()));
   }
 
   private static List<String> words(String line) {

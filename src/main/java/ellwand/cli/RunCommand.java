@@ -83,7 +83,8 @@ abstract class RunCommand<J> implements Callable<Integer> {
             .toString()
             .replace('\\', '/');
     file.seenFrom(base);
-    return new BatchJob(name, words, search.request(new Stop()).threads(), () -> ready(args));
+    int cores = search.request(new Stop()).threads() * search.seeds();
+    return new BatchJob(name, words, cores, () -> ready(args));
   }
 
   private Request request(Stop stop) {

@@ -194,8 +194,8 @@ public final class Batch {
 
   /** Whether there are cores for one more, which there always are for the only one. */
   private boolean room(Map<String, BatchJob> begun, BatchJob next) {
-    int busy = begun.values().stream().mapToInt(BatchJob::threads).sum();
-    return begun.isEmpty() || busy + next.threads() <= workshop.cores();
+    int busy = begun.values().stream().mapToInt(BatchJob::cores).sum();
+    return begun.isEmpty() || busy + next.cores() <= workshop.cores();
   }
 
   private BatchEntry made(BatchJob job) {
@@ -224,10 +224,17 @@ public final class Batch {
           List.copyOf(files.keySet()));
     } catch (InputException e) {
       return refused(job, key, e);
-    } catch (RuntimeException | OutOfMemoryError e) {
-      return new BatchEntry(
-          job.name(), job.words(), BatchEntry.State.BROKEN, key, e.toString(), 0, List.of());
+    } catch (RuntimeException e) {
+      heard().hear(new Progress.Mishap(job.name(), (System.nanoTime() - start) / 1e9, 1, "all", e));
+      return broken(job, key, e);
+    } catch (OutOfMemoryError e) {
+      return broken(job, key, e);
     }
+  }
+
+  private static BatchEntry broken(BatchJob job, String key, Throwable why) {
+    return new BatchEntry(
+        job.name(), job.words(), BatchEntry.State.BROKEN, key, why.toString(), 0, List.of());
   }
 
   private Progress heard() {

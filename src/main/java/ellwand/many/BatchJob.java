@@ -10,10 +10,10 @@ import java.util.function.Supplier;
  *
  * @param name of its folder for results, unlike any other's of the batch
  * @param words what is asked, as a person would write it
- * @param threads that it is made on, 1 or more
+ * @param cores that it keeps busy, 1 or more
  * @param reader reads it, or tells by an {@link ellwand.problem.InputException} why not
  */
-public record BatchJob(String name, String words, int threads, Supplier<Ready> reader) {
+public record BatchJob(String name, String words, int cores, Supplier<Ready> reader) {
 
   /**
    * A job that was read.

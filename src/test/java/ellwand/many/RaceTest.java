@@ -22,6 +22,7 @@ import ellwand.work.Effort;
 import ellwand.work.Progress;
 import ellwand.work.Request;
 import ellwand.work.Seed;
+import ellwand.work.Stop;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -71,6 +72,16 @@ class RaceTest {
     falling.sort(Collections.reverseOrder());
     assertEquals(falling, told);
     assertEquals(raced.clothLengthMm(), told.get(told.size() - 1), 1e-6);
+  }
+
+  @Test
+  void stoppedItHasTheBestByThen() {
+    for (int seeds = 1; seeds <= 2; seeds++) {
+      Stop stop = new Stop();
+      Progress stopping = news -> stop.request();
+      Request hour = new Request(Effort.ofSeconds(3600), new Seed(1), 1, stop, stopping);
+      assertTrue(first(seeds, seeds, hour).stoppedEarly());
+    }
   }
 
   /** On from the marker of a short search, in every fold in which that can be told. */
