@@ -20,6 +20,7 @@ import ellwand.trace.Straightened;
 import ellwand.trace.TracedPaper;
 import ellwand.trace.Tracing;
 import ellwand.units.Unit;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -158,9 +159,9 @@ public record PhotoRun(List<String> files, Straightened straight, List<TracedPap
     said.add(
         String.format(
             Locale.ROOT,
-            "A place on the outline is true to %.1f mm or better, by how well the points of the"
-                + " sheets fit (95 of 100).",
-            traced.errorMm()));
+            "A place on the outline is true to %.1f mm or better (95 of 100)%s.",
+            traced.errorMm(),
+            straight.sheets().isEmpty() ? "" : ", by how well the points of the sheets fit"));
     said.add(
         "Its corners are guessed, and what is straight: %d edges of %d lines and %d curves."
             .formatted(piece.edges().size(), lines, curves));
@@ -190,7 +191,10 @@ public record PhotoRun(List<String> files, Straightened straight, List<TracedPap
     String title =
         shown.size() > 1
             ? "Which piece is meant?"
-            : "Traced in " + files.stream().collect(Collectors.joining(", "));
+            : "Traced in "
+                + files.stream()
+                    .map(f -> Path.of(f).getFileName().toString())
+                    .collect(Collectors.joining(", "));
     return new Output(
         name, () -> ControlPicture.svg(straight, shown, unit, title, straight.notes()));
   }

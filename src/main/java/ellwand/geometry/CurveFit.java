@@ -204,9 +204,9 @@ public final class CurveFit {
   }
 
   /** One step towards the nearest place on the curve, for each point. */
-  private void improve(int from, double[] at, Segment.Cubic curve) {
+  private void improve(int from, double[] at, Segment.Cubic c) {
     for (int i = 1; i < at.length - 1; i++) {
-      at[i] = SingleCurve.nearer(curve, points.get(from + i), at[i]);
+      at[i] = c.nearer(at[i], points.get(from + i));
     }
   }
 }

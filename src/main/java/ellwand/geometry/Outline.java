@@ -79,6 +79,20 @@ public record Outline(List<Point> points) {
     return Box.around(points);
   }
 
+  /** Whether a place lies inside; on the line itself it may or may not. */
+  public boolean contains(Point place) {
+    boolean inside = false;
+    for (int i = 0; i < points.size(); i++) {
+      Point a = points.get(i);
+      Point b = points.get((i + 1) % points.size());
+      if (a.y() > place.y() != b.y() > place.y()
+          && place.x() < a.x() + (place.y() - a.y()) * (b.x() - a.x()) / (b.y() - a.y())) {
+        inside = !inside;
+      }
+    }
+    return inside;
+  }
+
   /** The smallest distance from a place to the line itself, mm; 0 on it. */
   public double distance(Point place) {
     double least = Double.POSITIVE_INFINITY;

@@ -91,6 +91,26 @@ public sealed interface Segment permits Segment.Line, Segment.Cubic {
           a * start.y() + b * control1.y() + c * control2.y() + d * end.y());
     }
 
+    /** One step of Newton's method from {@code t} towards the place nearest to a point. */
+    public double nearer(double t, Point point) {
+      double s = 1 - t;
+      Point off = at(t).minus(point);
+      Point first =
+          control1
+              .minus(start)
+              .times(3 * s * s)
+              .plus(control2.minus(control1).times(6 * s * t))
+              .plus(end.minus(control2).times(3 * t * t));
+      Point second =
+          start
+              .minus(control1.times(2))
+              .plus(control2)
+              .times(6 * s)
+              .plus(control1.minus(control2.times(2)).plus(end).times(6 * t));
+      double slope = first.dot(first) + off.dot(second);
+      return slope == 0 ? t : Math.max(0, Math.min(1, t - off.dot(first) / slope));
+    }
+
     @Override
     public Point direction(double t) {
       double s = 1 - t;

@@ -91,7 +91,7 @@ record Cells(
       for (int y = top; y <= bottom; y++) {
         for (int x = left; x <= right; x++) {
           Point at = mm(x, y);
-          if (Inside.of(paper.points(), at) || paper.distance(at) <= BESIDE_SHEET_MM) {
+          if (paper.contains(at) || paper.distance(at) <= BESIDE_SHEET_MM) {
             sheet[y * width + x] = true;
           }
         }

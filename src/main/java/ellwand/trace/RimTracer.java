@@ -56,15 +56,15 @@ final class RimTracer {
   private float[] share;
   private float[] unclosed;
 
-  /** Of each pixel: 2 near the border, else 0. */
-  private byte[] zone;
+  /** Of each pixel whether it is near the border. */
+  private boolean[] near;
 
   private float[] contrast;
 
   /**
    * A traced border.
    *
-   * @param places points of it, mm
+   * @param places points of it, clockwise, mm; none if all of the patch is more like ground
    * @param contrasts of each the difference between paper and ground there, spreads of both
    * @param widthsMm over how many mm paper goes over into ground there, which blur makes
    * @param inside of each how much like paper it is beside it on the inside, 1 if all
@@ -97,7 +97,7 @@ final class RimTracer {
 
   private Border border() {
     share = new float[width * height];
-    zone = new byte[width * height];
+    near = new boolean[width * height];
     contrast = new float[cells.size()];
     look();
     int reach = (int) Math.round(CLOSED_MM / pixelMm);
@@ -114,7 +114,7 @@ final class RimTracer {
         beside(places, 1));
   }
 
-  /** The mean share beside each place, to the right ({@code 1}) or left of the way round. */
+  /** The mean share beside each place, to the left of the way round (1), outside, or right (-1). */
   private double[] beside(List<Point> places, int way) {
     double[] mean = new double[places.size()];
     int ahead = Math.max(1, (int) Math.round(2 / pixelMm));
@@ -176,8 +176,7 @@ final class RimTracer {
     for (int y = 0; y < height; y++) {
       for (int x = 0; x < width; x++) {
         int cell = cell(x, y);
-        zone[y * width + x] =
-            (byte) (deep[cell] <= band && off[cell] <= band && known[cell] ? 2 : 0);
+        near[y * width + x] = deep[cell] <= band && off[cell] <= band && known[cell];
         share[y * width + x] = patch.has()[cell] ? 1 : 0;
       }
     }
@@ -189,7 +188,7 @@ final class RimTracer {
       picture.getRGB(left, top + y, width, 1, row, 0, width);
       for (int x = 0; x < width; x++) {
         int i = y * width + x;
-        if (zone[i] == 2) {
+        if (near[i]) {
           int cell = cell(x, y);
           double over = 0;
           double under = 0;
@@ -215,7 +214,7 @@ final class RimTracer {
       for (int x = 0; x < width; x++) {
         int cell = cell(x, y);
         boolean clear = deep[cell] > CLEAR || off[cell] > CLEAR && cells.counts(cell);
-        if (zone[y * width + x] == 2 && clear) {
+        if (near[y * width + x] && clear) {
           double most = 0;
           for (int c = 0; c < 3; c++) {
             float mean = deep[cell] > 0 ? within[c][cell] : without[c][cell];
@@ -304,7 +303,7 @@ final class RimTracer {
     }
     for (int y = 0; y < height; y++) {
       for (int x = 0; x < width; x++) {
-        if (zone[y * width + x] != 2) {
+        if (!near[y * width + x]) {
           continue;
         }
         float best = from[y * width + x];

@@ -37,6 +37,9 @@ final class StretchFit {
   /** Within this share of its tolerance a fit may cost as much as this share of a line. */
   private static final double MISFIT_COST = 0.4;
 
+  /** How many tolerances off a curve may be for another try. */
+  private static final double HOPELESS = 20;
+
   /** How often the places on a curve that points belong to are found anew. */
   private static final int TRIES = 4;
 
@@ -152,12 +155,14 @@ final class StretchFit {
         least = most;
         best = curve;
       }
-      if (most > 20 * CURVE_MM) {
+      if (!(most <= HOPELESS * CURVE_MM)) {
         break;
       }
       improve(from, at, curve);
     }
-    return new Fit(best, least / CURVE_MM);
+    return best == null
+        ? new Fit(new Segment.Line(points.get(from), points.get(to)), HOPELESS)
+        : new Fit(best, Math.min(HOPELESS, least / CURVE_MM));
   }
 
   /**
@@ -227,25 +232,7 @@ final class StretchFit {
   /** One step of Newton's method towards the nearest place on the curve, for each point. */
   private void improve(int from, double[] at, Segment.Cubic c) {
     for (int i = 1; i < at.length - 1; i++) {
-      double t = at[i];
-      double s = 1 - t;
-      Point off = c.at(t).minus(points.get(from + i));
-      Point first =
-          c.control1()
-              .minus(c.start())
-              .times(3 * s * s)
-              .plus(c.control2().minus(c.control1()).times(6 * s * t))
-              .plus(c.end().minus(c.control2()).times(3 * t * t));
-      Point second =
-          c.start()
-              .minus(c.control1().times(2))
-              .plus(c.control2())
-              .times(6 * s)
-              .plus(c.control1().minus(c.control2().times(2)).plus(c.end()).times(6 * t));
-      double slope = first.dot(first) + off.dot(second);
-      if (slope != 0) {
-        at[i] = Math.max(0, Math.min(1, t - off.dot(first) / slope));
-      }
+      at[i] = c.nearer(at[i], points.get(from + i));
     }
   }
 }

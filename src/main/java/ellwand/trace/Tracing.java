@@ -1,5 +1,6 @@
 package ellwand.trace;
 
+import ellwand.geometry.Outline;
 import ellwand.geometry.Point;
 import ellwand.problem.InputException;
 import java.util.ArrayList;
@@ -29,8 +30,20 @@ public final class Tracing {
 
   private static final double GROUND = 0.3;
 
+  /** No traced place lies farther from the lines and curves, mm; corners are rounded by less. */
+  private static final double MOST_ASTRAY_MM = 1;
+
+  /** So near to a nick they may, mm. */
+  private static final double NICK_MM = 20;
+
+  /** A border of fewer goes round nothing. */
+  private static final int LEAST_PLACES = 40;
+
   /** Paper going over into ground over more than this is blurred too much, mm. */
   private static final double BLURRED_MM = 4;
+
+  /** How far off blur may put a border, as a share of the blur: what simulated photos showed. */
+  private static final double BLUR_SHARE = 0.15;
 
   private final Straightened straight;
   private final Cells cells;
@@ -50,7 +63,10 @@ public final class Tracing {
     List<Patch> patches = PaperFinder.patches(tracing.cells);
     List<TracedPaper> found = new ArrayList<>();
     for (Patch patch : patches) {
-      found.add(tracing.traced(found.size() + 1, patch));
+      RimTracer.Border border = RimTracer.border(straight, tracing.cells, patch);
+      if (border.places().size() >= LEAST_PLACES) {
+        found.add(tracing.traced(found.size() + 1, patch, border));
+      }
     }
     if (found.isEmpty()) {
       throw InputException.of(
@@ -61,14 +77,14 @@ public final class Tracing {
     return found;
   }
 
-  private TracedPaper traced(int number, Patch patch) {
-    RimTracer.Border border = RimTracer.border(straight, cells, patch);
+  private TracedPaper traced(int number, Patch patch, RimTracer.Border border) {
     Rim rim = new Rim(border.places());
     List<TracedPaper.Doubt> doubts = new ArrayList<>();
     cutOff(patch, doubts);
     underSheet(patch, doubts);
     weak(border, doubts);
     RimEdges edges = RimFit.of(rim, straight::errorMm);
+    farOff(rim, edges, doubts);
     double most = 0;
     Point worst = rim.at(0);
     double[] widths = border.widthsMm().clone();
@@ -84,7 +100,8 @@ public final class Tracing {
     if (most > MOST_ERROR_MM) {
       doubts.add(
           new TracedPaper.Doubt(
-              String.format(Locale.ROOT, "a place of it may be %.1f mm off", most),
+              String.format(
+                  Locale.ROOT, "a place of it may be %.1f mm off: %s", most, straight.reason(worst)),
               worst,
               "Lay sheets round it on all sides, hold the camera level and nearer, or take more"
                   + " photos"));
@@ -102,8 +119,23 @@ public final class Tracing {
     return new TracedPaper(number, rim, edges, most, worst, doubts);
   }
 
-  /** How far off blur puts a border, as a share of the blur; measured on simulated photos. */
-  private static final double BLUR_SHARE = 0.15;
+  /** Holds the lines and curves against what was traced, but for nicks. */
+  private static void farOff(Rim rim, RimEdges edges, List<TracedPaper.Doubt> doubts) {
+    List<Point> line = new ArrayList<>();
+    edges.edges().forEach(e -> line.addAll(e.flattened(0.05)));
+    Optional<Outline> drawn = Outline.around(line);
+    rim.even(2).points().stream()
+        .filter(p -> edges.nicks().stream().noneMatch(n -> n.mouth().distance(p) < NICK_MM))
+        .filter(p -> drawn.isEmpty() || !(drawn.get().distance(p) <= MOST_ASTRAY_MM))
+        .findFirst()
+        .ifPresent(
+            at ->
+                doubts.add(
+                    new TracedPaper.Doubt(
+                        "its border is too ragged to be drawn in lines and curves",
+                        at,
+                        "Smooth what is creased or torn there, or trim it")));
+  }
 
   private void cutOff(Patch patch, List<TracedPaper.Doubt> doubts) {
     boolean[] unseen = new boolean[cells.size()];

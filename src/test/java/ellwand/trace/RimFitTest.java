@@ -9,6 +9,7 @@ import ellwand.geometry.Point;
 import ellwand.geometry.Segment;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 
 class RimFitTest {
@@ -118,6 +119,31 @@ class RimFitTest {
     RimEdges found = fitted(wedge, 1);
     assertEquals(3, found.edges().size());
     assertEquals(List.of(), found.nicks());
+  }
+
+  @Test
+  void whateverIsTracedIsDrawnNearIt() {
+    Random dice = new Random(11);
+    for (int k = 0; k < 25; k++) {
+      List<Point> ragged = new ArrayList<>();
+      int corners = 3 + dice.nextInt(20);
+      for (int i = 0; i < corners; i++) {
+        double turn = 2 * Math.PI * (i + 0.6 * dice.nextDouble()) / corners;
+        double mm = 25 + 60 * dice.nextDouble();
+        ragged.add(new Point(Math.cos(turn) * mm, Math.sin(turn) * mm));
+      }
+      ragged.add(ragged.get(0));
+      List<Segment> lines = new ArrayList<>();
+      for (int i = 1; i < ragged.size(); i++) {
+        lines.add(new Segment.Line(ragged.get(i - 1), ragged.get(i)));
+      }
+      List<Path> shape = List.of(new Path(lines));
+      RimEdges found = fitted(shape, k);
+      Path round = PaperShapes.round(found.edges());
+      assertEquals(0, round.start().distance(round.end()), 1e-6);
+      double apart = apart(shape, found);
+      assertTrue(apart < 3 || !found.nicks().isEmpty(), k + ": off by " + apart);
+    }
   }
 
   /** A line with nicks, each by the middle of its mouth, its width and its depth, mm. */

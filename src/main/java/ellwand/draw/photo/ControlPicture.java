@@ -4,6 +4,7 @@ import ellwand.draw.sheet.Colour;
 import ellwand.draw.sheet.Drawing;
 import ellwand.draw.sheet.Ink;
 import ellwand.draw.sheet.Item;
+import ellwand.draw.sheet.Lettering;
 import ellwand.draw.sheet.SvgWriter;
 import ellwand.geometry.Box;
 import ellwand.geometry.Outline;
@@ -80,13 +81,11 @@ public final class ControlPicture {
     }
     lines.addAll(remarks);
     double y = shown.minY() - 2 * em;
-    double widest = shown.length();
     for (String line : lines) {
-      Item.Text text =
-          Item.Text.of("note", line, new Point(shown.minX(), y), em, Item.Anchor.START);
-      items.add(text);
-      widest = Math.max(widest, text.widthMm() + em);
-      y -= 1.5 * em;
+      for (String part : Lettering.wrapped(line, em, shown.length())) {
+        items.add(Item.Text.of("note", part, new Point(shown.minX(), y), em, Item.Anchor.START));
+        y -= 1.5 * em;
+      }
     }
     items.add(
         Item.Text.of(
@@ -96,7 +95,7 @@ public final class ControlPicture {
                 1.4 * em,
                 Item.Anchor.START)
             .strongly());
-    Box frame = new Box(shown.minX() - em, y, shown.minX() + widest + em, shown.maxY() + 3.5 * em);
+    Box frame = new Box(shown.minX() - em, y, shown.maxX() + em, shown.maxY() + 3.5 * em);
     return new Drawing(title, frame, items);
   }
 
@@ -127,11 +126,11 @@ public final class ControlPicture {
     lines.add(
         String.format(
             Locale.ROOT,
-            "%s x %s. A place is true to %.1f mm or better (95 of 100), by how well the points of"
-                + " the sheets fit.",
+            "%s x %s. A place is true to %.1f mm or better (95 of 100)%s.",
             new Length(outline.box().length()).show(unit),
             new Length(outline.box().width()).show(unit),
-            traced.errorMm()));
+            traced.errorMm(),
+            straight.sheets().isEmpty() ? "" : ", by how well the points of the sheets fit"));
     for (TracedPaper.Doubt doubt : traced.doubts()) {
       doubts++;
       ring(doubt.at());
@@ -164,11 +163,7 @@ public final class ControlPicture {
     Path.Tangent middle = path.tangent(mm / 2);
     double turn = Math.toDegrees(Math.atan2(middle.direction().y(), middle.direction().x()));
     boolean over = turn > 90.5 || turn <= -89.5;
-    Point inward = middle.direction().left().times(over ? 0.5 * em : 0.5 * em);
-    Point at = middle.at().plus(inward);
-    if (over) {
-      at = middle.at().plus(middle.direction().left().times(1.3 * em));
-    }
+    Point at = middle.at().plus(middle.direction().left().times((over ? 1.3 : 0.5) * em));
     return Item.Text.of(
             "edge", edge.name() + "  " + new Length(mm).show(unit), at, em, Item.Anchor.MIDDLE)
         .turned(over ? turn + 180 : turn);

@@ -121,7 +121,7 @@ public final class Lettering {
   }
 
   /** Broken between words into lines no wider than {@code widthMm}; longer words are shortened. */
-  static List<String> wrapped(String words, double sizeMm, double widthMm) {
+  public static List<String> wrapped(String words, double sizeMm, double widthMm) {
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder();
     for (String word : clean(words).strip().split(" +")) {
