@@ -101,7 +101,10 @@ public final class Tracing {
       doubts.add(
           new TracedPaper.Doubt(
               String.format(
-                  Locale.ROOT, "a place of it may be %.1f mm off: %s", most, straight.reason(worst)),
+                  Locale.ROOT,
+                  "a place of it may be %.1f mm off: %s",
+                  most,
+                  straight.reason(worst)),
               worst,
               "Lay sheets round it on all sides, hold the camera level and nearer, or take more"
                   + " photos"));
