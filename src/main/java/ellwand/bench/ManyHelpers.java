@@ -47,6 +47,7 @@ public final class ManyHelpers {
   private static final PrintStream OUT = System.out;
   private static final double NANOS = 1e9;
   private static final Duration LONG = Duration.ofHours(1);
+  private static final long BETWEEN_MILLIS = 300;
 
   /** Takes as long as it is asked to, and no processor time. */
   private static final Craft WAITING =
@@ -213,6 +214,8 @@ public final class ManyHelpers {
                 }
               })
           .start();
+      // Systems that all begin at once keep one another from their beats.
+      pause(BETWEEN_MILLIS);
     }
   }
 

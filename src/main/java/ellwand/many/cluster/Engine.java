@@ -15,6 +15,7 @@ import java.util.concurrent.TimeoutException;
 import org.apache.pekko.actor.Address;
 import org.apache.pekko.actor.typed.ActorSystem;
 import org.apache.pekko.actor.typed.Behavior;
+import org.apache.pekko.cluster.MemberStatus;
 import org.apache.pekko.cluster.typed.Cluster;
 import org.apache.pekko.cluster.typed.JoinSeedNodes;
 
@@ -54,6 +55,11 @@ final class Engine {
   static void join(ActorSystem<?> system, Place first) {
     Address address = new Address("pekko", SYSTEM, written(first.host()), first.port());
     Cluster.get(system).manager().tell(new JoinSeedNodes(List.of(address)));
+  }
+
+  /** Whether the one it joins has let it in, be it not yet known to all. */
+  static boolean answered(ActorSystem<?> system) {
+    return !Cluster.get(system).selfMember().status().equals(MemberStatus.removed());
   }
 
   /** Where it is, with the port that it has. */

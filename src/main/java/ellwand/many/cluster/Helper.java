@@ -117,20 +117,21 @@ public final class Helper {
     }
   }
 
-  /** Waits for the asker's welcome; not for ever, since it may have ended meanwhile. */
+  /** Waits for the asker's welcome; if it does not answer at all, it may have ended meanwhile. */
   private boolean joined(ActorSystem<?> system, CountDownLatch welcome, Stop stop)
       throws InterruptedException {
     Instant late = Instant.now().plus(JOINING);
-    while (!stop.wanted() && !ended(system) && Instant.now().isBefore(late)) {
+    while (!stop.wanted() && !ended(system)) {
       if (welcome.await(POLL.toMillis(), TimeUnit.MILLISECONDS)) {
         return true;
       }
-    }
-    if (!stop.wanted() && !ended(system)) {
-      say.accept(
-          ("No answer so far. Whoever asks must reach this machine at %s: see to firewalls, or say"
-                  + " with --at how it does. If it has keys, this machine needs --keys.")
-              .formatted(Engine.place(system)));
+      if (Instant.now().isAfter(late) && !Engine.answered(system)) {
+        say.accept(
+            ("No answer so far. Whoever asks must reach this machine at %s: see to firewalls, or"
+                    + " say with --at how it does. If it has keys, this machine needs --keys.")
+                .formatted(Engine.place(system)));
+        return false;
+      }
     }
     return false;
   }

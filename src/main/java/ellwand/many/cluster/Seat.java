@@ -10,7 +10,13 @@ import java.util.function.Consumer;
 final class Seat {
 
   /** Where a task's result is, and when at the latest it is expected. */
-  record Work(Handed errand, int cores, Instant latest) {}
+  record Work(Handed errand, int cores, Instant latest) {
+
+    /** Begun elsewhere, too. */
+    boolean late() {
+      return latest.equals(Instant.MAX);
+    }
+  }
 
   /** The way there and back, on machines that are busy. */
   private static final Duration ON_THE_WAY = Duration.ofSeconds(10);
@@ -67,7 +73,8 @@ final class Seat {
   void hurry(Handed errand) {
     Work work = begun.get(errand.number());
     if (work != null) {
-      Instant latest = work.latest().isBefore(soon()) ? work.latest() : soon();
+      Instant latest =
+          work.late() || work.latest().isBefore(soon()) ? work.latest() : soon();
       begun.put(errand.number(), new Work(errand, work.cores(), latest));
       orders.accept(new Post.Hurry(errand.number()));
     }
@@ -83,9 +90,11 @@ final class Seat {
     return Instant.now().plus(ON_THE_WAY);
   }
 
-  /** Nobody waits for it here any more. */
+  /** Nobody waits for it here any more. What is late keeps its cores until it comes after all. */
   void withdraw(Handed errand) {
-    if (begun.remove(errand.number()) != null) {
+    Work work = begun.get(errand.number());
+    if (work != null && !work.late()) {
+      begun.remove(errand.number());
       orders.accept(new Post.Withdraw(errand.number()));
     }
   }

@@ -1,23 +1,15 @@
 package ellwand.many.cluster;
 
-import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertInstanceOf;
-import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assertions.fail;
 
 import ellwand.many.Errand;
 import ellwand.many.Task;
-import ellwand.many.TaskFailed;
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Random;
-import java.util.concurrent.CancellationException;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeUnit;
@@ -52,59 +44,6 @@ class FaultsTest {
   void close() {
     workshop.close();
     helpers.forEach(ToyProcess::close);
-  }
-
-  @Test
-  void workIsSharedOutAndNewsComesBack() throws Exception {
-    helper(1);
-    cores(2);
-    List<String> news = new CopyOnWriteArrayList<>();
-    List<Errand> errands = new ArrayList<>();
-    for (int i = 0; i < 8; i++) {
-      Task task = Toy.takes(Duration.ofMillis(500), "piece " + i);
-      errands.add(workshop.give(task, told -> news.add(text(told))));
-    }
-    for (int i = 0; i < 8; i++) {
-      assertEquals(Toy.made("piece " + i), result(errands.get(i)));
-      assertTrue(news.contains("piece " + i), news::toString);
-    }
-    assertTrue(helpers.get(0).said("begun") >= 1, "the helper did nothing");
-    assertTrue(helpers.get(0).said("begun") <= 7, "the helper did all");
-  }
-
-  @Test
-  void longJobsComeThroughWhole() throws Exception {
-    helper(1);
-    cores(2);
-    byte[] bytes = new byte[5_000_000];
-    new Random(1).nextBytes(bytes);
-    workshop.give(Toy.takes(Toy.LONG, "holds this machine"), news -> {});
-    Errand echo = workshop.give(Toy.echo(bytes), news -> {});
-    assertArrayEquals(bytes, echo.done().get(ToyProcess.PATIENCE_SECONDS, TimeUnit.SECONDS));
-  }
-
-  @Test
-  void whatFailsIsToldOnce() throws Exception {
-    Errand failing = atHelper(Toy.fails("no room for the sleeve"));
-    ExecutionException e = assertThrows(ExecutionException.class, () -> result(failing));
-    assertInstanceOf(TaskFailed.class, e.getCause());
-    assertTrue(e.getCause().getMessage().contains("no room for the sleeve"), e::toString);
-    Errand next = workshop.give(Toy.takes(Duration.ZERO, "next"), news -> {});
-    assertEquals(Toy.made("next"), result(next));
-    assertEquals(1, helpers.get(0).said("begun no room for the sleeve"));
-  }
-
-  @Test
-  void whatIsHurriedOrWithdrawnStops() throws Exception {
-    Errand hurried = atHelper(Toy.takes(Toy.LONG, "hurried"));
-    helpers.get(0).says("begun hurried", 1);
-    hurried.hurry();
-    assertEquals("stopped", result(hurried));
-    Errand withdrawn = workshop.give(Toy.takes(Toy.LONG, "withdrawn"), news -> {});
-    helpers.get(0).says("begun withdrawn", 1);
-    withdrawn.withdraw();
-    helpers.get(0).says("stopped withdrawn", 1);
-    assertThrows(CancellationException.class, () -> withdrawn.done().get());
   }
 
   @Test
@@ -186,10 +125,10 @@ class FaultsTest {
   @Test
   void twentyHelpersComeAndGo() throws Exception {
     List<Errand> errands = new ArrayList<>();
-    for (int i = 0; i < 200; i++) {
+    for (int i = 0; i < 150; i++) {
       errands.add(workshop.give(Toy.takes(Duration.ofMillis(700), "piece " + i), news -> {}));
     }
-    for (int i = 0; i < 4; i++) {
+    for (int i = 0; i < 3; i++) {
       helper(5);
     }
     helpers.get(0).says("begun", 3);
@@ -198,7 +137,6 @@ class FaultsTest {
     helpers.get(1).signal("INT");
     helpers.get(2).says("begun", 3);
     helpers.get(2).kill();
-    helper(5);
     helper(5);
     for (int i = 0; i < errands.size(); i++) {
       assertEquals(Toy.made("piece " + i), result(errands.get(i)));
@@ -225,36 +163,16 @@ class FaultsTest {
     return workshop.give(task, news -> {});
   }
 
-  private Errand atHelper(Task task) throws Exception {
-    return atHelper(task, Toy.LONG);
-  }
-
   private void cores(int cores) throws InterruptedException {
-    for (long i = 0; i < ToyProcess.PATIENCE_SECONDS * 20; i++) {
-      if (workshop.cores() == cores) {
-        return;
-      }
-      Thread.sleep(50);
-    }
-    fail("there never were %d cores, but %d".formatted(cores, workshop.cores()));
+    ToyProcess.await(() -> workshop.cores() == cores, () -> "told " + said);
   }
 
   private String result(Errand errand) throws InterruptedException, ExecutionException {
     try {
-      return text(errand.done().get(ToyProcess.PATIENCE_SECONDS, TimeUnit.SECONDS));
+      return Toy.text(errand.done().get(ToyProcess.PATIENCE_SECONDS, TimeUnit.SECONDS));
     } catch (TimeoutException e) {
       return fail("not done; there were told " + said, e);
     }
   }
 
-  private static String text(byte[] bytes) {
-    return new String(bytes, StandardCharsets.UTF_8);
-  }
-
-  @Test
-  void placeThatIsTakenIsRefusedWithAWord() throws IOException {
-    String message =
-        assertThrows(RuntimeException.class, () -> open(workshop.place().port())).getMessage();
-    assertTrue(message.contains("use already"), message);
-  }
 }

@@ -29,6 +29,10 @@ final class Toy implements Craft {
     return "made of " + text;
   }
 
+  static String text(byte[] bytes) {
+    return new String(bytes, StandardCharsets.UTF_8);
+  }
+
   static Task echo(byte[] bytes) {
     return new Task("echo", bytes, 1, LONG);
   }
@@ -56,7 +60,7 @@ final class Toy implements Craft {
     if (task.kind().equals("echo")) {
       return task.asked();
     }
-    String[] asked = new String(task.asked(), StandardCharsets.UTF_8).split(" ", 2);
+    String[] asked = text(task.asked()).split(" ", 2);
     if (helper) {
       System.out.println("begun " + asked[1]);
     }

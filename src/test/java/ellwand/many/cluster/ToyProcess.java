@@ -9,6 +9,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.TimeUnit;
+import java.util.function.BooleanSupplier;
+import java.util.function.Supplier;
 
 /** A process of this machine that a test starts, listens to and treats badly. */
 final class ToyProcess implements AutoCloseable {
@@ -49,13 +51,18 @@ final class ToyProcess implements AutoCloseable {
 
   /** Waits until it has said this often enough. */
   void says(String part, int times) throws InterruptedException {
+    await(() -> said(part) >= times, () -> "'%s' was not said, but %s".formatted(part, lines));
+  }
+
+  static void await(BooleanSupplier reached, Supplier<String> otherwise)
+      throws InterruptedException {
     for (long i = 0; i < PATIENCE_SECONDS * 20; i++) {
-      if (said(part) >= times) {
+      if (reached.getAsBoolean()) {
         return;
       }
       Thread.sleep(50);
     }
-    fail("never said '%s' %d times, but %s".formatted(part, times, lines));
+    fail(otherwise.get());
   }
 
   long said(String part) {

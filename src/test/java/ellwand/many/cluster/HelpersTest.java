@@ -1,0 +1,129 @@
+package ellwand.many.cluster;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import ellwand.many.Errand;
+import ellwand.many.Task;
+import ellwand.many.TaskFailed;
+import ellwand.problem.InputException;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledOnOs;
+import org.junit.jupiter.api.condition.OS;
+
+/** One who asks and one helper, a process of its own, with a core each. */
+@EnabledOnOs({OS.LINUX, OS.MAC})
+class HelpersTest {
+
+  private static final String VERSION = "the same";
+
+  private static HelpedWorkshop workshop;
+  private static ToyProcess helper;
+
+  /** What keeps this machine's core busy, so that all else is done by the helper. */
+  private Errand held;
+
+  @BeforeAll
+  static void open() throws InterruptedException {
+    workshop = open(0);
+    helper = ToyProcess.start(ToyHelper.class, workshop.place(), 1, VERSION);
+    ToyProcess.await(() -> workshop.cores() == 2, () -> "the helper did not come");
+  }
+
+  private static HelpedWorkshop open(int port) {
+    Door door = new Door(Place.here(port), Optional.empty());
+    return HelpedWorkshop.open(new Toy(false), 1, door, text -> {}, VERSION);
+  }
+
+  @AfterAll
+  static void close() {
+    workshop.close();
+    helper.close();
+  }
+
+  @BeforeEach
+  void hold() {
+    held = workshop.give(Toy.takes(Toy.LONG, "holds this machine"), news -> {});
+  }
+
+  @AfterEach
+  void letGo() {
+    held.withdraw();
+  }
+
+  @Test
+  void workIsSharedOutAndNewsComesBack() throws Exception {
+    letGo();
+    List<String> news = new CopyOnWriteArrayList<>();
+    List<Errand> errands = new ArrayList<>();
+    for (int i = 0; i < 8; i++) {
+      Task task = Toy.takes(Duration.ofMillis(500), "piece " + i);
+      errands.add(workshop.give(task, told -> news.add(Toy.text(told))));
+    }
+    for (int i = 0; i < 8; i++) {
+      assertEquals(Toy.made("piece " + i), result(errands.get(i)));
+      assertTrue(news.contains("piece " + i), news::toString);
+    }
+    assertTrue(helper.said("begun piece") >= 1, "the helper did nothing");
+    assertTrue(helper.said("begun piece") <= 7, "the helper did all");
+  }
+
+  @Test
+  void longJobsComeThroughWhole() throws Exception {
+    byte[] bytes = new byte[5_000_000];
+    new Random(1).nextBytes(bytes);
+    Errand echo = workshop.give(Toy.echo(bytes), news -> {});
+    assertArrayEquals(bytes, echo.done().get(ToyProcess.PATIENCE_SECONDS, TimeUnit.SECONDS));
+  }
+
+  @Test
+  void whatFailsIsToldOnce() throws Exception {
+    Errand failing = workshop.give(Toy.fails("no room for the sleeve"), news -> {});
+    ExecutionException e = assertThrows(ExecutionException.class, () -> result(failing));
+    assertInstanceOf(TaskFailed.class, e.getCause());
+    assertTrue(e.getCause().getMessage().contains("no room for the sleeve"), e::toString);
+    Errand next = workshop.give(Toy.takes(Duration.ZERO, "next"), news -> {});
+    assertEquals(Toy.made("next"), result(next));
+    assertEquals(1, helper.said("begun no room for the sleeve"));
+  }
+
+  @Test
+  void whatIsHurriedOrWithdrawnStops() throws Exception {
+    Errand hurried = workshop.give(Toy.takes(Toy.LONG, "hurried"), news -> {});
+    helper.says("begun hurried", 1);
+    hurried.hurry();
+    assertEquals("stopped", result(hurried));
+    Errand withdrawn = workshop.give(Toy.takes(Toy.LONG, "withdrawn"), news -> {});
+    helper.says("begun withdrawn", 1);
+    withdrawn.withdraw();
+    helper.says("stopped withdrawn", 1);
+    assertThrows(CancellationException.class, () -> withdrawn.done().get());
+  }
+
+  @Test
+  void placeThatIsTakenIsRefusedWithAWord() {
+    InputException e =
+        assertThrows(InputException.class, () -> open(workshop.place().port()));
+    assertTrue(e.getMessage().contains("in use already"), e::getMessage);
+  }
+
+  private static String result(Errand errand) throws Exception {
+    return Toy.text(errand.done().get(ToyProcess.PATIENCE_SECONDS, TimeUnit.SECONDS));
+  }
+}
