@@ -73,8 +73,7 @@ final class Seat {
   void hurry(Handed errand) {
     Work work = begun.get(errand.number());
     if (work != null) {
-      Instant latest =
-          work.late() || work.latest().isBefore(soon()) ? work.latest() : soon();
+      Instant latest = work.late() || work.latest().isBefore(soon()) ? work.latest() : soon();
       begun.put(errand.number(), new Work(errand, work.cores(), latest));
       orders.accept(new Post.Hurry(errand.number()));
     }

@@ -174,5 +174,4 @@ class FaultsTest {
       return fail("not done; there were told " + said, e);
     }
   }
-
 }

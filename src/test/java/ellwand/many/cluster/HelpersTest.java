@@ -118,8 +118,7 @@ class HelpersTest {
 
   @Test
   void placeThatIsTakenIsRefusedWithAWord() {
-    InputException e =
-        assertThrows(InputException.class, () -> open(workshop.place().port()));
+    InputException e = assertThrows(InputException.class, () -> open(workshop.place().port()));
     assertTrue(e.getMessage().contains("in use already"), e::getMessage);
   }
 
