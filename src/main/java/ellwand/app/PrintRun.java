@@ -9,7 +9,9 @@ import ellwand.draw.tiles.FullSize;
 import ellwand.draw.tiles.PrintHead;
 import ellwand.draw.tiles.PrintPaper;
 import ellwand.draw.tiles.PrintWords;
+import ellwand.draw.tiles.Tiling;
 import ellwand.figures.Safety;
+import ellwand.geometry.Point;
 import ellwand.job.Job;
 import ellwand.lay.Marker;
 import ellwand.pattern.Sizes;
@@ -89,6 +91,8 @@ public final class PrintRun {
   private static List<Item> items(
       List<PaperPiece> pieces, PaperLayout layout, List<String> sizes, Reading reading) {
     List<Item> layers = new ArrayList<>();
+    List<List<Point>> joins =
+        layout.paper().isRoll() ? List.of() : new Tiling(layout.paper(), layout.frame()).joins();
     for (String size : sizes) {
       List<Item> ofSize = new ArrayList<>();
       for (int i = 0; i < pieces.size(); i++) {
@@ -98,7 +102,7 @@ public final class PrintRun {
                   "piece-" + (i + 1),
                   "piece",
                   pieces.get(i).title(),
-                  pieces.get(i).items(layout.motions().get(i), reading)));
+                  pieces.get(i).items(layout.motions().get(i), reading, joins)));
         }
       }
       layers.add(Item.Group.layer("size-" + (layers.size() + 1), "size " + size, ofSize));

@@ -55,8 +55,13 @@ public record PaperPiece(
     return cut.name() + ", " + Sizes.words(size);
   }
 
-  /** The piece in its place. */
-  public List<Item> items(Motion motion, Reading reading) {
+  /**
+   * The piece in its place.
+   *
+   * @param joins lines along which pages are joined, across which no words stand if there is room
+   *     elsewhere
+   */
+  public List<Item> items(Motion motion, Reading reading, List<List<Point>> joins) {
     CutPiece placed = cut.moved(motion);
     PieceLines drawn = new PieceLines(reading);
     Outline out = outline().moved(motion);
@@ -68,15 +73,29 @@ public record PaperPiece(
           case BOTH -> drawn.inside(placed);
         });
     placed.fold().ifPresent(f -> items.add(drawn.fold(f.from(), f.to())));
-    items.addAll(lettering(placed, GrainLine.of(cut).moved(motion), drawn, reading));
+    items.addAll(lettering(placed, GrainLine.of(cut).moved(motion), drawn, reading, joins));
     return items;
   }
 
   private List<Item> lettering(
-      CutPiece placed, GrainLine grain, PieceLines drawn, Reading reading) {
+      CutPiece placed,
+      GrainLine grain,
+      PieceLines drawn,
+      Reading reading,
+      List<List<Point>> joins) {
     List<List<Point>> inner = placed.innerLines().stream().map(CutPiece.Drawn::points).toList();
-    Labelling labelling = new Labelling(reading, placed.sewing(), grain, inner);
-    Labelling.Lettered lettered = labelling.place(wordings());
+    List<List<Point>> clear = new ArrayList<>(inner);
+    clear.addAll(joins);
+    Labelling onOnePage = new Labelling(reading, placed.sewing(), grain, clear);
+    Labelling.Lettered there = onOnePage.place(wordings());
+    boolean straddles =
+        there
+            .label()
+            .filter(l -> clear.stream().anyMatch(j -> Room.crosses(j, l.box())))
+            .isPresent();
+    Labelling labelling =
+        straddles ? new Labelling(reading, placed.sewing(), grain, inner) : onOnePage;
+    Labelling.Lettered lettered = straddles ? labelling.place(wordings()) : there;
     Labelling.Arrow arrow =
         lettered
             .arrow()

@@ -2,6 +2,8 @@ package ellwand.draw.tiles;
 
 import ellwand.geometry.Box;
 import ellwand.geometry.Point;
+import java.util.ArrayList;
+import java.util.List;
 
 /**
  * How a drawing is shared out to pages. Neighbours show a strip of it both, which lies under the
@@ -66,5 +68,23 @@ public record Tiling(PrintPaper paper, Box frame) {
         tile.row() == rows() - 1 ? shown.minY() : shown.minY() + OVERLAP_MM,
         tile.column() == columns() - 1 ? shown.maxX() : shown.maxX() - OVERLAP_MM,
         shown.maxY());
+  }
+
+  /** Lines along which pages are cut and laid on one another, right across the drawing. */
+  public List<List<Point>> joins() {
+    List<List<Point>> joins = new ArrayList<>();
+    for (int column = 1; column < columns(); column++) {
+      double x = frame.minX() + column * stepX();
+      for (double edge : new double[] {x, x + OVERLAP_MM}) {
+        joins.add(List.of(new Point(edge, frame.minY()), new Point(edge, frame.maxY())));
+      }
+    }
+    for (int row = 1; row < rows(); row++) {
+      double y = frame.maxY() - row * stepY();
+      for (double edge : new double[] {y, y - OVERLAP_MM}) {
+        joins.add(List.of(new Point(frame.minX(), edge), new Point(frame.maxX(), edge)));
+      }
+    }
+    return joins;
   }
 }

@@ -94,10 +94,12 @@ final class Closing {
     Set<DrawnLine> seen = Collections.newSetFromMap(new IdentityHashMap<>());
     for (DrawnLine first : List.copyOf(open)) {
       if (seen.add(first)) {
-        List<DrawnLine> ring = ring(first, ends);
-        if (!ring.isEmpty()) {
-          seen.addAll(ring);
-          joined(ring);
+        List<DrawnLine> run = new ArrayList<>(List.of(first));
+        boolean closed = follow(run, ends);
+        // What leads from one line to a loose end is part of no ring either.
+        seen.addAll(run);
+        if (closed) {
+          joined(run);
         }
       }
     }
@@ -106,22 +108,24 @@ final class Closing {
     open.removeIf(gone::contains);
   }
 
-  private static List<DrawnLine> ring(DrawnLine first, LineEnds ends) {
-    List<DrawnLine> ring = new ArrayList<>(List.of(first));
+  /** Puts to a line those that follow it, and says whether they come back to its start. */
+  private static boolean follow(List<DrawnLine> run, LineEnds ends) {
+    DrawnLine first = run.get(0);
+    Set<DrawnLine> passed = Collections.newSetFromMap(new IdentityHashMap<>());
+    passed.add(first);
     DrawnLine last = first;
     Point end = first.path().end();
-    while (ring.size() == 1 || end.distance(first.path().start()) > HAIR_MM) {
+    while (run.size() == 1 || end.distance(first.path().start()) > HAIR_MM) {
       Optional<DrawnLine> next = ends.onlyOther(last, end);
-      if (next.isEmpty() || next.get() == first) {
-        return List.of();
+      // Lines shorter than a gap may lead to and fro between each other.
+      if (next.isEmpty() || !passed.add(next.get())) {
+        return false;
       }
       last = next.get();
-      ring.add(last);
+      run.add(last);
       end = LineEnds.near(last.path().start(), end) ? last.path().end() : last.path().start();
     }
-    return ends.onlyOther(first, first.path().start()).filter(last::equals).isPresent()
-        ? ring
-        : List.of();
+    return ends.onlyOther(first, first.path().start()).filter(last::equals).isPresent();
   }
 
   private void joined(List<DrawnLine> ring) {

@@ -4,12 +4,23 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import ellwand.cutting.CutPiece;
+import ellwand.cutting.Cutter;
+import ellwand.draw.piece.PaperPiece;
 import ellwand.draw.sheet.Colour;
 import ellwand.draw.sheet.Ink;
 import ellwand.draw.sheet.Item;
+import ellwand.draw.sheet.Reading;
 import ellwand.geometry.Box;
+import ellwand.geometry.Motion;
+import ellwand.geometry.Path;
 import ellwand.geometry.Point;
+import ellwand.pattern.Cut;
+import ellwand.pattern.Edge;
+import ellwand.pattern.Grain;
+import ellwand.pattern.Piece;
 import java.util.List;
+import java.util.Optional;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -52,6 +63,64 @@ class PagePlanTest {
         && p.x() <= box.maxX() + 1e-9
         && p.y() >= box.minY() - 1e-9
         && p.y() <= box.maxY() + 1e-9;
+  }
+
+  /** A piece as large as the four pages has its words beside the joins, not across them. */
+  @Test
+  void wordsStandOnOnePageWhereThereIsRoom() {
+    Tiling tiling = new Tiling(PrintPaper.parse("A4"), new Box(0, 0, 370, 540));
+    CutPiece cut =
+        Cutter.cut(
+            new Piece(
+                "panel",
+                List.of(
+                    edge("hem", 5, 5, 365, 5),
+                    edge("right", 365, 5, 365, 535),
+                    edge("top", 365, 535, 5, 535),
+                    edge("left", 5, 535, 5, 5)),
+                Optional.empty(),
+                Grain.ALONG,
+                List.of(),
+                List.of(),
+                List.of(new Cut("main", 1, Cut.How.WHOLE))),
+            1,
+            1);
+    PaperPiece piece =
+        new PaperPiece(
+            cut, "style", "98", List.of("main: cut 1"), Optional.empty(), PaperPiece.Lines.BOTH);
+    Reading reading = new Reading(1.3);
+    Box across = ground(piece.items(Motion.NONE, reading, List.of()));
+    Box beside = ground(piece.items(Motion.NONE, reading, tiling.joins()));
+    assertEquals(4, tiling.joins().size());
+    assertTrue(pages(tiling, across) == 0, across::toString);
+    assertTrue(pages(tiling, beside) >= 1, beside::toString);
+  }
+
+  /** How many pages show all of a box. */
+  private static int pages(Tiling tiling, Box box) {
+    int pages = 0;
+    for (int row = 0; row < tiling.rows(); row++) {
+      for (int column = 0; column < tiling.columns(); column++) {
+        Box shown = tiling.shown(new Tile(row, column));
+        boolean all =
+            shown.contains(new Point(box.minX(), box.minY()))
+                && shown.contains(new Point(box.maxX(), box.maxY()));
+        pages += all ? 1 : 0;
+      }
+    }
+    return pages;
+  }
+
+  private static Edge edge(String name, double x, double y, double toX, double toY) {
+    return new Edge(name, Path.line(new Point(x, y), new Point(toX, toY)), 0, false);
+  }
+
+  private static Box ground(List<Item> items) {
+    return items.stream()
+        .filter(i -> i instanceof Item.Lines l && l.kind().equals("label-ground"))
+        .map(i -> Box.around(((Item.Lines) i).lines().get(0)))
+        .findFirst()
+        .orElseThrow();
   }
 
   @Test

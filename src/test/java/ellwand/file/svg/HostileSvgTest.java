@@ -122,6 +122,16 @@ class HostileSvgTest {
     assertRefused(OPEN + "<rect width='99' height='99'/>".repeat(3), "this is no whole XML file");
   }
 
+  /** Both ends of each of the two lines at the end of a third are nearer than a gap. */
+  @Test
+  void linesShorterThanAGapDoNotLeadRoundForEver() {
+    convert(
+        (OPEN
+                + "<path d='M200 200h200v200h-200z'/>"
+                + "<path d='M10 10h30'/><path d='M40 10h1'/><path d='M41 10l1 0.1'/></svg>")
+            .getBytes(StandardCharsets.UTF_8));
+  }
+
   @Test
   void manyOutlinesAreRefused() {
     StringBuilder many = new StringBuilder(OPEN);
