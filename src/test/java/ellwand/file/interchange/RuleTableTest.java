@@ -34,7 +34,8 @@ class RuleTableTest {
 
   @Test
   void shiftsFromTheSampleSizeAreTakenAsTheyAre() {
-    RuleTable table = read(HEAD + "RULE: DELTA 7\r\n-3.0, 1.0\r\n0, 0\r\n4 -2\r\nEND\r\n", List.of());
+    RuleTable table =
+        read(HEAD + "RULE: DELTA 7\r\n-3.0, 1.0\r\n0, 0\r\n4 -2\r\nEND\r\n", List.of());
     assertShift(table, 7, "S", -3, 1);
     assertShift(table, 7, "M", 0, 0);
     assertShift(table, 7, "L", 4, -2);
@@ -76,12 +77,14 @@ class RuleTableTest {
   @Property(tries = 200)
   void brokenTablesAreReadOrRefused(@ForAll long seed) {
     Random random = new Random(seed);
-    StringBuilder text = new StringBuilder(HEAD + "RULE: DELTA 7\r\n-3.0, 1.0 0, 0 4 -2\r\nEND\r\n");
+    StringBuilder text =
+        new StringBuilder(HEAD + "RULE: DELTA 7\r\n-3.0, 1.0 0, 0 4 -2\r\nEND\r\n");
     for (int i = 0; i < 5; i++) {
       text.setCharAt(random.nextInt(text.length()), (char) (' ' + random.nextInt(95)));
     }
     try {
-      RuleTable.read("a.rul", text.toString().getBytes(StandardCharsets.US_ASCII), new ArrayList<>());
+      RuleTable.read(
+          "a.rul", text.toString().getBytes(StandardCharsets.US_ASCII), new ArrayList<>());
     } catch (InputException e) {
       assertTrue(e.getMessage().startsWith("a.rul"), e.getMessage());
     }
