@@ -63,8 +63,8 @@ final class TaskHands implements Hands {
       return all(lay, List.of(whole), request.progress(), request.stop()).get(0);
     }
     Race race = new Race(request.progress());
-    if (lay.cloth().wishes().any()) {
-      // What serves them belongs to the shortest of its own search.
+    if (lay.cloth().wishes().any() || lay.cloth().repeat().isPresent()) {
+      // What serves wishes belongs to its own search; where a repeat is, none can go on.
       return all(lay, raced(whole), race.part(0, 1), request.stop()).stream()
           .min(Comparator.comparingDouble(TaskHands::shortestMm))
           .map(tried -> foundBy(request, tried))
