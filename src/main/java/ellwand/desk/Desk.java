@@ -7,7 +7,6 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import ellwand.app.Output;
 import ellwand.app.PagePictures;
-import ellwand.app.ReferenceRun;
 import ellwand.file.job.Renaming;
 import ellwand.file.source.Json;
 import ellwand.problem.InputException;
@@ -24,7 +23,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Consumer;
@@ -38,9 +36,6 @@ public final class Desk implements AutoCloseable {
   private static final int MOST_DRAWING_BYTES = 20_000_000;
   private static final int UNPROCESSABLE = 422;
 
-  /** As many as lie beside a large piece. */
-  private static final int REFERENCE_SHEETS = 4;
-
   /** Along the longer side of a page's picture. */
   private static final int MOST_DOTS = 2400;
 
@@ -51,7 +46,6 @@ public final class Desk implements AutoCloseable {
   private final Guard guard;
   private final Keeper keeper;
   private final Previews previews = new Previews();
-  private final Darkroom photos = new Darkroom();
   private final String host;
 
   private Desk(Path folder, Keeper keeper, String host, int port) {
@@ -150,38 +144,7 @@ public final class Desk implements AutoCloseable {
     config.routes.post("/jobs", this::begin);
     config.routes.post("/jobs/made", this::make);
     config.routes.post("/jobs/drawing", Desk::draw);
-    config.routes.post(
-        "/jobs/photos", request -> json(request, Json.object().put("lot", photos.begin())));
-    config.routes.post("/jobs/photo", this::photo);
-    config.routes.get(
-        "/reference",
-        request -> {
-          String paper = word(request.queryParam("paper"));
-          send(
-              request,
-              new Output("reference sheets.pdf", () -> ReferenceRun.pdf(paper, REFERENCE_SHEETS)));
-        });
-    config.routes.post(
-        "/jobs/photos/look",
-        request ->
-            request
-                .contentType("application/json")
-                .result(photos.look(lot(request), dots(request)).json()));
-    config.routes.get(
-        "/jobs/photos/picture",
-        request -> request.contentType("image/jpeg").result(photos.seen(lot(request)).picture()));
-    config.routes.post(
-        "/jobs/photos/style",
-        request ->
-            json(
-                request,
-                photos
-                    .style(
-                        lot(request),
-                        body(request),
-                        request.queryParam("allowance"),
-                        request.queryParam("included"))
-                    .json()));
+    new PhotoRoutes().in(config);
     config.routes.get("/job", request -> json(request, job(request).json()));
     config.routes.sse("/job/news", tab -> job(tab.ctx()).tabs().add(tab));
     config.routes.post("/job/edit", this::edit);
@@ -235,11 +198,11 @@ public final class Desk implements AutoCloseable {
     json(request, Json.object().set("problems", Problems.json(e.problems())));
   }
 
-  private static void json(Context request, JsonNode answer) {
+  static void json(Context request, JsonNode answer) {
     request.contentType("application/json").result(answer.toString());
   }
 
-  private static JsonNode body(Context request) {
+  static JsonNode body(Context request) {
     try {
       JsonNode body = JSON.readTree(request.bodyAsBytes());
       if (body.isObject()) {
@@ -253,7 +216,7 @@ public final class Desk implements AutoCloseable {
     throw InputException.of("the page sent what cannot be read", "Load the page again");
   }
 
-  private static String word(String text) {
+  static String word(String text) {
     return Optional.ofNullable(text)
         .orElseThrow(() -> InputException.of("the page did not say which", "Load the page again"));
   }
@@ -298,22 +261,6 @@ public final class Desk implements AutoCloseable {
     }
     Newcomer made = Newcomer.made(body.path("name").asText(), entries);
     json(request, Json.object().put("name", room.create(made.name(), made.bytes())));
-  }
-
-  private void photo(Context request) {
-    photos.add(lot(request), word(request.queryParam("file")), request.bodyAsBytes());
-    json(request, Json.object());
-  }
-
-  private static int lot(Context request) {
-    return whole(request.queryParam("lot"));
-  }
-
-  private static OptionalDouble dots(Context request) {
-    String dots = request.queryParam("dots");
-    return dots == null || dots.isBlank()
-        ? OptionalDouble.empty()
-        : OptionalDouble.of(whole(dots.strip()));
   }
 
   /** Reads a drawing; what is found in it is kept once its maker has named it. */
@@ -439,7 +386,7 @@ public final class Desk implements AutoCloseable {
     request.contentType("image/png").result(png);
   }
 
-  private static int whole(String text) {
+  static int whole(String text) {
     try {
       return Integer.parseInt(word(text));
     } catch (NumberFormatException e) {
@@ -447,7 +394,7 @@ public final class Desk implements AutoCloseable {
     }
   }
 
-  private static void send(Context request, Output output) {
+  static void send(Context request, Output output) {
     request.contentType(type(output.name()));
     request.header("Content-Disposition", "inline; filename*=UTF-8''" + encoded(output.name()));
     request.result(output.bytes());

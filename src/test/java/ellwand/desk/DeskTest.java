@@ -7,13 +7,18 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.json.JsonMapper;
 import ellwand.problem.InputException;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Predicate;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -254,6 +259,30 @@ class DeskTest {
     assertEquals(422, refused.status());
     assertTrue(refused.text().contains("napkin"), refused.text());
     assertEquals(409, maker.get("/job/print?paper=A4&of=marker&" + JOB).status());
+  }
+
+  /** The page's forms know every word that a step of the file may hold, and no other. */
+  @Test
+  void everyStepHasAForm() throws IOException {
+    String page = resource("/ellwand/desk/places/steps.js");
+    Set<String> asked = new TreeSet<>();
+    Matcher keys =
+        Pattern.compile("(?:key: |name\\(|length\\(|point\\(|edge\\(|choice\\()'([a-z ]+)'")
+            .matcher(page);
+    while (keys.find()) {
+      asked.add(keys.group(1));
+    }
+    Set<String> known = new TreeSet<>();
+    new JsonMapper()
+        .readTree(resource("/ellwand/job.schema.json"))
+        .at("/$defs/step/properties")
+        .fieldNames()
+        .forEachRemaining(known::add);
+    assertEquals(known, asked);
+  }
+
+  private static String resource(String name) throws IOException {
+    return new String(DeskTest.class.getResourceAsStream(name).readAllBytes());
   }
 
   @Test
