@@ -10,6 +10,16 @@ final class Fitted {
 
   /** How far the farthest one is off then. */
   static double worst(List<Point> truth, List<Point> found) {
+    List<Point> laid = onto(truth, found);
+    double worst = 0;
+    for (int i = 0; i < truth.size(); i++) {
+      worst = Math.max(worst, laid.get(i).distance(truth.get(i)));
+    }
+    return worst;
+  }
+
+  /** The found points then. */
+  static List<Point> onto(List<Point> truth, List<Point> found) {
     Point a = middle(truth);
     Point b = middle(found);
     double dot = 0;
@@ -22,13 +32,10 @@ final class Fitted {
     }
     double c = dot / Math.hypot(dot, cross);
     double s = cross / Math.hypot(dot, cross);
-    double worst = 0;
-    for (int i = 0; i < truth.size(); i++) {
-      Point p = found.get(i).minus(b);
-      Point turned = new Point(c * p.x() - s * p.y(), s * p.x() + c * p.y());
-      worst = Math.max(worst, turned.distance(truth.get(i).minus(a)));
-    }
-    return worst;
+    return found.stream()
+        .map(p -> p.minus(b))
+        .map(p -> new Point(c * p.x() - s * p.y(), s * p.x() + c * p.y()).plus(a))
+        .toList();
   }
 
   private static Point middle(List<Point> points) {
