@@ -88,12 +88,6 @@ record Camera(double[] lens, double[] turn, double[] shift) {
     return eye;
   }
 
-  /** Angle between the line of sight to a place on the plane and straight down, degrees. */
-  double slantDegrees(Point mm) {
-    double[] eye = eye();
-    return Math.toDegrees(Math.atan2(Math.hypot(mm.x() - eye[0], mm.y() - eye[1]), eye[2]));
-  }
-
   /**
    * The camera that sees a plane as a homography from mm to pixels says, without distortion.
    *

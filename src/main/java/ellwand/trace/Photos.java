@@ -20,6 +20,9 @@ public final class Photos {
   /** Corners that are farther off than that do not lie on one plane, mm. */
   private static final double WORST_CORNER_MM = 0.2;
 
+  /** Unless it is only that they are measured no better, pixels. */
+  private static final double UNSURE_CORNER_PX = 0.3;
+
   /** A paper that lifts more is told of, mm. */
   private static final double LIFT_TOLD_MM = 2;
 
@@ -71,6 +74,7 @@ public final class Photos {
     List<String> notes = new ArrayList<>();
     checkFlat(survey, photos, views, notes);
     checkPrinted(survey, photos, seen, notes);
+    tellLenses(survey, photos, notes);
     List<Outline> papers = survey.sheets().stream().map(Photos::paper).toList();
     Box box = papers.stream().map(Outline::box).reduce(Box::union).orElseThrow();
     List<double[]> gains = new Whites(survey, photos, seen).gains();
@@ -155,6 +159,7 @@ public final class Photos {
         OptionalDouble off = survey.offPx(i, sheet.sheet());
         Point middle = sheet.onPlane(sheet.sheet().field().centre());
         if (off.isPresent()
+            && off.getAsDouble() > UNSURE_CORNER_PX
             && off.getAsDouble() / views.get(i).pixelsPerMm(middle) > WORST_CORNER_MM) {
           throw at(
               photos.get(i).file(),
@@ -173,6 +178,19 @@ public final class Photos {
                     + " more.",
                 sheet.sheet(),
                 lift));
+      }
+    }
+  }
+
+  private static void tellLenses(Survey survey, List<PhotoFile> photos, List<String> notes) {
+    for (int i = 0; i < photos.size(); i++) {
+      if (!survey.tellsLens(i)) {
+        notes.add(
+            photos.get(i).file()
+                + ": the sheets take up too little of the photo to tell how its lens bends; a usual"
+                + " one is taken, with the focal length "
+                + (photos.get(i).focalShare().isPresent() ? "that the file says" : "of a telephone")
+                + ", and places far from the sheets are in doubt.");
       }
     }
   }

@@ -41,6 +41,10 @@ final class Survey {
   private static final double FOCAL_UNSAID = 0.35;
 
   private static final double FOCAL_SAID = 0.08;
+
+  /** Of telephones, 26 mm on 35 mm film (common practice): a share of the diagonal. */
+  private static final double USUAL_FOCAL = 26 / Math.hypot(24, 36);
+
   private static final double[] LENS = {FOCAL_UNSAID, 0.015, 0.015, 0.1, 0.05};
 
   /** How far printed paper on a table usually lifts, mm. */
@@ -68,10 +72,14 @@ final class Survey {
   private double cornerPx = CORNER_PX;
   private DMatrixRMaj covariance;
 
+  /** What each lens's numbers have changed by in rounds that are over. */
+  private final double[] changedLens;
+
   private Survey(List<Shot> shots) {
     this.shots = shots;
     lenses = 1 + shots.stream().mapToInt(Shot::lens).max().orElse(0);
     cameras = new Camera[shots.size()];
+    changedLens = new double[lenses * LENS_NUMBERS];
   }
 
   /**
@@ -156,8 +164,7 @@ final class Survey {
     }
     int width = shot.photo.picture().getWidth();
     int height = shot.photo.picture().getHeight();
-    double focal =
-        Math.hypot(width, height) * shot.photo.focalShare().orElse(26 / Math.hypot(24, 36));
+    double focal = Math.hypot(width, height) * shot.photo.focalShare().orElse(USUAL_FOCAL);
     cameras[i] =
         Camera.of(Homography.between(mm, pixels), focal, (width - 1) / 2.0, (height - 1) / 2.0);
     for (SeenSheet seen : shot.sheets) {
@@ -292,7 +299,8 @@ final class Survey {
         boolean said = focalSaid(lens);
         for (int i = 0; i < LENS_NUMBERS; i++) {
           double usual = i == Camera.FOCAL && said ? FOCAL_SAID : LENS[i];
-          off[at++] = (since(lens, i) + changes[lens * LENS_NUMBERS + i]) / usual;
+          int number = lens * LENS_NUMBERS + i;
+          off[at++] = (changedLens[number] + changes[number]) / usual;
         }
       }
       for (LaidSheet sheet : sheets) {
@@ -302,13 +310,6 @@ final class Survey {
       }
     }
   }
-
-  /** What a lens's number has changed by in rounds that are over. */
-  private double since(int lens, int number) {
-    return changedLens[lens * LENS_NUMBERS + number];
-  }
-
-  private double[] changedLens = new double[0];
 
   private boolean focalSaid(int lens) {
     return shots.stream().anyMatch(s -> s.lens == lens && s.photo.focalShare().isPresent());
@@ -320,9 +321,6 @@ final class Survey {
   }
 
   private void solve() {
-    if (changedLens.length == 0) {
-      changedLens = new double[lenses * LENS_NUMBERS];
-    }
     Off off = new Off();
     UnconstrainedLeastSquares<DMatrixRMaj> solver =
         FactoryOptimization.levenbergMarquardt(null, false);
@@ -376,9 +374,10 @@ final class Survey {
     }
   }
 
-  /** Root of the mean square by which corners are off, pixels. */
-  double cornerPx() {
-    return cornerPx;
+  /** Whether the sheets tell how a photo's lens bends, or only what is usual does. */
+  boolean tellsLens(int shot) {
+    int k1 = shots.get(shot).lens * LENS_NUMBERS + Camera.K1;
+    return Math.sqrt(covariance.get(k1, k1)) < LENS[Camera.K1] / 2;
   }
 
   List<LaidSheet> sheets() {
@@ -401,7 +400,7 @@ final class Survey {
     return laid.get(sheetIndex.get(sheet));
   }
 
-  /** The same of one sheet in one photo, if it is seen there. */
+  /** How far corners of one sheet are off in one photo, if it is seen there, pixels. */
   OptionalDouble offPx(int shot, ReferenceSheet sheet) {
     int index = sheetIndex.get(sheet);
     OptionalDouble mean =

@@ -1,6 +1,5 @@
 package ellwand.trace;
 
-import ellwand.geometry.Motion;
 import ellwand.geometry.Outline;
 import ellwand.geometry.Path;
 import ellwand.geometry.Point;
@@ -148,7 +147,11 @@ public final class PhotoTrials {
   }
 
   private static String found(Outline truth, TracedPaper traced, Scene scene) {
-    List<Point> rim = laidOn(truth, traced.rim().even(2).points(), scene);
+    // What becomes the piece: the edges that were drawn of the border, with their corners.
+    List<Point> drawn = new ArrayList<>();
+    traced.edges().edges().forEach(edge -> drawn.addAll(edge.flattened(0.02)));
+    drawn.addAll(new Rim(List.copyOf(drawn)).even(0.5).points());
+    List<Point> rim = laidOn(truth, drawn, scene);
     double[] off = rim.stream().mapToDouble(truth::distance).sorted().toArray();
     double worst = off[off.length - 1];
     double length = farthest(rim) / farthest(truth.points()) - 1;
@@ -166,7 +169,9 @@ public final class PhotoTrials {
         doubts);
   }
 
-  /** Brought from the frame of whichever sheet it is, then turned and shifted until it lies best. */
+  /**
+   * Brought from the frame of whichever sheet it is, then turned and shifted until it lies best.
+   */
   private static List<Point> laidOn(Outline truth, List<Point> rim, Scene scene) {
     List<Point> best = List.of();
     double least = Double.POSITIVE_INFINITY;
