@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.Optional;
 
 /** What stands with the lines of a piece: entries as in a job's piece, or sentences. */
-final class PieceWords {
+public final class PieceWords {
 
   private PieceWords() {}
 
@@ -23,8 +23,8 @@ final class PieceWords {
         .orElseGet(Json::object);
   }
 
-  /** A text that is a list of entries, as tree. */
-  private static Optional<ObjectNode> entries(String text) {
+  /** A text that is a list of entries, as tree; nothing if it is none. */
+  public static Optional<ObjectNode> entries(String text) {
     try {
       Tree tree = Tree.ofYaml(new Source("", text.getBytes(StandardCharsets.UTF_8), text));
       return tree.root() instanceof ObjectNode entries ? Optional.of(entries) : Optional.empty();

@@ -57,7 +57,19 @@ public final class PiecesInSizes {
       return base;
     }
     PiecesInSizes in = new PiecesInSizes(drawing, drawing.sizes().get(), asked);
-    return base.stream().map(in::graded).toList();
+    return base.stream().map(in::located).toList();
+  }
+
+  private FoundPiece located(FoundPiece piece) {
+    try {
+      return graded(piece);
+    } catch (InputException e) {
+      throw new InputException(
+          e.problems().stream()
+              .map(p -> p.piece().isPresent() ? p : p.piece(piece.calledInDrawing()))
+              .map(p -> p.file().isPresent() ? p : p.at(drawing.file(), piece.line()))
+              .toList());
+    }
   }
 
   private FoundPiece graded(FoundPiece piece) {

@@ -6,6 +6,7 @@ import ellwand.file.drawn.Arc;
 import ellwand.file.drawn.DrawnLine;
 import ellwand.file.drawn.Label;
 import ellwand.file.drawn.LineBuilder;
+import ellwand.file.drawn.PieceWords;
 import ellwand.file.drawn.SafeName;
 import ellwand.file.source.Json;
 import ellwand.file.source.Yaml;
@@ -385,7 +386,7 @@ final class PieceBlock {
     if (words.containsKey(GRAIN)) {
       entries.put("grain", words.get(GRAIN));
     }
-    Optional.ofNullable(words.get(OWN)).flatMap(PieceNotes::entries).ifPresent(entries::setAll);
+    Optional.ofNullable(words.get(OWN)).flatMap(PieceWords::entries).ifPresent(entries::setAll);
     for (PieceNotes.Note edge : notes.of(PieceNotes.EDGE)) {
       edge.entries().ifPresent(e -> entries.withObject("/edges").set(edge.value(), e));
     }

@@ -2,13 +2,10 @@ package ellwand.file.interchange;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import ellwand.file.drawn.DrawnLine;
+import ellwand.file.drawn.PieceWords;
 import ellwand.file.drawn.SafeName;
-import ellwand.file.source.Source;
-import ellwand.file.source.Tree;
 import ellwand.geometry.Point;
 import ellwand.geometry.Segment;
-import ellwand.problem.InputException;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -58,7 +55,7 @@ final class PieceNotes {
             new Note(
                 known,
                 SafeName.of(name),
-                brace < 0 ? Optional.empty() : entries(value.substring(brace)),
+                brace < 0 ? Optional.empty() : PieceWords.entries(value.substring(brace)),
                 at,
                 degrees));
       }
@@ -72,16 +69,6 @@ final class PieceNotes {
 
   static boolean knows(String key) {
     return List.of(EDGE, POINT, LINE, NOTCH).stream().anyMatch(key::equalsIgnoreCase);
-  }
-
-  /** A text in braces as entries; none if it is none. */
-  static Optional<ObjectNode> entries(String text) {
-    try {
-      Tree tree = Tree.ofYaml(new Source("", text.getBytes(StandardCharsets.UTF_8), text));
-      return tree.root() instanceof ObjectNode entries ? Optional.of(entries) : Optional.empty();
-    } catch (InputException e) {
-      return Optional.empty();
-    }
   }
 
   List<Note> of(String key) {

@@ -150,4 +150,58 @@ class DxfReaderTest {
       assertEquals(0, e.problems().stream().filter(p -> p.file().isEmpty()).count());
     }
   }
+
+  /** A piece of four corners in one size, as a light polyline and without turn points. */
+  private static String block(String size, double length, double width, int first) {
+    double[][] corners = {{0, 0}, {length, 0}, {length, width}, {0, width}};
+    StringBuilder text = new StringBuilder();
+    text.append("0\nBLOCK\n8\n0\n2\nF-" + size + "\n70\n0\n10\n0.0\n20\n0.0\n");
+    text.append("0\nLWPOLYLINE\n8\n1\n90\n4\n70\n1\n");
+    for (int i = 0; i < 4; i++) {
+      double[] at = corners[(first + i) % 4];
+      text.append("10\n" + at[0] + "\n20\n" + at[1] + "\n");
+    }
+    for (String words : List.of("Piece Name: front", "Size: " + size, "Quantity: 1,1")) {
+      text.append("0\nTEXT\n8\n1\n10\n9.0\n20\n9.0\n40\n5.0\n1\n" + words + "\n");
+    }
+    return text + "0\nLINE\n8\n7\n10\n10.0\n20\n30.0\n11\n90.0\n21\n30.0\n0\nENDBLK\n8\n0\n";
+  }
+
+  private static byte[] nested(String... blocks) {
+    return ("0\nSECTION\n2\nBLOCKS\n"
+            + String.join("", blocks)
+            + "0\nENDSEC\n0\nSECTION\n2\nENTITIES\n0\nTEXT\n8\n1\n10\n0.0\n20\n0.0\n40\n5.0\n"
+            + "1\nSample Size: 40\n0\nTEXT\n8\n1\n10\n0.0\n20\n0.0\n40\n5.0\n1\nUnits: METRIC\n"
+            + "0\nENDSEC\n0\nEOF\n")
+        .getBytes(StandardCharsets.US_ASCII);
+  }
+
+  @Test
+  void sizesOfAnotherProgramBecomeAGradedPiece() {
+    Converted read =
+        Interchange.read(
+            nested(block("38", 380, 190, 0), block("40", 400, 200, 2), block("42", 425, 212, 1)));
+    assertEquals(List.of("38", "40", "42"), read.file().design().sizes().names());
+    assertEquals("40", read.file().design().sizes().base());
+    for (double[] size : new double[][] {{38, 380, 190}, {40, 400, 200}, {42, 425, 212}}) {
+      Piece front = read.file().style().pieces(Integer.toString((int) size[0])).get(0);
+      assertEquals(size[1], box(front).length(), 0.01);
+      assertEquals(size[2], box(front).width(), 0.01);
+      assertEquals("pair", front.cutFrom("main").orElseThrow().toString());
+    }
+  }
+
+  @Property(tries = 60)
+  void brokenSizesAreReadOrRefused(@ForAll long seed) {
+    Random random = new Random(seed);
+    byte[] dxf = nested(block("38", 380, 190, 0), block("40", 400, 200, 2));
+    for (int i = 0; i < 4; i++) {
+      dxf[random.nextInt(dxf.length)] = (byte) (' ' + random.nextInt(95));
+    }
+    try {
+      Interchange.read(dxf);
+    } catch (InputException e) {
+      assertTrue(e.getMessage().startsWith("a.dxf"), e.getMessage());
+    }
+  }
 }
