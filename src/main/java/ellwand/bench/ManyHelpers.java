@@ -195,7 +195,9 @@ public final class ManyHelpers {
   void serve(
       @Parameters(index = "0") String asker,
       @Parameters(index = "1") int helpers,
-      @Parameters(index = "2") boolean searching) {
+      @Parameters(index = "2") boolean searching)
+      throws InterruptedException {
+    List<Thread> threads = new ArrayList<>();
     for (int i = 0; i < helpers; i++) {
       Helper helper =
           new Helper(
@@ -205,17 +207,21 @@ public final class ManyHelpers {
               Optional.empty(),
               Optional.empty(),
               text -> {});
-      new Thread(
-              () -> {
-                try {
-                  helper.run(new Stop());
-                } catch (InterruptedException e) {
-                  Thread.currentThread().interrupt();
-                }
-              })
-          .start();
+      threads.add(new Thread(() -> help(helper)));
+      threads.get(i).start();
       // Systems that all begin at once keep one another from their beats.
       pause(BETWEEN_MILLIS);
+    }
+    for (Thread thread : threads) {
+      thread.join();
+    }
+  }
+
+  private static void help(Helper helper) {
+    try {
+      helper.run(new Stop());
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
     }
   }
 
