@@ -277,6 +277,7 @@ public final class Placing {
   private Optional<Found> searchStretch(Found start, int stretch, double until, double limitMm) {
     Request part = request.with(spending.until(until)).with(request.seed().child(searches++));
     LaidStretch placed = start.stretches().get(stretch);
+    Found before = betterAndBetter.peekFirst();
     Outcome outcome =
         placed
             .task()
@@ -298,7 +299,23 @@ public final class Placing {
     return outcome
         .layout()
         .filter(layout -> layout.length() <= limitMm)
-        .map(layout -> keep(start.with(stretch, layout)));
+        .map(layout -> settled(start.with(stretch, layout), before));
+  }
+
+  /**
+   * Keeps what came of a search. Of layouts of one length that several threads told of it is the
+   * one that stays, whichever came first, so that steps repeat.
+   *
+   * @param before the best when the search began; null if there was none
+   */
+  private synchronized Found settled(Found found, Found before) {
+    Found told = betterAndBetter.peekFirst();
+    if (told == null || told == before || told.clothMm() != found.clothMm()) {
+      return keep(found);
+    }
+    betterAndBetter.removeFirst();
+    betterAndBetter.addFirst(found);
+    return found;
   }
 
   /** The steps that this effort took so far, on each thread. */
