@@ -144,7 +144,7 @@ final class Browser implements AutoCloseable {
           return found;
         }
       } catch (StaleElementReferenceException
-          | org.openqa.selenium.ElementClickInterceptedException e) {
+          | org.openqa.selenium.ElementNotInteractableException e) {
         last = e;
       }
       pause();

@@ -37,9 +37,12 @@ const outline = piece => piece.cutting ?? piece.edges.flatMap(edge => edge.line)
 
 async function draw(desk) {
   drawn = await desk.get('/job/pieces', {size});
-  waiting = null;
+  const form = side.querySelector('form.step:not([data-done])');
+  if (!form) waiting = null;
   drawBoard(desk);
   tell(desk);
+  // Who is filling a form in goes on, whatever has changed meanwhile; its place is the last there.
+  if (form && drawn.pieces.some(piece => piece.name === chosen?.piece)) side.lastElementChild.replaceChildren(form);
 }
 
 function drawBoard(desk) {

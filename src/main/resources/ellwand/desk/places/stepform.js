@@ -37,6 +37,7 @@ export function stepForm(desk, {piece, pieces, step, keep, pick}) {
       made[field.key] = made[field.key] === undefined ? value : [made[field.key], value];
     });
     pick(null);
+    event.currentTarget.dataset.done = 'yes';
     keep(made);
   }}, h('label', {}, 'What is done', what), fields,
   h('div', {class: 'row'}, h('button', {class: 'main', type: 'submit'}, step ? 'Change the step' : 'Do it')));
