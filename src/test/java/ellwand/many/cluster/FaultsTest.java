@@ -57,10 +57,10 @@ class FaultsTest {
   }
 
   @Test
-  void helperThatIsInterruptedGivesItsTaskBack() throws Exception {
+  void helperThatIsAskedToEndGivesItsTaskBack() throws Exception {
     Errand errand = atHelper(Toy.takes(Duration.ofSeconds(1), "cuff"), Duration.ofSeconds(3));
     helpers.get(0).says("begun cuff", 1);
-    helpers.get(0).signal("INT");
+    helpers.get(0).signal("TERM");
     assertEquals(Toy.made("cuff"), result(errand));
     helpers.get(0).says("ended", 1);
     assertTrue(helpers.get(0).ends());
@@ -134,7 +134,7 @@ class FaultsTest {
     helpers.get(0).says("begun", 3);
     helpers.get(0).kill();
     helpers.get(1).says("begun", 3);
-    helpers.get(1).signal("INT");
+    helpers.get(1).signal("TERM");
     helpers.get(2).says("begun", 3);
     helpers.get(2).kill();
     helper(5);

@@ -18,7 +18,7 @@ final class ToyHelper {
    */
   public static void main(String[] args) throws InterruptedException {
     Stop stop = new Stop();
-    Signals.register("INT", stop::request);
+    Signals.register("TERM", stop::request);
     Optional<Path> keys = args.length > 3 ? Optional.of(Path.of(args[3])) : Optional.empty();
     List<Thread> helpers = new ArrayList<>();
     for (int i = 0; i < Integer.parseInt(args[1]); i++) {
