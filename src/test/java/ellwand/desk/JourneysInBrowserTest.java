@@ -13,61 +13,17 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import javax.imageio.ImageIO;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.interactions.Actions;
 
 /** Ways through all places of the desk, by people who go about it otherwise. */
-class JourneysInBrowserTest {
+class JourneysInBrowserTest extends InBrowser {
 
   private static final List<String> PLACES =
       List.of("Pieces", "Cloths", "Table", "Order", "Paper", "New", "First steps");
-
-  @TempDir static Path downloads;
-  private static Browser browser;
-
-  @TempDir Path folder;
-  private Desk desk;
-
-  @BeforeAll
-  static void browser() {
-    browser = Browser.open(downloads);
-  }
-
-  @AfterAll
-  static void quit() {
-    if (browser != null) {
-      browser.close();
-    }
-  }
-
-  @BeforeEach
-  void open() {
-    desk = Desk.start(folder, "127.0.0.1", 0);
-    browser.size(1280, 900);
-    browser.go(desk.address());
-  }
-
-  @AfterEach
-  void close() {
-    desk.close();
-  }
-
-  private void press(String words) {
-    browser.waitFor(
-        "Enter is pressed on " + words,
-        () -> {
-          browser.named(words).sendKeys(Keys.ENTER);
-          return true;
-        });
-  }
 
   private static void replace(String css, String text, Keys then) {
     browser.type(css, Keys.chord(Keys.CONTROL, "a"), text, then);
