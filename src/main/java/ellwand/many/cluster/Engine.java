@@ -6,6 +6,7 @@ import ellwand.problem.InputException;
 import java.net.BindException;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.time.Instant;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -23,6 +24,13 @@ import org.apache.pekko.cluster.typed.JoinSeedNodes;
 final class Engine {
 
   private static final String SYSTEM = "ellwand";
+  private static final Duration POLL = Duration.ofMillis(10);
+
+  /** It takes moments, on a busy machine some seconds. */
+  private static final Duration FOUNDING = Duration.ofSeconds(60);
+
+  /** Leaving in good order takes less; see the phases of leaving in cluster.conf. */
+  private static final Duration LEAVING = Duration.ofSeconds(10);
 
   private Engine() {}
 
@@ -51,7 +59,29 @@ final class Engine {
     return e != null && (e instanceof BindException || bindFailed(e.getCause()));
   }
 
-  /** Joins the cluster at one place, or makes its own if that is where it is itself. */
+  /**
+   * Makes a cluster of its own, and waits until that stands. Before, it cannot be left in good
+   * order: the place would stay taken until Pekko's time for leaving is over.
+   */
+  static void found(ActorSystem<?> system) {
+    join(system, place(system));
+    Instant late = Instant.now().plus(FOUNDING);
+    while (!Cluster.get(system).selfMember().status().equals(MemberStatus.up())
+        && Instant.now().isBefore(late)) {
+      pause();
+    }
+  }
+
+  private static void pause() {
+    try {
+      Thread.sleep(POLL.toMillis());
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new IllegalStateException(e);
+    }
+  }
+
+  /** Joins the cluster at one place. */
   static void join(ActorSystem<?> system, Place first) {
     Address address = new Address("pekko", SYSTEM, written(first.host()), first.port());
     Cluster.get(system).manager().tell(new JoinSeedNodes(List.of(address)));
@@ -70,10 +100,13 @@ final class Engine {
   }
 
   /** Leaves the cluster and ends, or is left to end by itself after a time. */
-  static void end(ActorSystem<?> system, Duration most) {
+  static void end(ActorSystem<?> system) {
     system.terminate();
     try {
-      system.getWhenTerminated().toCompletableFuture().get(most.toMillis(), TimeUnit.MILLISECONDS);
+      system
+          .getWhenTerminated()
+          .toCompletableFuture()
+          .get(LEAVING.toMillis(), TimeUnit.MILLISECONDS);
     } catch (TimeoutException | ExecutionException e) {
       // Its threads are daemons.
     } catch (InterruptedException e) {

@@ -5,7 +5,6 @@ import ellwand.many.Errand;
 import ellwand.many.Task;
 import ellwand.many.Workshop;
 import ellwand.problem.InputException;
-import java.time.Duration;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentSkipListMap;
@@ -18,8 +17,6 @@ import org.apache.pekko.actor.typed.ActorSystem;
 
 /** A workshop that others help: this process's cores and those of whoever joins. */
 public final class HelpedWorkshop implements Workshop {
-
-  private static final Duration LEAVING = Duration.ofSeconds(5);
 
   private final Craft craft;
   private final int ownCores;
@@ -59,8 +56,8 @@ public final class HelpedWorkshop implements Workshop {
   private Door start(Door wanted) {
     ActorSystem<Foreman.Command> started =
         Engine.start(Foreman.create(this::say, cores::set), wanted, version);
+    Engine.found(started);
     Place place = Engine.place(started);
-    Engine.join(started, place);
     system = started;
     own =
         new Bench(
@@ -138,7 +135,7 @@ public final class HelpedWorkshop implements Workshop {
     }
     open.values().forEach(Handed::withdraw);
     own.close();
-    Engine.end(system, LEAVING);
+    Engine.end(system);
     answers.shutdown();
   }
 }

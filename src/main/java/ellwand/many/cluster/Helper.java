@@ -21,7 +21,6 @@ public final class Helper {
 
   private static final Duration POLL = Duration.ofMillis(100);
   private static final Duration KNOCK_AGAIN = Duration.ofSeconds(1);
-  private static final Duration LEAVING = Duration.ofSeconds(8);
 
   /** A joining that takes longer, on whatever machine, has something in its way. */
   private static final Duration JOINING = Duration.ofSeconds(60);
@@ -113,7 +112,7 @@ public final class Helper {
       refused(system, at);
     } finally {
       system.tell(Hand.Leave.NOW);
-      Engine.end(system, LEAVING);
+      Engine.end(system);
     }
   }
 

@@ -1,6 +1,5 @@
 package ellwand.many.cluster;
 
-import ellwand.many.Workshop;
 import java.time.Duration;
 import java.util.Optional;
 
@@ -11,12 +10,12 @@ final class ToyAsker {
 
   private ToyAsker() {}
 
-  /**
-   * @param args its port
-   */
+  /** Says its place as {@code open at ...}. */
   public static void main(String[] args) throws InterruptedException {
-    Door door = new Door(Place.here(Integer.parseInt(args[0])), Optional.empty());
-    try (Workshop workshop = HelpedWorkshop.open(new Toy(false), 1, door, System.out::println)) {
+    Door door = new Door(Place.here(0), Optional.empty());
+    try (HelpedWorkshop workshop =
+        HelpedWorkshop.open(new Toy(false), 1, door, System.out::println)) {
+      System.out.println("open at " + workshop.place().port());
       for (int i = 0; i < TASKS; i++) {
         workshop.give(Toy.takes(Toy.LONG, "first asker"), news -> {});
       }

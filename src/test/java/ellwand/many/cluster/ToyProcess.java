@@ -1,5 +1,6 @@
 package ellwand.many.cluster;
 
+import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assertions.fail;
 
 import java.io.BufferedReader;
@@ -19,6 +20,7 @@ final class ToyProcess implements AutoCloseable {
   static final long PATIENCE_SECONDS = 240;
 
   private final Process process;
+  private final Thread listening;
   private final List<String> lines = new CopyOnWriteArrayList<>();
 
   private ToyProcess(Class<?> main, List<String> args) {
@@ -32,7 +34,7 @@ final class ToyProcess implements AutoCloseable {
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
-    Thread listening = new Thread(this::listen, "listening");
+    listening = new Thread(this::listen, "listening");
     listening.setDaemon(true);
     listening.start();
   }
@@ -49,9 +51,25 @@ final class ToyProcess implements AutoCloseable {
     }
   }
 
-  /** Waits until it has said this often enough. */
-  void says(String part, int times) throws InterruptedException {
-    await(() -> said(part) >= times, () -> "'%s' was not said, but %s".formatted(part, lines));
+  /**
+   * Waits until it has said this often enough, but not for one that has ended.
+   *
+   * @return what it said behind that at last
+   */
+  String says(String part, int times) throws InterruptedException {
+    await(
+        () -> said(part) >= times || hasEnded(),
+        () -> "'%s' was not said, but %s".formatted(part, lines));
+    assertTrue(
+        said(part) >= times, () -> "it ended before it said '%s': %s".formatted(part, lines));
+    String last =
+        lines.stream().filter(line -> line.contains(part)).reduce((a, b) -> b).orElseThrow();
+    return last.substring(last.indexOf(part) + part.length());
+  }
+
+  /** Whether it has ended, and all that it said was heard. */
+  private boolean hasEnded() {
+    return !process.isAlive() && !listening.isAlive();
   }
 
   static void await(BooleanSupplier reached, Supplier<String> otherwise)
