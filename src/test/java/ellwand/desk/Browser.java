@@ -22,6 +22,7 @@ import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
 import org.openqa.selenium.chrome.ChromeOptions;
+import org.openqa.selenium.interactions.Actions;
 
 /** A real browser, where the machine has one. */
 final class Browser implements AutoCloseable {
@@ -33,6 +34,29 @@ final class Browser implements AutoCloseable {
 
   private final ChromeDriver driver;
   private final Path downloads;
+
+  /** Steps from the middle of a shape's box, in pixels, to where it lies uncovered all round. */
+  private static final String FREE_PLACE =
+      """
+      const shape = arguments[0];
+      shape.scrollIntoView({block: 'nearest', inline: 'nearest'});
+      const box = shape.getBoundingClientRect();
+      const middle = [box.x + box.width / 2, box.y + box.height / 2];
+      const hit = (x, y) => shape.contains(document.elementFromPoint(x, y));
+      const free = (x, y) => hit(x - 3, y - 3) && hit(x + 3, y - 3) && hit(x - 3, y + 3) && hit(x + 3, y + 3);
+      let best = null;
+      for (let i = 1; i < 24; i++) {
+        for (let k = 1; k < 24; k++) {
+          const x = box.x + box.width * i / 24;
+          const y = box.y + box.height * k / 24;
+          const off = Math.hypot(x - middle[0], y - middle[1]);
+          if (free(x, y) && (!best || off < best.off)) {
+            best = {off, at: [Math.round(x - middle[0]), Math.round(y - middle[1])]};
+          }
+        }
+      }
+      return best && best.at;
+      """;
 
   private Browser(ChromeDriver driver, Path downloads) {
     this.driver = driver;
@@ -124,6 +148,13 @@ final class Browser implements AutoCloseable {
           see(css).click();
           return true;
         });
+  }
+
+  /** A hand above a shape, near its middle and where nothing hides it. */
+  Actions over(WebElement shape) {
+    List<?> at = until("it can be touched", d -> (List<?>) script(FREE_PLACE, shape));
+    return new Actions(driver)
+        .moveToElement(shape, ((Number) at.get(0)).intValue(), ((Number) at.get(1)).intValue());
   }
 
   String text(String css) {

@@ -356,20 +356,14 @@ class DeskInBrowserTest extends InBrowser {
   }
 
   private void dragIntoAnother() {
-    WebElement copy = browser.see("[data-copy='0']");
-    WebElement other = browser.see("[data-copy='1']");
-    new Actions(browser.driver())
-        .keyDown(Keys.ALT)
-        .clickAndHold(copy)
-        .moveToElement(other)
-        .release()
-        .keyUp(Keys.ALT)
-        .perform();
+    browser.over(browser.see("[data-copy='0']")).keyDown(Keys.ALT).clickAndHold().perform();
+    browser.over(browser.see("[data-copy='1']")).release().keyUp(Keys.ALT).perform();
   }
 
   private void slide() {
-    new Actions(browser.driver())
-        .clickAndHold(browser.see("[data-copy='0']"))
+    browser
+        .over(browser.see("[data-copy='0']"))
+        .clickAndHold()
         .moveByOffset(15, 25)
         .release()
         .perform();

@@ -43,6 +43,10 @@ class TableInBrowserTest extends InBrowser {
     return browser.see("[data-copy='" + number + "']");
   }
 
+  private static void pick(int number) {
+    browser.over(copy(number)).click().perform();
+  }
+
   private static void waitForWords(String words) {
     browser.waitFor(words, () -> browser.text("#place").contains(words));
   }
@@ -60,20 +64,15 @@ class TableInBrowserTest extends InBrowser {
   }
 
   private static void dragOnto(int number, int other) {
-    new Actions(browser.driver())
-        .keyDown(Keys.ALT)
-        .clickAndHold(copy(number))
-        .moveToElement(copy(other))
-        .release()
-        .keyUp(Keys.ALT)
-        .perform();
+    browser.over(copy(number)).keyDown(Keys.ALT).clickAndHold().perform();
+    browser.over(copy(other)).release().keyUp(Keys.ALT).perform();
   }
 
   @Test
   void whatIsPinnedStaysWhileTheRestIsTidied() {
     laid("main");
     JsonNode before = marker("main");
-    copy(3).click();
+    pick(3);
     browser.click("Pin");
     browser.see(".copy.pinned .pin");
     assertTrue(copy(3).getAttribute("aria-label").contains("pinned"));
@@ -110,10 +109,10 @@ class TableInBrowserTest extends InBrowser {
   void twoChangePlacesAndGoBack() {
     laid("lining");
     JsonNode before = marker("lining").path("copies");
-    copy(0).click();
+    pick(0);
     browser.click("Change places with ...");
     waitForWords("Now choose what changes places with it");
-    copy(1).click();
+    pick(1);
     browser.waitFor(
         "they have", () -> !samePlace(before.path(0), marker("lining").at("/copies/0")));
     JsonNode after = marker("lining").path("copies");
@@ -136,9 +135,10 @@ class TableInBrowserTest extends InBrowser {
     WebElement one = copy(0);
     assertTrue(one.getAttribute("aria-label").startsWith(piece + ", garment 1, "));
     assertTrue(one.getAttribute("aria-label").contains("cuts "), one.getAttribute("aria-label"));
-    new Actions(browser.driver())
+    browser
+        .over(one)
         .keyDown(Keys.ALT)
-        .clickAndHold(one)
+        .clickAndHold()
         .moveByOffset(12, 9)
         .release()
         .keyUp(Keys.ALT)
@@ -346,8 +346,8 @@ class TableInBrowserTest extends InBrowser {
     browser.waitFor("it is nearer", () -> viewWidth() < before * 0.8);
     browser.click("All of it");
     browser.click("Several");
-    copy(0).click();
-    copy(1).click();
+    pick(0);
+    pick(1);
     waitForCount(".copy.chosen", 2);
     browser.script(
         "document.querySelectorAll('#place button, #place legend').forEach(e => {"
@@ -383,7 +383,7 @@ class TableInBrowserTest extends InBrowser {
   @Test
   void theTableIsForEverybody() {
     laid("main");
-    copy(2).click();
+    pick(2);
     browser.click("Pin");
     browser.see(".copy.pinned");
     browser.click("Left over");

@@ -16,6 +16,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.ToIntFunction;
+import java.util.stream.Stream;
 
 /** Grades the pieces of a drawing as it draws them in each size, or as its rules say. */
 public final class PiecesInSizes {
@@ -23,8 +26,8 @@ public final class PiecesInSizes {
   /** What a line may stray before it is told, mm: the trueness that is promised. */
   private static final double WORTH_SAYING_MM = 0.01;
 
-  /** The same for a notch, mm: cloth is not marked truer. */
-  private static final double NOTCH_MM = 0.5;
+  /** The same for a notch or an inner line, mm: cloth is not marked truer. */
+  private static final double INNER_MM = 0.5;
 
   private final Drawing drawing;
   private final DrawnSizes drawn;
@@ -106,11 +109,20 @@ public final class PiecesInSizes {
                 said.add(
                     "it is cut otherwise in size %s (%s), which a style says for all sizes"
                         .formatted(e.getKey(), Yaml.line(e.getValue().words().path("cut")))));
-    double off = notchesOff(fitted, own);
-    if (off > NOTCH_MM) {
+    double notches = farthest(fitted, own, PiecesInSizes::notches);
+    if (notches > INNER_MM) {
       said.add(
-          mm("its notches keep their share of the edge, in some size %.1f mm from the drawn", off));
+          mm(
+              "its notches keep their share of the edge, in some size %.1f mm from the drawn",
+              notches));
     }
+    double lines = farthest(fitted, own, PiecesInSizes::lineEnds);
+    if (lines > INNER_MM) {
+      said.add(
+          mm("its inner lines move with its points, in some size %.1f mm from the drawn", lines));
+    }
+    otherwise("notches", d -> d.notches().size(), piece, own).ifPresent(said::add);
+    otherwise("inner lines", d -> d.innerLines().size(), piece, own).ifPresent(said::add);
     return piece.graded(fitted.draft(), fitted.rules(), said);
   }
 
@@ -159,23 +171,56 @@ public final class PiecesInSizes {
     return rules;
   }
 
-  /** How far a notch lies in any size from the nearest that is drawn there, mm. */
-  private double notchesOff(GradeFit.Fitted fitted, Map<String, FoundPiece> own) {
+  /** What is drawn in some size another number of times, as pleats are. */
+  private Optional<String> otherwise(
+      String what, ToIntFunction<Draft> count, FoundPiece piece, Map<String, FoundPiece> own) {
+    int here = count.applyAsInt(piece.draft());
+    return own.entrySet().stream()
+        .filter(e -> count.applyAsInt(e.getValue().draft()) != here)
+        .findFirst()
+        .map(
+            e ->
+                "it has %d %s in size %s; the %d of size %s are those which a style draws in all sizes"
+                    .formatted(
+                        count.applyAsInt(e.getValue().draft()),
+                        what,
+                        e.getKey(),
+                        here,
+                        sizes.base()));
+  }
+
+  /** How far what is graded lies in any size from what is drawn there, or that from it, mm. */
+  private double farthest(
+      GradeFit.Fitted fitted, Map<String, FoundPiece> own, Function<Draft, List<Point>> places) {
     double most = 0;
     Sizes graded =
         new Sizes(sizes.names(), sizes.base(), Map.of(fitted.draft().name(), fitted.rules()));
     for (Map.Entry<String, FoundPiece> other : own.entrySet()) {
-      List<Point> drawnThere = notches(other.getValue().draft());
-      for (Point at : notches(graded.graded(fitted.draft(), other.getKey()))) {
-        most = Math.max(most, drawnThere.stream().mapToDouble(at::distance).min().orElse(0));
-      }
+      List<Point> drawnThere = places.apply(other.getValue().draft());
+      List<Point> gradedThere = places.apply(graded.graded(fitted.draft(), other.getKey()));
+      most = Math.max(most, farthest(gradedThere, drawnThere));
+      most = Math.max(most, farthest(drawnThere, gradedThere));
     }
     return most;
+  }
+
+  /** Of some points from the nearest of others; where there are none of these, from nothing. */
+  private static double farthest(List<Point> points, List<Point> others) {
+    return points.stream()
+        .mapToDouble(p -> others.stream().mapToDouble(p::distance).min().orElse(0))
+        .max()
+        .orElse(0);
   }
 
   private static List<Point> notches(Draft draft) {
     Piece piece = draft.piece();
     return piece.notches().stream().map((Notch n) -> at(piece, n)).toList();
+  }
+
+  private static List<Point> lineEnds(Draft draft) {
+    return draft.innerLines().stream()
+        .flatMap(line -> Stream.of(line.line().start(), line.line().end()))
+        .toList();
   }
 
   private static Point at(Piece piece, Notch notch) {

@@ -22,6 +22,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Random;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -31,6 +32,9 @@ import org.junit.jupiter.api.Test;
 class StyleDxfTest {
 
   private static final double SAME_MM = 0.01;
+
+  /** A curve comes back as many short ones, and grade rules move each of them by itself, mm. */
+  private static final double RULED_MM = 0.05;
 
   private static final double NOTCH_MM = 0.01;
 
@@ -80,7 +84,8 @@ class StyleDxfTest {
           cut,
           read.file().style().pieces(size),
           "size " + size,
-          piece -> base ? NOTCH_MM : keptMm(read, piece));
+          piece -> base ? NOTCH_MM : keptMm(read, piece),
+          piece -> !base && told(read, piece, "which a style draws in all sizes"));
       assertCuts(cut, read, size, base);
     }
   }
@@ -93,23 +98,26 @@ class StyleDxfTest {
               .filter(p -> p.name().equals(piece.name()))
               .findFirst()
               .orElseThrow();
-      boolean told =
-          read.found().get(piece.name()).said().stream()
-              .anyMatch(s -> s.startsWith("it is cut otherwise"));
-      if (base || !told) {
+      if (base || !told(read, piece.name(), "it is cut otherwise")) {
         assertEquals(cuts(piece), cuts(back), piece.name() + " in " + size);
       }
     }
   }
 
   private static double keptMm(Converted read, String piece) {
-    return read.found().get(piece).said().stream().anyMatch(s -> s.contains("notches keep"))
-        ? Double.POSITIVE_INFINITY
-        : KEPT_MM;
+    return told(read, piece, "notches keep") ? Double.POSITIVE_INFINITY : KEPT_MM;
+  }
+
+  private static boolean told(Converted read, String piece, String words) {
+    return read.found().get(piece).said().stream().anyMatch(s -> s.contains(words));
   }
 
   private static void assertSame(
-      List<Piece> expected, List<Piece> pieces, String size, ToDoubleFunction<String> notchMm) {
+      List<Piece> expected,
+      List<Piece> pieces,
+      String size,
+      ToDoubleFunction<String> notchMm,
+      Predicate<String> otherMarks) {
     assertEquals(
         expected.stream().map(Piece::name).sorted().toList(),
         pieces.stream().map(Piece::name).sorted().toList());
@@ -125,10 +133,12 @@ class StyleDxfTest {
           back.cuts().stream().map(c -> c.grain().orElse(back.grain()).word()).toList(),
           text);
       assertEquals(piece.fold(), back.fold(), text);
-      assertEquals(piece.innerLines().size(), back.innerLines().size(), text);
+      if (!otherMarks.test(piece.name())) {
+        assertEquals(piece.innerLines().size(), back.innerLines().size(), text);
+        assertNotches(piece, back, notchMm.applyAsDouble(piece.name()));
+      }
       assertEquals(piece.asks().value(), back.asks().value(), text);
       assertEdges(piece, back, text);
-      assertNotches(piece, back, notchMm.applyAsDouble(piece.name()));
     }
   }
 
@@ -197,7 +207,11 @@ class StyleDxfTest {
     assertEquals(List.of("92", "110", "140"), read.file().design().sizes().names());
     Converted one = Interchange.read(StyleDxf.bytes(tunic, List.of()), List.of("140"));
     assertSame(
-        tunic.style().pieces("140"), one.file().style().pieces("140"), "size 140", p -> NOTCH_MM);
+        tunic.style().pieces("140"),
+        one.file().style().pieces("140"),
+        "size 140",
+        p -> NOTCH_MM,
+        p -> false);
     InputException refused =
         assertThrows(
             InputException.class,
@@ -240,8 +254,9 @@ class StyleDxfTest {
                 .mapToDouble(Double::parseDouble)
                 .findFirst()
                 .orElse(0);
-        assertEquals(0, strays(ring(piece), ring(back)), SAME_MM + mm, back.name() + " " + size);
-        assertEquals(0, strays(ring(back), ring(piece)), SAME_MM + mm, back.name() + " " + size);
+        double kept = size.equals(file.design().sizes().base()) ? SAME_MM : RULED_MM + mm;
+        assertEquals(0, strays(ring(piece), ring(back)), kept, back.name() + " " + size);
+        assertEquals(0, strays(ring(back), ring(piece)), kept, back.name() + " " + size);
         assertEdges(piece, back, size);
         assertTrue(mm < 0.5, ruled.said()::toString);
       }
