@@ -61,9 +61,12 @@ function entry(at) {
   return at.reduce((node, name) => node?.[name], desk.job.entries);
 }
 
+/** Shows its pieces, unless another place was asked for while it was read. */
 async function open(name) {
+  const before = location.hash;
   await follow(name);
-  location.hash = '#' + encodeURIComponent(name) + '/pieces';
+  const place = location.hash === before ? 'pieces' : where()[1];
+  location.hash = '#' + encodeURIComponent(name) + '/' + place;
 }
 
 /** Fetches a job and hears what becomes of it. */
