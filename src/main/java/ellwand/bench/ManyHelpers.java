@@ -41,6 +41,7 @@ import picocli.CommandLine.Parameters;
 @Command(
     name = "many",
     description = "Measures what helpers bring and what they cost.",
+    subcommands = SeedRaces.class,
     mixinStandardHelpOptions = true)
 public final class ManyHelpers {
 
@@ -156,37 +157,6 @@ public final class ManyHelpers {
         OUT.printf("the same, two members: %.1f s, %.2f times as fast%n", both, alone / both);
       } finally {
         helper.destroyForcibly();
-      }
-    }
-  }
-
-  @Command(
-      name = "seeds",
-      mixinStandardHelpOptions = true,
-      description = "The best of 1, 4 and 16 seeds, each with the same effort.")
-  void seeds(
-      @Parameters(paramLabel = "FILE-or-DIR", arity = "1..*") List<Path> paths,
-      @Option(names = "--effort", defaultValue = "20s", description = "of each seed") String effort)
-      throws IOException {
-    OUT.printf("%-12s %8s %8s %8s %8s%n", "instance", "effort", "1", "4", "16");
-    for (Path path : paths) {
-      for (Path file : InstanceFile.in(path)) {
-        Instance instance = InstanceFile.read(file);
-        OUT.printf("%-12s %8s", instance.name(), effort);
-        double best = 0;
-        for (int seed = 1; seed <= 16; seed++) {
-          Result made =
-              Trial.run(instance, Request.of(Effort.parse(effort), new Seed(seed)).onThreads(1));
-          if (!Judge.faults(instance, made.placed()).isEmpty()) {
-            throw new IllegalStateException("seed " + seed + " is not legal");
-          }
-          best = Math.max(best, made.density());
-          if (seed == 1 || seed == 4 || seed == 16) {
-            OUT.printf(" %7.2f%%", 100 * best);
-            OUT.flush();
-          }
-        }
-        OUT.println();
       }
     }
   }

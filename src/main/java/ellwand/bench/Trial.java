@@ -26,7 +26,7 @@ final class Trial {
 
   private final List<Outline> outlines = new ArrayList<>();
 
-  private Trial(Instance instance) {
+  Trial(Instance instance) {
     this.instance = instance;
     for (int i = 0; i < instance.items().size(); i++) {
       Instance.Item item = instance.items().get(i);
@@ -94,7 +94,17 @@ final class Trial {
     return new Shape(flat);
   }
 
-  private List<PlacedItem> placed(Layout layout) {
+  /**
+   * The best layout of one search, which may go on from another.
+   *
+   * @param start one of this instance, to begin with
+   */
+  Layout layout(Optional<Layout> start, Request request) {
+    StripSearch search = new StripSearch(Strip.open(shapes, copies), NoFitUnion::rings);
+    return search.run(start, request, (layout, evaluations) -> {}).layout().orElseThrow();
+  }
+
+  List<PlacedItem> placed(Layout layout) {
     List<PlacedItem> placed = new ArrayList<>();
     for (int i = 0; i < layout.poses().size(); i++) {
       Layout.StripPose pose = layout.poses().get(i);

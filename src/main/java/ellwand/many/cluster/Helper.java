@@ -84,7 +84,9 @@ public final class Helper {
         said = false;
       } else if (knock == Knock.SHUT) {
         throw InputException.of(
-            "%s does not take this key, or shows one of another authority".formatted(at),
+            keys.isPresent()
+                ? "%s does not take this key, or shows none of the same authority".formatted(at)
+                : "%s asks for a key".formatted(at),
             "Both sides need keys made in one folder with 'helper --make-keys', and --keys");
       } else if (!said) {
         say.accept("Nobody asks at %s yet. Waiting.".formatted(at));
@@ -127,7 +129,7 @@ public final class Helper {
       if (Instant.now().isAfter(late) && !Engine.answered(system)) {
         say.accept(
             ("No answer so far. Whoever asks must reach this machine at %s: see to firewalls, or"
-                    + " say with --at how it does. If it has keys, this machine needs --keys.")
+                    + " say with --at how it does.")
                 .formatted(Engine.place(system)));
         return false;
       }

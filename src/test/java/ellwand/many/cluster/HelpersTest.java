@@ -10,12 +10,14 @@ import ellwand.many.Errand;
 import ellwand.many.Task;
 import ellwand.many.TaskFailed;
 import ellwand.problem.InputException;
+import ellwand.work.Stop;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import java.util.concurrent.CancellationException;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeUnit;
@@ -24,17 +26,16 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.condition.EnabledOnOs;
-import org.junit.jupiter.api.condition.OS;
 
-/** One who asks and one helper, a process of its own, with a core each. */
-@EnabledOnOs({OS.LINUX, OS.MAC})
+/** One who asks and one helper, with a core each. */
 class HelpersTest {
 
   private static final String VERSION = "the same";
 
   private static HelpedWorkshop workshop;
-  private static ToyProcess helper;
+  private static CompletableFuture<Void> helping;
+  private static final Stop END = new Stop();
+  private static final List<String> SAID = new CopyOnWriteArrayList<>();
 
   /** What keeps this machine's core busy, so that all else is done by the helper. */
   private Errand held;
@@ -42,19 +43,36 @@ class HelpersTest {
   @BeforeAll
   static void open() throws InterruptedException {
     workshop = open(0);
-    helper = ToyProcess.start(ToyHelper.class, workshop.place(), 1, VERSION);
+    helping = CompletableFuture.runAsync(() -> help(VERSION, END));
     ToyProcess.await(() -> workshop.cores() == 2, () -> "the helper did not come");
   }
 
   private static HelpedWorkshop open(int port) {
     Door door = new Door(Place.here(port), Optional.empty());
-    return HelpedWorkshop.open(new Toy(false), 1, door, text -> {}, VERSION);
+    return HelpedWorkshop.open(Toy.here(), 1, door, text -> {}, VERSION);
+  }
+
+  private static void help(String version, Stop stop) {
+    try {
+      new Helper(
+              Toy.there(SAID::add),
+              1,
+              workshop::place,
+              Optional.empty(),
+              Optional.empty(),
+              SAID::add,
+              version)
+          .run(stop);
+    } catch (InterruptedException e) {
+      throw new IllegalStateException(e);
+    }
   }
 
   @AfterAll
   static void close() {
+    END.request();
+    helping.join();
     workshop.close();
-    helper.close();
   }
 
   @BeforeEach
@@ -80,8 +98,8 @@ class HelpersTest {
       assertEquals(Toy.made("piece " + i), result(errands.get(i)));
       assertTrue(news.contains("piece " + i), news::toString);
     }
-    assertTrue(helper.said("begun piece") >= 1, "the helper did nothing");
-    assertTrue(helper.said("begun piece") <= 7, "the helper did all");
+    assertTrue(said("begun piece") >= 1, "the helper did nothing");
+    assertTrue(said("begun piece") <= 7, "the helper did all");
   }
 
   @Test
@@ -100,19 +118,19 @@ class HelpersTest {
     assertTrue(e.getCause().getMessage().contains("no room for the sleeve"), e::toString);
     Errand next = workshop.give(Toy.takes(Duration.ZERO, "next"), news -> {});
     assertEquals(Toy.made("next"), result(next));
-    assertEquals(1, helper.said("begun no room for the sleeve"));
+    assertEquals(1, said("begun no room for the sleeve"));
   }
 
   @Test
   void whatIsHurriedOrWithdrawnStops() throws Exception {
     Errand hurried = workshop.give(Toy.takes(Toy.LONG, "hurried"), news -> {});
-    helper.says("begun hurried", 1);
+    hears("begun hurried");
     hurried.hurry();
     assertEquals("stopped", result(hurried));
     Errand withdrawn = workshop.give(Toy.takes(Toy.LONG, "withdrawn"), news -> {});
-    helper.says("begun withdrawn", 1);
+    hears("begun withdrawn");
     withdrawn.withdraw();
-    helper.says("stopped withdrawn", 1);
+    hears("stopped withdrawn");
     assertThrows(CancellationException.class, () -> withdrawn.done().get());
   }
 
@@ -120,6 +138,21 @@ class HelpersTest {
   void placeThatIsTakenIsRefusedWithAWord() {
     InputException e = assertThrows(InputException.class, () -> open(workshop.place().port()));
     assertTrue(e.getMessage().contains("in use already"), e::getMessage);
+  }
+
+  @Test
+  void helperOfAnotherVersionIsRefusedWithAWord() {
+    InputException e = assertThrows(InputException.class, () -> help("another", new Stop()));
+    assertTrue(e.getMessage().contains("another version"), e::getMessage);
+    assertEquals(2, workshop.cores());
+  }
+
+  private static long said(String words) {
+    return SAID.stream().filter(line -> line.contains(words)).count();
+  }
+
+  private static void hears(String words) throws InterruptedException {
+    ToyProcess.await(() -> said(words) >= 1, () -> "'%s' not in %s".formatted(words, SAID));
   }
 
   private static String result(Errand errand) throws Exception {

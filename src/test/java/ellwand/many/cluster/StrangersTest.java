@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import ellwand.problem.InputException;
+import ellwand.work.Stop;
 import java.io.IOException;
 import java.net.InetSocketAddress;
 import java.net.Socket;
@@ -19,6 +20,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.function.Consumer;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -30,20 +32,19 @@ import org.junit.jupiter.api.io.TempDir;
 @EnabledOnOs({OS.LINUX, OS.MAC})
 class StrangersTest {
 
-  private static final String VERSION = "the same";
-
   @TempDir private static Path folder;
-  private static final List<String> SAID = new CopyOnWriteArrayList<>();
   private static List<Path> ours;
   private static Path theirs;
   private static HelpedWorkshop workshop;
+
+  private final List<String> said = new CopyOnWriteArrayList<>();
 
   @BeforeAll
   static void open() throws Exception {
     ours = new KeyMaker(folder.resolve("ours")).make(List.of("table", "attic"));
     theirs = new KeyMaker(folder.resolve("theirs")).make(List.of("stranger")).get(0);
     Door door = new Door(Place.here(0), Optional.of(ours.get(0)));
-    workshop = HelpedWorkshop.open(new Toy(false), 1, door, SAID::add, VERSION);
+    workshop = HelpedWorkshop.open(Toy.here(), 1, door, text -> {});
   }
 
   @AfterAll
@@ -83,27 +84,32 @@ class StrangersTest {
       random.nextBytes(garbage);
       say(garbage);
     }
-    try (ToyProcess helper =
-        ToyProcess.start(ToyHelper.class, workshop.place(), 1, VERSION, ours.get(1))) {
-      helper.says("Helping", 1);
-    }
+    Stop end = new Stop();
+    helper(
+            Optional.of(ours.get(1)),
+            text -> {
+              said.add(text);
+              end.request();
+            })
+        .run(end);
+    assertTrue(said.get(0).startsWith("Helping"), said::toString);
   }
 
   @Test
-  void keyOfAnotherAuthorityIsRefusedWithAWord() throws Exception {
-    try (ToyProcess helper =
-        ToyProcess.start(ToyHelper.class, workshop.place(), 1, VERSION, theirs)) {
-      helper.says("refused", 1);
-      assertEquals(1, helper.said("does not take this key"));
+  void whoHasAnotherKeyOrNoneIsRefusedWithAWord() {
+    for (Optional<Path> keys : List.of(Optional.of(theirs), Optional.<Path>empty())) {
+      InputException e =
+          assertThrows(InputException.class, () -> helper(keys, said::add).run(new Stop()));
+      assertTrue(
+          e.getMessage().contains(keys.isPresent() ? "does not take this key" : "asks for a key"),
+          e::getMessage);
+      assertEquals(List.of(), said);
+      assertEquals(1, workshop.cores());
     }
   }
 
-  @Test
-  void whoHasNoKeyIsNotLetIn() throws Exception {
-    try (ToyProcess helper = ToyProcess.start(ToyHelper.class, workshop.place(), 1, VERSION)) {
-      helper.says("No answer", 1);
-      assertEquals(0, helper.said("Helping"));
-    }
+  private static Helper helper(Optional<Path> keys, Consumer<String> say) {
+    return new Helper(Toy.there(text -> {}), 1, workshop::place, Optional.empty(), keys, say);
   }
 
   /** An alert of TLS is all there is: two bytes of content after a head of five (RFC 8446, 5.1). */

@@ -12,11 +12,24 @@ final class Toy implements Craft {
 
   static final Duration LONG = Duration.ofMinutes(5);
 
-  /** In a process of its own; there some work goes wrong that goes well elsewhere. */
+  /** There some work goes wrong that goes well elsewhere. */
   private final boolean helper;
 
-  Toy(boolean helper) {
+  private final Consumer<String> says;
+
+  private Toy(boolean helper, Consumer<String> says) {
     this.helper = helper;
+    this.says = says;
+  }
+
+  /** At whoever asks. */
+  static Toy here() {
+    return new Toy(false, text -> {});
+  }
+
+  /** At a helper. */
+  static Toy there(Consumer<String> says) {
+    return new Toy(true, says);
   }
 
   /** Takes so long, tells news every 100 ms, and is cut short by a stop. */
@@ -62,7 +75,7 @@ final class Toy implements Craft {
     }
     String[] asked = text(task.asked()).split(" ", 2);
     if (helper) {
-      System.out.println("begun " + asked[1]);
+      says.accept("begun " + asked[1]);
     }
     switch (task.kind()) {
       case "fails" -> throw new IllegalStateException(asked[1]);
@@ -83,7 +96,7 @@ final class Toy implements Craft {
           pause();
         }
         if (stop.wanted()) {
-          System.out.println("stopped " + asked[1]);
+          says.accept("stopped " + asked[1]);
           return "stopped".getBytes(StandardCharsets.UTF_8);
         }
       }

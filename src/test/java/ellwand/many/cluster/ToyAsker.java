@@ -13,8 +13,7 @@ final class ToyAsker {
   /** Says its place as {@code open at ...}. */
   public static void main(String[] args) throws InterruptedException {
     Door door = new Door(Place.here(0), Optional.empty());
-    try (HelpedWorkshop workshop =
-        HelpedWorkshop.open(new Toy(false), 1, door, System.out::println)) {
+    try (HelpedWorkshop workshop = HelpedWorkshop.open(Toy.here(), 1, door, System.out::println)) {
       System.out.println("open at " + workshop.place().port());
       for (int i = 0; i < TASKS; i++) {
         workshop.give(Toy.takes(Toy.LONG, "first asker"), news -> {});
