@@ -33,7 +33,7 @@ final class SeedRaces implements Runnable {
   @Option(names = "--effort", defaultValue = "20s", description = "of each seed")
   private String effort;
 
-  @Option(names = "--seeds", defaultValue = "16")
+  @Option(names = "--seeds", defaultValue = "16", description = "a multiple of four")
   private int seeds;
 
   @Option(names = "--alone", split = ",", description = "share before the last part, 0 to 1")
@@ -55,33 +55,32 @@ final class SeedRaces implements Runnable {
   private void run(Instance instance) {
     Effort whole = Effort.parse(effort);
     Trial trial = new Trial(instance);
-    List<Layout> apart = searched(trial, instance, Optional.empty(), whole, 1, seeds);
-    for (int count = 1; count <= seeds; count *= RACING) {
-      tell(instance, "best of " + count, density(instance, best(apart.subList(0, count))));
-    }
-    for (int from = 0; from + RACING <= seeds; from += RACING) {
-      String group = "seeds %d to %d".formatted(from + 1, from + RACING);
-      tell(instance, group + " apart", density(instance, best(apart.subList(from, from + RACING))));
+    List<Layout> apart = new ArrayList<>();
+    for (int from = 1; from <= seeds; from += RACING) {
+      List<Layout> racing = searched(trial, instance, Optional.empty(), whole, from);
+      apart.addAll(racing);
+      String group = "seeds %d to %d".formatted(from, from + RACING - 1);
+      tell(instance, group + " apart", best(racing));
       for (double share : alone) {
-        Layout first =
-            best(searched(trial, instance, Optional.empty(), whole.part(share), from + 1, RACING));
-        int others = (int) new Seed(from + 1).child(1).value();
+        Layout first = best(searched(trial, instance, Optional.empty(), whole.part(share), from));
+        int others = (int) new Seed(from).child(1).value();
         Layout last =
-            best(
-                searched(
-                    trial, instance, Optional.of(first), whole.part(1 - share), others, RACING));
+            best(searched(trial, instance, Optional.of(first), whole.part(1 - share), others));
         tell(
             instance,
             "%s, %.2f apart, then from their best".formatted(group, share),
-            density(instance, best(List.of(first, last))));
+            best(List.of(first, last)));
       }
+    }
+    for (int count = 1; count <= seeds; count *= RACING) {
+      tell(instance, "best of " + count, best(apart.subList(0, count)));
     }
   }
 
   private static List<Layout> searched(
-      Trial trial, Instance instance, Optional<Layout> start, Effort effort, int from, int count) {
+      Trial trial, Instance instance, Optional<Layout> start, Effort effort, int from) {
     List<Layout> found = new ArrayList<>();
-    for (int i = 0; i < count; i++) {
+    for (int i = 0; i < RACING; i++) {
       Layout layout = trial.layout(start, Request.of(effort, new Seed(from + i)).onThreads(1));
       if (!Judge.faults(instance, trial.placed(layout)).isEmpty()) {
         throw new IllegalStateException("seed " + (from + i) + " is not legal");
@@ -95,11 +94,8 @@ final class SeedRaces implements Runnable {
     return layouts.stream().min((a, b) -> Double.compare(a.length(), b.length())).orElseThrow();
   }
 
-  private static double density(Instance instance, Layout layout) {
-    return instance.area() / (instance.width() * layout.length());
-  }
-
-  private void tell(Instance instance, String what, double density) {
+  private void tell(Instance instance, String what, Layout best) {
+    double density = instance.area() / (instance.width() * best.length());
     OUT.printf("%-10s %s each, %s: %.2f %%%n", instance.name(), effort, what, 100 * density);
     OUT.flush();
   }

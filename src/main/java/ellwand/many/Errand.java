@@ -14,6 +14,15 @@ public interface Errand {
   /** Asks for the best that there is by now; one that was not begun is begun and ended as soon. */
   void hurry();
 
+  /**
+   * What came of it is none: the same is asked for anew, and whoever brought that gets nothing more
+   * to do.
+   *
+   * @param why in words
+   * @throws TaskFailed if it would come to the same again
+   */
+  Errand refuse(String why);
+
   /** Nobody wants it any more. */
   void withdraw();
 }

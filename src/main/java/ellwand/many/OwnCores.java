@@ -130,6 +130,11 @@ public final class OwnCores implements Workshop {
     }
 
     @Override
+    public Errand refuse(String why) {
+      throw new TaskFailed(why);
+    }
+
+    @Override
     public void withdraw() {
       stop.request();
       done.cancel(false);

@@ -173,20 +173,32 @@ final class TaskHands implements Hands {
   }
 
   private List<List<Tried>> all(Lay lay, List<MarkerTask> tasks, Progress heard, Stop stop) {
-    List<Errand> errands =
-        tasks.stream()
-            .map(task -> workshop.give(task.task(), news -> heard.hear(SearchNews.of(news))))
-            .toList();
+    List<Errand> errands = new ArrayList<>();
+    for (MarkerTask task : tasks) {
+      errands.add(workshop.give(task.task(), news -> heard.hear(SearchNews.of(news))));
+    }
     try {
       List<List<Tried>> all = new ArrayList<>();
       for (int i = 0; i < errands.size(); i++) {
-        byte[] bytes = brought(errands, i, stop);
-        all.add(MarkerReply.read(bytes, lay, tasks.get(i).folds()));
+        all.add(answer(errands, i, lay, tasks.get(i).folds(), stop));
       }
       return all;
     } finally {
       // Where one failed nobody waits for the others.
       errands.stream().filter(errand -> !errand.done().isDone()).forEach(Errand::withdraw);
+    }
+  }
+
+  /** What is no answer is asked for anew. */
+  private static List<Tried> answer(
+      List<Errand> errands, int which, Lay lay, List<Fold> folds, Stop stop) {
+    while (true) {
+      byte[] bytes = brought(errands, which, stop);
+      try {
+        return MarkerReply.read(bytes, lay, folds);
+      } catch (TaskFailed e) {
+        errands.set(which, errands.get(which).refuse(e.getMessage()));
+      }
     }
   }
 

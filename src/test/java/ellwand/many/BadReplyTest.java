@@ -14,9 +14,12 @@ import ellwand.units.Unit;
 import ellwand.work.Effort;
 import ellwand.work.Request;
 import ellwand.work.Seed;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.CompletableFuture;
+import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Test;
 
@@ -98,6 +101,55 @@ class BadReplyTest {
     assertTrue(
         refused(bytes -> new Parcel(Map.of("said.json", "{\"tried\":[]}".getBytes(UTF_8))).bytes())
             .contains("other ways"));
+  }
+
+  /** Whoever brought it, the next may bring what is right. */
+  @Test
+  void whatIsRefusedIsAskedForAnew() {
+    List<String> refused = new ArrayList<>();
+    try (OwnCores own = new OwnCores(new MarkerCraft(), 1);
+        Workshop workshop = new BadFirst(own, refused)) {
+      Request request = Request.of(Effort.ofSteps(5), new Seed(1));
+      assertEquals(
+          LayRun.make(READ.what(), Unit.CM, request).markers(),
+          LayRun.make(READ.what(), Unit.CM, request, READ.hands(workshop, 1)).markers());
+    }
+    assertEquals(List.of("a parcel lacks its said.json"), refused);
+  }
+
+  /** The first that brings something brings what is no answer. */
+  private record BadFirst(Workshop others, List<String> refused) implements Workshop {
+
+    @Override
+    public int cores() {
+      return 1;
+    }
+
+    @Override
+    public Errand give(Task task, Consumer<byte[]> news) {
+      Errand right = others.give(task, news);
+      return new Errand() {
+        @Override
+        public CompletableFuture<byte[]> done() {
+          return CompletableFuture.completedFuture(new byte[] {1, 2, 3});
+        }
+
+        @Override
+        public void hurry() {}
+
+        @Override
+        public Errand refuse(String why) {
+          refused.add(why);
+          return right;
+        }
+
+        @Override
+        public void withdraw() {}
+      };
+    }
+
+    @Override
+    public void close() {}
   }
 
   @Test

@@ -34,12 +34,6 @@ final class Engine {
 
   private Engine() {}
 
-  /** The version that the build wrote into the jar. */
-  static String version() {
-    String version = Engine.class.getPackage().getImplementationVersion();
-    return version == null ? "(not packaged)" : version;
-  }
-
   /**
    * @throws InputException if its place cannot be had
    */

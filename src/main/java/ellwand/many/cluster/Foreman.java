@@ -62,6 +62,13 @@ final class Foreman extends AbstractBehavior<Foreman.Command> {
    */
   record Reported(Optional<ActorRef<Link.Command>> from, Post.Report report) implements Command {}
 
+  /**
+   * What a helper brought is no answer.
+   *
+   * @param again the same, handed in anew
+   */
+  record Refused(ActorRef<Link.Command> from, String why, Handed again) implements Command {}
+
   private record Lost(ActorRef<Hand.Command> hand) implements Command {}
 
   private record Beats(ClusterEvent.ReachabilityEvent event) implements Command {}
@@ -75,6 +82,10 @@ final class Foreman extends AbstractBehavior<Foreman.Command> {
   private final Deque<Handed> waiting = new ArrayDeque<>();
   private final Map<Address, Instant> silent = new HashMap<>();
   private final Map<ActorRef<Hand.Command>, ActorRef<Link.Command>> links = new HashMap<>();
+
+  /** Why nothing is taken from a machine any more. */
+  private final Map<String, String> dismissed = new HashMap<>();
+
   private final Map<Optional<ActorRef<Link.Command>>, Seat> seats = new LinkedHashMap<>();
 
   private Foreman(ActorContext<Command> context, Consumer<String> say, IntConsumer coresNow) {
@@ -113,6 +124,7 @@ final class Foreman extends AbstractBehavior<Foreman.Command> {
         .onMessage(Own.class, own -> then(() -> seat(own)))
         .onMessage(Post.Offer.class, offer -> then(() -> welcome(offer)))
         .onMessage(Reported.class, reported -> then(() -> hear(reported)))
+        .onMessage(Refused.class, refused -> then(() -> dismiss(refused)))
         .onMessage(Lost.class, lost -> then(() -> lost(lost.hand())))
         .onMessage(Beats.class, beats -> then(() -> hear(beats.event())))
         .onMessage(Look.class, look -> then(this::lookForLate))
@@ -163,12 +175,42 @@ final class Foreman extends AbstractBehavior<Foreman.Command> {
         getContext().spawnAnonymous(Link.create(offer, getContext().getSelf()));
     links.put(offer.hand(), link);
     getContext().watchWith(offer.hand(), new Lost(offer.hand()));
+    String why = dismissed.get(machine(offer.hand()));
+    if (why != null) {
+      link.tell(new Link.Send(new Post.Dismissed(why)));
+      return;
+    }
     add(
         Optional.of(link),
         new Seat(offer.name(), offer.cores(), order -> link.tell(new Link.Send(order))));
     say.accept(
         "%s helps with %d %s."
             .formatted(offer.name(), offer.cores(), offer.cores() == 1 ? "core" : "cores"));
+  }
+
+  private static String machine(ActorRef<Hand.Command> hand) {
+    return hand.path().address().getHost().orElse("");
+  }
+
+  /** Whatever comes from that machine may be as wrong; what it has begun is done elsewhere. */
+  private void dismiss(Refused refused) {
+    links.forEach(
+        (hand, link) -> {
+          if (link.equals(refused.from())) {
+            dismissed.put(machine(hand), refused.why());
+          }
+        });
+    Seat seat = seats.get(Optional.of(refused.from()));
+    if (seat != null) {
+      List<Seat.Work> left = List.copyOf(seat.begun().values());
+      refused.from().tell(new Link.Send(new Post.Dismissed(refused.why())));
+      remove(
+          Optional.of(refused.from()),
+          "What %s brought is refused, and it gets nothing more: %s."
+              .formatted(seat.name(), refused.why()));
+      left.forEach(work -> again(work.errand()));
+    }
+    again(refused.again());
   }
 
   private void add(Optional<ActorRef<Link.Command>> from, Seat seat) {
@@ -190,7 +232,7 @@ final class Foreman extends AbstractBehavior<Foreman.Command> {
       Optional.ofNullable(seat.begun().get(told.errand()))
           .ifPresent(work -> work.errand().tell(told.news()));
     } else if (report instanceof Post.Done done) {
-      ended(seat, done.errand()).ifPresent(errand -> errand.complete(done.made()));
+      ended(seat, done.errand()).ifPresent(errand -> errand.complete(done.made(), reported.from()));
     } else if (report instanceof Post.Failed failed) {
       ended(seat, failed.errand()).ifPresent(errand -> errand.fail(new TaskFailed(failed.why())));
     } else if (report instanceof Post.GivenUp given) {

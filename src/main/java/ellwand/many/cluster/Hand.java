@@ -3,6 +3,7 @@ package ellwand.many.cluster;
 import ellwand.many.Craft;
 import java.time.Duration;
 import java.util.Set;
+import java.util.function.Consumer;
 import org.apache.pekko.actor.typed.ActorRef;
 import org.apache.pekko.actor.typed.Behavior;
 import org.apache.pekko.actor.typed.PostStop;
@@ -53,6 +54,7 @@ final class Hand extends AbstractBehavior<Hand.Command> {
 
   private final TimerScheduler<Command> timers;
   private final Runnable welcomed;
+  private final Consumer<String> dismissed;
   private final String name;
   private final int cores;
   private final Bench bench;
@@ -68,10 +70,12 @@ final class Hand extends AbstractBehavior<Hand.Command> {
       String name,
       int cores,
       Craft craft,
-      Runnable welcomed) {
+      Runnable welcomed,
+      Consumer<String> dismissed) {
     super(context);
     this.timers = timers;
     this.welcomed = welcomed;
+    this.dismissed = dismissed;
     this.name = name;
     this.cores = cores;
     this.bench = new Bench(craft, cores, report -> context.getSelf().tell(new Reporting(report)));
@@ -99,14 +103,16 @@ final class Hand extends AbstractBehavior<Hand.Command> {
   /**
    * @param name of this machine, for people
    * @param welcomed run when the asker knows this helper
+   * @param dismissed hears why the asker wants nothing more of this helper, which then ends
    */
-  static Behavior<Command> create(String name, int cores, Craft craft, Runnable welcomed) {
+  static Behavior<Command> create(
+      String name, int cores, Craft craft, Runnable welcomed, Consumer<String> dismissed) {
     return Behaviors.setup(
         context ->
             Behaviors.withTimers(
                 timers -> {
                   timers.startTimerWithFixedDelay(Offering.AGAIN, ASK_AGAIN);
-                  return new Hand(context, timers, name, cores, craft, welcomed);
+                  return new Hand(context, timers, name, cores, craft, welcomed, dismissed);
                 }));
   }
 
@@ -117,7 +123,7 @@ final class Hand extends AbstractBehavior<Hand.Command> {
         .onMessage(Offering.class, again -> then(this::offer))
         .onMessage(Ready.class, ready -> then(() -> reports.ready(ready.sendNextTo())))
         .onMessage(Reporting.class, reporting -> then(() -> reports.send(reporting.report())))
-        .onMessage(Arrived.class, arrived -> then(() -> take(arrived.delivery())))
+        .onMessage(Arrived.class, arrived -> take(arrived.delivery()))
         .onMessage(Beats.class, beats -> then(() -> hear(beats.event())))
         .onMessage(Leave.class, leave -> then(this::leave))
         .onMessage(Gone.class, gone -> Behaviors.stopped())
@@ -150,14 +156,19 @@ final class Hand extends AbstractBehavior<Hand.Command> {
     }
   }
 
-  private void take(ConsumerController.Delivery<Post.Order> delivery) {
+  private Behavior<Command> take(ConsumerController.Delivery<Post.Order> delivery) {
     delivery.confirmTo().tell(ConsumerController.confirmed());
+    if (delivery.message() instanceof Post.Dismissed order) {
+      dismissed.accept(order.why());
+      return Behaviors.stopped();
+    }
     if (delivery.message() instanceof Post.Welcome) {
       known = true;
       welcomed.run();
     } else {
       bench.take(delivery.message());
     }
+    return this;
   }
 
   private void hear(ClusterEvent.ReachabilityEvent event) {

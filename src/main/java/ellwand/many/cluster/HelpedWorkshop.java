@@ -74,7 +74,12 @@ public final class HelpedWorkshop implements Workshop {
     if (!closed) {
       say.accept("The helpers are lost; the door opens again.");
       own.close();
-      start(door);
+      try {
+        start(door);
+      } catch (InputException e) {
+        say.accept("Nobody can help any more, this machine goes on alone: " + e.getMessage());
+        start(new Door(Place.here(0), door.keys()));
+      }
       open.values().forEach(errand -> system.tell(new Foreman.Given(errand)));
     }
   }
@@ -87,7 +92,7 @@ public final class HelpedWorkshop implements Workshop {
    * @throws InputException if the door's place cannot be had, or its keys cannot be read
    */
   public static HelpedWorkshop open(Craft craft, int ownCores, Door door, Consumer<String> say) {
-    return open(craft, ownCores, door, say, Engine.version());
+    return open(craft, ownCores, door, say, Build.here());
   }
 
   /** The same as another version of the program. */
@@ -110,10 +115,22 @@ public final class HelpedWorkshop implements Workshop {
 
   @Override
   public synchronized Errand give(Task task, Consumer<byte[]> news) {
-    Handed errand = new Handed(handed.incrementAndGet(), task, news, answers, this::tell);
+    Handed errand = handed(task, news);
+    system.tell(new Foreman.Given(errand));
+    return errand;
+  }
+
+  private synchronized Errand anew(Handed refused, String why) {
+    Handed errand = handed(refused.task(), refused.news());
+    system.tell(new Foreman.Refused(refused.broughtBy().orElseThrow(), why, errand));
+    return errand;
+  }
+
+  private Handed handed(Task task, Consumer<byte[]> news) {
+    Handed errand =
+        new Handed(handed.incrementAndGet(), task, news, answers, this::tell, this::anew);
     open.put(errand.number(), errand);
     errand.done().whenComplete((made, why) -> open.remove(errand.number()));
-    system.tell(new Foreman.Given(errand));
     return errand;
   }
 

@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
@@ -47,7 +48,7 @@ public final class Helper {
       Optional<Place> own,
       Optional<Path> keys,
       Consumer<String> say) {
-    this(craft, cores, asker, own, keys, say, Engine.version());
+    this(craft, cores, asker, own, keys, say, Build.here());
   }
 
   /** The same as another version of the program. */
@@ -98,8 +99,12 @@ public final class Helper {
 
   private void help(Place at, Door door, Stop stop) throws InterruptedException {
     CountDownLatch welcome = new CountDownLatch(1);
+    CompletableFuture<String> dismissed = new CompletableFuture<>();
     ActorSystem<Hand.Command> system =
-        Engine.start(Hand.create(name(), cores, craft, welcome::countDown), door, version);
+        Engine.start(
+            Hand.create(name(), cores, craft, welcome::countDown, dismissed::complete),
+            door,
+            version);
     try {
       Engine.join(system, at);
       if (joined(system, welcome, stop)) {
@@ -107,9 +112,14 @@ public final class Helper {
         while (!stop.wanted() && !ended(system)) {
           Thread.sleep(POLL.toMillis());
         }
-        if (!stop.wanted()) {
+        if (!stop.wanted() && !dismissed.isDone()) {
           say.accept("%s is gone.".formatted(at));
         }
+      }
+      if (dismissed.isDone()) {
+        throw InputException.of(
+            "%s takes nothing more from this machine: %s".formatted(at, dismissed.join()),
+            "See that the memory and the disk of this machine are sound");
       }
       refused(system, at);
     } finally {
@@ -149,9 +159,9 @@ public final class Helper {
         .ifPresent(
             reason -> {
               throw InputException.of(
-                  "%s runs another version of Ellwand than this machine, which has %s"
+                  "%s runs another version or build of Ellwand than this machine, which has %s"
                       .formatted(at, version),
-                  "Bring both to the same version");
+                  "Bring both to the same, from one ellwand.jar or package");
             });
   }
 

@@ -26,6 +26,9 @@ interface Post {
 
   record Withdraw(long errand) implements Order {}
 
+  /** What this helper brought is no answer; it gets nothing more to do. */
+  record Dismissed(String why) implements Order {}
+
   /** From a helper. */
   sealed interface Report extends Post {}
 

@@ -1,20 +1,31 @@
 package ellwand.many.cluster;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assertions.fail;
 
+import ellwand.many.Craft;
 import ellwand.many.Errand;
 import ellwand.many.Task;
+import ellwand.many.TaskFailed;
+import ellwand.work.Stop;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
+import java.util.function.LongSupplier;
 import java.util.function.Supplier;
+import org.apache.pekko.actor.typed.ActorSystem;
+import org.apache.pekko.actor.typed.javadsl.Behaviors;
+import org.apache.pekko.cluster.typed.Cluster;
+import org.apache.pekko.cluster.typed.Down;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledOnOs;
@@ -26,6 +37,7 @@ class FaultsTest {
 
   private final List<String> said = new CopyOnWriteArrayList<>();
   private final List<ToyProcess> helpers = new ArrayList<>();
+  private final Stop end = new Stop();
   private HelpedWorkshop workshop;
 
   @AfterEach
@@ -120,6 +132,68 @@ class FaultsTest {
     }
   }
 
+  /** Pekko ends whoever is put out by others, as may happen where many are cut off. */
+  @Test
+  void whoAsksAndIsPutOutOpensAgain() throws Exception {
+    open(0);
+    Errand errand = workshop.give(Toy.takes(Duration.ofSeconds(1), "hem"), news -> {});
+    ActorSystem<Void> other =
+        Engine.start(Behaviors.empty(), new Door(Place.here(0), Optional.empty()), Build.here());
+    Engine.join(other, workshop.place());
+    ToyProcess.await(() -> Engine.answered(other), () -> "not let in");
+    Cluster.get(other)
+        .state()
+        .getMembers()
+        .forEach(
+            member -> {
+              if (!member.equals(Cluster.get(other).selfMember())) {
+                Cluster.get(other).manager().tell(new Down(member.address()));
+              }
+            });
+    told("opens again");
+    Engine.end(other);
+    assertEquals(Toy.made("hem"), result(errand));
+    CompletableFuture<Void> helping = helping(Toy.there(text -> {}));
+    cores(2);
+    workshop.close();
+    end.request();
+    helping.join();
+  }
+
+  @Test
+  void helperWhoseWorkIsRefusedGetsNothingMore() throws Exception {
+    open(0);
+    CompletableFuture<Void> helping = helping((task, stop, news) -> new byte[] {'x'});
+    cores(2);
+    Errand held = hold();
+    Errand errand = workshop.give(Toy.takes(Duration.ZERO, "hem"), news -> {});
+    assertEquals("x", result(errand));
+    Errand anew = errand.refuse("it is crooked");
+    assertEquals(1, told("it gets nothing more: it is crooked"));
+    cores(1);
+    held.withdraw();
+    assertEquals(Toy.made("hem"), result(anew));
+    assertThrows(TaskFailed.class, () -> anew.refuse("it is crooked"));
+    for (CompletableFuture<Void> dismissed : List.of(helping, helping(Toy.there(text -> {})))) {
+      CompletionException e = assertThrows(CompletionException.class, dismissed::join);
+      assertTrue(e.getMessage().contains("it is crooked"), e::getMessage);
+    }
+  }
+
+  /** A helper in this process. */
+  private CompletableFuture<Void> helping(Craft craft) {
+    Helper helper =
+        new Helper(craft, 1, workshop::place, Optional.empty(), Optional.empty(), text -> {});
+    return CompletableFuture.runAsync(
+        () -> {
+          try {
+            helper.run(end);
+          } catch (InterruptedException e) {
+            throw new IllegalStateException(e);
+          }
+        });
+  }
+
   private void open(int port) {
     Door door = new Door(Place.here(port), Optional.empty());
     workshop = HelpedWorkshop.open(Toy.here(), 1, door, said::add);
@@ -142,9 +216,10 @@ class FaultsTest {
     return who.get().orElseThrow();
   }
 
-  private void told(String words) throws InterruptedException {
-    ToyProcess.await(
-        () -> said.stream().anyMatch(line -> line.contains(words)), () -> "told " + said);
+  private long told(String words) throws InterruptedException {
+    LongSupplier often = () -> said.stream().filter(line -> line.contains(words)).count();
+    ToyProcess.await(() -> often.getAsLong() > 0, () -> "told " + said);
+    return often.getAsLong();
   }
 
   private void cores(int cores) throws InterruptedException {
