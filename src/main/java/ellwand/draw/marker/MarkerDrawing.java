@@ -4,6 +4,7 @@ import ellwand.draw.sheet.Drawing;
 import ellwand.draw.sheet.Fit;
 import ellwand.draw.sheet.Paper;
 import ellwand.draw.sheet.PdfWriter;
+import ellwand.draw.sheet.PngPicture;
 import ellwand.draw.sheet.Reading;
 import ellwand.draw.sheet.SvgWriter;
 import ellwand.figures.Figures;
@@ -68,8 +69,7 @@ public final class MarkerDrawing {
 
   /** A PNG picture of what is on the A4 page, 200 dots to the inch of that page. */
   public byte[] png() {
-    return PdfWriter.picture(
-        PdfWriter.onePage(drawing(sheet, fit, fit.scale()), fit.scale()), DOTS_PER_INCH);
+    return PngPicture.of(drawing(sheet, fit, fit.scale()), fit.scale(), DOTS_PER_INCH);
   }
 
   /** One A4 page, upright or on its side, whichever shows the marker larger, its scale stated. */

@@ -7,6 +7,7 @@ import ellwand.draw.sheet.Drawing;
 import ellwand.draw.sheet.Fit;
 import ellwand.draw.sheet.Paper;
 import ellwand.draw.sheet.PdfWriter;
+import ellwand.draw.sheet.PngPicture;
 import ellwand.draw.sheet.Reading;
 import ellwand.draw.sheet.SvgWriter;
 import ellwand.draw.sheet.Table;
@@ -111,8 +112,7 @@ public final class PieceDrawing {
     List<Drawing> pages = pages(fit.paper(), fit.scale(), fit.scale());
     Drawing all = Drawing.underOneAnother(pages, Paper.MARGIN_MM * fit.scale());
     double inches = (all.frame().width() / fit.scale() + 2 * Paper.MARGIN_MM) / Unit.INCH.mm();
-    return PdfWriter.picture(
-        PdfWriter.onePage(all, fit.scale()), Math.min(DOTS_PER_INCH, MOST_DOTS / inches));
+    return PngPicture.of(all, fit.scale(), Math.min(DOTS_PER_INCH, MOST_DOTS / inches));
   }
 
   /** A4 pages, their scale stated. */

@@ -1,5 +1,8 @@
 package ellwand.draw.sheet;
 
+import java.awt.Shape;
+import java.awt.geom.AffineTransform;
+import java.awt.geom.Path2D;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -7,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.apache.fontbox.ttf.CmapLookup;
+import org.apache.fontbox.ttf.GlyphData;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.io.RandomAccessReadBuffer;
@@ -36,6 +40,7 @@ public final class Lettering {
   private static final String FILE = "/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf";
 
   static final TrueTypeFont TYPE = read();
+  private static final double UNITS = unitsPerEm();
   private static final CmapLookup LETTERS = letters();
 
   /** Of the letters that are asked for most, up to the last of Latin, Greek and Cyrillic. */
@@ -50,6 +55,14 @@ public final class Lettering {
       // Nothing is substituted in these letters, and looking for it in each word takes long.
       type.setEnableGsub(false);
       return type;
+    } catch (IOException e) {
+      throw new UncheckedIOException("the type for drawings cannot be read", e);
+    }
+  }
+
+  private static double unitsPerEm() {
+    try {
+      return TYPE.getUnitsPerEm();
     } catch (IOException e) {
       throw new UncheckedIOException("the type for drawings cannot be read", e);
     }
@@ -83,7 +96,32 @@ public final class Lettering {
       return 1;
     }
     try {
-      return (double) TYPE.getAdvanceWidth(LETTERS.getGlyphId(codePoint)) / TYPE.getUnitsPerEm();
+      return TYPE.getAdvanceWidth(LETTERS.getGlyphId(codePoint)) / UNITS;
+    } catch (IOException e) {
+      throw new UncheckedIOException("the type for drawings cannot be read", e);
+    }
+  }
+
+  /** What one line of words covers, for type of size 1, from the start of its base line, y up. */
+  static Shape outline(String words) {
+    Path2D outline = new Path2D.Double(Path2D.WIND_NON_ZERO);
+    double[] at = {0};
+    words
+        .codePoints()
+        .forEach(
+            letter -> {
+              AffineTransform to = AffineTransform.getTranslateInstance(at[0], 0);
+              to.scale(1 / UNITS, 1 / UNITS);
+              outline.append(glyph(letter).getPathIterator(to), false);
+              at[0] += advance(letter);
+            });
+    return outline;
+  }
+
+  private static Shape glyph(int codePoint) {
+    try {
+      GlyphData glyph = TYPE.getGlyph().getGlyph(LETTERS.getGlyphId(codePoint));
+      return glyph == null ? new Path2D.Double() : glyph.getPath();
     } catch (IOException e) {
       throw new UncheckedIOException("the type for drawings cannot be read", e);
     }

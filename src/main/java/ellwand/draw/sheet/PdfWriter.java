@@ -169,16 +169,6 @@ public final class PdfWriter implements AutoCloseable {
     return bytes.toByteArray();
   }
 
-  /** The first page of a PDF as a PNG picture. */
-  public static byte[] picture(byte[] pdf, double dotsPerInch) {
-    try (PDDocument document = Loader.loadPDF(pdf)) {
-      return PngWriter.bytes(
-          new PDFRenderer(document).renderImageWithDPI(0, (float) dotsPerInch, ImageType.RGB));
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-  }
-
   /** How many pages a PDF has. */
   public static int pages(byte[] pdf) {
     try (PDDocument document = Loader.loadPDF(pdf)) {

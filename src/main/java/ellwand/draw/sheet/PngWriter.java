@@ -6,6 +6,7 @@ import java.io.DataOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.zip.CRC32;
+import java.util.zip.Deflater;
 import java.util.zip.DeflaterOutputStream;
 
 /**
@@ -18,6 +19,7 @@ final class PngWriter {
   private static final byte[] SIGNATURE = {(byte) 137, 80, 78, 71, 13, 10, 26, 10};
   private static final int BITS = 8;
   private static final int TRUECOLOUR = 2;
+  private static final int BUFFER = 1 << 16;
 
   private PngWriter() {}
 
@@ -51,7 +53,8 @@ final class PngWriter {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     int[] pixels = new int[image.getWidth()];
     byte[] row = new byte[1 + 3 * pixels.length];
-    try (DeflaterOutputStream out = new DeflaterOutputStream(bytes)) {
+    Deflater deflater = new Deflater();
+    try (DeflaterOutputStream out = new DeflaterOutputStream(bytes, deflater, BUFFER)) {
       for (int y = 0; y < image.getHeight(); y++) {
         image.getRaster().getDataElements(0, y, pixels.length, 1, pixels);
         for (int x = 0; x < pixels.length; x++) {
@@ -61,6 +64,8 @@ final class PngWriter {
         }
         out.write(row);
       }
+    } finally {
+      deflater.end();
     }
     return bytes.toByteArray();
   }

@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import ellwand.draw.sheet.Drawing;
 import ellwand.draw.sheet.Paper;
-import ellwand.draw.sheet.PdfWriter;
+import ellwand.draw.sheet.PngPicture;
 import ellwand.draw.sheet.SvgWriter;
 import ellwand.lay.Marker;
 import ellwand.units.Unit;
@@ -24,12 +24,12 @@ class PictureTest {
   private static final int BLOCK = 24;
 
   @Test
-  void svgShownByBatikLooksLikeThePdf() throws Exception {
+  void svgShownByBatikLooksLikeThePicture() throws Exception {
     Marker marker = Samples.jacket();
     MarkerSheet sheet =
         new MarkerSheet(marker, Samples.figures(marker), Samples.head(marker), Unit.CM);
     Drawing drawing = MarkerDrawing.drawing(sheet, MarkerDrawing.fit(sheet, 0), 1);
-    BufferedImage ours = image(PdfWriter.picture(PdfWriter.onePage(drawing, 4), 72));
+    BufferedImage ours = image(PngPicture.of(drawing, 4, 72));
     int margin = (int) Math.round(Paper.MARGIN_MM / 25.4 * 72);
     int width = (int) Math.round(drawing.frame().length() / 4 / 25.4 * 72);
     int height = (int) Math.round(drawing.frame().width() / 4 / 25.4 * 72);
