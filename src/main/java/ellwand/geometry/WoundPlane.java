@@ -1,16 +1,9 @@
 package ellwand.geometry;
 
-import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
-import java.util.Deque;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
-import org.locationtech.jts.algorithm.Orientation;
-import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.Quadrant;
+import org.locationtech.jts.algorithm.CGAlgorithmsDD;
 
 /**
  * The plane as cut up by a closed line that is noded: which parts it winds about. Each edge is two
@@ -18,71 +11,106 @@ import org.locationtech.jts.geom.Quadrant;
  */
 final class WoundPlane {
 
-  private final List<Coordinate> nodes = new ArrayList<>();
-  private final Map<Coordinate, Integer> nodeOf = new HashMap<>();
-  private final Map<Long, Integer> edgeOf = new HashMap<>();
+  /** Products of whole numbers are off by less than this share of their size. */
+  private static final double SURE = 4e-16;
+
+  private final double[] x;
+  private final double[] y;
+  private final int nodes;
 
   /** Start node of each half-edge. */
-  private int[] start = new int[256];
+  private int[] start = new int[1024];
 
   /** How often the line runs along each edge, less how often against it. */
-  private int[] runs = new int[128];
+  private int[] runs = new int[512];
 
   private int edges;
+
+  /** One more than the edge, by where the hash of its nodes leads; at least half are 0. */
+  private int[] table = new int[2048];
+
   private int[] next;
   private int[] face;
+
+  /** A half-edge of each face, and how often the line winds about it. */
+  private int[] firsts = new int[256];
+
+  private int faces;
   private int[] winding;
 
-  /** Adds one noded stretch of the line. */
-  void add(Coordinate from, Coordinate to, int times) {
-    int a = node(from);
-    int b = node(to);
-    if (a == b) {
-      return;
-    }
-    long key = (long) Math.min(a, b) << 32 | Math.max(a, b);
-    Integer known = edgeOf.get(key);
-    int e = known == null ? edges++ : known;
-    if (known == null) {
-      edgeOf.put(key, e);
-      if (e == runs.length) {
-        runs = Arrays.copyOf(runs, 2 * e);
-        start = Arrays.copyOf(start, 4 * e);
+  /**
+   * @param x of the nodes, whole numbers
+   * @param y of the nodes
+   * @param nodes how many there are
+   */
+  WoundPlane(double[] x, double[] y, int nodes) {
+    this.x = x;
+    this.y = y;
+    this.nodes = nodes;
+  }
+
+  /** Adds one noded stretch of the line, from node to node. */
+  void add(int a, int b, int times) {
+    int from = Math.min(a, b);
+    int to = Math.max(a, b);
+    int at = slot(from, to);
+    if (table[at] == 0) {
+      if (edges == runs.length) {
+        runs = Arrays.copyOf(runs, 2 * edges);
+        start = Arrays.copyOf(start, 4 * edges);
+        table = new int[2 * table.length];
+        for (int e = 0; e < edges; e++) {
+          table[slot(start[2 * e], start[2 * e + 1])] = e + 1;
+        }
+        at = slot(from, to);
       }
-      start[2 * e] = a;
-      start[2 * e + 1] = b;
+      start[2 * edges] = from;
+      start[2 * edges + 1] = to;
+      table[at] = ++edges;
     }
-    runs[e] += start[2 * e] == a ? times : -times;
+    runs[table[at] - 1] += a == from ? times : -times;
   }
 
-  private int node(Coordinate at) {
-    Integer known = nodeOf.putIfAbsent(at, nodes.size());
-    if (known == null) {
-      nodes.add(at);
-      return nodes.size() - 1;
+  private int slot(int from, int to) {
+    int mask = table.length - 1;
+    int at = (int) ((from * 0x9E3779B97F4A7C15L + to * 0xC2B2AE3D27D4EB4FL) >>> 32) & mask;
+    while (table[at] > 0
+        && (start[2 * table[at] - 2] != from || start[2 * table[at] - 1] != to)) {
+      at = at + 1 & mask;
     }
-    return known;
+    return at;
   }
 
-  /** The borders of what the line winds about, those parts to their left. */
-  List<List<Coordinate>> borders() {
+  /**
+   * Goes round all parts. False where that does not come out even, for the line is not noded then.
+   */
+  boolean wound() {
     link();
-    wind();
-    List<List<Coordinate>> borders = new ArrayList<>();
+    return wind();
+  }
+
+  /** The borders of what the line winds about, those parts to their left: x0, y0, x1, y1, ... */
+  List<double[]> borders() {
+    List<double[]> borders = new ArrayList<>();
     boolean[] seen = new boolean[2 * edges];
+    double[] ring = new double[256];
     for (int h = 0; h < 2 * edges; h++) {
       if (!seen[h] && border(h)) {
-        List<Coordinate> ring = new ArrayList<>();
+        int n = 0;
         int at = h;
         while (!seen[at]) {
           seen[at] = true;
-          ring.add(nodes.get(start[at]));
+          if (n == ring.length) {
+            ring = Arrays.copyOf(ring, 2 * n);
+          }
+          ring[n++] = x[start[at]];
+          ring[n++] = y[start[at]];
           at = next[at];
           while (!border(at)) {
             at = next[at ^ 1];
           }
         }
-        borders.add(ring);
+        borders.add(Arrays.copyOf(ring, n));
       }
     }
     return borders;
@@ -94,77 +122,109 @@ final class WoundPlane {
 
   /** Finds for each half-edge the one that follows it round its face. */
   private void link() {
-    Integer[] order = new Integer[2 * edges];
-    Arrays.setAll(order, h -> h);
-    Arrays.sort(
-        order, Comparator.<Integer>comparingInt(h -> start[h]).thenComparing(this::byDirection));
+    int[] ends = new int[nodes + 1];
+    for (int h = 0; h < 2 * edges; h++) {
+      ends[start[h] + 1]++;
+    }
+    for (int n = 0; n < nodes; n++) {
+      ends[n + 1] += ends[n];
+    }
+    int[] order = new int[2 * edges];
+    int[] used = new int[nodes];
+    for (int h = 0; h < 2 * edges; h++) {
+      int n = start[h];
+      int place = ends[n] + used[n]++;
+      for (; place > ends[n] && after(order[place - 1], h); place--) {
+        order[place] = order[place - 1];
+      }
+      order[place] = h;
+    }
     next = new int[2 * edges];
-    for (int first = 0; first < order.length; ) {
-      int last = first;
-      while (last + 1 < order.length && start[order[last + 1]] == start[order[first]]) {
-        last++;
+    for (int n = 0; n < nodes; n++) {
+      for (int i = ends[n]; i < ends[n + 1]; i++) {
+        next[order[i] ^ 1] = order[(i == ends[n] ? ends[n + 1] : i) - 1];
       }
-      for (int i = first; i <= last; i++) {
-        next[order[i] ^ 1] = order[i == first ? last : i - 1];
-      }
-      first = last + 1;
     }
   }
 
-  private int byDirection(int g, int h) {
-    Coordinate at = nodes.get(start[g]);
-    Coordinate a = nodes.get(start[g ^ 1]);
-    Coordinate b = nodes.get(start[h ^ 1]);
-    int quarter = Integer.compare(Quadrant.quadrant(at, a), Quadrant.quadrant(at, b));
-    return quarter != 0 ? quarter : -Orientation.index(at, a, b);
+  /** Whether one half-edge comes after another from the same node, counter-clockwise. */
+  private boolean after(int g, int h) {
+    int n = start[g];
+    double gx = x[start[g ^ 1]] - x[n];
+    double gy = y[start[g ^ 1]] - y[n];
+    double hx = x[start[h ^ 1]] - x[n];
+    double hy = y[start[h ^ 1]] - y[n];
+    int half = Integer.compare(half(gx, gy), half(hx, hy));
+    if (half != 0) {
+      return half > 0;
+    }
+    double left = gx * hy;
+    double right = gy * hx;
+    double side = left - right;
+    return Math.abs(side) > SURE * (Math.abs(left) + Math.abs(right))
+        ? side < 0
+        : CGAlgorithmsDD.signOfDet2x2(gx, gy, hx, hy) < 0;
+  }
+
+  private static int half(double dx, double dy) {
+    return dy > 0 || dy == 0 && dx > 0 ? 0 : 1;
   }
 
   /** Numbers the faces and carries the winding number from the outermost to all others. */
-  private void wind() {
+  private boolean wind() {
     face = new int[2 * edges];
     Arrays.fill(face, -1);
-    List<Integer> firsts = new ArrayList<>();
     double least = Double.POSITIVE_INFINITY;
     int outermost = 0;
     for (int h = 0; h < face.length; h++) {
       if (face[h] < 0) {
-        double area = number(h, firsts.size());
+        double area = number(h);
         if (area < least) {
           least = area;
-          outermost = firsts.size();
+          outermost = faces;
         }
-        firsts.add(h);
+        if (faces == firsts.length) {
+          firsts = Arrays.copyOf(firsts, 2 * faces);
+        }
+        firsts[faces++] = h;
       }
     }
-    winding = new int[firsts.size()];
-    boolean[] known = new boolean[winding.length];
+    winding = new int[faces];
+    boolean[] known = new boolean[faces];
+    int[] waiting = new int[faces + 1];
+    int count = 0;
     known[outermost] = true;
-    Deque<Integer> waiting = new ArrayDeque<>(List.of(outermost));
-    while (!waiting.isEmpty()) {
-      int f = waiting.poll();
-      int h = firsts.get(f);
+    waiting[count++] = outermost;
+    for (int i = 0; i < count; i++) {
+      int f = waiting[i];
+      int h = firsts[f];
       do {
         int across = face[h ^ 1];
+        int there = winding[f] + ((h & 1) == 0 ? -runs[h >> 1] : runs[h >> 1]);
         if (!known[across]) {
           known[across] = true;
-          winding[across] = winding[f] + ((h & 1) == 0 ? -runs[h >> 1] : runs[h >> 1]);
-          waiting.add(across);
+          winding[across] = there;
+          waiting[count++] = across;
+        } else if (winding[across] != there) {
+          return false;
         }
         h = next[h];
-      } while (h != firsts.get(f));
+      } while (h != firsts[f]);
     }
+    return true;
   }
 
   /** Numbers one face; its area, negative when the half-edges run round it from outside. */
-  private double number(int first, int number) {
-    Coordinate origin = nodes.get(start[first]);
+  private double number(int first) {
+    double fromX = x[start[first]];
+    double fromY = y[start[first]];
     double twice = 0;
     int h = first;
     do {
-      face[h] = number;
-      Coordinate a = nodes.get(start[h]);
-      Coordinate b = nodes.get(start[h ^ 1]);
-      twice += (a.x - origin.x) * (b.y - origin.y) - (a.y - origin.y) * (b.x - origin.x);
+      face[h] = faces;
+      int a = start[h];
+      int b = start[h ^ 1];
+      twice += (x[a] - fromX) * (y[b] - fromY) - (y[a] - fromY) * (x[b] - fromX);
       h = next[h];
     } while (h != first);
     return twice;
