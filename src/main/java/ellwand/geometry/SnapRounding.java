@@ -6,8 +6,8 @@ import java.util.List;
 /**
  * Cuts the stretches of a closed line where they cross, in whole numbers: every end and every
  * crossing is the middle of a hot square of size 1, and a stretch is bent to the middles of all hot
- * squares that it runs through. Then no two meet but at such middles (Hobby 1999, "Practical segment
- * intersection with finite precision output").
+ * squares that it runs through. Then no two meet but at such middles (Hobby 1999, "Practical
+ * segment intersection with finite precision output").
  */
 final class SnapRounding {
 

@@ -74,8 +74,7 @@ final class WoundPlane {
   private int slot(int from, int to) {
     int mask = table.length - 1;
     int at = (int) ((from * 0x9E3779B97F4A7C15L + to * 0xC2B2AE3D27D4EB4FL) >>> 32) & mask;
-    while (table[at] > 0
-        && (start[2 * table[at] - 2] != from || start[2 * table[at] - 1] != to)) {
+    while (table[at] > 0 && (start[2 * table[at] - 2] != from || start[2 * table[at] - 1] != to)) {
       at = at + 1 & mask;
     }
     return at;
