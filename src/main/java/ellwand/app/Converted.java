@@ -101,10 +101,10 @@ public record Converted(
         pieces().stream()
             .filter(p -> found.containsKey(p.name()))
             .allMatch(p -> p.edges().stream().allMatch(e -> e.allowanceMm() == 0));
-    if (bare && asked.allowanceMm().isEmpty()) {
+    if (bare && asked.allowanceMm().isEmpty() && asked.cuttingLineMm().isEmpty()) {
       remarks.add(
-          "The drawn lines are taken for sewing lines, without seam allowance. Where they lack one,"
-              + " use --allowance 1cm; where they include it, --cutting-line 1cm.");
+          "The outlines are taken for sewing lines, without seam allowance. Where they lack one,"
+              + " use --sewing-line 1cm; where they include it, --cutting-line 1cm.");
     }
     return remarks;
   }

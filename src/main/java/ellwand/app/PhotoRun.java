@@ -12,6 +12,7 @@ import ellwand.geometry.Point;
 import ellwand.geometry.Segment;
 import ellwand.problem.InputException;
 import ellwand.problem.Problem;
+import ellwand.trace.DrawnArrow;
 import ellwand.trace.NamedEdge;
 import ellwand.trace.Nick;
 import ellwand.trace.PaperPiece;
@@ -24,6 +25,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
@@ -143,15 +145,17 @@ public record PhotoRun(List<String> files, Straightened straight, List<TracedPap
    * @throws InputException if it has no such edges, or cannot be used
    */
   public Converted style(PaperPiece piece, int number, HowCut how, ConvertRequest request) {
+    Optional<DrawnArrow> arrow = pieces.get(number - 1).arrow().filter(DrawnArrow::sure);
     try {
       return ConvertRun.style(
-          List.of(PaperDrawing.of(files.get(0), piece, how, said(piece, number))), request);
+          List.of(PaperDrawing.of(files.get(0), piece, how, arrow, said(piece, number, how))),
+          request);
     } catch (InputException e) {
       throw located(e, files.get(0));
     }
   }
 
-  private List<String> said(PaperPiece piece, int number) {
+  private List<String> said(PaperPiece piece, int number, HowCut how) {
     List<String> said = new ArrayList<>(straight.notes());
     TracedPaper traced = pieces.get(number - 1);
     long lines = count(piece, Segment.Line.class);
@@ -168,7 +172,19 @@ public record PhotoRun(List<String> files, Straightened straight, List<TracedPap
     if (!piece.nicks().isEmpty()) {
       said.add("Nicks in its border are taken for notches: " + piece.nicks().size() + ".");
     }
+    traced.arrow().filter(a -> how.grain().isEmpty()).ifPresent(a -> said.add(said(a)));
     return said;
+  }
+
+  private static String said(DrawnArrow arrow) {
+    return arrow.sure()
+        ? String.format(
+            Locale.ROOT,
+            "An arrow of %.0f cm is drawn on it, which is taken for its grain; --grain EDGE or"
+                + " --grain up says otherwise.",
+            arrow.lengthMm() / 10)
+        : "Arrows that run differently are drawn on it, and none is taken for its grain: name the"
+            + " edge along which it runs with --grain, or say --grain up.";
   }
 
   private static long count(PaperPiece piece, Class<? extends Segment> kind) {
@@ -221,6 +237,15 @@ public record PhotoRun(List<String> files, Straightened straight, List<TracedPap
         said.put("remedy", doubt.remedy());
         put(said.putArray("at"), doubt.at());
       }
+      traced
+          .arrow()
+          .filter(DrawnArrow::sure)
+          .ifPresent(
+              arrow -> {
+                ArrayNode ends = node.putArray("arrow");
+                put(ends, arrow.from());
+                put(ends, arrow.to());
+              });
       ArrayNode edges = node.putArray("edges");
       for (NamedEdge edge : piece.edges()) {
         ObjectNode drawn = edges.addObject();

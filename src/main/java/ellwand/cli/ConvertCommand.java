@@ -21,11 +21,13 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -48,7 +50,7 @@ import picocli.CommandLine.Spec;
       "Then, in a job: style: {file: apron.yaml}",
       "Example: convert bag.pdf --pages 3x4 --cutting-line 1cm --out bag.yaml",
       "Example: convert --reference A4 --sheets 3 --out sheets.pdf",
-      "Example: convert front.jpg --on-fold AB --cutting-line 1cm --out front.yaml",
+      "Example: convert front.jpg --on-fold AB --allowance 1cm --out front.yaml",
       "Example: convert coat.dxf coat.rul --out coat.yaml",
       "Example: convert sample-markers/weir-jacket/job.yaml --out weir.svg"
     })
@@ -72,14 +74,24 @@ final class ConvertCommand implements Callable<Integer> {
       names = "--allowance",
       paramLabel = "LENGTH",
       description =
-          "The drawn lines are sewing lines; so much is to be added. Default: 0, unless a cutting"
-              + " line is drawn as well.")
+          "Of a drawing, as --sewing-line: so much is to be added. Of photos and scans, as"
+              + " --cutting-line: the paper includes so much, which is taken off it, but not along"
+              + " a fold.")
   private String allowance;
+
+  @Option(
+      names = "--sewing-line",
+      paramLabel = "LENGTH",
+      description =
+          "The drawn lines, or the border of the paper, are sewing lines; so much is to be added."
+              + " Default: 0, unless a cutting line is drawn as well.")
+  private String sewingLine;
 
   @Option(
       names = "--cutting-line",
       paramLabel = "LENGTH",
-      description = "The drawn lines are cutting lines, which include so much.")
+      description =
+          "The drawn lines, or the border of the paper, are cutting lines, which include so much.")
   private String cuttingLine;
 
   @Option(
@@ -180,8 +192,8 @@ final class ConvertCommand implements Callable<Integer> {
       names = "--grain",
       paramLabel = "EDGE",
       description =
-          "The edge of a photographed piece that runs along the grain. Default: the fold, or up"
-              + " the picture.")
+          "The edge of a photographed piece that runs along the grain, or 'up' for up the picture."
+              + " Default: an arrow drawn on the piece, the fold, or up the picture.")
   private String grain;
 
   @Mixin private ReferenceMixin sheets;
@@ -210,7 +222,7 @@ final class ConvertCommand implements Callable<Integer> {
       throw refused("'" + out + "' is what is to be read: give --out another name");
     }
     if (drawn) {
-      finish(ConvertRun.style(names, Folder.DISK, request()));
+      finish(ConvertRun.style(names, Folder.DISK, request(false)));
     } else {
       write(StyleFile.read(names.get(0), Folder.DISK), sizes);
     }
@@ -229,7 +241,7 @@ final class ConvertCommand implements Callable<Integer> {
 
   /** The control picture is written also where a photo is refused: it shows where and why. */
   private int photo(List<String> names) {
-    ConvertRequest request = request();
+    ConvertRequest request = request(true);
     OptionalInt asked = piece == null ? OptionalInt.empty() : OptionalInt.of(piece);
     HowCut how =
         new HowCut(
@@ -302,18 +314,26 @@ final class ConvertCommand implements Callable<Integer> {
     if (gradeRules && !StyleDrawing.isPattern(lower)) {
       throw refused("--grade-rules goes with --out OUT.dxf");
     }
-    if (allowance != null && cuttingLine != null) {
-      throw refused("--allowance and --cutting-line do not go together: the drawn line is one");
+    if (Stream.of(allowance, sewingLine, cuttingLine).filter(Objects::nonNull).count() > 1) {
+      throw refused(
+          "of --allowance, --sewing-line and --cutting-line only one can hold: the line is drawn"
+              + " once");
     }
     if (dpi != null && !(dpi >= 1 && dpi <= 100_000)) {
       throw refused("--dpi takes a number such as 72, 90 or 96");
     }
   }
 
-  private ConvertRequest request() {
+  /**
+   * @param photo whether the border of paper is read, which usually includes its allowance
+   */
+  private ConvertRequest request(boolean photo) {
     Unit bare = show.unit().orElse(Unit.CM);
     return new ConvertRequest(
-        new Asked(length(allowance, bare), length(cuttingLine, bare), layers),
+        new Asked(
+            length(photo ? sewingLine : either(sewingLine, allowance), bare),
+            length(photo ? either(cuttingLine, allowance) : cuttingLine, bare),
+            layers),
         names == null ? PieceNames.NONE : PieceNames.read(names.toString(), Folder.DISK),
         dpi == null ? OptionalDouble.empty() : OptionalDouble.of(dpi),
         Optional.ofNullable(drawingUnit),
@@ -322,6 +342,10 @@ final class ConvertCommand implements Callable<Integer> {
         sizes,
         tiling(),
         pageFurniture);
+  }
+
+  private static String either(String said, String other) {
+    return said != null ? said : other;
   }
 
   private Optional<Tiling> tiling() {

@@ -29,13 +29,14 @@ record Cells(
   /** Paper curls and prints shift: so much round a sheet is left out, mm. */
   private static final double BESIDE_SHEET_MM = 3;
 
-  private static final double CELL_MM = 1;
+  /** A cell is as wide, or wider by less than a pixel: there are millions of them on a table. */
+  private static final double CELL_MM = 0.8;
 
   static Cells of(Straightened straight) {
     BufferedImage picture = straight.picture().picture();
     Point first = straight.picture().mapping().mmAt(new Point(0, 0));
     double pixelMm = straight.picture().mapping().mmAt(new Point(1, 0)).x() - first.x();
-    int pixels = Math.max(1, (int) Math.round(CELL_MM / pixelMm));
+    int pixels = (int) Math.ceil(CELL_MM / pixelMm);
     int width = picture.getWidth() / pixels;
     int height = picture.getHeight() / pixels;
     double middle = (pixels - 1) / 2.0 * pixelMm;

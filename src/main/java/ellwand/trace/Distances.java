@@ -1,6 +1,5 @@
 package ellwand.trace;
 
-import java.util.Arrays;
 
 /** How many cells off the nearest of some cells lies, going straight across sides. */
 final class Distances {
@@ -15,25 +14,19 @@ final class Distances {
    * @param outside whether what lies beyond the border is among them
    */
   static int[] to(int width, boolean[] those, boolean outside) {
-    int height = those.length / width;
     int[] off = new int[those.length];
-    Arrays.fill(off, FAR);
-    for (int y = 0; y < height; y++) {
-      for (int x = 0; x < width; x++) {
-        int i = y * width + x;
-        int before = outside ? 0 : FAR;
-        int least = Math.min(x > 0 ? off[i - 1] : before, y > 0 ? off[i - width] : before);
-        off[i] = those[i] ? 0 : Math.min(FAR, least + 1);
-      }
+    int beyond = outside ? 1 : FAR;
+    for (int i = 0, x = 0; i < off.length; i++, x = x + 1 == width ? 0 : x + 1) {
+      int beside = x > 0 ? off[i - 1] + 1 : beyond;
+      int above = i >= width ? off[i - width] + 1 : beyond;
+      int least = beside < above ? beside : above;
+      off[i] = those[i] ? 0 : least < FAR ? least : FAR;
     }
-    for (int y = height - 1; y >= 0; y--) {
-      for (int x = width - 1; x >= 0; x--) {
-        int i = y * width + x;
-        int before = outside ? 0 : FAR;
-        int least =
-            Math.min(x < width - 1 ? off[i + 1] : before, y < height - 1 ? off[i + width] : before);
-        off[i] = Math.min(off[i], Math.min(FAR, least + 1));
-      }
+    for (int i = off.length - 1, x = width - 1; i >= 0; i--, x = x == 0 ? width - 1 : x - 1) {
+      int beside = x < width - 1 ? off[i + 1] + 1 : beyond;
+      int below = i < off.length - width ? off[i + width] + 1 : beyond;
+      int least = beside < below ? beside : below;
+      off[i] = least < off[i] ? least : off[i];
     }
     return off;
   }

@@ -132,8 +132,12 @@ final class PaperFinder {
   private void learn(byte[] kind, List<Patch> patches) {
     boolean[] any = new boolean[cells.size()];
     for (Patch patch : patches) {
-      for (int i = 0; i < any.length; i++) {
-        any[i] |= patch.has()[i];
+      for (int y = patch.top(); y <= patch.bottom(); y++) {
+        for (int i = y * cells.width() + patch.left();
+            i <= y * cells.width() + patch.right();
+            i++) {
+          any[i] |= patch.has()[i];
+        }
       }
     }
     boolean[] none = new boolean[any.length];
@@ -158,20 +162,22 @@ final class PaperFinder {
   private List<Patch> above(float[] value) {
     int width = cells.width();
     boolean[] above = new boolean[value.length];
+    float[] threes = new float[value.length];
+    for (int i = 1; i < value.length - 1; i++) {
+      threes[i] = limited(value[i - 1]) + limited(value[i]) + limited(value[i + 1]);
+    }
     for (int y = 1; y < cells.height() - 1; y++) {
       for (int x = 1; x < width - 1; x++) {
-        float sum = 0;
-        for (int dy = -1; dy <= 1; dy++) {
-          for (int dx = -1; dx <= 1; dx++) {
-            sum += Math.max(-20, Math.min(20, value[(y + dy) * width + x + dx]));
-          }
-        }
         int i = y * width + x;
-        above[i] = sum > 0 && cells.counts(i);
+        above[i] = threes[i - width] + threes[i] + threes[i + width] > 0 && cells.counts(i);
       }
     }
     opened(above);
     return Patch.of(cells, above);
+  }
+
+  private static float limited(float value) {
+    return Math.max(-20, Math.min(20, value));
   }
 
   /** Takes off threads of a cell or two, which would tie a piece to what lies near it. */

@@ -70,54 +70,47 @@ record Patch(boolean[] has, int count, int left, int top, int right, int bottom)
     return size;
   }
 
-  /** What cannot be reached from the border without crossing it belongs, too. */
+  /** What cannot be reached from outside without crossing it belongs, too. */
   private static Patch filled(Cells cells, int[] members) {
     int width = cells.width();
-    boolean[] group = new boolean[cells.size()];
-    for (int i : members) {
-      group[i] = true;
-    }
-    boolean[] outside = new boolean[group.length];
-    int[] stack = new int[group.length];
-    int size = 0;
-    for (int i = 0; i < group.length; i++) {
-      int x = i % width;
-      int y = i / width;
-      boolean border = x == 0 || y == 0 || x == width - 1 || y == cells.height() - 1;
-      if (border && !group[i]) {
-        outside[i] = true;
-        stack[size++] = i;
-      }
-    }
-    for (int k = 0; k < size; k++) {
-      int x = stack[k] % width;
-      int[] next = {
-        x > 0 ? stack[k] - 1 : -1,
-        x < width - 1 ? stack[k] + 1 : -1,
-        stack[k] - width,
-        stack[k] + width
-      };
-      for (int n : next) {
-        if (n >= 0 && n < group.length && !group[n] && !outside[n]) {
-          outside[n] = true;
-          stack[size++] = n;
-        }
-      }
-    }
-    boolean[] has = new boolean[group.length];
-    int count = 0;
     int left = width;
     int top = cells.height();
     int right = -1;
     int bottom = -1;
-    for (int i = 0; i < has.length; i++) {
-      if (!outside[i]) {
-        has[i] = true;
-        count++;
-        left = Math.min(left, i % width);
-        right = Math.max(right, i % width);
-        top = Math.min(top, i / width);
-        bottom = Math.max(bottom, i / width);
+    for (int i : members) {
+      left = Math.min(left, i % width);
+      right = Math.max(right, i % width);
+      top = Math.min(top, i / width);
+      bottom = Math.max(bottom, i / width);
+    }
+    // The box of it, with a cell all round.
+    int wide = right - left + 3;
+    int high = bottom - top + 3;
+    boolean[] closed = new boolean[wide * high];
+    for (int i : members) {
+      closed[(i / width - top + 1) * wide + i % width - left + 1] = true;
+    }
+    int[] stack = new int[closed.length];
+    int size = 1;
+    int count = closed.length - 1;
+    boolean[] outside = new boolean[closed.length];
+    outside[0] = true;
+    while (size > 0) {
+      int at = stack[--size];
+      int x = at % wide;
+      int[] next = {x > 0 ? at - 1 : -1, x < wide - 1 ? at + 1 : -1, at - wide, at + wide};
+      for (int n : next) {
+        if (n >= 0 && n < closed.length && !closed[n] && !outside[n]) {
+          outside[n] = true;
+          stack[size++] = n;
+          count--;
+        }
+      }
+    }
+    boolean[] has = new boolean[cells.size()];
+    for (int y = top; y <= bottom; y++) {
+      for (int x = left; x <= right; x++) {
+        has[y * width + x] = !outside[(y - top + 1) * wide + x - left + 1];
       }
     }
     return new Patch(has, count, left, top, right, bottom);

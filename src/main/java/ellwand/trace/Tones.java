@@ -17,8 +17,12 @@ final class Tones {
   /** What fits no tone is no less likely than this, so that printed lines do not decide. */
   private static final double STRANGE = -14;
 
+  private static final double[] EVEN =
+      Arrays.stream(LEAST_SPREAD).map(spread -> 1 / spread).toArray();
+
   private final double[][] means;
   private final double[][] spreads;
+  private final double[][] sharpness;
   private final double[] shares;
 
   /** What is known of a cell before its tone is seen: the share's logarithm less the spread's. */
@@ -28,6 +32,7 @@ final class Tones {
     before = new double[count];
     means = new double[count][3];
     spreads = new double[count][3];
+    sharpness = new double[count][3];
     shares = new double[count];
   }
 
@@ -56,6 +61,7 @@ final class Tones {
       found.before[k] = Math.log(found.shares[k]);
       for (int c = 0; c < 3; c++) {
         found.before[k] -= Math.log(found.spreads[k][c] / LEAST_SPREAD[c]);
+        found.sharpness[k][c] = 1 / found.spreads[k][c];
       }
     }
     return found;
@@ -83,11 +89,10 @@ final class Tones {
     int nearest = 0;
     double least = Double.POSITIVE_INFINITY;
     for (int k = 0; k < means.length; k++) {
-      double sum = 0;
-      for (int c = 0; c < 3; c++) {
-        double off = (tones[c][cell] - means[k][c]) / LEAST_SPREAD[c];
-        sum += off * off;
-      }
+      double a = (tones[0][cell] - means[k][0]) * EVEN[0];
+      double b = (tones[1][cell] - means[k][1]) * EVEN[1];
+      double c = (tones[2][cell] - means[k][2]) * EVEN[2];
+      double sum = a * a + b * b + c * c;
       if (sum < least) {
         least = sum;
         nearest = k;
@@ -124,12 +129,10 @@ final class Tones {
     double best = STRANGE;
     for (int k = 0; k < means.length; k++) {
       if (shares[k] > 0.01) {
-        double sum = before[k];
-        for (int c = 0; c < 3; c++) {
-          double off = (tones[c][cell] - means[k][c]) / spreads[k][c];
-          sum -= off * off / 2;
-        }
-        best = Math.max(best, sum);
+        double a = (tones[0][cell] - means[k][0]) * sharpness[k][0];
+        double b = (tones[1][cell] - means[k][1]) * sharpness[k][1];
+        double c = (tones[2][cell] - means[k][2]) * sharpness[k][2];
+        best = Math.max(best, before[k] - (a * a + b * b + c * c) / 2);
       }
     }
     return best;

@@ -2,6 +2,7 @@ package ellwand.trace;
 
 import ellwand.geometry.Point;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A paper piece found in a straightened picture.
@@ -9,12 +10,19 @@ import java.util.List;
  * @param number from 1, the largest first
  * @param rim its border
  * @param edges what it consists of
+ * @param arrow that is drawn on it
  * @param errorMm how far off a place of it may be at most, two standard deviations, mm
  * @param worst where that is
  * @param doubts why it cannot be relied on, with what to do; none if it can
  */
 public record TracedPaper(
-    int number, Rim rim, RimEdges edges, double errorMm, Point worst, List<Doubt> doubts) {
+    int number,
+    Rim rim,
+    RimEdges edges,
+    Optional<DrawnArrow> arrow,
+    double errorMm,
+    Point worst,
+    List<Doubt> doubts) {
 
   public TracedPaper {
     doubts = List.copyOf(doubts);

@@ -119,7 +119,8 @@ public final class Tracing {
               worst,
               "Hold the camera still, in more light"));
     }
-    return new TracedPaper(number, rim, edges, most, worst, doubts);
+    Optional<DrawnArrow> arrow = ArrowFinder.arrow(straight, cells, patch);
+    return new TracedPaper(number, rim, edges, arrow, most, worst, doubts);
   }
 
   /** Holds the lines and curves against what was traced, but for nicks. */

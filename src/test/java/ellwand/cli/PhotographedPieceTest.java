@@ -73,7 +73,7 @@ class PhotographedPieceTest {
             1,
             "--on-fold",
             fold.name(),
-            "--cutting-line",
+            "--allowance",
             "1cm",
             "--out",
             out);

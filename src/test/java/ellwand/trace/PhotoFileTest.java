@@ -41,7 +41,7 @@ class PhotoFileTest {
   }
 
   private static byte[] jpeg() {
-    return Scene.jpeg(corner(), 90);
+    return Film.jpeg(corner(), 90);
   }
 
   private static boolean black(BufferedImage picture, double x, double y) {
@@ -83,7 +83,7 @@ class PhotoFileTest {
     assertTrue(Photos.looksLike(jpeg()));
     assertRefused(words, "no picture");
     assertRefused(new byte[0], "empty");
-    assertRefused(Scene.jpeg(new BufferedImage(200, 100, BufferedImage.TYPE_INT_RGB), 80), "200 x");
+    assertRefused(Film.jpeg(new BufferedImage(200, 100, BufferedImage.TYPE_INT_RGB), 80), "200 x");
   }
 
   /** 20,000 x 20,000 pixels would take 1.6 GB; the tests have less, and the file is tiny. */

@@ -14,20 +14,14 @@ import java.awt.geom.AffineTransform;
 import java.awt.geom.Path2D;
 import java.awt.image.BufferedImage;
 import java.awt.image.DataBufferInt;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
-import javax.imageio.IIOImage;
-import javax.imageio.ImageIO;
-import javax.imageio.ImageWriteParam;
-import javax.imageio.ImageWriter;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.rendering.ImageType;
@@ -77,8 +71,55 @@ record Scene(Ground ground, List<LaidSheet> sheets, List<PaperPiece> pieces, Fla
    * A piece of paper.
    *
    * @param printed whether lines are printed on it
+   * @param arrows drawn on it
    */
-  record PaperPiece(Outline outline, Paper paper, boolean printed) {}
+  record PaperPiece(Outline outline, Paper paper, boolean printed, List<Arrow> arrows) {
+    PaperPiece(Outline outline, Paper paper, boolean printed) {
+      this(outline, paper, printed, List.of());
+    }
+  }
+
+  /**
+   * An arrow drawn by hand or printed.
+   *
+   * @param head its head's length, mm; 0 for a bare line
+   * @param filled whether the head is a dark triangle, or two strokes
+   * @param both whether there is a head at either end, or only at {@code to}
+   * @param lineMm how wide its lines are
+   */
+  record Arrow(Point from, Point to, double head, boolean filled, boolean both, double lineMm) {
+
+    private void draw(Graphics2D graphics) {
+      graphics.setColor(new Color(0x2B3050));
+      graphics.setStroke(new BasicStroke((float) lineMm));
+      Path2D shaft = new Path2D.Double();
+      shaft.moveTo(from.x(), from.y());
+      shaft.lineTo(to.x(), to.y());
+      graphics.draw(shaft);
+      if (head > 0) {
+        draw(from, to, graphics);
+        if (both) {
+          draw(to, from, graphics);
+        }
+      }
+    }
+
+    /** One stroke longer and steeper than the other, as a hand draws them. */
+    private void draw(Point tail, Point tip, Graphics2D graphics) {
+      Point back = tail.minus(tip).unit();
+      Path2D strokes = new Path2D.Double();
+      Point left = tip.plus(back.times(head)).plus(back.left().times(head * 0.5));
+      Point right = tip.plus(back.times(head * 0.85)).plus(back.left().times(head * -0.36));
+      strokes.moveTo(left.x(), left.y());
+      strokes.lineTo(tip.x(), tip.y());
+      strokes.lineTo(right.x(), right.y());
+      if (filled) {
+        strokes.closePath();
+        graphics.fill(strokes);
+      }
+      graphics.draw(strokes);
+    }
+  }
 
   /**
    * A reference sheet on the table.
@@ -103,13 +144,26 @@ record Scene(Ground ground, List<LaidSheet> sheets, List<PaperPiece> pieces, Fla
    * What is wrong with a photo.
    *
    * @param blurPx standard deviation of the blur
+   * @param movedPx how far the camera moved while it took the photo
    * @param noise standard deviation, shares of white
    * @param shadow by how much light falls off from one side of the table to the other, 0 to 1
+   * @param hardShadow how much light is lacking on one side of a sharp line across the table
    * @param jpegQuality 0 to 100
-   * @param seed of the noise
+   * @param seed of the noise, of the hard shadow's place and of the way the camera moved
    */
-  record Flaws(double blurPx, double noise, double shadow, int jpegQuality, long seed) {
+  record Flaws(
+      double blurPx,
+      double movedPx,
+      double noise,
+      double shadow,
+      double hardShadow,
+      int jpegQuality,
+      long seed) {
     static final Flaws USUAL = new Flaws(0.8, 0.01, 0.3, 85, 1);
+
+    Flaws(double blurPx, double noise, double shadow, int jpegQuality, long seed) {
+      this(blurPx, 0, noise, shadow, 0, jpegQuality, seed);
+    }
   }
 
   Scene {
@@ -119,13 +173,13 @@ record Scene(Ground ground, List<LaidSheet> sheets, List<PaperPiece> pieces, Fla
 
   /** A photo as a JPEG file. */
   byte[] photo(SimulatedCamera camera) {
-    return jpeg(picture(camera), flaws.jpegQuality);
+    return Film.jpeg(picture(camera), flaws.jpegQuality());
   }
 
   /** A scan of an area of the table without sheets: every pixel where it belongs. */
   byte[] scan(Box area, double dpi) {
     Table table = new Table(area, 25.4 / dpi);
-    return jpeg(table.raster, flaws.jpegQuality);
+    return Film.jpeg(table.raster, flaws.jpegQuality());
   }
 
   BufferedImage picture(SimulatedCamera camera) {
@@ -138,9 +192,12 @@ record Scene(Ground ground, List<LaidSheet> sheets, List<PaperPiece> pieces, Fla
     double[] eye = camera.pinhole();
     float[][] light = new float[3][width * height];
     double[] colour = new double[3];
+    Rays rays = new Rays(camera);
+    double[] ray = new double[3];
+    Shade shade = new Shade(flaws, extent);
     for (int row = 0; row < height; row++) {
       for (int column = 0; column < width; column++) {
-        double[] ray = camera.ray(column, row);
+        rays.at(column, row, ray);
         double x = Double.NaN;
         double y = Double.NaN;
         if (ray[2] < -1e-6) {
@@ -151,13 +208,13 @@ record Scene(Ground ground, List<LaidSheet> sheets, List<PaperPiece> pieces, Fla
         for (Texture sheet : printed) {
           sheet.colour(x, y, ray[0] / ray[2], ray[1] / ray[2], colour);
         }
-        double lit = lit(x, y, extent);
+        double lit = shade.at(x, y);
         for (int c = 0; c < 3; c++) {
           light[c][row * width + column] = (float) (colour[c] * lit);
         }
       }
     }
-    return developed(light, width, height);
+    return Film.developed(light, width, height, flaws);
   }
 
   /** All that lies on the table, with room round it. */
@@ -168,102 +225,70 @@ record Scene(Ground ground, List<LaidSheet> sheets, List<PaperPiece> pieces, Fla
     return Box.around(points).grown(150);
   }
 
-  /** Light that falls off from left to right, and the soft edge of a shadow across the table. */
-  private double lit(double x, double y, Box extent) {
-    double across = (x - extent.minX()) / extent.length();
-    double edge = (x * 0.8 + y * 0.6 - extent.centre().x() * 0.8 - extent.centre().y() * 0.6) / 60;
-    double fall = 1 - flaws.shadow * 0.6 * Math.min(1, Math.max(0, across));
-    return Double.isNaN(fall) ? 0.5 : fall * (1 - flaws.shadow * 0.4 / (1 + Math.exp(-edge)));
-  }
+  /** The rays of a camera: worked out at every fourth pixel, straight between (to 0.001 px). */
+  private static final class Rays {
 
-  private BufferedImage developed(float[][] light, int width, int height) {
-    Random random = new Random(flaws.seed);
-    double[] noise = new double[1 << 16];
-    Arrays.setAll(noise, i -> random.nextGaussian());
-    BufferedImage picture = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
-    int[] pixels = ((DataBufferInt) picture.getRaster().getDataBuffer()).getData();
-    for (int c = 0; c < 3; c++) {
-      float[] channel = blurred(light[c], width, height, flaws.blurPx);
-      for (int i = 0; i < pixels.length; i++) {
-        double value = srgb(channel[i]) + flaws.noise * noise[random.nextInt(noise.length)];
-        int level = (int) Math.round(255 * Math.min(1, Math.max(0, value)));
-        pixels[i] |= level << (16 - 8 * c);
+    private static final int CELL = 4;
+
+    private final double[][] known;
+    private final int across;
+
+    Rays(SimulatedCamera camera) {
+      across = camera.widthPx() / CELL + 2;
+      known = new double[across * (camera.heightPx() / CELL + 2)][];
+      for (int i = 0; i < known.length; i++) {
+        known[i] = camera.ray(i % across * CELL, i / across * CELL);
       }
     }
-    return picture;
-  }
 
-  private static float[] blurred(float[] from, int width, int height, double sigma) {
-    if (sigma <= 0) {
-      return from;
-    }
-    int reach = (int) Math.ceil(3 * sigma);
-    float[] weights = new float[2 * reach + 1];
-    float sum = 0;
-    for (int i = -reach; i <= reach; i++) {
-      weights[i + reach] = (float) Math.exp(-i * i / (2 * sigma * sigma));
-      sum += weights[i + reach];
-    }
-    for (int i = 0; i < weights.length; i++) {
-      weights[i] /= sum;
-    }
-    return along(along(from, width, height, weights, true), width, height, weights, false);
-  }
-
-  private static float[] along(float[] from, int width, int height, float[] weights, boolean rows) {
-    int reach = weights.length / 2;
-    float[] to = new float[from.length];
-    for (int y = 0; y < height; y++) {
-      for (int x = 0; x < width; x++) {
-        float sum = 0;
-        for (int i = -reach; i <= reach; i++) {
-          int u = rows ? Math.min(width - 1, Math.max(0, x + i)) : x;
-          int v = rows ? y : Math.min(height - 1, Math.max(0, y + i));
-          sum += weights[i + reach] * from[v * width + u];
-        }
-        to[y * width + x] = sum;
+    void at(int column, int row, double[] ray) {
+      int i = row / CELL * across + column / CELL;
+      double a = column % CELL / (double) CELL;
+      double b = row % CELL / (double) CELL;
+      for (int c = 0; c < 3; c++) {
+        ray[c] =
+            (1 - b) * ((1 - a) * known[i][c] + a * known[i + 1][c])
+                + b * ((1 - a) * known[i + across][c] + a * known[i + across + 1][c]);
       }
     }
-    return to;
   }
 
-  private static final double[] LINEAR = new double[256];
+  /** Light that falls off from left to right, a shadow's soft edge, and perhaps a sharp one. */
+  private static final class Shade {
 
-  static {
-    for (int i = 0; i < 256; i++) {
-      double v = i / 255.0;
-      LINEAR[i] = v <= 0.04045 ? v / 12.92 : Math.pow((v + 0.055) / 1.055, 2.4);
+    /** Of the sharp edge, mm: a window's frame throws it. */
+    private static final double SHARP_MM = 1.5;
+
+    private final Flaws flaws;
+    private final Box extent;
+    private final Point middle;
+    private final Point across;
+    private final double off;
+
+    Shade(Flaws flaws, Box extent) {
+      this.flaws = flaws;
+      this.extent = extent;
+      middle = extent.centre();
+      Random random = new Random(flaws.seed);
+      double turn = random.nextDouble() * 2 * Math.PI;
+      across = new Point(Math.cos(turn), Math.sin(turn));
+      off = (random.nextDouble() - 0.5) * 0.4 * Math.min(extent.length(), extent.width());
     }
-  }
 
-  private static final float[] SRGB = new float[1 << 14];
-
-  static {
-    for (int i = 0; i < SRGB.length; i++) {
-      double v = (i + 0.5) / SRGB.length;
-      SRGB[i] = (float) (v <= 0.0031308 ? 12.92 * v : 1.055 * Math.pow(v, 1 / 2.4) - 0.055);
+    double at(double x, double y) {
+      double side = (x - extent.minX()) / extent.length();
+      double edge = ((x - middle.x()) * 0.8 + (y - middle.y()) * 0.6) / 60;
+      double fall = 1 - flaws.shadow * 0.6 * Math.min(1, Math.max(0, side));
+      if (Double.isNaN(fall)) {
+        return 0.5;
+      }
+      double lit = fall * (1 - flaws.shadow * 0.4 / (1 + Math.exp(-edge)));
+      if (flaws.hardShadow > 0) {
+        double in = (x - middle.x()) * across.x() + (y - middle.y()) * across.y() - off;
+        lit *= 1 - flaws.hardShadow * Math.min(1, Math.max(0, in / SHARP_MM + 0.5));
+      }
+      return lit;
     }
-  }
-
-  private static float srgb(float linear) {
-    return SRGB[Math.min(SRGB.length - 1, Math.max(0, (int) (linear * SRGB.length)))];
-  }
-
-  static byte[] jpeg(BufferedImage picture, int quality) {
-    ImageWriter writer = ImageIO.getImageWritersByFormatName("jpeg").next();
-    ImageWriteParam how = writer.getDefaultWriteParam();
-    how.setCompressionMode(ImageWriteParam.MODE_EXPLICIT);
-    how.setCompressionQuality(quality / 100f);
-    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-    try (var out = ImageIO.createImageOutputStream(bytes)) {
-      writer.setOutput(out);
-      writer.write(null, new IIOImage(picture, null, null), how);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    } finally {
-      writer.dispose();
-    }
-    return bytes.toByteArray();
   }
 
   /** Mixes the colours of a raster, in linear light, between the centres of four pixels. */
@@ -281,11 +306,11 @@ record Scene(Ground ground, List<LaidSheet> sheets, List<PaperPiece> pieces, Fla
       int shift = 16 - 8 * c;
       colour[c] =
           (1 - b)
-                  * ((1 - a) * LINEAR[pixels[at] >> shift & 255]
-                      + a * LINEAR[pixels[at + 1] >> shift & 255])
+                  * ((1 - a) * Film.LINEAR[pixels[at] >> shift & 255]
+                      + a * Film.LINEAR[pixels[at + 1] >> shift & 255])
               + b
-                  * ((1 - a) * LINEAR[pixels[at + width] >> shift & 255]
-                      + a * LINEAR[pixels[at + width + 1] >> shift & 255]);
+                  * ((1 - a) * Film.LINEAR[pixels[at + width] >> shift & 255]
+                      + a * Film.LINEAR[pixels[at + width + 1] >> shift & 255]);
     }
     return true;
   }
@@ -351,6 +376,7 @@ record Scene(Ground ground, List<LaidSheet> sheets, List<PaperPiece> pieces, Fla
         arrow.lineTo(middle.x(), middle.y() + half);
         graphics.draw(arrow);
       }
+      piece.arrows.forEach(arrow -> arrow.draw(graphics));
     }
 
     private Path2D path(Outline outline) {
@@ -368,7 +394,7 @@ record Scene(Ground ground, List<LaidSheet> sheets, List<PaperPiece> pieces, Fla
       if (!sample(pixels, raster.getWidth(), u, v, colour)) {
         int rgb = Double.isNaN(x) ? 0x808080 : groundAt(x, y);
         for (int c = 0; c < 3; c++) {
-          colour[c] = LINEAR[rgb >> (16 - 8 * c) & 255];
+          colour[c] = Film.LINEAR[rgb >> (16 - 8 * c) & 255];
         }
       }
     }
@@ -488,9 +514,9 @@ record Scene(Ground ground, List<LaidSheet> sheets, List<PaperPiece> pieces, Fla
         for (int column = 0; column < width; column++) {
           double sum = 0;
           for (int i = 0; i < dots * dots; i++) {
-            sum += LINEAR[from[(i / dots) * width * dots + column * dots + i % dots]];
+            sum += Film.LINEAR[from[(i / dots) * width * dots + column * dots + i % dots]];
           }
-          int grey = Math.round(255 * srgb((float) (sum / (dots * dots))));
+          int grey = Math.round(255 * Film.srgb((float) (sum / (dots * dots))));
           fewer.setRGB(column, row, grey * 0x10101);
         }
       }

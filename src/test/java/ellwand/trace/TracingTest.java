@@ -10,8 +10,6 @@ import ellwand.geometry.Outline;
 import ellwand.geometry.Path;
 import ellwand.geometry.Point;
 import ellwand.problem.InputException;
-import java.awt.Graphics2D;
-import java.awt.image.BufferedImage;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -20,8 +18,6 @@ import org.junit.jupiter.api.Test;
 /** Pieces on a table of our own, from straight above, where every pixel lies is known. */
 class TracingTest {
 
-  private static final double DISTANCE_MM = 750;
-
   private static Outline outline(List<Path> shape, double turnDegrees, double x, double y) {
     return Outline.of(PaperShapes.round(shape).flattened(0.01))
         .moved(new Motion(false, turnDegrees, x, y));
@@ -29,27 +25,6 @@ class TracingTest {
 
   private static Scene.PaperPiece paper(Outline outline, Scene.Paper kind) {
     return new Scene.PaperPiece(outline, kind, true);
-  }
-
-  /** 1.5 megapixels, 1.4 pixels to the mm, with all that is usually wrong with a photo. */
-  private static Straightened seen(
-      Scene.Ground ground, Point middle, double shadow, Scene.PaperPiece... pieces) {
-    Scene.Flaws flaws = new Scene.Flaws(0.8, 0.01, shadow, 85, 1);
-    Scene scene = new Scene(ground, List.of(), List.of(pieces), flaws);
-    SimulatedCamera camera = SimulatedCamera.phone(middle, DISTANCE_MM).scaled(0.35);
-    BufferedImage picture = scene.picture(camera);
-    BufferedImage argb =
-        new BufferedImage(picture.getWidth(), picture.getHeight(), BufferedImage.TYPE_INT_ARGB);
-    Graphics2D graphics = argb.createGraphics();
-    graphics.drawImage(picture, 0, 0, null);
-    graphics.dispose();
-    double perMm = camera.focalPx() / DISTANCE_MM;
-    Point corner =
-        middle.plus(
-            new Point(
-                -(camera.widthPx() - 1) / 2.0 / perMm, (camera.heightPx() - 1) / 2.0 / perMm));
-    View view = new View("table", argb, new FlatMapping(corner, perMm, 0.2));
-    return new Straightened(view, List.of(view), List.of(), List.of());
   }
 
   /** How far the points of a traced rim lie from an outline, mm, ascending. */
@@ -73,7 +48,8 @@ class TracingTest {
         Map.of(Scene.Ground.WOOD, Scene.Paper.WHITE, Scene.Ground.PALE_GREY, Scene.Paper.TISSUE);
     tried.forEach(
         (ground, kind) -> {
-          Straightened straight = seen(ground, front.box().centre(), 0.3, paper(front, kind));
+          Straightened straight =
+              FromAbove.seen(ground, front.box().centre(), 0.3, paper(front, kind));
           List<TracedPaper> found = Tracing.of(straight);
           assertEquals(1, found.size());
           TracedPaper traced = found.get(0);
@@ -89,7 +65,8 @@ class TracingTest {
   void brownPaperOnWoodIsTracedTrulyOrDoubted() {
     Outline front = outline(PaperShapes.front(), 12, 0, 0);
     Straightened straight =
-        seen(Scene.Ground.WOOD, front.box().centre(), 0.3, paper(front, Scene.Paper.BROWN));
+        FromAbove.seen(
+            Scene.Ground.WOOD, front.box().centre(), 0.3, paper(front, Scene.Paper.BROWN));
     TracedPaper traced = Tracing.of(straight).get(0);
     List<Double> off = off(front, traced);
     assertTrue(off.get(off.size() - 1) < 2 || !traced.doubts().isEmpty());
@@ -99,7 +76,8 @@ class TracingTest {
   void whatLooksLikeItsGroundIsNotFound() {
     Outline front = outline(PaperShapes.front(), 12, 0, 0);
     Point away = front.box().centre().plus(new Point(0, 3_000));
-    Straightened bare = seen(Scene.Ground.WOOD, away, 0.3, paper(front, Scene.Paper.WHITE));
+    Straightened bare =
+        FromAbove.seen(Scene.Ground.WOOD, away, 0.3, paper(front, Scene.Paper.WHITE));
     InputException refused = assertThrows(InputException.class, () -> Tracing.of(bare));
     assertTrue(refused.getMessage().startsWith("no paper piece can be told"));
   }
@@ -111,7 +89,7 @@ class TracingTest {
     Point middle = Box.around(front.points()).union(pocket.box()).centre();
     List<TracedPaper> found =
         Tracing.of(
-            seen(
+            FromAbove.seen(
                 Scene.Ground.BLUE_CLOTH,
                 middle,
                 0.3,
@@ -127,7 +105,9 @@ class TracingTest {
     Outline front = outline(PaperShapes.front(), 0, 0, 0);
     Point low = front.box().centre().minus(new Point(0, 250));
     TracedPaper traced =
-        Tracing.of(seen(Scene.Ground.GREEN_CLOTH, low, 0, paper(front, Scene.Paper.WHITE))).get(0);
+        Tracing.of(
+                FromAbove.seen(Scene.Ground.GREEN_CLOTH, low, 0, paper(front, Scene.Paper.WHITE)))
+            .get(0);
     assertTrue(doubts(traced).contains("runs out of the picture at the top"), doubts(traced));
   }
 
@@ -135,7 +115,7 @@ class TracingTest {
   void aSheetThatLiesOnThePieceIsDoubted() {
     Outline front = outline(PaperShapes.front(), 0, 0, 0);
     Straightened without =
-        seen(Scene.Ground.WOOD, front.box().centre(), 0, paper(front, Scene.Paper.WHITE));
+        FromAbove.seen(Scene.Ground.WOOD, front.box().centre(), 0, paper(front, Scene.Paper.WHITE));
     Outline sheet = Outline.of(new Box(180, 100, 390, 250));
     Straightened with =
         new Straightened(without.picture(), without.views(), List.of(sheet), List.of());

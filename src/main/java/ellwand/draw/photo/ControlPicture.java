@@ -10,6 +10,7 @@ import ellwand.geometry.Box;
 import ellwand.geometry.Outline;
 import ellwand.geometry.Path;
 import ellwand.geometry.Point;
+import ellwand.trace.DrawnArrow;
 import ellwand.trace.NamedEdge;
 import ellwand.trace.Nick;
 import ellwand.trace.PaperPiece;
@@ -31,6 +32,8 @@ public final class ControlPicture {
   private static final Colour TRACED = new Colour(0x0072B2);
 
   private static final Colour NOTCH = new Colour(0xD55E00);
+
+  private static final Colour GRAIN = new Colour(0x009E73);
 
   /** Of the longer side of what is shown. */
   private static final double LETTERS = 0.016;
@@ -123,6 +126,7 @@ public final class ControlPicture {
     for (Nick nick : piece.nicks()) {
       items.add(Item.Lines.open("notch", Ink.line(NOTCH, em / 5), nick.mouth(), nick.tip()));
     }
+    traced.arrow().filter(DrawnArrow::sure).ifPresent(this::grain);
     lines.add(
         String.format(
             Locale.ROOT,
@@ -136,6 +140,20 @@ public final class ControlPicture {
       ring(doubt.at());
       lines.add(doubts + ": " + doubt.what() + ". " + doubt.remedy() + ".");
     }
+  }
+
+  /** The arrow drawn on it, told from the pen's own line by its colour. */
+  private void grain(DrawnArrow arrow) {
+    items.add(Item.Lines.open("grain", Ink.line(GRAIN, em / 5), arrow.from(), arrow.to()));
+    Point middle = arrow.from().towards(arrow.to(), 0.5);
+    Point along = arrow.to().minus(arrow.from());
+    double turn = Math.toDegrees(Math.atan2(along.y(), along.x()));
+    boolean over = turn > 90.5 || turn <= -89.5;
+    Point at = middle.plus(along.unit().left().times((over ? -0.5 : 0.5) * em));
+    items.add(
+        Item.Text.of("grain", "grain", at, em, Item.Anchor.MIDDLE)
+            .turned(over ? turn + 180 : turn)
+            .in(GRAIN));
   }
 
   private void ring(Point at) {

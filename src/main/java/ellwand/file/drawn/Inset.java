@@ -82,7 +82,7 @@ final class Inset {
   private static InputException tooNarrow() {
     return InputException.of(
         "an edge of it is too short or too bent to take the allowance off its cutting line",
-        "Draw the sewing line too, or take less off with --cutting-line");
+        "Draw the sewing line too, or say that it includes less");
   }
 
   /** Lets one line end and the next begin where they cross, or would if they ran on. */

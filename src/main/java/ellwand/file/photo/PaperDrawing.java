@@ -5,6 +5,7 @@ import ellwand.file.drawn.DrawnLine;
 import ellwand.file.drawn.Label;
 import ellwand.geometry.Path;
 import ellwand.geometry.Segment;
+import ellwand.trace.DrawnArrow;
 import ellwand.trace.NamedEdge;
 import ellwand.trace.Nick;
 import ellwand.trace.PaperPiece;
@@ -24,10 +25,12 @@ public final class PaperDrawing {
    * The drawing of a piece.
    *
    * @param file that it was found in, as the user named it
+   * @param arrow drawn on it, which is its grain unless it is said to run elsewhere
    * @param said what was found and guessed, one sentence each
    * @throws ellwand.problem.InputException if it has no edge as asked for
    */
-  public static Drawing of(String file, PaperPiece piece, HowCut how, List<String> said) {
+  public static Drawing of(
+      String file, PaperPiece piece, HowCut how, Optional<DrawnArrow> arrow, List<String> said) {
     Optional<Label> whole = Optional.of(Label.NONE);
     Label group = label(Optional.of(piece.name()), List.of(Label.PIECE), whole);
     List<DrawnLine> lines = new ArrayList<>();
@@ -37,7 +40,10 @@ public final class PaperDrawing {
       drawn = drawn.straight(edge);
       lines.add(line(drawn.edges().get(edge).path(), "fold", group));
     }
-    if (how.grain().isPresent()) {
+    if (how.grain().isEmpty() && arrow.isPresent()) {
+      lines.add(line(Path.line(arrow.get().from(), arrow.get().to()), "grain", group));
+    }
+    if (how.grain().isPresent() && !how.grain().get().equalsIgnoreCase(HowCut.UP)) {
       int edge = piece.edge(how.grain().get());
       drawn.straight(edge);
       Path along = drawn.edges().get(edge).path();

@@ -62,8 +62,10 @@ function show(desk, place, lot, seen, file) {
   const width = h('input', {name: 'width', value: '1 cm', size: 8});
 
   const edgeNames = () => selects.forEach(([key, , select]) => {
-    const now = select.selectedIndex - 1;
-    select.replaceChildren(h('option', {value: ''}, key === 'grain' ? 'up the picture' : 'none'), ...traced.edges.map((edge, i) => h('option', {value: edge, selected: i === now}, edge)));
+    const now = select.selectedIndex;
+    const ways = key !== 'grain' ? [['', 'none']]
+      : [['', traced.arrow ? 'the arrow drawn on it' : 'the fold, or up the picture'], ['up', 'up the picture']];
+    select.replaceChildren(...[...ways, ...traced.edges.map(edge => [edge, edge])].map(([value, words], i) => h('option', {value, selected: i === now}, words)));
   });
   const lengths = () => names.querySelectorAll('.length').forEach((at, i) => { at.textContent = `${(traced.length(i) / 10).toFixed(1)} cm`; });
   const take = piece => {

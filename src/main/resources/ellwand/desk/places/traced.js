@@ -17,6 +17,7 @@ export class Traced {
       edge: i, start: line.slice(0, 2), handles: line.length === 8 ? [line.slice(2, 4), line.slice(4, 6)] : null,
     })));
     this.notches = piece.notches.map(([x1, y1, x2, y2]) => ({line: [x1, y1, x2, y2], kept: true}));
+    this.arrow = piece.arrow;
     this.size = size;
     this.moved = moved;
     this.chosen = 0;
@@ -77,6 +78,7 @@ export class Traced {
     this.element.replaceChildren(
         ...this.edges.map((name, edge) => this.grip('edge' + (edge === this.chosen ? ' chosen' : ''), `edge ${name}`, (dx, dy) => this.moveEdge(edge, dx, dy), () => { this.chosen = edge; },
             this.ofEdge(edge).flatMap(i => [s('path', {class: 'hit', d: this.path(i)}), s('path', {class: 'over', d: this.path(i)})]))),
+        this.arrow ? s('path', {class: 'drawn-arrow', d: `M${this.arrow[0]} ${-this.arrow[1]}L${this.arrow[2]} ${-this.arrow[3]}`}) : '',
         ...this.notches.map((notch, i) => s('path', {class: 'nick' + (notch.kept ? '' : ' off'), d: `M${notch.line[0]} ${-notch.line[1]}L${notch.line[2]} ${-notch.line[3]}`, tabindex: 0, role: 'checkbox', 'aria-checked': notch.kept, 'aria-label': `notch ${i + 1}`,
           onclick: () => { notch.kept = !notch.kept; this.draw(); },
           onkeydown: event => { if (event.key === 'Enter' || event.key === ' ') { event.preventDefault(); notch.kept = !notch.kept; this.draw(); } }})),
