@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import ellwand.file.job.StyleFile;
 import ellwand.file.source.Folder;
+import ellwand.geometry.Point;
 import ellwand.pattern.Edge;
 import ellwand.pattern.Piece;
 import ellwand.trace.PhotographedTable;
@@ -59,6 +60,10 @@ class PhotographedPieceTest {
     assertTrue(first.err().contains("A place on the outline is true to"), first.err());
     Piece found = piece(out);
     assertEquals(6, found.edges().size());
+    // The grain, along x, is the arrow that is drawn along the fold, though the photo is turned.
+    assertTrue(first.err().contains("An arrow of 20 cm is drawn on it"), first.err());
+    Point way = straightEdge(found, 335).line().startDirection();
+    assertEquals(0, Math.toDegrees(Math.asin(way.y())), 0.5);
     // The lengths it was drawn with; see PaperShapes.front.
     Edge fold = straightEdge(found, 335);
     straightEdge(found, Math.hypot(230, 8));
@@ -79,6 +84,10 @@ class PhotographedPieceTest {
             out);
     assertEquals(0, again.code(), again.err());
     Piece half = piece(out);
+    // The sewing line runs 1 cm inside of the paper, so the fold of 335 mm loses 1 cm at both ends;
+    // the hem of 230 mm only one, at the side, since nothing is taken off along the fold.
+    straightEdge(half, 315);
+    straightEdge(half, 220);
     assertEquals("1 on fold", half.cutFrom("main").orElseThrow().toString());
     Path job =
         Files.writeString(

@@ -154,23 +154,6 @@ public final class PhotoTrials {
       List<TracedPaper> all = Tracing.of(straight);
       TracedPaper traced = all.get(0);
       found = found(truth, traced, scene);
-      if (System.getenv("DEBUG") != null) {
-        Outline fit = Outline.of(PaperShapes.round(traced.edges().edges()).flattened(0.02));
-        double[] res =
-            traced.rim().even(1).points().stream().mapToDouble(fit::distance).sorted().toArray();
-        double map =
-            traced.rim().even(10).points().stream().mapToDouble(straight::errorMm).max().orElse(0);
-        System.out.printf(
-            Locale.ROOT,
-            "D pieces %d map %.3f blurpart %.3f res95 %.3f resmax %.3f edges %d nicks %d%n",
-            all.size(),
-            map,
-            Math.sqrt(Math.max(0, traced.errorMm() * traced.errorMm() - map * map)),
-            res[res.length * 95 / 100],
-            res[res.length - 1],
-            traced.edges().edges().size(),
-            traced.edges().nicks().size());
-      }
     } catch (InputException e) {
       found = "refused: " + e.getMessage() + "||||";
     }

@@ -53,7 +53,7 @@ record RandomPhotos(String said, Outline truth, Scene scene, List<SimulatedCamer
             sheets,
             List.of(new Scene.PaperPiece(truth, paper, dice.nextBoolean(), arrows)),
             flaws);
-    double share = between(dice, 0.35, 0.6);
+    double share = between(dice, 0.27, 0.45);
     double tilt = between(dice, 0, 35);
     Box all = truth.box();
     for (Scene.LaidSheet sheet : sheets) {

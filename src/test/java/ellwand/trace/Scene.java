@@ -431,7 +431,8 @@ record Scene(Ground ground, List<LaidSheet> sheets, List<PaperPiece> pieces, Fla
 
     Texture(LaidSheet laid, double mmPerPixel) {
       this.laid = laid;
-      int dots = Math.max(1, (int) (mmPerPixel * Printed.DPI / 25.4));
+      // One of few, so that a sheet is printed once for many photos.
+      int dots = Math.max(1, Integer.highestOneBit((int) (mmPerPixel * Printed.DPI / 25.4)));
       perMm = Printed.DPI / 25.4 / dots;
       BufferedImage raster = Printed.page(laid.sheet, dots);
       pixels = Scene.pixels(raster);
