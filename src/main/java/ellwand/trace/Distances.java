@@ -1,6 +1,5 @@
 package ellwand.trace;
 
-
 /** How many cells off the nearest of some cells lies, going straight across sides. */
 final class Distances {
 

@@ -19,7 +19,10 @@ public final class PhotographedTable {
     return new Scene.PaperPiece(outline, Scene.Paper.WHITE, true, arrows);
   }
 
-  /** Half a bodice front with its grain drawn on it, and a pocket, on wood; 3 megapixels, tilted, from 95 cm. */
+  /**
+   * Half a bodice front with its grain drawn on it, and a pocket, on wood; 3 megapixels, tilted,
+   * from 95 cm.
+   */
   public static byte[] frontAndPocket() {
     // 200 mm long, turned as the piece is: along its fold.
     double turn = Math.toRadians(93);
