@@ -26,7 +26,6 @@ import picocli.CommandLine.Spec;
 
 /** Makes many jobs, a night's work. */
 @Command(
-    name = "batch",
     mixinStandardHelpOptions = true,
     description =
         "Makes many jobs one after another, each into a folder of its own as its command alone"

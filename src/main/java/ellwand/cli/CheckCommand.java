@@ -20,7 +20,6 @@ import picocli.CommandLine.Spec;
 
 /** Looks for everything that is wrong with a job or a marker. */
 @Command(
-    name = "check",
     mixinStandardHelpOptions = true,
     description =
         "Reads a job and reports every problem with its place; or rebuilds the job of a marker.json"

@@ -16,7 +16,6 @@ import picocli.CommandLine.ParameterException;
 
 /** Compares widths and ways of laying. */
 @Command(
-    name = "compare",
     mixinStandardHelpOptions = true,
     description =
         "Lays one cloth of a job in several widths and in every way in which it may lie: a table, a"

@@ -38,7 +38,6 @@ import picocli.CommandLine.Spec;
 
 /** Makes a style of drawings, and drawings of a style. */
 @Command(
-    name = "convert",
     mixinStandardHelpOptions = true,
     description =
         "Reads pattern pieces from SVG, DXF and PDF files, or from photos of paper pieces, into a"

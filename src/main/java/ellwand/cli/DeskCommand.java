@@ -15,7 +15,6 @@ import picocli.CommandLine.Spec;
 
 /** Opens the desk, a page in the browser. */
 @Command(
-    name = "desk",
     mixinStandardHelpOptions = true,
     description =
         "Opens the desk: a page in your browser on which you do the whole job. Nothing leaves this"

@@ -22,7 +22,6 @@ import picocli.CommandLine.Spec;
 
 /** Draws the pieces of a job. */
 @Command(
-    name = "draw",
     mixinStandardHelpOptions = true,
     description =
         "Draws the pieces with sewing and cutting lines, notches, grain, edges and labels.",

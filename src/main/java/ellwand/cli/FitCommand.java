@@ -14,7 +14,6 @@ import picocli.CommandLine.Option;
 
 /** Says whether a job can be cut from a piece of cloth that is there. */
 @Command(
-    name = "fit",
     mixinStandardHelpOptions = true,
     description =
         "Says whether the pieces of one cloth fit on a remnant: yes with a marker, or no with the"

@@ -22,7 +22,6 @@ import picocli.CommandLine.Spec;
 
 /** Helps another machine with its searches. */
 @Command(
-    name = "helper",
     mixinStandardHelpOptions = true,
     description =
         "Helps another machine: searches for the markers that a command there asks for with"

@@ -16,7 +16,6 @@ import picocli.CommandLine.Option;
 
 /** Makes the markers of a job. */
 @Command(
-    name = "lay",
     mixinStandardHelpOptions = true,
     description =
         "Makes the markers of a job, one for each cloth: drawings, figures and a sheet to take to"

@@ -7,6 +7,8 @@ import java.io.PrintWriter;
 import java.io.Writer;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
@@ -21,20 +23,6 @@ import picocli.CommandLine.ExitCode;
     name = "ellwand",
     description =
         "Plans how to lay pattern pieces on cloth: how much to buy, where each piece lies.",
-    subcommands = {
-      LayCommand.class,
-      CompareCommand.class,
-      FitCommand.class,
-      CheckCommand.class,
-      DrawCommand.class,
-      PrintCommand.class,
-      ConvertCommand.class,
-      OrderCommand.class,
-      BatchCommand.class,
-      DeskCommand.class,
-      HelperCommand.class,
-      CommandLine.HelpCommand.class
-    },
     synopsisSubcommandLabel = "COMMAND",
     mixinStandardHelpOptions = true,
     versionProvider = Main.Version.class)
@@ -46,6 +34,24 @@ public final class Main implements Runnable {
   static final int RULE_BROKEN = 1;
   static final int BAD_INPUT = 2;
   static final int OUR_BUG = 3;
+
+  /** By name, in the order of the help. */
+  private static final Map<String, Class<?>> COMMANDS = new LinkedHashMap<>();
+
+  static {
+    COMMANDS.put("lay", LayCommand.class);
+    COMMANDS.put("compare", CompareCommand.class);
+    COMMANDS.put("fit", FitCommand.class);
+    COMMANDS.put("check", CheckCommand.class);
+    COMMANDS.put("draw", DrawCommand.class);
+    COMMANDS.put("print", PrintCommand.class);
+    COMMANDS.put("convert", ConvertCommand.class);
+    COMMANDS.put("order", OrderCommand.class);
+    COMMANDS.put("batch", BatchCommand.class);
+    COMMANDS.put("desk", DeskCommand.class);
+    COMMANDS.put("helper", HelperCommand.class);
+    COMMANDS.put("help", CommandLine.HelpCommand.class);
+  }
 
   private final Supplier<Stop> stop;
 
@@ -69,18 +75,30 @@ public final class Main implements Runnable {
   public static void main(String[] args) {
     System.setProperty("java.awt.headless", "true");
     METERS.setLevel(Level.OFF);
-    System.exit(commandLine(Interrupt::install).execute(args));
+    System.exit(commandLine(Interrupt::install, args).execute(args));
   }
 
-  /** The whole command line; {@code execute} returns the exit code. */
-  static CommandLine commandLine(Supplier<Stop> stop) {
-    CommandLine commands = new CommandLine(new Main(stop));
+  /**
+   * The command line; {@code execute} returns the exit code.
+   *
+   * @param args that it is for: where they begin with a command it knows no other, for to look at
+   *     each takes a while; none if it is for any
+   */
+  static CommandLine commandLine(Supplier<Stop> stop, String... args) {
+    CommandLine commands = commands(stop, args);
     return commandLine(commands, commands.getOut(), commands.getErr());
   }
 
   /** The same where what is printed goes elsewhere. */
-  static CommandLine commandLine(Supplier<Stop> stop, Writer out, Writer err) {
-    return commandLine(new CommandLine(new Main(stop)), out, err);
+  static CommandLine commandLine(Supplier<Stop> stop, Writer out, Writer err, String... args) {
+    return commandLine(commands(stop, args), out, err);
+  }
+
+  private static CommandLine commands(Supplier<Stop> stop, String... args) {
+    CommandLine commands = new CommandLine(new Main(stop));
+    boolean one = args.length > 0 && COMMANDS.containsKey(args[0]) && !args[0].equals("help");
+    (one ? Map.of(args[0], COMMANDS.get(args[0])) : COMMANDS).forEach(commands::addSubcommand);
+    return commands;
   }
 
   private static CommandLine commandLine(CommandLine commands, Writer out, Writer err) {

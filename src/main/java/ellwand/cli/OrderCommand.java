@@ -11,7 +11,6 @@ import picocli.CommandLine.Command;
 
 /** Plans an order in several sizes and colours. */
 @Command(
-    name = "order",
     mixinStandardHelpOptions = true,
     description =
         "Plans an order in several sizes and colours: which lays, which sizes in each marker, how"

@@ -36,7 +36,6 @@ import picocli.CommandLine.Spec;
 
 /** Prints full size. */
 @Command(
-    name = "print",
     mixinStandardHelpOptions = true,
     description =
         "Draws pieces or markers full size on pages to join, on a roll, or for a projector, with"

@@ -21,8 +21,9 @@ record Ran(int code, String out, String err) {
   static Ran of(Object... args) {
     StringWriter out = new StringWriter();
     StringWriter err = new StringWriter();
-    CommandLine commands = Main.commandLine(Stop::new, out, err);
-    int code = commands.execute(Arrays.stream(args).map(Object::toString).toArray(String[]::new));
+    String[] words = Arrays.stream(args).map(Object::toString).toArray(String[]::new);
+    CommandLine commands = Main.commandLine(Stop::new, out, err, words);
+    int code = commands.execute(words);
     commands.getOut().flush();
     commands.getErr().flush();
     return new Ran(code, out.toString(), err.toString());
