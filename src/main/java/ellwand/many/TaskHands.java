@@ -2,6 +2,7 @@ package ellwand.many;
 
 import ellwand.app.AskedLay;
 import ellwand.app.Hands;
+import ellwand.cloth.Cloth;
 import ellwand.cloth.Fold;
 import ellwand.file.marker.MarkerWriter;
 import ellwand.job.Job;
@@ -63,8 +64,7 @@ final class TaskHands implements Hands {
       return all(lay, List.of(whole), request.progress(), request.stop()).get(0);
     }
     Race race = new Race(request.progress());
-    if (lay.cloth().wishes().any() || lay.cloth().repeat().isPresent()) {
-      // What serves wishes belongs to its own search; where a repeat is, none can go on.
+    if (!canBeGoneOnFrom(lay)) {
       return all(lay, raced(whole), race.part(0, 1), request.stop()).stream()
           .min(Comparator.comparingDouble(TaskHands::shortestMm))
           .map(tried -> foundBy(request, tried))
@@ -78,6 +78,16 @@ final class TaskHands implements Hands {
             .filter(marker -> !request.stop().wanted())
             .map(marker -> goneOn(marker, best, request, race))
             .orElse(best));
+  }
+
+  /** What serves wishes or lies off its grain belongs to its own search, and so does a repeat. */
+  private static boolean canBeGoneOnFrom(Lay lay) {
+    Cloth cloth = lay.cloth();
+    return !cloth.wishes().any()
+        && cloth.repeat().isEmpty()
+        && lay.wanted().stream()
+            .map(wanted -> wanted.cut().piece().grain().toleranceDegrees())
+            .allMatch(own -> own.orElse(cloth.grainToleranceDegrees()) == 0);
   }
 
   private static double shortestMm(List<Tried> tried) {

@@ -128,13 +128,10 @@ final class Attempt {
 
   /**
    * Searches on from a marker, with the choices by which it lies so; nothing is found where these
-   * cannot be told: on cloth that lies in several stretches or has a repeat.
+   * cannot be told, as on cloth with a repeat.
    */
   void takeUp(Marker marker) {
-    if (cloth.stretches().size() == 1) {
-      plan.asLaid(marker.copies())
-          .ifPresent(decision -> placing.searchFrom(decision, marker.copies()));
-    }
+    plan.asLaid(marker.copies()).ifPresent(decision -> placing.searchFrom(decision, marker));
   }
 
   /** Whether there is any marker. */

@@ -1,9 +1,11 @@
 package ellwand.nest.stretch;
 
+import ellwand.cloth.Band;
 import ellwand.cloth.Cloth;
 import ellwand.cloth.LaidCloth;
 import ellwand.lay.Copy;
 import ellwand.lay.Lay;
+import ellwand.lay.Marker;
 import ellwand.nest.kernel.Layout;
 import ellwand.nest.kernel.NoFit;
 import ellwand.nest.kernel.Outcome;
@@ -20,7 +22,9 @@ import java.util.Collection;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /**
  * Places decisions with the kernel, keeps the best that was found and tells of it. An effort in
@@ -193,15 +197,32 @@ public final class Placing {
         .ifPresent(layout -> search(best().with(0, layout), 1));
   }
 
-  /**
-   * Searches on from where copies lie with choices that let them lie so. Only on cloth of one
-   * stretch.
-   */
-  public void searchFrom(Decision decision, List<Copy> copies) {
-    Found start = placed(decision, task -> Traced.of(task, copies));
-    if (start.stretches().get(0).layout().isPresent()) {
+  /** Searches on from where the copies of a marker lie, with choices that let them lie so. */
+  public void searchFrom(Decision decision, Marker marker) {
+    Found start = placed(decision, task -> Traced.of(task, on(task, marker)));
+    if (start.stretches().stream()
+        .allMatch(placed -> placed.layout().isPresent() || placed.task().seats().isEmpty())) {
       search(start, 1);
     }
+  }
+
+  /** What of a marker lies on a stretch, as seen from where that begins. */
+  private static List<Copy> on(StretchTask task, Marker marker) {
+    Set<String> bands =
+        task.seats().stream()
+            .flatMap(seat -> seat.bands().stream())
+            .map(Band::id)
+            .collect(Collectors.toSet());
+    double fromX =
+        marker.zones().stream()
+            .filter(zone -> bands.contains(zone.id()))
+            .mapToDouble(zone -> zone.box().minX())
+            .min()
+            .orElse(0);
+    return marker.copies().stream()
+        .filter(copy -> bands.contains(copy.zone()))
+        .map(copy -> copy.shifted(-fromX, 0))
+        .toList();
   }
 
   /**
