@@ -183,6 +183,11 @@ final class Arrangement {
     return plan.tables.table(shape[body], moving, budget);
   }
 
+  /** Counts a pose that is known as if it were evaluated, so that steps hold as much as ever. */
+  void passOver() {
+    budget.evaluations++;
+  }
+
   /**
    * What the copy's overlaps would cost in another place; any value from {@code bound} up once it
    * is clear that the cost is not below that.

@@ -52,11 +52,16 @@ final class Descent {
         double ax = ways[2 * a];
         double ay = ways[2 * a + 1];
         attempt(x + go * ax, y + go * ay);
-        if (Math.abs(ax) > 0.05) {
-          attempt(x + go / ax, y);
-        }
-        if (Math.abs(ay) > 0.05) {
-          attempt(x, y + go / ay);
+        if (ax == 0 || ay == 0) {
+          // The way out lies along an axis already.
+          arrangement.passOver();
+        } else {
+          if (Math.abs(ax) > 0.05) {
+            attempt(x + go / ax, y);
+          }
+          if (Math.abs(ay) > 0.05) {
+            attempt(x, y + go / ay);
+          }
         }
         for (int b = 0; b < a; b++) {
           double turn = ways[2 * b] * ay - ways[2 * b + 1] * ax;

@@ -119,19 +119,24 @@ final class Outlines {
 
     @Override
     public List<double[]> rings(double[] still, double[] moving) {
+      return other.rings(still, moving);
+    }
+
+    @Override
+    public PairTable table(double[] still, double[] moving, int levels) {
       if (!isBox(still) || !isBox(moving)) {
-        return other.rings(still, moving);
+        return other.table(still, moving, levels);
       }
-      return List.of(
-          box(
-              Rings.min(still, 0) - Rings.max(moving, 0),
-              Rings.min(still, 1) - Rings.max(moving, 1),
-              Rings.max(still, 0) - Rings.min(moving, 0),
-              Rings.max(still, 1) - Rings.min(moving, 1)));
+      return PairTable.ofBox(
+          Rings.min(still, 0) - Rings.max(moving, 0),
+          Rings.min(still, 1) - Rings.max(moving, 1),
+          Rings.max(still, 0) - Rings.min(moving, 0),
+          Rings.max(still, 1) - Rings.min(moving, 1));
     }
 
     private static boolean isBox(double[] ring) {
-      return Arrays.equals(ring, boxRound(ring));
+      // One that is turned by half begins at another corner.
+      return Rings.same(ring, boxRound(ring), 0);
     }
   }
 
@@ -149,11 +154,7 @@ final class Outlines {
   }
 
   private static double[] boxRound(double[] ring) {
-    return box(Rings.min(ring, 0), Rings.min(ring, 1), Rings.max(ring, 0), Rings.max(ring, 1));
-  }
-
-  private static double[] box(double x0, double y0, double x1, double y1) {
-    return new double[] {x0, y0, x1, y0, x1, y1, x0, y1};
+    return Rings.box(Rings.min(ring, 0), Rings.min(ring, 1), Rings.max(ring, 0), Rings.max(ring, 1));
   }
 
   /** Outlines one after another; one that is another turned by half is thinned like it. */

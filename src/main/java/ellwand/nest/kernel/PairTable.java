@@ -1,5 +1,7 @@
 package ellwand.nest.kernel;
 
+import java.util.List;
+
 /**
  * How deep one shape lies in another, by the place of the second seen from the first.
  *
@@ -37,6 +39,20 @@ final class PairTable {
     this.cells = cells;
     this.lists = lists;
     this.edges = edges;
+  }
+
+  /** Of a box as the no-fit polygon: the nearest sides of a quarter are the two at its corner. */
+  static PairTable ofBox(double x0, double y0, double x1, double y1) {
+    int bottom = 0;
+    int right = EDGE;
+    int top = 2 * EDGE;
+    int left = 3 * EDGE;
+    return new PairTable(
+        new double[] {x0, y0, x1, y1},
+        2,
+        new int[] {-2, -5, -8, -11},
+        new int[] {2, bottom, left, 2, bottom, right, 2, top, left, 2, top, right},
+        Edges.of(List.of(Rings.box(x0, y0, x1, y1))));
   }
 
   /** What it takes of memory, without what every object does. */

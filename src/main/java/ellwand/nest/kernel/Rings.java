@@ -32,6 +32,11 @@ final class Rings {
     return max;
   }
 
+  /** An upright box, from its lower left corner. */
+  static double[] box(double x0, double y0, double x1, double y1) {
+    return new double[] {x0, y0, x1, y0, x1, y1, x0, y1};
+  }
+
   static double[] shifted(double[] ring, double dx, double dy) {
     double[] shifted = new double[ring.length];
     for (int i = 0; i < ring.length; i += 2) {

@@ -38,9 +38,8 @@ final class Tables {
   /** Goes with {@link #tables}: what to multiply a place by before asking. */
   final double[] signs;
 
-  private record Pair(int a, int b, boolean alike) {}
-
-  private final Map<Pair, PairTable> built = new ConcurrentHashMap<>();
+  /** By the two outlines, the lower first, and whether both are turned alike. */
+  private final Map<Integer, PairTable> built = new ConcurrentHashMap<>();
 
   /**
    * @param bare for each outline what of it may not overlap an obstacle
@@ -148,7 +147,7 @@ final class Tables {
     try {
       PairTable table =
           built.computeIfAbsent(
-              new Pair(a, b, alike),
+              2 * (a * count + b) + (alike ? 1 : 0),
               pair -> {
                 double[][] of = fixed[a] || fixed[b] ? bare : outlines;
                 return noFit.table(of[a], alike ? of[b] : Rings.turned(of[b]), levels);

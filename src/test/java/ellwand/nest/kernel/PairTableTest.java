@@ -66,6 +66,22 @@ class PairTableTest {
     }
   }
 
+  @Test
+  void boxesNeedNoUnionHoweverTheyAreTurned() {
+    double[] star = RandomOutlines.star(new SplittableRandom(1), 40, 10, 0.8);
+    NoFit none =
+        (still, moving) -> {
+          throw new AssertionError("asked for a union");
+        };
+    List<Shape> shapes = List.of(new Shape(star), new Shape(Rings.turned(star)));
+    Tables tables = new Outlines(shapes, Set.of(), none, 1).boxed().tables;
+    for (int moving = 0; moving < 2; moving++) {
+      for (int still = 0; still < 2; still++) {
+        assertTrue(tables.table(still, moving).depth(0, 0) > 5);
+      }
+    }
+  }
+
   private static double[] centred(Shape shape) {
     return Rings.shifted(
         shape.coordinates(),
