@@ -1,7 +1,6 @@
 package ellwand.nest.kernel;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 
@@ -154,7 +153,8 @@ final class Outlines {
   }
 
   private static double[] boxRound(double[] ring) {
-    return Rings.box(Rings.min(ring, 0), Rings.min(ring, 1), Rings.max(ring, 0), Rings.max(ring, 1));
+    return Rings.box(
+        Rings.min(ring, 0), Rings.min(ring, 1), Rings.max(ring, 0), Rings.max(ring, 1));
   }
 
   /** Outlines one after another; one that is another turned by half is thinned like it. */
