@@ -28,6 +28,11 @@ record Arm(Edge edge, Point corner, Point out, Point side, List<Point> line) {
     return new Arm(run.edge(), run.start(), along.times(-1), along.left().times(-1), run.beside());
   }
 
+  /** Its nearer half alone. */
+  Arm near() {
+    return new Arm(edge, corner, out, side, line.subList(0, line.size() / 2));
+  }
+
   double allowance() {
     return edge.allowanceMm();
   }

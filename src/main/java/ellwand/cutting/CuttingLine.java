@@ -64,8 +64,9 @@ final class CuttingLine {
   }
 
   private Corner corner(Run first, Run second) {
-    Arm a = Arm.end(first);
-    Arm b = Arm.start(second);
+    // A closed run would meet itself everywhere.
+    Arm a = first == second ? Arm.end(first).near() : Arm.end(first);
+    Arm b = first == second ? Arm.start(second).near() : Arm.start(second);
     if (isFold(first) || isFold(second)) {
       return atFold(a, b, isFold(first) ? second.edge() : first.edge());
     }

@@ -25,7 +25,7 @@ import java.util.Set;
  */
 final class Drag {
 
-  /** A slot with less play along the drag is none, mm. */
+  /** A slot with less play along the drag is none, mm, unless the drag ends in it. */
   private static final double LEAST_PLAY_MM = 0.01;
 
   private final Marker marker;
@@ -115,7 +115,7 @@ final class Drag {
       near.add(new Neighbourhood(copy.outline(), against(copy.outline(), passage)));
     }
     return passage.parts().stream()
-        .filter(part -> part.playMm() >= LEAST_PLAY_MM)
+        .filter(part -> part.playMm() >= LEAST_PLAY_MM || part.toMm() == lengthMm)
         .sorted(Comparator.comparingDouble((Passage.Reach p) -> p.toMm()).reversed())
         .filter(part -> clear((part.fromMm() + part.toMm()) / 2, near))
         .findFirst()

@@ -3,8 +3,14 @@ package ellwand.cutting;
 import static ellwand.cutting.Drawn.cutting;
 import static ellwand.cutting.Drawn.polygon;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import ellwand.geometry.Outline;
+import ellwand.geometry.Path;
+import ellwand.geometry.Point;
+import ellwand.geometry.Segment;
 import ellwand.pattern.Grain;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** Cutting lines worked out by hand. */
@@ -217,5 +223,29 @@ class CutterTest {
         100,
         0,
         100);
+  }
+
+  /** One edge all round, with a nick of 12 degrees where it begins. */
+  @Test
+  void aClosedLineMeetsItselfAtItsNickAlone() {
+    Path nicked =
+        new Path(
+            List.of(
+                new Segment.Cubic(at(0, -98), at(55, -103.8), at(100, -55), at(100, 0)),
+                new Segment.Cubic(at(100, 0), at(100, 55), at(55, 100), at(0, 100)),
+                new Segment.Cubic(at(0, 100), at(-55, 100), at(-100, 55), at(-100, 0)),
+                new Segment.Cubic(at(-100, 0), at(-100, -55), at(-55, -103.8), at(0, -98))));
+    Outline line = cutting(Drawn.from(0, -98).edge(nicked, 8, false).piece());
+    double nick = 8 * Math.hypot(55, 5.8) / 55;
+    double off =
+        line.points().stream().mapToDouble(p -> p.distance(at(0, -98 - nick))).min().orElseThrow();
+    assertEquals(0, off, 0.05);
+    Outline drawn = Outline.of(nicked.flattened(0.01));
+    assertTrue(line.points().stream().allMatch(p -> Math.abs(drawn.distance(p) - 8) < 0.1));
+    assertEquals(8, line.distance(at(100, 0)), 0.1);
+  }
+
+  private static Point at(double x, double y) {
+    return new Point(x, y);
   }
 }
