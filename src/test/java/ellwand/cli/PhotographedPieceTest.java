@@ -85,7 +85,8 @@ class PhotographedPieceTest {
     assertEquals(0, again.code(), again.err());
     Piece half = piece(out);
     // The sewing line runs 1 cm inside of the paper, so the fold of 335 mm loses 1 cm at both ends;
-    // the hem of 230.14 mm 8.96 at the side, at a corner of 96.2 degrees, and 0.35 at the fold, along
+    // the hem of 230.14 mm 8.96 at the side, at a corner of 96.2 degrees, and 0.35 at the fold,
+    // along
     // which nothing is taken off and to which it leans by 2 degrees.
     straightEdge(half, 315);
     straightEdge(half, 220.8);
