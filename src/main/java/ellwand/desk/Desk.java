@@ -169,7 +169,10 @@ public final class Desk implements AutoCloseable {
     config.routes.post("/job/table/undo", request -> changed(request, table(request)::undo));
     config.routes.post(
         "/job/table/step",
-        request -> changed(request, () -> table(request).step(HandStep.of(body(request)))));
+        request -> {
+          long told = table(request).step(HandStep.of(body(request)));
+          json(request, Json.object().put("told", told));
+        });
     config.routes.post(
         "/job/table/tidy", request -> changed(request, () -> table(request).tidy(effort(request))));
     config.routes.get(
@@ -185,7 +188,7 @@ public final class Desk implements AutoCloseable {
     config.routes.post("/job/order/edit", this::editOrder);
     config.routes.post("/job/order/plan", this::plan);
     config.routes.post("/job/order/keep", request -> changed(request, job(request).order()::close));
-    config.routes.get("/job/files", request -> json(request, files(job(request))));
+    config.routes.get("/job/files", request -> json(request, Prints.files(job(request))));
     config.routes.get("/job/file", request -> send(request, Prints.asked(job(request), request)));
     config.routes.get("/job/print", request -> send(request, Prints.asked(job(request), request)));
     config.routes.get(
@@ -365,12 +368,6 @@ public final class Desk implements AutoCloseable {
     ArrayNode tables = Json.object().arrayNode();
     job.tables().forEach(table -> tables.add(table.json()));
     return tables;
-  }
-
-  private static JsonNode files(OpenJob job) {
-    ArrayNode names = Json.object().arrayNode();
-    Prints.laid(job).forEach(output -> names.add(output.name()));
-    return names;
   }
 
   private PagePictures pages(Context request) {

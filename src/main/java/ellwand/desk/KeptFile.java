@@ -56,13 +56,14 @@ final class KeptFile<T> {
 
   /**
    * Reads the file again if it, or one that it names, was changed elsewhere, and tells whether it
-   * was.
+   * was. What somebody else wrote is a step of its history as well, so that none takes it away.
    */
   boolean look() {
     if (seen.same()) {
       return false;
     }
     set();
+    history.note(text);
     return true;
   }
 
@@ -148,10 +149,12 @@ final class KeptFile<T> {
   }
 
   void undo() {
+    look();
     history.undo().ifPresent(this::keep);
   }
 
   void redo() {
+    look();
     history.redo().ifPresent(this::keep);
   }
 

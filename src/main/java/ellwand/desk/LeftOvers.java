@@ -126,9 +126,9 @@ record LeftOvers(Marker marker, List<FreePlace> places, Unit unit) {
         .toList();
   }
 
-  /** Rather too small than too large; yards are too coarse for what is left over. */
+  /** Rather too small than too large. */
   private String shown(double mm) {
-    Unit fine = unit == Unit.YARD ? Unit.INCH : unit;
+    Unit fine = PiecesJson.fine(unit);
     return new Length(Math.floor(mm / fine.stepMm() + ROUNDING) * fine.stepMm()).show(fine);
   }
 

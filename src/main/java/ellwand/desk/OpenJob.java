@@ -13,6 +13,7 @@ import ellwand.file.source.YamlTree;
 import ellwand.job.Job;
 import ellwand.lay.Marker;
 import ellwand.problem.InputException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -38,6 +39,9 @@ final class OpenJob {
   /** Files that have a section of the job, by their paths. */
   private final Map<Path, KeptFile<Job>> elsewhere = new LinkedHashMap<>();
 
+  /** How often a page was told of it: of two answers the later has the larger number. */
+  private long told;
+
   /** What of the job was read last. */
   private Optional<Job> known = Optional.empty();
 
@@ -52,6 +56,11 @@ final class OpenJob {
     this.file = new KeptFile<>(path, hidden.resolve("history"), sharing, JobReader::read);
     this.order = new OrderBook(path, hidden.resolve("order-history"), sharing, tabs);
     setTables();
+  }
+
+  /** Whether its file still is. */
+  boolean isThere() {
+    return Files.isRegularFile(file.path());
   }
 
   Tabs tabs() {
@@ -81,8 +90,10 @@ final class OpenJob {
     if (file.said().isEmpty() || file.said().equals(known)) {
       return;
     }
-    known = file.said();
     Job job = file.get();
+    Map<String, String> renamed =
+        known.map(old -> Renaming.pieces(old.style(), job.style())).orElse(Map.of());
+    known = Optional.of(job);
     List<String> cloths = job.cloths().stream().map(Cloth::name).toList();
     tables.keySet().stream()
         .filter(c -> !cloths.contains(c))
@@ -91,7 +102,7 @@ final class OpenJob {
     for (Cloth cloth : job.cloths()) {
       tables
           .computeIfAbsent(cloth.name(), c -> new Table(c, hidden.resolve("markers"), tabs))
-          .of(job, cloth);
+          .of(job, cloth, renamed);
     }
   }
 
@@ -258,13 +269,9 @@ final class OpenJob {
     return names;
   }
 
-  /** One marker for each cloth, all of which have passed the check. */
+  /** The markers that can be cut, in the order of the cloths. */
   synchronized List<Marker> markers() {
-    List<Marker> markers = new ArrayList<>();
-    for (Table table : tables()) {
-      markers.add(table.legal());
-    }
-    return markers;
+    return tables().stream().filter(Table::canBeCut).map(Table::legal).toList();
   }
 
   /** Changes whenever something changes that can be printed. */
@@ -295,6 +302,7 @@ final class OpenJob {
       }
     }
     json.put("name", name);
+    json.put("told", ++told);
     file.said()
         .ifPresent(
             job -> {

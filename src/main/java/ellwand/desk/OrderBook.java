@@ -44,6 +44,9 @@ final class OrderBook {
   private Optional<PlannedOrder> plan = Optional.empty();
   private List<Problem> refused = List.of();
 
+  /** How often a page was told of it: of two answers the later has the larger number. */
+  private long told;
+
   OrderBook(Path style, Path history, Sharing sharing, Tabs tabs) {
     this.style = style;
     this.sharing = sharing;
@@ -182,6 +185,7 @@ final class OrderBook {
   /** What a page needs to know of it. */
   synchronized ObjectNode json() {
     ObjectNode json = file().map(KeptFile::json).orElseGet(Json::object);
+    json.put("told", ++told);
     json.put("planning", planning.isPresent());
     json.set("refused", Problems.json(refused));
     plan.ifPresent(

@@ -15,6 +15,7 @@ import ellwand.pattern.Outlined;
 import ellwand.pattern.Piece;
 import ellwand.pattern.Workpiece;
 import ellwand.units.Length;
+import ellwand.units.Unit;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -86,17 +87,23 @@ final class PiecesJson {
     piece
         .innerLines()
         .forEach(line -> lines.add(TableJson.points(line.line().flattened(FLATTENING_MM))));
+    Unit unit = fine(job.unit());
     ArrayNode edges = json.putArray("edges");
     for (Edge edge : piece.edges()) {
       ObjectNode one = edges.addObject();
       one.put("name", edge.name());
-      one.put("length", new Length(edge.sewnMm()).show(job.unit()));
-      one.put("allowance", new Length(edge.allowanceMm()).show(job.unit()));
+      one.put("length", new Length(edge.sewnMm()).show(unit));
+      one.put("allowance", new Length(edge.allowanceMm()).show(unit));
       one.put("turnedBack", edge.turnedBack());
       one.put("named", true);
       one.set("line", TableJson.points(edge.line().flattened(FLATTENING_MM)));
     }
     return json;
+  }
+
+  /** Metres and yards are too coarse for what is read off a tape. */
+  static Unit fine(Unit unit) {
+    return unit == Unit.M ? Unit.CM : unit == Unit.YARD ? Unit.INCH : unit;
   }
 
   /** What is known of pieces with an outline besides: points, what was altered, edges as drawn. */

@@ -21,6 +21,7 @@ import java.nio.file.Path;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
@@ -45,6 +46,10 @@ final class Table {
   private Optional<HandLaid> hand = Optional.empty();
   private Optional<Search> search = Optional.empty();
   private long seed;
+
+  /** How often a page was told of it: of two answers the later has the larger number. */
+  private long told;
+
   private List<Problem> refused = List.of();
 
   /** What lay here. */
@@ -83,16 +88,37 @@ final class Table {
     return cloth;
   }
 
-  /** Holds what lies here against the job as it is now; a search for what it was ends. */
-  synchronized void of(Job now, Cloth as) {
+  /**
+   * Holds what lies here against the job as it is now; a search for what it was ends.
+   *
+   * @param renamed names that pieces have now, by those that they had
+   */
+  synchronized void of(Job now, Cloth as, Map<String, String> renamed) {
     boolean first = job == null;
     job = now;
     goods = as;
     endSearch();
-    hand =
-        first && Folder.DISK.holds(file.toString())
-            ? TableRun.kept(job, goods, file.toString(), Folder.DISK)
-            : hand.map(h -> TableRun.of(job, goods, h.marker(), h.pinned()));
+    if (first && Folder.DISK.holds(file.toString())) {
+      hand = TableRun.kept(job, goods, file.toString(), Folder.DISK);
+    } else if (hand.isPresent()) {
+      HandLaid same = hand();
+      hand = Optional.of(TableRun.of(job, goods, renamed(same.marker(), renamed), same.pinned()));
+    }
+    if (!renamed.isEmpty()) {
+      List<Laid> all = List.copyOf(before);
+      before.clear();
+      all.forEach(l -> before.add(new Laid(renamed(l.marker(), renamed), l.pinned())));
+      hand.ifPresent(this::put);
+    }
+  }
+
+  private static Marker renamed(Marker marker, Map<String, String> names) {
+    return names.isEmpty()
+        ? marker
+        : marker.with(
+            marker.copies().stream()
+                .map(copy -> copy.called(names.getOrDefault(copy.piece(), copy.piece())))
+                .toList());
   }
 
   /**
@@ -189,7 +215,7 @@ final class Table {
       }
       by.found = true;
       put(HandLaid.of(marker, by.keepsPins ? hand().pinned() : Set.of()));
-      tabs.tell("marker", TableJson.event(this, hand(), false));
+      tellMarker();
     }
   }
 
@@ -206,9 +232,15 @@ final class Table {
     }
   }
 
+  /** The number of what a page is told next. */
+  synchronized long tell() {
+    return ++told;
+  }
+
   private ObjectNode said() {
     ObjectNode said = Json.object();
     said.put("cloth", cloth);
+    said.put("told", tell());
     said.put("searching", search.isPresent());
     said.set("problems", Problems.json(refused));
     return said;
@@ -235,14 +267,20 @@ final class Table {
   /**
    * A step by hand.
    *
+   * @return the number of what the tabs are told of it
    * @throws Declined if it cannot be done with what lies here
    */
-  synchronized void step(HandStep step) {
+  synchronized long step(HandStep step) {
     HandLaid next = step.on(hand());
     endSearch();
     remember();
     put(next);
-    tabs.tell("marker", TableJson.event(this, next, true));
+    tellMarker();
+    return told;
+  }
+
+  private void tellMarker() {
+    tabs.tell("marker", TableJson.event(this, hand()));
   }
 
   private void remember() {
@@ -257,7 +295,7 @@ final class Table {
     if (!before.isEmpty()) {
       Laid last = before.pop();
       put(TableRun.of(job, goods, last.marker(), last.pinned()));
-      tabs.tell("marker", TableJson.event(this, hand(), true));
+      tellMarker();
     }
   }
 
@@ -269,6 +307,10 @@ final class Table {
   private HandLaid hand() {
     return hand.orElseThrow(
         () -> Declined.asItIsNow("nothing lies on " + cloth + " yet", "Lay it first"));
+  }
+
+  synchronized boolean canBeCut() {
+    return hand.filter(h -> h.findings().isEmpty()).isPresent();
   }
 
   /**

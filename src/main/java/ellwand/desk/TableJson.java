@@ -49,25 +49,21 @@ final class TableJson {
     for (Copy copy : hand.marker().copies()) {
       shapes.computeIfAbsent(shape(copy), s -> copy.outline().moved(copy.motion().inverse()));
     }
-    ObjectNode json = event(table, hand, false);
+    ObjectNode json = event(table, hand);
     ObjectNode outlines = json.putObject("shapes");
     shapes.forEach((name, outline) -> outlines.set(name, points(outline)));
     return json;
   }
 
-  /**
-   * Without its shapes.
-   *
-   * @param byHand whether it was changed by hand just now
-   */
-  static ObjectNode event(Table table, HandLaid hand, boolean byHand) {
+  /** Without its shapes. */
+  static ObjectNode event(Table table, HandLaid hand) {
     Marker marker = hand.marker();
     Unit unit = table.job().unit();
     Cloth cloth = marker.lay().cloth();
     double buy = Buying.lengthMm(cloth, marker.clothLengthMm());
     ObjectNode json = Json.object();
     json.put("cloth", table.cloth());
-    json.put("byHand", byHand);
+    json.put("told", table.tell());
     json.put("undo", table.canUndo());
     json.put("fold", marker.fold().words());
     json.set("widthMm", Json.number(marker.markerWidthMm()));

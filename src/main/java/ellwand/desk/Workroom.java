@@ -83,6 +83,10 @@ final class Workroom {
    * @throws Declined if there is none of this name
    */
   OpenJob open(String name) {
+    OpenJob known = open.get(name);
+    if (known != null && known.isThere()) {
+      return known;
+    }
     Path path =
         Optional.ofNullable(jobs().get(name))
             .orElseThrow(

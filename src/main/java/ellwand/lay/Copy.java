@@ -47,6 +47,11 @@ public record Copy(
         : List.of(garment);
   }
 
+  /** The same under the name that the piece has now. */
+  public Copy called(String name) {
+    return new Copy(name, size, garment, secondGarment, form, zone, heading, motion, outline);
+  }
+
   /** Moved along and across the cloth, mm. */
   public Copy shifted(double alongMm, double acrossMm) {
     return at(

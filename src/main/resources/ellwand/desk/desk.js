@@ -1,7 +1,7 @@
 // The page: which job, which place, and the slip that stays in sight.
 
 import {get, post, Refused, sentence} from './server.js';
-import {h, say} from './draw.js';
+import {h, renew, say} from './draw.js';
 import * as cloths from './places/cloths.js';
 import * as guide from './places/guide.js';
 import * as fresh from './places/new.js';
@@ -16,8 +16,8 @@ const PLACES = [
   {id: 'table', name: 'Table', place: table},
   {id: 'order', name: 'Order', place: order},
   {id: 'paper', name: 'Paper', place: sheets},
-  {id: 'new', name: 'New', place: fresh},
-  {id: 'guide', name: 'First steps', place: guide},
+  {id: 'new', name: 'New', place: fresh, always: true},
+  {id: 'guide', name: 'First steps', place: guide, always: true},
 ];
 
 /** What every place may use. */
@@ -29,16 +29,25 @@ const desk = {
   post: (path, query, body) => post(path, {name: desk.name, ...query}, body),
   open,
   change,
-  again: looked,
-  slip,
+  take,
   attempt,
 };
 
-let shown = null;
+/** The place that is shown, and whether it shows why the job cannot be read. */
+let shown = null, stuck = false;
 let news = null;
+
+/** When the job that is followed has been read. */
+let reading = null;
+
+/** How often a place was gone to, and the tables were asked for: only the last counts. */
+let went = 0, asked = 0;
 
 /** The job as it was shown last. */
 let seen = null;
+
+/** News of tables that are not here yet. */
+let early = [];
 
 /** Does something that may be refused, and says why it was. */
 async function attempt(deed) {
@@ -53,62 +62,95 @@ async function attempt(deed) {
 
 /** Changes one entry of the job's file; throws what is wrong with it. */
 async function change(at, value) {
-  desk.job = await desk.post('/job/edit', {}, {at, was: entry(at) ?? null, value: value ?? null});
-  await looked();
+  await take(await desk.post('/job/edit', {}, {at, was: entry(at) ?? null, value: value ?? null}));
 }
 
 function entry(at) {
   return at.reduce((node, name) => node?.[name], desk.job.entries);
 }
 
-/** Shows its pieces, unless another place was asked for while it was read. */
-async function open(name) {
-  const before = location.hash;
-  await follow(name);
-  const place = location.hash === before ? 'pieces' : where()[1];
-  location.hash = '#' + encodeURIComponent(name) + '/' + place;
+/** Goes to a job: to its pieces, unless another of its places was asked for already. */
+function open(name) {
+  const {id, always} = placeOf(where()[1]);
+  location.hash = address(name, always ? 'pieces' : id);
 }
 
-/** Fetches a job and hears what becomes of it. */
-async function follow(name) {
-  desk.name = name;
-  seen = null;
+/** Fetches a job, unless it is here, and hears what becomes of it. */
+function follow(name) {
+  if (name === desk.name) return reading;
   news?.close();
+  Object.assign(desk, {name, job: null});
+  desk.tables.clear();
+  [shown, stuck, seen, early] = [null, false, null, []];
+  asked++;
+  document.getElementById('place').replaceChildren();
   news = new EventSource('/job/news?' + new URLSearchParams({name}));
   news.addEventListener('changed', () => attempt(look));
   for (const kind of ['marker', 'searching', 'searched', 'order', 'planning']) {
     news.addEventListener(kind, event => heard(kind, JSON.parse(event.data)));
   }
-  await look();
+  // What happened while nothing could be heard is seen by looking.
+  let lost = false;
+  news.addEventListener('error', () => { lost = true; });
+  news.addEventListener('open', () => {
+    if (lost) attempt(() => { seen = null; return look(); });
+    lost = false;
+  });
+  reading = look();
+  return reading;
 }
 
 async function look() {
-  desk.job = await desk.get('/job');
-  await looked();
+  await take(await desk.get('/job'));
 }
 
-/** Where nothing is new, who is typing is left alone. */
-async function looked() {
-  const now = JSON.stringify(desk.job);
+/** Takes a job as the desk tells it, unless a later answer is here; where nothing is new, all stays as it is. */
+async function take(job) {
+  if (job.name !== desk.name || job.told < desk.job?.told) return;
+  desk.job = job;
+  const now = JSON.stringify({...job, told: 0});
   if (now === seen) return;
   seen = now;
-  document.getElementById('title').textContent = desk.job.title ?? desk.name;
-  document.title = (desk.job.title ?? desk.name) + ' - Ellwand';
-  // Whoever looks meanwhile sees the tables as they were.
-  const tables = desk.job.problems.length ? [] : await desk.get('/job/tables');
-  desk.tables.clear();
-  for (const one of tables) desk.tables.set(one.goods.name, one);
+  document.getElementById('title').textContent = job.title ?? desk.name;
+  document.title = (job.title ?? desk.name) + ' - Ellwand';
+  await lookAtTables();
+  if (job.name !== desk.name) return;
   slip();
   steps();
-  shown?.place.changed?.(desk);
+  if (shown && (stuck || unreadable(shown))) await go();
+  else shown?.place.changed?.(desk);
+}
+
+async function lookAtTables() {
+  const mine = ++asked;
+  const all = desk.job.problems.length ? [] : await desk.get('/job/tables');
+  if (mine !== asked) return;
+  const before = new Map(desk.tables);
+  desk.tables.clear();
+  for (const one of all) {
+    const was = before.get(one.goods.name);
+    // What was heard since is newer.
+    if (was?.told > one.told) {
+      const {told, searching, problems} = was;
+      Object.assign(one, {told, searching, problems, marker: was.marker && {...was.marker, shapes: one.marker?.shapes ?? {}}});
+    }
+    desk.tables.set(one.goods.name, one);
+  }
+  for (const [kind, told] of early.splice(0)) heard(kind, told);
 }
 
 function heard(kind, told) {
-  const at = desk.tables.get(told.cloth);
-  if (!at) {
+  if (told.cloth === undefined) {
     shown?.place.heard?.(desk, kind, told);
     return;
   }
+  const at = desk.tables.get(told.cloth);
+  if (!at) {
+    early.push([kind, told]);
+    return;
+  }
+  if (told.told <= at.told) return;
+  at.told = told.told;
   if (kind === 'marker') {
     at.marker = {...told, shapes: at.marker?.shapes ?? {}};
   } else {
@@ -133,7 +175,9 @@ function slip() {
         marker ? `, ${marker.length} laid, ${marker.used} used` : '',
         amiss ? ' - cannot be cut like this' : at.searching ? ' ... searching' : ''));
   }
-  document.getElementById('slip').replaceChildren(...parts);
+  const at = document.getElementById('slip');
+  // It is read out when it changes.
+  if (at.textContent !== parts.map(part => part.textContent).join('')) at.replaceChildren(...parts);
 }
 
 /** Back and forth in the file that has what this place shows. */
@@ -142,42 +186,55 @@ function steps() {
   const of = other ?? desk.job ?? {};
   const button = (label, path, can) =>
     h('button', {disabled: !can, title: other ? `in ${other.file}` : null,
-      onclick: () => attempt(() => desk.post(path, other ? {section: shown.section} : {}).then(look))}, label);
-  document.getElementById('back').replaceChildren(
-      button('Undo', '/job/undo', of.undo), button('Redo', '/job/redo', of.redo));
+      onclick: () => attempt(async () => take(await desk.post(path, other ? {section: shown.section} : {})))}, label);
+  renew(document.getElementById('back'), () => [button('Undo', '/job/undo', of.undo), button('Redo', '/job/redo', of.redo)]);
 }
 
 function nav() {
-  const [, id] = where();
-  document.getElementById('places').replaceChildren(...PLACES.map(({id: one, name}) =>
-    h('a', {
-      href: '#' + encodeURIComponent(desk.name ?? '') + '/' + one,
-      'aria-current': one === id ? 'page' : null,
-    }, name)));
+  const [name, id] = where();
+  document.getElementById('places').replaceChildren(...PLACES.map(({id: one, name: words}) =>
+    h('a', {href: address(name || desk.name || '', one), 'aria-current': one === id ? 'page' : null}, words)));
 }
 
+const address = (name, id) => `#${encodeURIComponent(name)}/${id}`;
+
+/** The job and the place that the page's address names. */
 function where() {
   const [name, id] = location.hash.slice(1).split('/');
   return [decodeURIComponent(name ?? ''), id || 'new'];
 }
 
+const placeOf = id => PLACES.find(place => place.id === id) ?? PLACES[0];
+
+const unreadable = place => desk.job.problems.length > 0 && !place.always;
+
 async function go() {
+  const mine = ++went;
   const [name, id] = where();
-  if (name && name !== desk.name) await follow(name);
-  const next = PLACES.find(p => p.id === (desk.name || id === 'guide' ? id : 'new')) ?? PLACES[0];
   nav();
-  const place = document.getElementById('place');
-  place.replaceChildren();
+  try {
+    if (name) await follow(name);
+  } catch (error) {
+    if (desk.name === name) desk.name = null;
+    if (mine === went) location.hash = address('', 'new');
+    throw error;
+  }
+  if (mine !== went) return;
+  const next = placeOf(desk.job || id === 'guide' ? id : 'new');
+  // Who still draws for the place before draws where nobody looks.
+  const place = h('main', {id: 'place', tabindex: -1});
+  document.getElementById('place').replaceWith(place);
   shown = next;
+  stuck = Boolean(desk.job) && unreadable(next);
   if (desk.job) steps();
-  if (desk.job?.problems.length && !['new', 'guide'].includes(next.id)) {
+  if (stuck) {
     place.append(h('div', {class: 'card'}, h('h2', {}, 'This job cannot be read yet'),
         h('ul', {}, desk.job.problems.map(p =>
           h('li', {}, (p.line ? `line ${p.line}: ` : '') + sentence(p))))));
     return;
   }
   await next.place.show(desk, place);
-  place.focus({preventScroll: true});
+  if (mine === went) place.focus({preventScroll: true});
 }
 
 addEventListener('hashchange', () => attempt(go));

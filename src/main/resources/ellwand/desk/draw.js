@@ -39,6 +39,58 @@ export function box(points) {
   return b;
 }
 
+/** The field in which something stands that has not been handed over yet, and what is pressed now. */
+let typed = null, pressed = null;
+
+/** What is to be drawn anew once hands are off it. */
+const late = new Map();
+
+const busy = element => element.contains(typed) || element.contains(pressed);
+
+function released() {
+  pressed = null;
+  for (const [element, make] of [...late]) if (element.isConnected) renew(element, make); else late.delete(element);
+}
+
+addEventListener('input', event => { typed = event.target; }, true);
+addEventListener('change', () => { typed = null; }, true);
+addEventListener('focusout', event => { if (event.target === typed) { typed = null; setTimeout(released); } }, true);
+addEventListener('pointerdown', event => {
+  pressed = event.target;
+  // It may have its list open for as long as it has the focus.
+  if (pressed.closest('select')) typed = pressed.closest('select');
+}, true);
+for (const end of ['pointerup', 'pointercancel']) addEventListener(end, () => setTimeout(released), true);
+addEventListener('keydown', event => { if (event.key === ' ' && event.target.matches?.('button')) pressed = event.target; }, true);
+addEventListener('keyup', event => { if (event.key === ' ') setTimeout(released); }, true);
+
+const STOPS = 'button, select, input, a, summary, [tabindex]';
+const called = one => [one.tagName, one.getAttribute('aria-label') ?? one.closest('label')?.firstChild.textContent ?? one.textContent].join();
+
+/**
+ * Puts others in place of what stands in an element, as soon as nobody types or presses there: what
+ * is typed is not lost, nor a click. Who is at something there stays at what has taken its place.
+ */
+export function renew(element, make) {
+  if (busy(element)) {
+    late.set(element, make);
+    return;
+  }
+  late.delete(element);
+  const at = document.activeElement;
+  const before = element.contains(at) && at !== element ? [...element.querySelectorAll(STOPS)] : [];
+  const names = before.map(called);
+  const [place, scrolled] = [before.indexOf(at), element.scrollTop];
+  element.replaceChildren(...[make()].flat().filter(child => child !== null && child !== undefined));
+  element.scrollTop = scrolled;
+  if (place < 0) return;
+  const after = [...element.querySelectorAll(STOPS)];
+  const nth = names.slice(0, place).filter(name => name === names[place]).length;
+  const next = after.filter(one => called(one) === names[place])[nth] ?? after[Math.min(place, after.length - 1)];
+  next?.focus({preventScroll: true});
+  if (next?.value === at.value && at.selectionStart >= 0) next.setSelectionRange?.(at.selectionStart, at.selectionEnd);
+}
+
 let quiet;
 
 /** Says something for a few seconds at the foot of the page. */

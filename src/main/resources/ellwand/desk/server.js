@@ -21,19 +21,25 @@ async function ask(path, query, options) {
   const answer = await fetch(path + (query ? '?' + asked(query) : ''), options).catch(() => {
     throw new Refused([{what: 'the desk does not answer any more', remedy: 'Start it again, and go on in the page that it opens; what you did so far is kept'}]);
   });
+  if (answer.ok) return answer;
   const json = answer.headers.get('Content-Type')?.includes('json') ? await answer.json() : null;
-  if (!answer.ok) {
-    const said = json?.problems ?? [{what: 'the desk did not answer as it should', remedy: 'Load the page again'}];
-    throw new Refused(said);
-  }
-  return json;
+  throw new Refused(json?.problems ?? [answer.status === 413
+    ? {what: 'the file is too large', remedy: 'Take a photo in the camera\'s usual size, and leave out of a drawing what is no piece'}
+    : {what: 'the desk did not answer as it should', remedy: 'Load the page again'}]);
 }
 
-export const get = (path, query) => ask(path, query);
+export const get = async (path, query) => (await ask(path, query)).json();
 
-export const post = (path, query, body = {}) =>
-  ask(path, query, {
+/** Words to be read. */
+export const text = async address => (await ask(address)).text();
+
+export const post = async (path, query, body = {}) =>
+  (await ask(path, query, {
     method: 'POST',
     headers: {'Content-Type': 'application/json'},
     body: JSON.stringify(body),
-  });
+  })).json();
+
+/** Sends a file of the maker's. */
+export const send = async (path, query, file) =>
+  (await ask(path, query, {method: 'POST', body: file, headers: {'Content-Type': 'application/octet-stream'}})).json();

@@ -156,7 +156,7 @@ class DeskTest {
         "{\"do\":\"move\",\"copies\":[0],\"along\":0,\"across\":5000}");
     JsonNode moved = lining().path("marker");
     assertFalse(moved.path("findings").isEmpty());
-    assertEquals(409, maker.get("/job/files?" + JOB).status(), "nothing illegal leaves");
+    assertEquals("[]", files(), "nothing illegal leaves");
     maker.post("/job/table/undo?cloth=lining&" + JOB, "{}");
     assertEquals(laid.path("copies"), lining().path("marker").path("copies"));
   }
@@ -258,7 +258,7 @@ class DeskTest {
     Visitor.Reply refused = maker.get("/job/print?paper=napkin&" + JOB);
     assertEquals(422, refused.status());
     assertTrue(refused.text().contains("napkin"), refused.text());
-    assertEquals(409, maker.get("/job/print?paper=A4&of=marker&" + JOB).status());
+    assertEquals(409, maker.get("/job/print?paper=A4&of=marker&cloth=lining&" + JOB).status());
   }
 
   /** The page's forms know every word that a step of the file may hold, and no other. */
@@ -319,6 +319,44 @@ class DeskTest {
     again();
     assertEquals(
         3, maker.get("/job/order?" + JOB).json().at("/entries/order/colours/rust/104").asInt());
+  }
+
+  private String files() {
+    return maker.get("/job/files?" + JOB).json().path("files").toString();
+  }
+
+  @Test
+  void aMarkerFollowsWhatItsPiecesAreCalled() throws Exception {
+    JsonNode laid = laid();
+    assertTrue(files().contains("lining.svg") && !files().contains("shopping"), files());
+    String piece = laid.at("/copies/0/piece").asText();
+    step("{\"do\":\"move\",\"copies\":[0],\"across\":3000}");
+    maker.post(
+        "/job/rename?" + JOB,
+        "{\"what\":\"piece\",\"piece\":\"" + piece + "\",\"to\":\"other name\"}");
+    maker.post("/job/table/undo?cloth=lining&" + JOB, "{}");
+    assertEquals("other name", lining().at("/marker/copies/0/piece").asText());
+    assertTrue(lining().at("/marker/findings").isEmpty(), lining().toString());
+    again();
+    assertTrue(lining().at("/marker/findings").isEmpty(), "so it is on disk");
+    maker.post("/job/undo?" + JOB, "{}");
+    assertEquals(piece, lining().at("/marker/copies/0/piece").asText());
+    assertTrue(lining().at("/marker/findings").isEmpty());
+  }
+
+  @Test
+  void whatAnotherProgramWroteCanBeHadAgain() throws IOException {
+    String elsewhere = file().replace("title:", "# mine\ntitle:");
+    Files.writeString(folder.resolve("weir-jacket.yaml"), elsewhere);
+    JsonNode was = at(maker.get("/job?" + JOB).json().path("entries"));
+    edit(SIDE, was.toString(), "\"2.5 cm\"");
+    maker.post("/job/undo?" + JOB, "{}");
+    assertEquals(elsewhere, file());
+    Files.writeString(folder.resolve("weir-jacket.yaml"), elsewhere + "# more\n");
+    maker.post("/job/undo?" + JOB, "{}");
+    assertEquals(elsewhere, file());
+    maker.post("/job/redo?" + JOB, "{}");
+    assertEquals(elsewhere + "# more\n", file());
   }
 
   private JsonNode laid() throws InterruptedException {

@@ -13,8 +13,10 @@ import ellwand.pattern.Piece;
 import ellwand.pattern.Style;
 import ellwand.problem.InputException;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
@@ -251,6 +253,28 @@ public final class Renaming {
           "this name stands for more than one thing in the file",
           "Rename it there as text, where each is meant");
     }
+  }
+
+  /**
+   * What pieces are called otherwise in a style that is the same but for their names, by the names
+   * that they had; nothing where more has changed.
+   */
+  public static Map<String, String> pieces(Style before, Style after) {
+    Map<String, String> names = new LinkedHashMap<>();
+    if (before.sizes().equals(after.sizes())) {
+      for (String size : before.sizes()) {
+        List<Piece> old = before.pieces(size);
+        List<Piece> now = after.pieces(size);
+        if (!same(old, now)) {
+          return Map.of();
+        }
+        for (int i = 0; i < old.size(); i++) {
+          names.put(old.get(i).name(), now.get(i).name());
+        }
+      }
+    }
+    names.entrySet().removeIf(name -> name.getKey().equals(name.getValue()));
+    return names;
   }
 
   private static boolean same(List<Piece> before, List<Piece> after) {

@@ -1,7 +1,8 @@
 // Cloths: each as a form that explains itself, drawn as it lies; widths compared as a chart.
 
-import {h, s, line} from '../draw.js';
-import {Refused} from '../server.js';
+import {h, renew, s} from '../draw.js';
+import {judged} from '../forms.js';
+import {mmOf, show as shown} from '../measure.js';
 
 export const FOLDS = {
   'any': 'Whichever way takes least',
@@ -38,34 +39,30 @@ const DEEPER = [
 
 let place;
 
-export async function show(desk, at) {
+/** What was wrong, by cloth. */
+let judges;
+
+export function show(desk, at) {
   place = at;
+  judges = new Map();
   draw(desk);
 }
 
 export const changed = desk => draw(desk);
 
 function draw(desk) {
-  const cloths = desk.job.entries.cloths ?? {};
-  place.replaceChildren(...Object.keys(cloths).map(name => card(desk, name, cloths[name])));
+  renew(place, () => Object.entries(desk.job.entries.cloths ?? {}).map(([name, cloth]) => card(desk, name, cloth)));
 }
 
 function card(desk, name, cloth) {
-  const wrong = h('p', {class: 'wrong', role: 'alert'});
-  const put = async (at, value, input) => {
-    try {
-      await desk.change(['cloths', name, ...at], value === '' ? null : value);
-    } catch (error) {
-      if (!(error instanceof Refused)) throw error;
-      input?.setAttribute('aria-invalid', 'true');
-      wrong.textContent = error.message;
-    }
-  };
+  if (!judges.has(name)) judges.set(name, judged(desk));
+  const {wrong, attempt} = judges.get(name);
+  const put = (at, value, input) => attempt(() => desk.change(['cloths', name, ...at], value === '' ? null : value), input);
   const field = (at, label, hint) => {
     const now = at.reduce((node, key) => node?.[key], cloth);
     return h('label', {}, label, h('input', {
       value: now ?? '', placeholder: hint, title: hint, 'data-at': at.join('.'),
-      onchange: event => desk.attempt(() => put(at, event.target.value.trim(), event.target)),
+      onchange: event => put(at, event.target.value.trim(), event.target),
     }), h('small', {}, hint));
   };
   const folds = [cloth.fold ?? 'open'].flat();
@@ -76,17 +73,18 @@ function card(desk, name, cloth) {
               h('div', {class: 'fields'}, FIELDS.map(f => field([f.key], f.label, f.hint)),
                   DEEPER.map(f => field(f.at, f.label, f.hint))),
               choices(`${name}-direction`, 'Which way pieces head', DIRECTIONS, [cloth.direction ?? 'any way'], directionPicture,
-                  value => desk.attempt(() => put(['direction'], value)))),
+                  value => put(['direction'], value))),
           h('div', {}, swatch(desk, name, cloth, put), compare(desk, name))),
       choices(`${name}-fold`, 'How it is folded', FOLDS, folds, foldPicture,
-          value => desk.attempt(() => put(['fold'], value))));
+          value => put(['fold'], value)),
+      folds.length > 1 ? h('p', {class: 'hint'}, `The file allows ${folds.map(fold => FOLDS[fold] ?? fold).join('; ')}. What you choose here takes the place of these.`) : '');
 }
 
 /** A choice of one, each with a small picture. */
 function choices(id, label, all, chosen, picture, choose) {
   return h('fieldset', {}, h('legend', {}, label), h('div', {class: 'choices'},
       Object.entries(all).map(([value, words]) => h('label', {class: 'choice'},
-          h('input', {type: 'radio', name: id, value, checked: chosen.includes(value), onchange: () => choose(value)}),
+          h('input', {type: 'radio', name: id, value, checked: chosen.length === 1 && chosen[0] === value, onchange: () => choose(value)}),
           picture(value), h('span', {}, words)))));
 }
 
@@ -117,49 +115,63 @@ function directionPicture(direction) {
 function swatch(desk, name, cloth, put) {
   const width = desk.tables.get(name)?.goods.widthMm ?? 1000;
   const length = width * .9;
-  const unit = {mm: 1, cm: 10, m: 1000, inch: 25.4, yard: 914.4}[desk.job.unit] ?? 10;
-  const word = {mm: 'mm', cm: 'cm', m: 'm', inch: 'in', yard: 'yd'}[desk.job.unit] ?? 'cm';
-  const mm = text => {
-    const [, number, given] = /^\s*([\d.]+)\s*(\w*)/.exec(String(text)) ?? [, 0, ''];
-    return Number(number) * ({mm: 1, cm: 10, m: 1000, in: 25.4, yd: 914.4}[given] ?? unit);
+  const mm = text => mmOf(text, desk.job);
+  const all = cloth.flaws ?? [];
+  const add = (at, radius) => {
+    const flaw = {name: 'flaw', at, radius};
+    return all.length ? put(['flaws', String(all.length)], flaw) : put(['flaws'], [flaw]);
   };
-  const svg = s('svg', {class: 'board swatch', viewBox: `${-width * .06} ${-width * 1.04} ${length + width * .1} ${width * 1.1}`, 'aria-label': `${name}: click where it has a flaw`, role: 'img'},
-      s('rect', {class: 'ground', x: 0, y: -width, width: length, height: width}),
-      s('path', {class: 'cutend', d: `M0 0V${-width}`}),
-      s('path', {class: 'inside', d: `M${length * .3} ${-width * .5}H${length * .7}m${-length * .03} ${-width * .02}l${length * .03} ${width * .02}l${-length * .03} ${width * .02}`}));
-  (cloth.flaws ?? []).forEach((flaw, i) => {
-    if (!flaw.radius) return;
-    svg.append(s('circle', {class: 'flaw', cx: mm(flaw.at[0]), cy: -mm(flaw.at[1]), r: mm(flaw.radius), tabindex: 0, role: 'button', 'aria-label': `${flaw.name ?? 'flaw'}: take it off`,
-      onclick: event => { event.stopPropagation(); desk.attempt(() => put(['flaws', String(i)], '')); }}));
-  });
-  svg.addEventListener('click', event => {
-    const at = new DOMPoint(event.clientX, event.clientY).matrixTransform(svg.getScreenCTM().inverse());
-    const x = at.x, y = -at.y;
-    if (x < 0 || y < 0 || y > width) return;
-    const show = v => `${(v / unit).toFixed(word === 'm' || word === 'yd' ? 2 : 1)} ${word}`;
-    desk.attempt(() => put(cloth.flaws ? ['flaws', String(cloth.flaws.length)] : ['flaws'],
-        cloth.flaws ? {name: 'flaw', at: [show(x), show(y)], radius: '2 cm'} : [{name: 'flaw', at: [show(x), show(y)], radius: '2 cm'}]));
-  });
-  return h('figure', {}, svg, h('figcaption', {}, 'Cut end at the left. Click where the cloth has a hole or a stain; click it again to take it off.'));
+  const off = i => put(all.length > 1 ? ['flaws', String(i)] : ['flaws'], '');
+  const svg = s('svg', {class: 'board swatch', viewBox: `${-width * .06} ${-width * 1.04} ${length + width * .1} ${width * 1.1}`, 'aria-label': `${name}, with its flaws`, role: 'group',
+    onclick: event => {
+      const at = new DOMPoint(event.clientX, event.clientY).matrixTransform(svg.getScreenCTM().inverse());
+      if (at.x >= 0 && at.y <= 0 && -at.y <= width) add([at.x, -at.y].map(v => shown(v, desk.job)), shown(20, desk.job));
+    }},
+  s('rect', {class: 'ground', x: 0, y: -width, width: length, height: width}),
+  s('path', {class: 'cutend', d: `M0 0V${-width}`}),
+  s('path', {class: 'inside', d: `M${length * .3} ${-width * .5}H${length * .7}m${-length * .03} ${-width * .02}l${length * .03} ${width * .02}l${-length * .03} ${width * .02}`}),
+  all.map((flaw, i) => flaw.radius && flaw.at
+    ? s('circle', {class: 'flaw', cx: mm(flaw.at[0]), cy: -mm(flaw.at[1]), r: mm(flaw.radius), onclick: event => { event.stopPropagation(); off(i); }}, s('title', {}, `${flaw.name ?? 'flaw'}: take it off`))
+    : ''));
+  const place = words => h('input', {name: words, size: 7, required: true});
+  const [along, across, radius] = ['along', 'across', 'radius'].map(place);
+  return h('figure', {}, svg, h('figcaption', {}, 'Cut end at the left, the arrow along the selvedge. Click where the cloth has a hole or a stain.'),
+      all.length
+        ? h('ul', {class: 'plain'}, all.map((flaw, i) => h('li', {class: 'row'}, h('span', {}, where(flaw)), h('button', {class: 'small', 'aria-label': `Take flaw ${i + 1} off`, onclick: () => off(i)}, 'Take off'))))
+        : '',
+      h('details', {}, h('summary', {}, 'Type where a flaw is'), h('form', {class: 'row', onsubmit: event => {
+        event.preventDefault();
+        add([along, across].map(input => input.value.trim()), radius.value.trim());
+      }}, h('label', {}, 'From the cut end', along), h('label', {}, 'From the lower edge', across), h('label', {}, 'Radius', radius), h('button', {type: 'submit'}, 'Add the flaw'))));
 }
+
+const where = flaw => flaw.at
+  ? `${flaw.name ?? 'flaw'}: ${flaw.at[0]} from the cut end, ${flaw.at[1]} from the lower edge${flaw.radius ? `, radius ${flaw.radius}` : ''}`
+  : flaw.name ?? 'flaw';
+
+/** Charts of widths, by cloth, with what they were true of. */
+const charts = new Map();
 
 /** Widths beside one another, to be taken over with a click. */
 function compare(desk, name) {
-  const chart = h('div', {class: 'chart', 'aria-live': 'polite'});
+  const of = JSON.stringify([desk.name, desk.job.entries.style, desk.job.sizes, {...desk.job.entries.cloths[name], width: 0, fold: 0}]);
+  if (charts.get(name)?.of !== of) charts.set(name, {of, chart: h('div', {class: 'chart', 'aria-live': 'polite'})});
+  const {chart} = charts.get(name);
+  const take = width => desk.attempt(async () => {
+    await desk.change(['cloths', name, 'width'], width.widthWords);
+    await desk.change(['cloths', name, 'fold'], width.fold);
+  });
   const go = async () => {
     chart.replaceChildren('Laying it in every usual width ...');
     const widths = await desk.get('/job/compare', {cloth: name}).catch(error => { chart.replaceChildren(); throw error; });
     const most = Math.max(...widths.filter(w => w.toBuy).map(w => w.toBuy));
     chart.replaceChildren(h('table', {}, h('thead', {}, h('tr', {}, ['Width', 'Fold', 'To buy', ''].map(t => h('th', {scope: 'col'}, t)))),
         h('tbody', {}, widths.map(w => h('tr', {},
-            h('td', {}, w.widthWords), h('td', {}, w.fold),
+            h('td', {}, w.widthWords), h('td', {}, FOLDS[w.fold] ?? w.fold),
             w.reason
               ? h('td', {colspan: 2}, w.reason)
               : [h('td', {}, h('span', {class: 'bar', style: `width: ${80 * w.toBuy / most}px`}), ` ${w.toBuyWords}${w.costWords ? ', ' + w.costWords : ''}`),
-                h('td', {}, h('button', {onclick: () => desk.attempt(async () => {
-                  await desk.change(['cloths', name, 'width'], w.widthWords);
-                  await desk.change(['cloths', name, 'fold'], w.fold);
-                })}, 'Take this'))])))));
+                h('td', {}, h('button', {'aria-label': `Take ${w.widthWords}, ${w.fold}`, onclick: () => take(w)}, 'Take this'))])))));
   };
   return h('div', {}, h('button', {onclick: () => desk.attempt(go)}, 'Compare widths'), chart);
 }

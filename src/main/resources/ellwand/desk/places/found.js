@@ -23,7 +23,7 @@ export function found(desk, place, what, from) {
     }
     const style = {...what.entries.style, name: title.value.trim(), pieces};
     const made = await post('/jobs/made', null, {name: title.value.trim(), entries: {...what.entries, title: title.value.trim(), style}});
-    await desk.open(made.name);
+    desk.open(made.name);
   });
   const twice = name => new Refused([{what: `two pieces are called ${name}`, remedy: 'Give each a name of its own'}]);
   place.replaceChildren(h('form', {class: 'card', onsubmit: event => { event.preventDefault(); keep(); }},

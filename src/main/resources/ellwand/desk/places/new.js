@@ -1,8 +1,8 @@
 // New: the jobs of the folder, and where a new one may come from.
 
-import {get, post, Refused} from '../server.js';
+import {get, post, send} from '../server.js';
 import {h, tell} from '../draw.js';
-import {dropped} from '../forms.js';
+import {dropped, judged} from '../forms.js';
 import {found} from './found.js';
 import {photos} from './photo.js';
 import {squared} from './squared.js';
@@ -19,49 +19,36 @@ const EXAMPLE = {chest: 58, 'back width': 21.8, neck: 27, 'armhole depth': 13.7,
 
 export async function show(desk, place) {
   const {jobs, styles, samples} = await get('/jobs');
-  const open = name => desk.attempt(() => desk.open(name));
+  const begin = what => desk.attempt(async () => desk.open((await post('/jobs', null, what)).name));
   place.append(
       h('div', {class: 'two'},
           h('section', {},
               h('h2', {}, 'Your styles'),
               jobs.length
                 ? h('ul', {class: 'plain'}, jobs.map(name =>
-                    h('li', {}, h('button', {onclick: () => open(name)}, name.replace(/\.ya?ml$/, '')))))
+                    h('li', {}, h('button', {onclick: () => desk.open(name)}, name.replace(/\.ya?ml$/, '')))))
                 : h('p', {}, 'This folder is empty. Begin with a sample: it is copied here, and yours to change.'),
               styles.length
                 ? h('section', {}, h('h2', {}, 'Styles without cloths yet'), h('ul', {class: 'plain'}, styles.map(style =>
-                    h('li', {class: 'row'}, h('span', {}, style), h('button', {onclick: () => desk.attempt(async () => {
-                      const {name} = await post('/jobs', null, {style});
-                      await desk.open(name);
-                    })}, 'Begin a job with it')))))
+                    h('li', {class: 'row'}, h('span', {}, style), h('button', {onclick: () => begin({style})}, 'Begin a job with it')))))
                 : '',
               drawing(desk, place), photos(desk, place), block(desk), squared(desk)),
           h('section', {class: 'card'},
               h('h2', {}, 'Begin with a sample'),
               h('ul', {class: 'plain'}, samples.map(sample =>
-                h('li', {}, h('button', {
-                  onclick: () => desk.attempt(async () => {
-                    const {name} = await post('/jobs', null, {sample});
-                    await desk.open(name);
-                  }),
-                }, sample.replace(/-/g, ' '))))))));
+                h('li', {}, h('button', {onclick: () => begin({sample})}, sample.replace(/-/g, ' '))))))));
 }
 
 /** A file from a drawing program, chosen or dropped here. */
 function drawing(desk, place) {
-  const wrong = h('p', {class: 'wrong', role: 'alert'});
+  const {wrong, attempt} = judged(desk);
   const form = h('form', {class: 'drop', onsubmit: event => {
     event.preventDefault();
-    wrong.textContent = '';
-    desk.attempt(async () => {
+    attempt(async () => {
       const file = form.elements.file.files[0];
-      if (!file) return;
       const lines = form.elements.lines.value, width = form.elements.width.value.trim();
-      const query = new URLSearchParams({file: file.name, ...(lines === 'lack' ? {allowance: width} : lines === 'include' ? {included: width} : {})});
-      const answer = await fetch('/jobs/drawing?' + query, {method: 'POST', body: file, headers: {'Content-Type': 'application/octet-stream'}});
-      const json = await answer.json();
-      if (answer.ok) found(desk, place, json, file.name);
-      else wrong.textContent = new Refused(json.problems).message;
+      const query = {file: file.name, ...(lines === 'lack' ? {allowance: width} : lines === 'include' ? {included: width} : {})};
+      found(desk, place, await send('/jobs/drawing', query, file), file.name);
     });
   }},
   h('div', {class: 'row'},
@@ -78,7 +65,7 @@ function drawing(desk, place) {
 
 /** Drafted from body measures. */
 function block(desk) {
-  const wrong = h('p', {class: 'wrong', role: 'alert'});
+  const {wrong, attempt} = judged(desk);
   const fields = h('div', {class: 'fields'});
   const kind = h('select', {name: 'kind', onchange: () => ask()}, Object.entries(BLOCKS).map(([value, of]) => h('option', {value}, of.label)));
   const ask = () => fields.replaceChildren(...BLOCKS[kind.value].measures.map(measure =>
@@ -86,7 +73,6 @@ function block(desk) {
   ask();
   const form = h('form', {onsubmit: event => {
     event.preventDefault();
-    wrong.textContent = '';
     const of = BLOCKS[kind.value];
     const body = Object.fromEntries(of.measures.map(m => [m, Number(form.elements[m].value.replace(',', '.')) || form.elements[m].value]));
     const size = form.elements.size.value.trim() || 'one size';
@@ -97,15 +83,10 @@ function block(desk) {
       style: {name, size, wear: ['children'], allowance: 1,
         pieces: Object.fromEntries(Object.entries(of.pieces).map(([piece, draft]) => [piece, {block: draft, cut: {main: piece === 'sleeve' ? 'pair' : '1 on fold'}}]))},
     };
-    desk.attempt(async () => {
-      try {
-        const made = await post('/jobs/made', null, {name, entries});
-        await tell('A block is a start', ['Sew a toile of it, try it on, and alter before good cloth is cut.']);
-        await desk.open(made.name);
-      } catch (error) {
-        if (!(error instanceof Refused)) throw error;
-        wrong.textContent = error.message;
-      }
+    attempt(async () => {
+      const made = await post('/jobs/made', null, {name, entries});
+      await tell('A block is a start', ['Sew a toile of it, try it on, and alter before good cloth is cut.']);
+      desk.open(made.name);
     });
   }},
   h('div', {class: 'row'}, h('label', {}, 'Block', kind), h('label', {}, 'Called', h('input', {name: 'called', value: 'bodice'})),

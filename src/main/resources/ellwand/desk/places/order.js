@@ -1,8 +1,9 @@
 // Order: sizes by colours in a grid, what limits the lays, and the plan.
 
-import {h, say} from '../draw.js';
+import {h, renew, say} from '../draw.js';
+import {judged} from '../forms.js';
+import {sentence} from '../server.js';
 import {planned} from './plan.js';
-import {Refused, sentence} from '../server.js';
 
 const LIMITS = [
   {at: ['max-plies'], label: 'Most plies in a lay', hint: 'all its colours together', number: true},
@@ -14,57 +15,61 @@ const LIMITS = [
 ];
 
 let order = {};
-let place;
+let place, judge;
 
 export async function show(desk, at) {
+  order = {};
   place = at;
-  order = await desk.get('/job/order');
-  draw(desk);
+  judge = judged(desk);
+  await look(desk);
 }
 
-export const changed = desk => desk.attempt(async () => {
-  order = await desk.get('/job/order');
-  draw(desk);
-});
+export const changed = desk => desk.attempt(() => look(desk));
+
+async function look(desk) {
+  const {name} = desk;
+  const told = await desk.get('/job/order');
+  if (name === desk.name) take(desk, told);
+}
+
+/** Takes the order as the desk tells it, unless what is here is newer. */
+function take(desk, told) {
+  if (told.told < order.told) return;
+  order = told;
+  renew(place, () => drawn(desk));
+}
 
 export function heard(desk, kind, told) {
   if (kind === 'order') {
-    order = told;
-    draw(desk);
+    take(desk, told);
   } else if (kind === 'planning') {
     const at = document.getElementById('planning');
     if (at) at.textContent = `${told.lays} lays so far, ${Math.round(told.share * 100)} % searched`;
   }
 }
 
-function draw(desk) {
-  const wrong = h('p', {class: 'wrong', role: 'alert'});
+const number = text => text === '' ? null : Number.isFinite(+text) ? +text : text;
+
+function drawn(desk) {
+  const {wrong, attempt} = judge;
   const sizes = desk.job.sizes.map(one => one.name);
   const colours = order.entries?.order?.colours ?? {};
-  const put = async (at, value, input) => {
-    try {
-      if (!order.entries) await desk.post('/job/order', {}, {[at[2]]: {[at[3]]: value}});
-      else {
-        const was = at.reduce((node, key) => node?.[key], order.entries) ?? null;
-        order = await desk.post('/job/order/edit', {}, {at, was, value});
-      }
-    } catch (error) {
-      if (!(error instanceof Refused)) throw error;
-      input?.setAttribute('aria-invalid', 'true');
-      wrong.textContent = error.message;
+  const put = (at, value, input) => attempt(async () => {
+    if (!order.entries) {
+      await desk.post('/job/order', {}, {[at[2]]: {[at[3]]: value}});
+    } else {
+      const was = at.reduce((node, key) => node?.[key], order.entries) ?? null;
+      take(desk, await desk.post('/job/order/edit', {}, {at, was, value}));
     }
-  };
+  }, input);
   const cell = (colour, size) => h('td', {}, h('input', {
     class: 'count', inputmode: 'numeric', 'aria-label': `${colour}, size ${size}`,
     value: colours[colour]?.[size] ?? '',
-    onchange: event => {
-      const text = event.target.value.trim();
-      desk.attempt(() => put(['order', 'colours', colour, size], text === '' ? null : Number.isFinite(+text) ? +text : text, event.target));
-    },
+    onchange: event => put(['order', 'colours', colour, size], number(event.target.value.trim()), event.target),
     onpaste: event => paste(desk, event, colour, size, sizes, put),
   }));
   const total = Object.values(colours).flatMap(of => Object.values(of)).reduce((sum, n) => sum + (+n || 0), 0);
-  place.replaceChildren(
+  return [
       h('div', {class: 'two'},
           h('section', {},
               h('h2', {}, 'How many of which size'),
@@ -75,7 +80,9 @@ function draw(desk) {
               h('form', {class: 'row', onsubmit: event => {
                 event.preventDefault();
                 const name = event.target.elements.colour.value.trim();
-                if (name) desk.attempt(() => put(['order', 'colours', name, sizes[0]], 1));
+                event.target.reset();
+                if (colours[name]) say(`There is a row for ${name} already.`);
+                else if (name) put(['order', 'colours', name, sizes[0]], 1);
               }}, h('label', {}, 'Another colour', h('input', {name: 'colour', placeholder: 'such as ochre'})), h('button', {}, 'Add')),
               h('p', {class: 'hint'}, `${total} garments. You can paste a block of numbers from a spreadsheet into a cell.`),
               wrong),
@@ -85,10 +92,10 @@ function draw(desk) {
                     value: f.at.reduce((node, key) => node?.[key], order.entries.order) ?? '', placeholder: f.hint, title: f.hint,
                     onchange: event => {
                       const text = event.target.value.trim();
-                      desk.attempt(() => put(['order', ...f.at], text === '' ? null : f.number && Number.isFinite(+text) ? +text : text, event.target));
+                      put(['order', ...f.at], f.number ? number(text) : text || null, event.target);
                     },
                   }), h('small', {}, f.hint))))
-                : h('p', {}, 'Write the first number in the grid to begin an order.'))),
+                : h('p', {}, 'Add a colour to begin an order.'))),
       h('section', {},
           h('div', {class: 'row'},
               order.planning
@@ -102,7 +109,7 @@ function draw(desk) {
           order.files
             ? h('details', {}, h('summary', {}, 'Files to print and to keep'), h('ul', {class: 'plain files'}, order.files.map(file => h('li', {},
                 h('a', {href: '/job/file?' + new URLSearchParams({name: desk.name, order: 1, file}), download: file}, file)))))
-            : ''));
+            : '')];
 }
 
 /** Rows and columns of a spreadsheet, from this cell on. */
@@ -116,7 +123,7 @@ function paste(desk, event, colour, size, sizes, put) {
     for (let r = 0; r < rows.length && from + r < colours.length; r++) {
       for (let c = 0; c < rows[r].length && first + c < sizes.length; c++) {
         const text = rows[r][c].trim();
-        if (text !== '') await put(['order', 'colours', colours[from + r], sizes[first + c]], Number.isFinite(+text) ? +text : text);
+        if (text !== '') await put(['order', 'colours', colours[from + r], sizes[first + c]], number(text));
       }
     }
     if (rows.length > colours.length - from || rows.some(row => row.length > sizes.length - first)) {

@@ -1,7 +1,7 @@
 // Photos of paper pieces: the straightened picture with the traced outline over it, which is
 // dragged into place before it becomes a style.
 
-import {post, Refused} from '../server.js';
+import {post, send} from '../server.js';
 import {h, s} from '../draw.js';
 import {dropped, judged} from '../forms.js';
 import {found} from './found.js';
@@ -15,17 +15,20 @@ export function photos(desk, place) {
     event.preventDefault();
     attempt(async () => {
       const files = [...form.elements.photos.files];
-      const {lot} = await post('/jobs/photos', null);
-      for (const [i, file] of files.entries()) {
-        told.textContent = `Taking photo ${i + 1} of ${files.length} ...`;
-        await sent('/jobs/photo?' + new URLSearchParams({lot, file: file.name}), file);
-      }
-      told.textContent = 'Straightening and tracing ...';
+      const look = form.querySelector('button');
+      look.disabled = true;
       try {
+        const {lot} = await post('/jobs/photos', null);
+        for (const [i, file] of files.entries()) {
+          told.textContent = `Taking photo ${i + 1} of ${files.length} ...`;
+          await send('/jobs/photo', {lot, file: file.name}, file);
+        }
+        told.textContent = 'Straightening and tracing ...';
         const seen = await post('/jobs/photos/look', {lot, dots: form.elements.dots.value.trim()});
         show(desk, place, lot, seen, files[0].name);
       } finally {
         told.textContent = '';
+        look.disabled = false;
       }
     });
   }},
@@ -37,13 +40,6 @@ export function photos(desk, place) {
       ...['A4', 'Letter'].flatMap((paper, i) => [i ? ' or ' : '', h('a', {href: '/reference?' + new URLSearchParams({paper}), target: '_blank', rel: 'noopener'}, paper)]), ' paper; their first page says how.'));
   dropped(form, files => { form.elements.photos.files = files; form.requestSubmit(); });
   return h('section', {}, h('h2', {}, 'From photos of paper pieces'), form);
-}
-
-async function sent(address, file) {
-  const answer = await fetch(address, {method: 'POST', body: file, headers: {'Content-Type': 'application/octet-stream'}});
-  if (answer.ok) return;
-  const json = answer.headers.get('Content-Type')?.includes('json') ? await answer.json() : null;
-  throw new Refused(json?.problems ?? [{what: `${file.name} is too large`, remedy: 'Take the photo with the camera\'s usual size'}]);
 }
 
 function show(desk, place, lot, seen, file) {

@@ -1,20 +1,19 @@
 // What is told of a piece, an edge or a point at the side of the table, and how it is changed.
 
 import {h} from '../draw.js';
-import {field, judged, nameForm} from '../forms.js';
+import {field, nameForm} from '../forms.js';
 import {stepForm} from './stepform.js';
 
 const GRAINS = {along: 'along the warp', across: 'across', either: 'along or across', bias: 'on the bias', any: 'any way'};
 
-const rename = (about, what, name, chosen) => (to, input, attempt) => attempt(async () => {
+const rename = (about, what, name, chosen) => (to, input) => about.judge.attempt(async () => {
   about.renamed(chosen(to));
   try {
-    about.desk.job = await about.desk.post('/job/rename', {}, {what, piece: about.piece.name, name, to});
+    await about.desk.take(await about.desk.post('/job/rename', {}, {what, piece: about.piece.name, name, to}));
   } catch (error) {
     about.renamed(chosen(name));
     throw error;
   }
-  await about.desk.again();
 }, input);
 
 const back = about => h('button', {onclick: () => about.choose({})}, `To ${about.piece.name}`);
@@ -22,17 +21,19 @@ const back = about => h('button', {onclick: () => about.choose({})}, `To ${about
 /** One edge: name, length, allowance, notches. */
 export function edgePanel(about, edge, mm) {
   const {desk, piece, entry} = about;
-  const {wrong, attempt} = judged(desk);
+  const {wrong, attempt} = about.judge;
   const at = [...about.at, 'edges', edge.name];
   const put = rename(about, 'edge', edge.name, to => ({piece: piece.name, edge: to}));
-  const allowance = h('input', {name: 'allowance', value: edge.allowance});
+  // As it was written, since what is shown is rounded.
+  const written = entry.edges?.[edge.name]?.allowance;
+  const allowance = h('input', {name: 'allowance', value: typeof written === 'string' ? written : edge.allowance});
   const folded = piece.fold === edge.name;
   return [
     h('h2', {}, `${piece.name}: ${edge.name}`),
     h('p', {}, `Sewn length ${edge.length}.` + (folded ? ' The piece is cut on the fold here.' : '')
         + (edge.turnedBack ? ' Its allowance is turned back, as a hem.' : '')),
     wrong,
-    nameForm('Name', edge.name, (to, input) => put(to, input, attempt)),
+    nameForm('Name', edge.name, put),
     edge.named
       ? h('form', {class: 'row', onsubmit: event => { event.preventDefault(); attempt(() => desk.change([...at, 'allowance'], about.length(allowance.value)), allowance); }},
           h('label', {}, 'Seam allowance', allowance), h('button', {class: 'main', type: 'submit'}, 'Change'))
@@ -76,11 +77,11 @@ function notches(about, edge, mm, attempt, all) {
 
 /** One point: its name. */
 export function pointPanel(about, point) {
-  const {wrong, attempt} = judged(about.desk);
+  const {wrong} = about.judge;
   const put = rename(about, 'point', point.name, to => ({piece: about.piece.name, point: to}));
   return [
     h('h2', {}, `${about.piece.name}: point ${point.name}`), wrong,
-    nameForm('Name', point.name, (to, input) => put(to, input, attempt)),
+    nameForm('Name', point.name, put),
     h('div', {class: 'row'}, back(about)),
   ];
 }
@@ -88,16 +89,16 @@ export function pointPanel(about, point) {
 /** How a piece is cut, and altered step by step. */
 export function piecePanel(about) {
   const {desk, piece, entry} = about;
-  const {wrong, attempt} = judged(desk);
+  const {wrong, attempt} = about.judge;
   const put = rename(about, 'piece', piece.name, to => ({piece: to}));
   return [
     h('h2', {}, piece.name), wrong,
-    nameForm('Name', piece.name, (to, input) => put(to, input, attempt)),
+    nameForm('Name', piece.name, put),
     h('h3', {}, 'Cut for one garment'),
     ...Object.keys(desk.job.entries?.cloths ?? {}).map(cloth =>
       field(cloth, entry.cut?.[cloth], (text, input) => attempt(() => desk.change([...about.at, 'cut', cloth], text || null), input),
           {placeholder: 'not from this cloth', 'data-cut': cloth})),
-    h('p', {class: 'hint'}, '2, pair, or 1 on fold'),
+    h('p', {class: 'hint'}, 'Such as 2 (all alike), pair (left and right), or 1 on fold.'),
     h('label', {}, 'Grain', h('select', {onchange: event => attempt(() => desk.change([...about.at, 'grain'], event.target.value))},
         [...new Set([...Object.keys(GRAINS), piece.grain])].map(grain => h('option', {value: grain, selected: grain === piece.grain}, GRAINS[grain] ?? grain)))),
     ...(piece.points ? alterations(about, attempt) : []),
@@ -110,10 +111,7 @@ function alterations(about, attempt) {
   const list = [...about.at, 'alter'];
   const room = h('div');
   const form = (step, keep) => room.replaceChildren(stepForm(desk, {piece, pieces, step, pick: about.pick, keep}));
-  const add = made => attempt(async () => {
-    desk.job = await desk.post('/job/alter', {}, {piece: piece.name, step: made});
-    await desk.again();
-  });
+  const add = made => attempt(async () => desk.take(await desk.post('/job/alter', {}, {piece: piece.name, step: made})));
   return [
     h('h3', {}, 'Alterations'),
     steps.length

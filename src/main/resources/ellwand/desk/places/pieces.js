@@ -1,12 +1,23 @@
 // Pieces: all of them to one scale; what is clicked is told, and changed, at the side.
 
-import {h, s, line, box} from '../draw.js';
+import {h, renew, s, line, box} from '../draw.js';
+import {judged} from '../forms.js';
 import {said, show as shown} from '../measure.js';
+import {room} from './label.js';
 import {edgePanel, piecePanel, pointPanel} from './piece.js';
 
 let size = null;
 let chosen = null;
-let board, side, drawn;
+let board, side, drawn, judge;
+
+/** How often the pieces were asked for; the last answer counts. */
+let asked = 0;
+
+/** A letter is about so wide, in its height. */
+const LETTER = .58;
+
+/** Where the words of each piece have room. */
+const rooms = new WeakMap();
 
 /** The field that takes what is clicked next, if one waits. */
 let waiting = null;
@@ -14,6 +25,7 @@ let waiting = null;
 export async function show(desk, place) {
   board = h('div');
   side = h('aside', {class: 'card', 'aria-live': 'polite'});
+  judge = judged(desk);
   const sizes = desk.job.sizes;
   size = sizes.some(one => one.name === size) ? size : (sizes.find(one => one.garments) ?? sizes[0]).name;
   const other = desk.job.elsewhere.style;
@@ -36,17 +48,17 @@ export const changed = desk => desk.attempt(() => draw(desk));
 const outline = piece => piece.cutting ?? piece.edges.flatMap(edge => edge.line);
 
 async function draw(desk) {
-  drawn = await desk.get('/job/pieces', {size});
-  const form = side.querySelector('form.step:not([data-done])');
-  if (!form) waiting = null;
+  const mine = ++asked;
+  const told = await desk.get('/job/pieces', {size});
+  if (mine !== asked) return;
+  drawn = told;
   drawBoard(desk);
-  tell(desk);
-  // Who is filling a form in goes on, whatever has changed meanwhile; its place is the last there.
-  if (form && drawn.pieces.some(piece => piece.name === chosen?.piece)) side.lastElementChild.replaceChildren(form);
+  tell(desk, true);
 }
 
-function drawBoard(desk) {
-  const focus = board.contains(document.activeElement) ? document.activeElement.getAttribute('aria-label') : null;
+const drawBoard = desk => renew(board, () => pieces(desk));
+
+function pieces(desk) {
   const boxes = drawn.pieces.map(piece => box(outline(piece)));
   const widest = Math.max(...boxes.map(b => b.x1 - b.x0));
   const row = Math.max(widest, Math.sqrt(boxes.reduce((sum, b) => sum + (b.x1 - b.x0) * (b.y1 - b.y0), 0)) * 1.7);
@@ -64,11 +76,10 @@ function drawBoard(desk) {
     high = Math.max(high, b.y1 - b.y0);
     return group(desk, piece, b, at);
   });
-  board.replaceChildren(s('svg', {
+  return s('svg', {
     class: 'board', role: 'group', 'aria-label': `Pieces in size ${size}`,
     viewBox: `-20 -20 ${row + 40} ${y + high + 40}`,
-  }, groups));
-  if (focus) board.querySelector(`[aria-label="${CSS.escape(focus)}"]`)?.focus();
+  }, groups);
 }
 
 const pressed = deed => event => {
@@ -79,18 +90,27 @@ const pressed = deed => event => {
 };
 
 function group(desk, piece, b, transform) {
-  const letters = Math.max(14, Math.min(24, (b.y1 - b.y0) / 8));
   const how = piece.cut.length ? piece.cut.map(c => `${c.cloth} ${c.how}`) : ['only to make others from'];
-  // As large as there is room for.
-  const fit = (words, most) => Math.min(most, (b.x1 - b.x0) * 1.6 / words.length);
   const mine = chosen?.piece === piece.name;
-  const mx = (b.x0 + b.x1) / 2, my = -(b.y0 + b.y1) / 2;
+  const turned = turn(piece);
+  const lines = [{words: piece.name, size: 1}, ...how.map(words => ({words, size: .65}))];
+  const arrow = turned === null ? [] : [{long: 4, high: turned % 180 === 0 ? 1 : 4}];
+  if (!rooms.has(piece)) {
+    const sizes = lines.map(one => ({long: one.words.length * one.size * LETTER, high: one.size * 1.25}));
+    rooms.set(piece, room(outline(piece), [...sizes, ...arrow], Math.max(14, Math.min(24, (b.y1 - b.y0) / 8))));
+  }
+  const {x: mx, y: top, letters} = rooms.get(piece);
+  let down = -top;
+  for (const one of lines) {
+    one.y = down + letters * one.size;
+    down += letters * one.size * 1.25;
+  }
   return s('g', {transform},
       mine && piece.before ? s('path', {class: 'before', d: line(piece.before, true)}, s('title', {}, `${piece.name} before it was altered`)) : '',
       piece.cutting ? s('path', {class: 'cutting', d: line(piece.cutting, true)}) : '',
       piece.lines.map(l => s('path', {class: 'inside', d: line(l)})),
       piece.notches.map(n => s('path', {class: 'cutting', d: line(n)})),
-      grain(piece, mx, my + letters * (.9 + how.length * .75), letters),
+      turned === null ? '' : grain(turned, piece.grain === 'either', mx, down + letters * arrow[0].high / 2, letters),
       piece.edges.map(edge => s('g', {
         class: 'edge' + (piece.fold === edge.name ? ' folded' : '') + (is(piece, {edge: edge.name}) ? ' chosen' : ''),
         tabindex: 0, role: 'button',
@@ -100,11 +120,11 @@ function group(desk, piece, b, transform) {
       }, s('path', {class: 'hit', d: line(edge.line)}), s('path', {class: 'sewing', d: line(edge.line)}))),
       s('text', {
         class: 'name', tabindex: 0, role: 'button', 'aria-label': `${piece.name}, how it is cut and altered`,
-        x: mx, y: my, 'text-anchor': 'middle', 'font-size': fit(piece.name, letters),
+        x: mx, y: lines[0].y, 'text-anchor': 'middle', 'font-size': letters,
         onclick: () => choose(desk, piece, {}),
         onkeydown: pressed(() => choose(desk, piece, {})),
       }, piece.name),
-      how.map((words, i) => s('text', {x: mx, y: my + letters * (1 + i * .75), 'text-anchor': 'middle', 'font-size': fit(words, letters * .65)}, words)),
+      lines.slice(1).map(one => s('text', {x: mx, y: one.y, 'text-anchor': 'middle', 'font-size': letters * one.size}, one.words)),
       mine ? (piece.points ?? []).map(point => dot(desk, piece, point, letters, point.x > mx)) : '',
       mine && chosen.spot ? s('circle', {class: 'spot', cx: chosen.spot[0], cy: -chosen.spot[1], r: letters / 4}) : '');
 }
@@ -119,13 +139,16 @@ function dot(desk, piece, point, letters, right) {
   s('text', {x: point.x + letters * (right ? -.5 : .5), y: -point.y + letters * .2, 'text-anchor': right ? 'end' : 'start', 'font-size': letters * .55}, point.name));
 }
 
-/** The grain line, as it lies on the drawn piece. */
-function grain(piece, x, y, letters) {
-  const turned = {along: 0, across: 90, either: 0, bias: 45}[piece.grain] ?? Number.parseFloat(piece.grain);
-  if (!Number.isFinite(turned)) return '';
+/** How the grain runs on the drawn piece, degrees; null where any way will do. */
+function turn(piece) {
+  const degrees = {along: 0, across: 90, either: 0, bias: 45}[piece.grain] ?? Number.parseFloat(piece.grain);
+  return Number.isFinite(degrees) ? degrees : null;
+}
+
+function grain(degrees, either, x, y, letters) {
   const half = letters * 2, head = letters * .35;
-  return s('g', {transform: `translate(${x} ${y}) rotate(${-turned})`, 'aria-hidden': 'true'},
-      s('path', {class: 'inside', d: `M${-half} 0H${half}m${-head} ${-head}l${head} ${head}l${-head} ${head}` + (piece.grain === 'either' ? `M0 ${-half / 2}V${half / 2}` : '')}));
+  return s('g', {transform: `translate(${x} ${y}) rotate(${-degrees})`, 'aria-hidden': 'true'},
+      s('path', {class: 'inside', d: `M${-half} 0H${half}m${-head} ${-head}l${head} ${head}l${-head} ${head}` + (either ? `M0 ${-half / 2}V${half / 2}` : '')}));
 }
 
 /** How far along the edge, from its first point as drawn, something was clicked; and where. */
@@ -159,19 +182,31 @@ function choose(desk, piece, {edge = null, point = null, at = null}) {
   // A second click on an edge says where on it.
   const again = edge !== null && is(piece, {edge});
   chosen = {piece: piece.name, edge, point, spot: again ? at?.spot : null, mm: again ? at?.mm : null};
+  judge = judged(desk);
   drawBoard(desk);
   tell(desk);
 }
 
-function tell(desk) {
+/** @param goesOn whether who fills a form in goes on with it, whatever has changed meanwhile */
+function tell(desk, goesOn = false) {
+  renew(side, () => {
+    const form = goesOn ? side.querySelector('form.step:not([data-done])') : null;
+    if (!form) waiting = null;
+    const parts = panel(desk);
+    // Its place is the last there.
+    if (form && drawn.pieces.some(piece => piece.name === chosen?.piece)) parts.at(-1).replaceChildren(form);
+    return parts;
+  });
+}
+
+function panel(desk) {
   const piece = drawn.pieces.find(p => p.name === chosen?.piece);
   if (!piece) {
-    side.replaceChildren(h('h2', {}, 'Pieces'),
-        h('p', {}, 'Click an edge to see how long it is, to give it another seam allowance or a notch; click the name of a piece to say how it is cut and to alter it. The dashed line is sewn, the full line is cut.'));
-    return;
+    return [h('h2', {}, 'Pieces'),
+      h('p', {}, 'Click an edge to see how long it is, to give it another seam allowance or a notch; click the name of a piece to say how it is cut and to alter it. The dashed line is sewn, the full line is cut.')];
   }
   const about = {
-    desk, piece, pieces: drawn.pieces, size,
+    desk, piece, pieces: drawn.pieces, size, judge,
     entry: desk.job.entries?.style?.pieces?.[piece.name] ?? {},
     at: ['style', 'pieces', piece.name],
     choose: what => choose(desk, piece, what),
@@ -182,5 +217,5 @@ function tell(desk) {
   };
   const edge = piece.edges.find(e => e.name === chosen.edge);
   const point = piece.points?.find(p => p.name === chosen.point);
-  side.replaceChildren(...(edge ? edgePanel(about, edge, chosen.mm) : point ? pointPanel(about, point) : piecePanel(about)));
+  return edge ? edgePanel(about, edge, chosen.mm) : point ? pointPanel(about, point) : piecePanel(about);
 }

@@ -1,15 +1,29 @@
 // A print looked at before it is printed: all its pages small, one of them large.
 
-import {asked, get} from '../server.js';
+import {asked, get, text} from '../server.js';
 import {h} from '../draw.js';
+
+/** What each room shows, or waits for: only what was asked for last is shown. */
+const wanted = new WeakMap();
+
+/** Shows what comes of an answer, unless something else was asked for meanwhile; nothing where it is refused. */
+async function shown(room, title, words, answer, made) {
+  wanted.set(room, answer);
+  room.replaceChildren(h('h2', {}, title), h('p', {role: 'status'}, words));
+  try {
+    const parts = made(await answer);
+    if (wanted.get(room) === answer) room.replaceChildren(h('h2', {}, title), ...parts);
+  } catch (error) {
+    if (wanted.get(room) === answer) room.replaceChildren();
+    throw error;
+  }
+}
 
 /**
  * @param query what the desk makes the PDF from
  * @param name of the file when it is saved
  */
-export async function pagesOf(room, title, query, name) {
-  room.replaceChildren(h('h2', {}, title), h('p', {role: 'status'}, 'Laying out the pages ...'));
-  const {count} = await get('/job/pages', query);
+export const pagesOf = (room, title, query, name) => shown(room, title, 'Laying out the pages ...', get('/job/pages', query), ({count}) => {
   const address = '/job/print?' + asked(query);
   const page = (number, dots) => '/job/page?' + asked({...query, number, dots});
   const sheet = h('div', {class: 'sheet'});
@@ -29,16 +43,15 @@ export async function pagesOf(room, title, query, name) {
     many.append(...Array.from({length: count}, (_, i) => h('button', {'aria-label': `Page ${i + 1}`, onclick: () => turn(i + 1)},
         h('img', {src: page(i + 1, 240), alt: '', loading: 'lazy'}), String(i + 1))));
   }
-  room.replaceChildren(h('h2', {}, title),
-      h('div', {class: 'row'}, h('a', {class: 'button', href: address, target: '_blank', rel: 'noopener'}, 'Open to print'), h('a', {href: address, download: name}, `download ${name}`)),
-      many, sheet);
   turn(1);
-}
+  return [
+    h('div', {class: 'row'}, h('a', {class: 'button', href: address, target: '_blank', rel: 'noopener'}, 'Open to print'), h('a', {href: address, download: name}, `download ${name}`)),
+    many, sheet];
+});
 
-export function picture(room, title, address) {
-  room.replaceChildren(h('h2', {}, title), h('img', {src: address, alt: `Drawing ${title}`}));
-}
+/** A drawing; fetched first, so that what is refused is told. */
+export const picture = (room, title, address) => shown(room, title, 'Drawing ...', text(address), () =>
+  [h('img', {src: address, alt: `Drawing ${title}`})]);
 
-export async function words(room, title, address) {
-  room.replaceChildren(h('h2', {}, title), h('pre', {class: 'said', tabindex: 0}, await (await fetch(address)).text()));
-}
+export const words = (room, title, address) => shown(room, title, 'Writing ...', text(address), said =>
+  [h('pre', {class: 'said', tabindex: 0}, said)]);

@@ -1,6 +1,6 @@
 // Paper: full-size pages, one long page, the projector, and every sheet of the markers.
 
-import {h} from '../draw.js';
+import {h, renew} from '../draw.js';
 import {picture, pagesOf, words} from './preview.js';
 import {project} from './projector.js';
 
@@ -15,24 +15,35 @@ const GROUPS = [
   {name: 'For programs', of: () => true},
 ];
 
-let preview;
+let preview, list;
+
+/** How often the files were asked for; the last answer counts. */
+let asked = 0;
 
 export async function show(desk, place) {
   preview = h('div', {class: 'preview'}, h('p', {class: 'hint'}, 'Choose a sheet: it is shown here before you print it.'));
-  const side = h('aside', {class: 'card'}, h('h2', {}, 'Pieces, full size'), pieces(desk));
-  place.append(h('div', {class: 'two'}, preview, side));
-  try {
-    const files = await desk.get('/job/files');
-    const left = new Set(files);
-    side.append(...GROUPS.map(group => {
+  list = h('div');
+  place.append(h('div', {class: 'two'}, preview, h('aside', {class: 'card'}, h('h2', {}, 'Pieces, full size'), pieces(desk), list,
+      h('p', {class: 'hint'}, 'Close a rotary cutter when it is down, cut away from your body, and count pins and needles back.'))));
+  await look(desk);
+}
+
+export const changed = desk => desk.attempt(() => look(desk));
+
+export const heard = (desk, kind) => { if (kind === 'searched') changed(desk); };
+
+async function look(desk) {
+  const mine = ++asked;
+  const {files, missing} = await desk.get('/job/files');
+  if (mine !== asked) return;
+  const left = new Set(files);
+  renew(list, () => [
+    ...GROUPS.flatMap(group => {
       const mine = [...left].filter(group.of);
       mine.forEach(file => left.delete(file));
       return mine.length ? [h('h3', {}, group.name), h('ul', {class: 'plain'}, mine.map(file => row(desk, file)))] : [];
-    }).flat());
-    side.append(h('p', {class: 'hint'}, 'Close a rotary cutter when it is down, cut away from your body, and count pins and needles back.'));
-  } catch (error) {
-    side.append(h('h3', {}, 'Marker'), h('p', {}, error.message));
-  }
+    }),
+    missing.length ? h('p', {class: 'hint'}, `${files.length ? 'More' : 'Markers, cut sheet and shopping list'} once ${missing.join(' and ')} can be cut: see Table.`) : '']);
 }
 
 const link = (desk, file) => '/job/file?' + new URLSearchParams({name: desk.name, file});
@@ -57,12 +68,11 @@ function pieces(desk) {
   const form = h('form', {class: 'print', onsubmit: event => {
     event.preventDefault();
     const data = new FormData(form);
-    const whole = data.get('of') === 'pieces';
-    const query = {name: desk.name, paper: data.get('paper'), of: data.get('of'), ...(whole ? {lines: data.get('lines'), size: data.getAll('size')} : {})};
-    desk.attempt(() => pagesOf(preview, `${whole ? 'Pieces' : 'Markers'} on ${paperName(query.paper)}`, query, `${query.of}.pdf`))
-        .then(() => preview.querySelector('[role=status]')?.textContent.startsWith('Laying') && preview.replaceChildren());
+    const cloth = data.get('of');
+    const query = {name: desk.name, paper: data.get('paper'), ...(cloth ? {of: 'marker', cloth} : {of: 'pieces', lines: data.get('lines'), size: data.getAll('size')})};
+    desk.attempt(() => pagesOf(preview, `${cloth ? `Marker of ${cloth}` : 'Pieces'} on ${paperName(query.paper)}`, query, `${cloth || 'pieces'}.pdf`));
   }},
-  choice('What', 'of', [['pieces', 'the pieces'], ['marker', 'the markers']]),
+  choice('What', 'of', [['', 'the pieces'], ...[...desk.tables.keys()].map(cloth => [cloth, `the marker of ${cloth}`])]),
   choice('Paper', 'paper', PAPERS.map(p => [p, paperName(p)])),
   choice('Lines', 'lines', [['both', 'sewing and cutting lines'], ['cutting', 'cutting lines'], ['sewing', 'sewing lines']]),
   desk.job.sizes.length > 1

@@ -1,13 +1,14 @@
 // An outline drawn on squared paper: every click a corner, every length shown and to be typed over.
 
-import {post, Refused} from '../server.js';
+import {post} from '../server.js';
 import {h, s} from '../draw.js';
+import {judged} from '../forms.js';
 
 const SIDE = 600;
 
 export function squared(desk) {
   let points = [];
-  const wrong = h('p', {class: 'wrong', role: 'alert'});
+  const {wrong, attempt} = judged(desk);
   const lengths = h('ol', {class: 'lengths'});
   const lines = s('g');
   const squares = [];
@@ -48,24 +49,18 @@ export function squared(desk) {
 
   const form = h('form', {onsubmit: event => {
     event.preventDefault();
-    wrong.textContent = '';
     const name = form.elements.called.value.trim() || 'piece';
     const corner = i => `corner ${i + 1}`;
     const round = v => Math.round(v * 10) / 100;
     // Up the paper is along the grain, x; across it y grows to the left.
     const outline = points.map((p, i) => ({point: corner(i), at: [round(SIDE - p[1]), round(SIDE - p[0])]}));
     const edges = Object.fromEntries(points.map((p, i) => [`edge ${i + 1}`, {from: corner(i), to: corner((i + 1) % points.length)}]));
-    desk.attempt(async () => {
-      try {
-        const made = await post('/jobs/made', null, {name, entries: {
-          ellwand: 1, unit: 'cm', title: name,
-          style: {name, size: 'one size', allowance: form.elements.allowance.value.trim() || 0, pieces: {[name]: {cut: {main: form.elements.cut.value}, outline, edges}}},
-        }});
-        await desk.open(made.name);
-      } catch (error) {
-        if (!(error instanceof Refused)) throw error;
-        wrong.textContent = error.message;
-      }
+    attempt(async () => {
+      const made = await post('/jobs/made', null, {name, entries: {
+        ellwand: 1, unit: 'cm', title: name,
+        style: {name, size: 'one size', allowance: form.elements.allowance.value.trim() || 0, pieces: {[name]: {cut: {main: form.elements.cut.value}, outline, edges}}},
+      }});
+      desk.open(made.name);
     });
   }},
   h('div', {class: 'two even'}, svg, h('div', {},

@@ -1,6 +1,6 @@
 // Table: the marker on the cloth, watched while it is sought, moved by hand.
 
-import {h, say} from '../draw.js';
+import {h, renew, say} from '../draw.js';
 import {sentence} from '../server.js';
 import {FOLDS, foldPicture} from './cloths.js';
 import * as boards from './table/board.js';
@@ -55,6 +55,7 @@ export async function show(desk, place) {
     key: (i, event) => key(desk, i, event),
     tape: () => measuring,
     together,
+    place: i => table(desk)?.marker?.copies[i],
     over: i => over(desk, i),
   });
   if (table(desk)?.marker) await refresh(desk);
@@ -117,10 +118,10 @@ const button = (words, deed, more = {}) => h('button', {onclick: deed, ...more},
 
 function drawTools(desk, at) {
   const ask = (path, body) => () => {
-    if (body) sought = at.marker;
+    if (body) sought = table(desk).marker;
     desk.attempt(() => desk.post(path, {cloth}, body));
   };
-  swap(tools,
+  renew(tools, () => [
       desk.tables.size > 1
         ? h('label', {}, 'Cloth', h('select', {onchange: event => take(desk, event.target.value)},
             [...desk.tables.keys()].map(name => h('option', {selected: name === cloth}, name))))
@@ -130,7 +131,7 @@ function drawTools(desk, at) {
         : button(at.marker ? 'Look for a shorter one' : 'Lay', ask('/job/table/lay', {seconds: 60}), {class: 'main'}),
       button('Tidy from here', ask('/job/table/tidy', {seconds: 20}), {disabled: !at.marker || at.searching}),
       button('Try another way', () => { trying = !trying; draw(desk); }, {'aria-expanded': String(trying)}),
-      button('Put back', ask('/job/table/undo'), {disabled: !at.marker?.undo}));
+      button('Put back', ask('/job/table/undo'), {disabled: !at.marker?.undo})]);
 }
 
 /** Every way in which the cloth can lie, and why it cannot lie in others. */
@@ -139,7 +140,7 @@ function drawWays(desk, at) {
     trying = false;
     desk.attempt(() => desk.post('/job/table/lay', {cloth}, {seconds: 60, ...body}));
   };
-  swap(ways, trying
+  renew(ways, () => trying
     ? h('section', {class: 'card', 'aria-label': 'Another way'},
         h('p', {class: 'hint'}, 'The marker that lies here now can be put back. More ways to choose from: Cloths, How it is folded.'),
         h('div', {class: 'choices'}, at.goods.ways.map(way => h('button', {class: 'choice way', disabled: Boolean(way.why), onclick: ask({way: way.name})},
@@ -152,7 +153,7 @@ function drawWays(desk, at) {
 function drawHand(desk, at) {
   const some = chosen.size > 0;
   const pinned = some && [...chosen].every(i => at.marker.pinned.includes(i));
-  swap(hand,
+  renew(hand, () => [
       button('Turn round', () => step(desk, {do: 'turn', copies: [...chosen], degrees: 180}), {disabled: !some}),
       button(pinned ? 'Take pin out' : 'Pin', () => pin(desk), {disabled: !some, 'aria-keyshortcuts': 'P'}),
       button(waiting ? 'Change places now' : chosen.size === 2 ? 'Change places' : 'Change places with ...', () => exchange(desk),
@@ -164,16 +165,16 @@ function drawHand(desk, at) {
         ? 'Now choose what changes places with it.'
         : !some ? 'Choose a piece to move it.'
           : exactly ? 'Drag or arrow keys put it anywhere, also on others.'
-            : 'Drag or arrow keys push it up to its neighbours; with Exactly, or Alt, it goes where you put it.'));
+            : 'Drag or arrow keys push it up to its neighbours; with Exactly, or Alt, it goes where you put it.')]);
 }
 
 function drawView(desk, at) {
-  swap(view,
+  renew(view, () => [
       button('+', () => boards.zoom(on, 1 / 1.4), {'aria-label': 'Nearer'}),
       button('\u2212', () => boards.zoom(on, 1.4), {'aria-label': 'Farther'}),
       button('All of it', () => boards.look(on, null)),
       button('Measure', () => measure(desk), {'aria-pressed': String(Boolean(measuring))}),
-      button('Left over', () => { showsLeft = !showsLeft; draw(desk); }, {'aria-pressed': String(showsLeft), disabled: !at.marker}));
+      button('Left over', () => { showsLeft = !showsLeft; draw(desk); }, {'aria-pressed': String(showsLeft), disabled: !at.marker})]);
 }
 
 const step = (desk, body) => desk.attempt(() => desk.post('/job/table/step', {cloth}, body));
@@ -203,7 +204,10 @@ const together = i => chosen.has(i) ? [...chosen] : [i];
 function dragged(desk, i, along, across, alt) {
   const copies = together(i);
   if (!chosen.has(i)) chosen = new Set([i]);
-  step(desk, {do: exactly || alt ? 'move' : 'slide', copies, along, across}).then(() => draw(desk));
+  step(desk, {do: exactly || alt ? 'move' : 'slide', copies, along, across}).then(done => {
+    // It is drawn when it is heard of; who draws it before sees it jump back.
+    if (!done || table(desk)?.told >= done.told) draw(desk);
+  });
 }
 
 function pin(desk) {
@@ -315,13 +319,13 @@ function drawFindings(desk, at) {
           h('p', {class: 'hint'}, 'Tidy from here parts what overlaps; Put back takes the last step back.'))
         : h('p', {}, at.marker ? `${at.marker.fold}, ${at.marker.length} of cloth, ${at.marker.used} used. Every rule is kept.` : 'Nothing lies here yet.'));
   // It is read out when it changes, so it changes only when there is news.
-  if (findings.textContent !== fresh.textContent || all.length) swap(findings, ...fresh.childNodes);
+  if (findings.textContent !== fresh.textContent || all.length) renew(findings, () => [...fresh.childNodes]);
 }
 
 /** The key to the drawing, and a way to choose what belongs together. */
 function drawLegend(desk, at) {
   const marker = at.marker;
-  swap(legend, ...(marker ? groups(desk, marker) : []).map(({name, sets}) => h('fieldset', {}, h('legend', {}, `Choose by ${name.toLowerCase()}`),
+  renew(legend, () => (marker ? groups(desk, marker) : []).map(({name, sets}) => h('fieldset', {}, h('legend', {}, `Choose by ${name.toLowerCase()}`),
       h('div', {class: 'choices'}, sets.map(({words, value, copies}) => button(
           [name === 'Piece' ? boards.swatch(marker, value) : '', words, copies.length > 1 ? ` (${copies.length})` : ''],
           () => {
@@ -332,25 +336,19 @@ function drawLegend(desk, at) {
           {class: 'small', 'aria-pressed': String(copies.every(i => chosen.has(i)))}))))));
 }
 
-/** Everything that can be printed, once every cloth can be cut. */
+/** Everything that can be printed: of this cloth once it can be cut, of all once all can. */
 function drawPrints(desk) {
   const missing = [...desk.tables].filter(([, at]) => !at.marker || at.marker.findings.length).map(([name]) => name);
   const file = name => '/job/file?' + new URLSearchParams({name: desk.name, file: name});
-  const page = paper => '/job/print?' + new URLSearchParams({name: desk.name, of: 'marker', paper});
-  const all = [
-    ['Marker', file(`${cloth}.pdf`)], ['Marker, SVG', file(`${cloth}.svg`)], ['Cut sheet', file('cut-sheet.pdf')],
-    ['Shopping list', file('shopping-list.pdf')], ['Full size, A4', page('A4')], ['Full size, A0', page('A0')],
+  const page = paper => '/job/print?' + new URLSearchParams({name: desk.name, of: 'marker', cloth, paper});
+  const own = missing.includes(cloth) ? [] : [
+    ['Marker', file(`${cloth}.pdf`)], ['Marker, SVG', file(`${cloth}.svg`)],
+    ['Full size, A4', page('A4')], ['Full size, A0', page('A0')],
     ['Plotter, HP-GL', file(`${cloth}.plot.hpgl`)], ['Plotter, DXF', file(`${cloth}.plot.dxf`)],
   ];
-  swap(prints, h('section', {'aria-label': 'Prints'}, h('h2', {}, 'Prints'), missing.length
-    ? h('p', {class: 'hint'}, `They can be made once every cloth can be cut; ${missing.join(', ')} cannot yet.`)
-    : h('ul', {class: 'plain prints'}, all.map(([words, href]) => h('li', {}, h('a', {href, target: '_blank'}, words))))));
-}
-
-/** Replaces what stands there; who was on a button there stays on it. */
-function swap(element, ...children) {
-  const buttons = () => [...element.querySelectorAll('button, select, a')];
-  const focused = buttons().indexOf(document.activeElement);
-  element.replaceChildren(...children);
-  if (focused >= 0) buttons()[focused]?.focus({preventScroll: true});
+  const whole = missing.length ? [] : [['Cut sheet', file('cut-sheet.pdf')], ['Shopping list', file('shopping-list.pdf')]];
+  const waits = own.length ? 'Cut sheet and shopping list' : 'Everything to print';
+  renew(prints, () => h('section', {'aria-label': 'Prints'}, h('h2', {}, 'Prints'),
+      h('ul', {class: 'plain prints'}, [...own, ...whole].map(([words, href]) => h('li', {}, h('a', {href, target: '_blank'}, words)))),
+      missing.length ? h('p', {class: 'hint'}, `${waits}: once ${(own.length ? missing : [cloth]).join(' and ')} can be cut.`) : ''));
 }

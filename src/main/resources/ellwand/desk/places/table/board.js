@@ -2,7 +2,7 @@
 
 import {h, s, line} from '../../draw.js';
 import {label, outline, same, told} from './copies.js';
-import {ticks} from './lengths.js';
+import {ticks} from '../../measure.js';
 
 export const FILLS = ['#dfe8ec', '#f4ead2', '#e3ecd9', '#efe0e6', '#e2e2f0', '#f6e2d0', '#d9ecea'];
 
@@ -20,7 +20,7 @@ export function board() {
       s('defs', {}, s('pattern', {id: 'hatch', width: 14, height: 14, patternUnits: 'userSpaceOnUse', patternTransform: 'rotate(45)'},
           s('path', {class: 'hatching', d: 'M0 0V14'}))),
       ...Object.values(layers));
-  return {svg, layers, drawn: [], view: null, full: null, letters: 20};
+  return {svg, layers, drawn: [], view: null, full: null, letters: 20, held: false};
 }
 
 /** Draws what lies there; what is as before stays. */
@@ -30,12 +30,13 @@ export function draw(on, desk, at, chosen, waiting) {
   const length = Math.max(marker?.lengthMm ?? 0, width * .6);
   const edge = width * .06;
   on.full = {x: -edge * 1.6, y: -width - edge * .6, w: length + edge * 2.6, h: width + edge * 2};
-  on.unit = desk.job.unit;
+  on.job = desk.job;
   on.svg.setAttribute('aria-label', `${at.goods.name} on the table. Page up and page down go from piece to piece.`);
   on.svg.style.cssText = `aspect-ratio: ${on.full.w} / ${on.full.h}; max-height: 70vh`;
   on.letters = Math.max(width / 45, LEAST * mmPerPixel(on));
   ground(on, marker, width, length);
-  copies(on, desk, marker, chosen, waiting);
+  // What is in a hand stays in it.
+  if (!on.held) copies(on, desk, marker, chosen, waiting);
   look(on, on.view);
 }
 
@@ -153,7 +154,12 @@ function placePin(on, {name: [x, y, letters], pin}) {
 
 /** Moves the drawing of some copies along while they are dragged. */
 export function drag(on, copies, dx, dy) {
+  on.held = true;
   copies.forEach(i => on.drawn[i]?.g.setAttribute('transform', `translate(${dx} ${-dy})`));
+}
+
+export function drop(on) {
+  on.held = false;
 }
 
 /** Looks at a part of the table, or at all of it; the rulers stay in sight. */
@@ -195,7 +201,7 @@ export const pixel = on => 1 / (on.svg.getScreenCTM()?.a || 1);
 
 function rulers(on, at) {
   const size = 11 * pixel(on);
-  const {each, word, at: words} = ticks(Math.max(at.w, at.h), on.unit);
+  const {each, word, at: words} = ticks(Math.max(at.w, at.h), on.job);
   const [low, left] = [at.y + at.h, at.x];
   const parts = [
     s('rect', {class: 'scale', x: left, y: low - size * 2.2, width: at.w, height: size * 2.2}),

@@ -1,6 +1,6 @@
 // Hands on the table: fingers, mouse and keys.
 
-import {drag, look, mm, pan, pixel, zoom} from './board.js';
+import {drag, drop, look, mm, pan, pixel, zoom} from './board.js';
 
 /** Pixels that a hand may tremble without moving anything. */
 const STILL = 5;
@@ -10,7 +10,7 @@ const STILL = 5;
  *
  * @param on the board
  * @param to what they do it to: touched(i, more), dragged(i, x, y, exactly), key(i, event), tape(),
- *     together(i) (the copies that move when one is taken), over(i)
+ *     together(i) (the copies that move when one is taken), place(i) (where it lies now), over(i)
  */
 export function hands(on, to) {
   const fingers = new Map();
@@ -58,6 +58,7 @@ export function hands(on, to) {
 
   function taking(i, from) {
     const [x, y] = mm(on, from);
+    const was = to.place(i);
     let far = null;
     return {
       move(event) {
@@ -68,10 +69,16 @@ export function hands(on, to) {
         }
       },
       up(event) {
-        if (far) to.dragged(i, ...far, event.altKey);
+        drop(on);
+        const now = to.place(i);
+        // A search may have laid it elsewhere meanwhile: it goes where the hand is.
+        if (far && now) to.dragged(i, far[0] + was.x - now.x, far[1] + was.y - now.y, event.altKey);
         else to.touched(i, event.shiftKey || event.ctrlKey || event.metaKey);
       },
-      drop() { drag(on, to.together(i), 0, 0); },
+      drop() {
+        drag(on, to.together(i), 0, 0);
+        drop(on);
+      },
     };
   }
 

@@ -1,9 +1,9 @@
 // A tape by hand: from point to point, drawn to outlines that are near.
 
 import {s} from '../../draw.js';
+import {show as shown} from '../../measure.js';
 import {mm, pixel} from './board.js';
 import {outline} from './copies.js';
-import {length} from './lengths.js';
 
 /** Pixels within which a point is drawn to an outline. */
 const NEAR = 14;
@@ -26,8 +26,8 @@ export function tape(on, desk, marker, said) {
     if (!from) return 'Measure: drag from one point to another, or go there with the arrow keys and press Enter.';
     if (!to) return 'Measure: now the other point.';
     const [x, y] = [Math.abs(to[0] - from[0]), Math.abs(to[1] - from[1])];
-    const show = v => length(v, desk.job.unit);
-    return `Measured ${show(Math.hypot(x, y))}: ${show(x)} along, ${show(y)} across.`;
+    const [all, along, across] = [Math.hypot(x, y), x, y].map(v => shown(v, desk.job));
+    return `Measured ${all}: ${along} along, ${across} across.`;
   }
 
   /** The nearest corner, or else the nearest point of a line. */
