@@ -94,7 +94,13 @@ public final class Desk implements AutoCloseable {
 
   private static int free(String host, int port) {
     try (ServerSocket socket = new ServerSocket()) {
-      socket.bind(new InetSocketAddress(host, port));
+      InetSocketAddress address = new InetSocketAddress(host, port);
+      // Who reaches it must call it by one name, or a page elsewhere could pass for it.
+      InputException.unless(
+          address.getAddress() == null || !address.getAddress().isAnyLocalAddress(),
+          host + " is every address of this machine",
+          "Name the one by which your other machines reach it");
+      socket.bind(address);
       return socket.getLocalPort();
     } catch (IOException | IllegalArgumentException e) {
       throw InputException.of(
@@ -186,6 +192,8 @@ public final class Desk implements AutoCloseable {
     config.routes.post(
         "/job/order", request -> changed(request, () -> job(request).order().begin(body(request))));
     config.routes.post("/job/order/edit", this::editOrder);
+    config.routes.post("/job/order/undo", request -> stepOrder(request, true));
+    config.routes.post("/job/order/redo", request -> stepOrder(request, false));
     config.routes.post("/job/order/plan", this::plan);
     config.routes.post("/job/order/keep", request -> changed(request, job(request).order()::close));
     config.routes.get("/job/files", request -> json(request, Prints.files(job(request))));
@@ -299,6 +307,7 @@ public final class Desk implements AutoCloseable {
     String piece = body.path("piece").asText();
     String name = body.path("name").asText();
     String other = body.path("to").asText().strip();
+    room.openSharers(job(request));
     change(
         request,
         job ->
@@ -326,6 +335,12 @@ public final class Desk implements AutoCloseable {
     JsonNode body = body(request);
     OrderBook order = job(request).order();
     order.edit(place(body), value(body.get("was")), value(body.get("value")));
+    json(request, order.json());
+  }
+
+  private void stepOrder(Context request, boolean back) {
+    OrderBook order = job(request).order();
+    order.step(back);
     json(request, order.json());
   }
 

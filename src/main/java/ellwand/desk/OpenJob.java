@@ -179,6 +179,11 @@ final class OpenJob {
                 (before, after) -> Renaming.check(before.style(), after.style())));
   }
 
+  /** Files that take something from the one that has the style. */
+  synchronized List<String> sharers() {
+    return sharing.users(holding("style").path());
+  }
+
   /**
    * One step back, or forward again, of the file that has a section.
    *

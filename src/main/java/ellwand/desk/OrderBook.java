@@ -107,6 +107,18 @@ final class OrderBook {
     tabs.tell("order", json());
   }
 
+  /** One step back, or forward again; what is planned is planned anew. */
+  synchronized void step(boolean back) {
+    KeptFile<OrderJob> of = known();
+    if (back) {
+      of.undo();
+    } else {
+      of.redo();
+    }
+    plan = Optional.empty();
+    tabs.tell("order", json());
+  }
+
   private KeptFile<OrderJob> known() {
     return file()
         .orElseThrow(

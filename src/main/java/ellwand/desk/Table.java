@@ -52,6 +52,9 @@ final class Table {
 
   private List<Problem> refused = List.of();
 
+  /** How often something was laid here. */
+  private long laid;
+
   /** What lay here. */
   private record Laid(Marker marker, Set<Integer> pinned) {}
 
@@ -260,8 +263,10 @@ final class Table {
     }
   }
 
-  void close() {
+  /** Ends the search for good; the best that it has found is on disk. */
+  synchronized void close() {
     keep();
+    search = Optional.empty();
   }
 
   /**
@@ -271,11 +276,12 @@ final class Table {
    * @throws Declined if it cannot be done with what lies here
    */
   synchronized long step(HandStep step) {
-    HandLaid next = step.on(hand());
+    HandLaid from = hand();
+    HandLaid next = step.on(from);
     endSearch();
     remember();
     put(next);
-    tellMarker();
+    tabs.tell("marker", TableJson.moved(this, from, next));
     return told;
   }
 
@@ -301,6 +307,7 @@ final class Table {
 
   private void put(HandLaid next) {
     hand = Optional.of(next);
+    laid++;
     WholeFile.write(file, TableRun.bytes(job, next));
   }
 
@@ -343,6 +350,11 @@ final class Table {
   /** Another whenever another marker lies here. */
   synchronized Object stamp() {
     return hand.map(System::identityHashCode);
+  }
+
+  /** The number of what lies here: the next that is laid has the next. */
+  synchronized long laid() {
+    return laid;
   }
 
   synchronized boolean canUndo() {

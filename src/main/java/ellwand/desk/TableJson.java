@@ -18,6 +18,7 @@ import ellwand.rule.Finding;
 import ellwand.units.Length;
 import ellwand.units.Unit;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 
@@ -57,6 +58,27 @@ final class TableJson {
 
   /** Without its shapes. */
   static ObjectNode event(Table table, HandLaid hand) {
+    ObjectNode json = about(table, hand);
+    ArrayNode copies = json.putArray("copies");
+    hand.marker().copies().forEach(copy -> copies.add(copy(copy)));
+    return json;
+  }
+
+  /** Of its copies only those that lie otherwise than before, by their places among all. */
+  static ObjectNode moved(Table table, HandLaid before, HandLaid hand) {
+    ObjectNode json = about(table, hand);
+    json.put("after", table.laid() - 1);
+    ObjectNode moved = json.putObject("moved");
+    List<Copy> copies = hand.marker().copies();
+    for (int i = 0; i < copies.size(); i++) {
+      if (copies.get(i) != before.marker().copies().get(i)) {
+        moved.set(Integer.toString(i), copy(copies.get(i)));
+      }
+    }
+    return json;
+  }
+
+  private static ObjectNode about(Table table, HandLaid hand) {
     Marker marker = hand.marker();
     Unit unit = table.job().unit();
     Cloth cloth = marker.lay().cloth();
@@ -64,6 +86,7 @@ final class TableJson {
     ObjectNode json = Json.object();
     json.put("cloth", table.cloth());
     json.put("told", table.tell());
+    json.put("laid", table.laid());
     json.put("undo", table.canUndo());
     json.put("fold", marker.fold().words());
     json.set("widthMm", Json.number(marker.markerWidthMm()));
@@ -77,8 +100,6 @@ final class TableJson {
     for (KeepOut keepOut : marker.keepOuts()) {
       flaws.addObject().put("name", keepOut.flaw()).set("outline", points(keepOut.outline()));
     }
-    ArrayNode copies = json.putArray("copies");
-    marker.copies().forEach(copy -> copies.add(copy(copy)));
     ArrayNode pinned = json.putArray("pinned");
     hand.pinned().stream().sorted().forEach(pinned::add);
     ArrayNode findings = json.putArray("findings");

@@ -181,6 +181,16 @@ final class Workroom {
     open.values().stream().filter(job -> job != by).forEach(OpenJob::lookAgain);
   }
 
+  /** Opens those that have their style where a job has it, so that their markers follow. */
+  void openSharers(OpenJob job) {
+    Map<String, Path> jobs = jobs();
+    for (String sharer : job.sharers()) {
+      if (jobs.containsKey(sharer) && Sharing.isJob(jobs.get(sharer))) {
+        open(sharer);
+      }
+    }
+  }
+
   /** Ends all searches; each keeps its best. */
   void close() {
     open.values().forEach(OpenJob::close);

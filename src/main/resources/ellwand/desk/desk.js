@@ -2,6 +2,7 @@
 
 import {get, post, Refused, sentence} from './server.js';
 import {h, renew, say} from './draw.js';
+import {Edits} from './edits.js';
 import * as cloths from './places/cloths.js';
 import * as guide from './places/guide.js';
 import * as fresh from './places/new.js';
@@ -30,6 +31,7 @@ const desk = {
   open,
   change,
   take,
+  steps,
   attempt,
 };
 
@@ -45,6 +47,8 @@ let went = 0, asked = 0;
 
 /** The job as it was shown last. */
 let seen = null;
+
+let edits = new Edits();
 
 /** News of tables that are not here yet. */
 let early = [];
@@ -62,11 +66,7 @@ async function attempt(deed) {
 
 /** Changes one entry of the job's file; throws what is wrong with it. */
 async function change(at, value) {
-  await take(await desk.post('/job/edit', {}, {at, was: entry(at) ?? null, value: value ?? null}));
-}
-
-function entry(at) {
-  return at.reduce((node, name) => node?.[name], desk.job.entries);
+  await take(await edits.send(desk.job.entries, at, value ?? null, was => desk.post('/job/edit', {}, {at, was, value: value ?? null})));
 }
 
 /** Goes to a job: to its pieces, unless another of its places was asked for already. */
@@ -83,6 +83,7 @@ function follow(name) {
   desk.tables.clear();
   [shown, stuck, seen, early] = [null, false, null, []];
   asked++;
+  edits = new Edits();
   document.getElementById('place').replaceChildren();
   news = new EventSource('/job/news?' + new URLSearchParams({name}));
   news.addEventListener('changed', () => attempt(look));
@@ -108,6 +109,7 @@ async function look() {
 async function take(job) {
   if (job.name !== desk.name || job.told < desk.job?.told) return;
   desk.job = job;
+  edits.over(job.entries);
   const now = JSON.stringify({...job, told: 0});
   if (now === seen) return;
   seen = now;
@@ -152,7 +154,18 @@ function heard(kind, told) {
   if (told.told <= at.told) return;
   at.told = told.told;
   if (kind === 'marker') {
-    at.marker = {...told, shapes: at.marker?.shapes ?? {}};
+    const before = at.marker;
+    if (told.moved && before?.laid !== told.after) {
+      attempt(async () => {
+        at.told = 0;
+        await lookAtTables();
+        slip();
+        shown?.place.changed?.(desk);
+      });
+      return;
+    }
+    // Of what was moved by hand only that is told.
+    at.marker = {...told, copies: told.copies ?? before.copies.map((copy, i) => told.moved[i] ?? copy), shapes: before?.shapes ?? {}};
   } else {
     at.searching = told.searching;
     at.problems = told.problems;
@@ -182,12 +195,12 @@ function slip() {
 
 /** Back and forth in the file that has what this place shows. */
 function steps() {
-  const other = desk.job?.elsewhere[shown?.section];
-  const of = other ?? desk.job ?? {};
-  const button = (label, path, can) =>
-    h('button', {disabled: !can, title: other ? `in ${other.file}` : null,
-      onclick: () => attempt(async () => take(await desk.post(path, other ? {section: shown.section} : {})))}, label);
-  renew(document.getElementById('back'), () => [button('Undo', '/job/undo', of.undo), button('Redo', '/job/redo', of.redo)]);
+  const other = desk.job.elsewhere[shown?.section];
+  const step = way => async () => take(await edits.turn(() => desk.post('/job/' + way, other ? {section: shown.section} : {})));
+  const of = shown?.place.history?.(desk) ?? {...other ?? desk.job, step};
+  const button = (label, way) =>
+    h('button', {disabled: !of[way], title: other ? `in ${other.file}` : null, onclick: () => attempt(of.step(way))}, label);
+  renew(document.getElementById('back'), () => [button('Undo', 'undo'), button('Redo', 'redo')]);
 }
 
 function nav() {

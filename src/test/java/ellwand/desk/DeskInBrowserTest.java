@@ -403,7 +403,17 @@ class DeskInBrowserTest extends InBrowser {
             + " {clipboardData: t, bubbles: true, cancelable: true}))",
         count);
     browser.waitFor("both numbers are there", () -> browser.text("#place").contains("11 garments"));
+    // As fast as one types, whatever is drawn anew meanwhile.
+    browser.type("input[aria-label='ochre, size 110']", "7", Keys.TAB);
+    new Actions(browser.driver()).sendKeys("8", Keys.TAB, "9", Keys.TAB).perform();
+    browser.waitFor("all are there", () -> browser.text("#place").contains("35 garments"));
+    for (int left : new int[] {26, 18, 11}) {
+      browser.click("Undo");
+      browser.waitFor("undone", () -> browser.text("#place").contains(left + " garments"));
+    }
     browser.click("Plan the cut");
+    browser.waitFor("it is thought of", () -> browser.text("#planning").contains("so far"));
+    browser.click("Keep this plan");
     browser.waitFor("it is planned", () -> browser.text("#place").contains("11 garments"));
     browser.see(".lay .side rect");
     browser.waitFor(

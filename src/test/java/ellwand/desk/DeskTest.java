@@ -316,6 +316,11 @@ class DeskTest {
             "{\"at\":[\"order\",\"colours\",\"rust\",\"104\"],\"was\":3,\"value\":-1}");
     assertEquals(422, refused.status());
     assertTrue(Files.readString(order).contains("rust: {'104': 3}"));
+    maker.post(
+        "/job/order/edit?" + JOB,
+        "{\"at\":[\"order\",\"colours\",\"rust\",\"104\"],\"was\":3,\"value\":5}");
+    assertTrue(Files.readString(order).contains("rust: {'104': 5}"));
+    maker.post("/job/order/undo?" + JOB, "{}");
     again();
     assertEquals(
         3, maker.get("/job/order?" + JOB).json().at("/entries/order/colours/rust/104").asInt());

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import ellwand.problem.InputException;
 import java.io.IOException;
 import java.net.Inet4Address;
 import java.net.InetAddress;
@@ -146,6 +147,8 @@ class GuardTest {
 
   @Test
   void onlyThisMachineReachesIt() throws IOException {
+    Path other = folder.resolve("other");
+    assertThrows(InputException.class, () -> Desk.start(other, "0.0.0.0", 0));
     Optional<InetAddress> outward =
         NetworkInterface.networkInterfaces()
             .flatMap(NetworkInterface::inetAddresses)

@@ -49,7 +49,7 @@ abstract class InBrowser {
   /** Lays a cloth and keeps the first marker. */
   void lay(String cloth) {
     browser.click("Table");
-    browser.see("#place select");
+    browser.see("svg.table");
     browser.script(
         "const s = document.querySelector('#place select'); s.value = arguments[0];"
             + "s.dispatchEvent(new Event('change'))",

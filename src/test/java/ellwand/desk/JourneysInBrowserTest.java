@@ -151,6 +151,8 @@ class JourneysInBrowserTest extends InBrowser {
   private Process process() throws IOException {
     return new ProcessBuilder(
             Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+            "-XX:TieredStopAtLevel=1",
+            "-XX:+UseSerialGC",
             "-cp",
             System.getProperty("java.class.path"),
             "ellwand.cli.Main",

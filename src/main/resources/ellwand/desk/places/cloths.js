@@ -61,7 +61,7 @@ function card(desk, name, cloth) {
   const field = (at, label, hint) => {
     const now = at.reduce((node, key) => node?.[key], cloth);
     return h('label', {}, label, h('input', {
-      value: now ?? '', placeholder: hint, title: hint, 'data-at': at.join('.'),
+      value: now ?? '', 'data-at': at.join('.'),
       onchange: event => put(at, event.target.value.trim(), event.target),
     }), h('small', {}, hint));
   };

@@ -7,11 +7,12 @@ const SIZES = [1, .85, .7, .55, .45, .35, .27, .2];
 
 /**
  * @param points of the outline: x, y, x, y, ... in mm
+ * @param crossed lines that words had better not lie over
  * @param lines under one another, as long and high as they are at letters of 1
  * @param most how large letters may be, mm
  * @returns the middle and the top of the block, and how large its letters are
  */
-export function room(points, lines, most) {
+export function room(points, crossed, lines, most) {
   const b = box(points);
   const [long, high] = [Math.max(...lines.map(one => one.long)), lines.reduce((sum, one) => sum + one.high, 0)];
   const [mx, my] = [(b.x0 + b.x1) / 2, (b.y0 + b.y1) / 2];
@@ -23,13 +24,11 @@ export function room(points, lines, most) {
     }
   }
   spots.sort((one, other) => one.off - other.off);
-  for (const size of SIZES) {
+  for (const [size, off] of SIZES.flatMap(size => size < .6 ? [[size, crossed], [size, []]] : [[size, crossed]])) {
     const letters = most * size;
-    for (const {x, y} of spots) {
-      if (holds(points, x - long * letters * .54, y - high * letters * .54, x + long * letters * .54, y + high * letters * .54)) {
-        return {x, y: y + high * letters / 2, letters};
-      }
-    }
+    const [w, h] = [long * letters * .54, high * letters * .54];
+    const free = spots.find(({x, y}) => holds(points, x - w, y - h, x + w, y + h) && !off.some(line => comesInto(line, x - w, y - h, x + w, y + h)));
+    if (free) return {x: free.x, y: free.y + high * letters / 2, letters};
   }
   const letters = most * SIZES.at(-1);
   return {x: mx, y: my + high * letters / 2, letters};
@@ -45,6 +44,11 @@ function holds(points, x0, y0, x1, y1) {
     if (ay > y0 !== by > y0 && x0 < ax + (bx - ax) * (y0 - ay) / (by - ay)) inside = !inside;
   }
   return inside;
+}
+
+function comesInto(points, ...at) {
+  for (let i = 0; i + 3 < points.length; i += 2) if (meets(...points.slice(i, i + 4), ...at)) return true;
+  return false;
 }
 
 /** Whether a line has a part in a box: what is left of it after each side has cut it off. */

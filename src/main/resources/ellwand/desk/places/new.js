@@ -1,6 +1,6 @@
 // New: the jobs of the folder, and where a new one may come from.
 
-import {get, post, send} from '../server.js';
+import {get, post, Refused, send} from '../server.js';
 import {h, tell} from '../draw.js';
 import {dropped, judged} from '../forms.js';
 import {found} from './found.js';
@@ -63,6 +63,13 @@ function drawing(desk, place) {
   return h('section', {}, h('h2', {}, 'From a drawing'), form);
 }
 
+/** Refuses what nobody measures: another unit, a slip of the hand. */
+function sane(measure, cm) {
+  const usual = EXAMPLE[measure];
+  if (cm > usual / 3 && cm < usual * 3) return;
+  throw new Refused([{what: `${measure} cannot be '${cm}'`, remedy: `Write how many cm it is, such as ${usual}`}]);
+}
+
 /** Drafted from body measures. */
 function block(desk) {
   const {wrong, attempt} = judged(desk);
@@ -84,6 +91,7 @@ function block(desk) {
         pieces: Object.fromEntries(Object.entries(of.pieces).map(([piece, draft]) => [piece, {block: draft, cut: {main: piece === 'sleeve' ? 'pair' : '1 on fold'}}]))},
     };
     attempt(async () => {
+      of.measures.forEach(measure => sane(measure, body[measure]));
       const made = await post('/jobs/made', null, {name, entries});
       await tell('A block is a start', ['Sew a toile of it, try it on, and alter before good cloth is cut.']);
       desk.open(made.name);

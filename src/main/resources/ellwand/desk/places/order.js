@@ -1,6 +1,7 @@
 // Order: sizes by colours in a grid, what limits the lays, and the plan.
 
 import {h, renew, say} from '../draw.js';
+import {Edits} from '../edits.js';
 import {judged} from '../forms.js';
 import {sentence} from '../server.js';
 import {planned} from './plan.js';
@@ -11,16 +12,17 @@ const LIMITS = [
   {at: ['table'], label: 'Length of the table', hint: 'such as 3 m'},
   {at: ['end-loss'], label: 'End loss', hint: 'of each ply, both ends together'},
   {at: ['cost', 'lay'], label: 'What a lay costs', hint: 'to set up, spread and cut'},
-  {at: ['tolerance', 'over'], label: 'Garments too many', hint: 'of a size and colour, at most', number: true},
+  {at: ['tolerance', 'over'], label: 'More than ordered', hint: 'garments of a size and colour, at most', number: true},
 ];
 
 let order = {};
-let place, judge;
+let place, judge, edits;
 
 export async function show(desk, at) {
   order = {};
   place = at;
   judge = judged(desk);
+  edits = new Edits();
   await look(desk);
 }
 
@@ -36,8 +38,13 @@ async function look(desk) {
 function take(desk, told) {
   if (told.told < order.told) return;
   order = told;
+  if (order.entries) edits.over(order.entries);
   renew(place, () => drawn(desk));
+  desk.steps();
 }
+
+/** Back and forth in the order's own file. */
+export const history = desk => ({undo: order.undo, redo: order.redo, step: way => async () => take(desk, await edits.turn(() => desk.post('/job/order/' + way)))});
 
 export function heard(desk, kind, told) {
   if (kind === 'order') {
@@ -58,14 +65,14 @@ function drawn(desk) {
     if (!order.entries) {
       await desk.post('/job/order', {}, {[at[2]]: {[at[3]]: value}});
     } else {
-      const was = at.reduce((node, key) => node?.[key], order.entries) ?? null;
-      take(desk, await desk.post('/job/order/edit', {}, {at, was, value}));
+      take(desk, await edits.send(order.entries, at, value, was => desk.post('/job/order/edit', {}, {at, was, value})));
     }
   }, input);
   const cell = (colour, size) => h('td', {}, h('input', {
     class: 'count', inputmode: 'numeric', 'aria-label': `${colour}, size ${size}`,
     value: colours[colour]?.[size] ?? '',
     onchange: event => put(['order', 'colours', colour, size], number(event.target.value.trim()), event.target),
+    onclick: event => event.target.select(),
     onpaste: event => paste(desk, event, colour, size, sizes, put),
   }));
   const total = Object.values(colours).flatMap(of => Object.values(of)).reduce((sum, n) => sum + (+n || 0), 0);
@@ -85,11 +92,17 @@ function drawn(desk) {
                 else if (name) put(['order', 'colours', name, sizes[0]], 1);
               }}, h('label', {}, 'Another colour', h('input', {name: 'colour', placeholder: 'such as ochre'})), h('button', {}, 'Add')),
               h('p', {class: 'hint'}, `${total} garments. You can paste a block of numbers from a spreadsheet into a cell.`),
-              wrong),
+              wrong,
+              h('div', {class: 'row'},
+                  order.planning
+                    ? h('button', {class: 'main', onclick: () => desk.attempt(() => desk.post('/job/order/keep'))}, 'Keep this plan')
+                    : h('button', {class: 'main', disabled: !order.entries, onclick: () => desk.attempt(() => desk.post('/job/order/plan', {}, {seconds: 20}))}, 'Plan the cut'),
+                  h('span', {id: 'planning', role: 'status'}, order.planning ? 'Planning ...' : '')),
+              (order.problems ?? []).concat(order.refused ?? []).map(p => h('p', {class: 'wrong'}, sentence(p)))),
           h('aside', {class: 'card'}, h('h2', {}, 'What limits the lays'),
               order.entries
                 ? h('div', {class: 'fields'}, LIMITS.map(f => h('label', {}, f.label, h('input', {
-                    value: f.at.reduce((node, key) => node?.[key], order.entries.order) ?? '', placeholder: f.hint, title: f.hint,
+                    value: f.at.reduce((node, key) => node?.[key], order.entries.order) ?? '',
                     onchange: event => {
                       const text = event.target.value.trim();
                       put(['order', ...f.at], f.number ? number(text) : text || null, event.target);
@@ -97,12 +110,6 @@ function drawn(desk) {
                   }), h('small', {}, f.hint))))
                 : h('p', {}, 'Add a colour to begin an order.'))),
       h('section', {},
-          h('div', {class: 'row'},
-              order.planning
-                ? h('button', {class: 'main', onclick: () => desk.attempt(() => desk.post('/job/order/keep'))}, 'Keep this plan')
-                : h('button', {class: 'main', disabled: !order.entries, onclick: () => desk.attempt(() => desk.post('/job/order/plan', {}, {seconds: 20}))}, 'Plan the cut'),
-              h('span', {id: 'planning', role: 'status'}, order.planning ? 'Planning ...' : '')),
-          ...(order.problems ?? []).concat(order.refused ?? []).map(p => h('p', {class: 'wrong'}, sentence(p))),
           order.plan
             ? planned(desk, order.plan)
             : h('p', {class: 'hint'}, 'The plan says which sizes are cut together, in how many layers of which colour, and shows the marker of each lay.'),

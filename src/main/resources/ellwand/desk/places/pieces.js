@@ -97,7 +97,7 @@ function group(desk, piece, b, transform) {
   const arrow = turned === null ? [] : [{long: 4, high: turned % 180 === 0 ? 1 : 4}];
   if (!rooms.has(piece)) {
     const sizes = lines.map(one => ({long: one.words.length * one.size * LETTER, high: one.size * 1.25}));
-    rooms.set(piece, room(outline(piece), [...sizes, ...arrow], Math.max(14, Math.min(24, (b.y1 - b.y0) / 8))));
+    rooms.set(piece, room(piece.edges.flatMap(edge => edge.line), piece.lines, [...sizes, ...arrow], Math.max(14, Math.min(24, (b.y1 - b.y0) / 8))));
   }
   const {x: mx, y: top, letters} = rooms.get(piece);
   let down = -top;
@@ -125,18 +125,18 @@ function group(desk, piece, b, transform) {
         onkeydown: pressed(() => choose(desk, piece, {})),
       }, piece.name),
       lines.slice(1).map(one => s('text', {x: mx, y: one.y, 'text-anchor': 'middle', 'font-size': letters * one.size}, one.words)),
-      mine ? (piece.points ?? []).map(point => dot(desk, piece, point, letters, point.x > mx)) : '',
+      mine ? (piece.points ?? []).map(point => dot(desk, piece, point, letters, point.x > (b.x0 + b.x1) / 2, point.y > (b.y0 + b.y1) / 2)) : '',
       mine && chosen.spot ? s('circle', {class: 'spot', cx: chosen.spot[0], cy: -chosen.spot[1], r: letters / 4}) : '');
 }
 
 /** Its name stands towards the middle of the piece. */
-function dot(desk, piece, point, letters, right) {
+function dot(desk, piece, point, letters, right, above) {
   return s('g', {
     class: 'point' + (is(piece, {point: point.name}) ? ' chosen' : ''), tabindex: 0, role: 'button', 'aria-label': `${piece.name}, point ${point.name}`,
     onclick: () => choose(desk, piece, {point: point.name}),
     onkeydown: pressed(() => choose(desk, piece, {point: point.name})),
   }, s('circle', {class: 'hit', cx: point.x, cy: -point.y, r: letters * .7}), s('circle', {cx: point.x, cy: -point.y, r: letters / 4}),
-  s('text', {x: point.x + letters * (right ? -.5 : .5), y: -point.y + letters * .2, 'text-anchor': right ? 'end' : 'start', 'font-size': letters * .55}, point.name));
+  s('text', {x: point.x + letters * (right ? -.5 : .5), y: -point.y + letters * (above ? .75 : -.35), 'text-anchor': right ? 'end' : 'start', 'font-size': letters * .55}, point.name));
 }
 
 /** How the grain runs on the drawn piece, degrees; null where any way will do. */

@@ -10,6 +10,7 @@ const wanted = new WeakMap();
 async function shown(room, title, words, answer, made) {
   wanted.set(room, answer);
   room.replaceChildren(h('h2', {}, title), h('p', {role: 'status'}, words));
+  if (room.getBoundingClientRect().top < 0) room.scrollIntoView();
   try {
     const parts = made(await answer);
     if (wanted.get(room) === answer) room.replaceChildren(h('h2', {}, title), ...parts);

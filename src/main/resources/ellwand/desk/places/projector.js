@@ -13,6 +13,7 @@ export async function project(desk) {
   let at = {x: 0, y: 0};
   let mirrored = false;
   let square = true;
+  let sewing = true;
   const svg = s('svg', {class: 'thrown', tabindex: 0, autofocus: true, 'aria-label': `Pieces in size ${size}, true size`, role: 'img'});
   const where = h('span', {role: 'status'});
   const measured = h('input', {inputmode: 'decimal', size: 6, name: 'measured'});
@@ -21,6 +22,7 @@ export async function project(desk) {
   const controls = h('form', {class: 'row', onsubmit: event => { event.preventDefault(); measure(); }}, help,
       h('label', {class: 'tick'}, 'The square measures', measured, 'cm'), h('button', {type: 'submit'}, 'Set'),
       deed('Square or pieces', () => { square = !square; }), deed('Mirror', () => { mirrored = !mirrored; }),
+      deed('Sewing lines', () => { sewing = !sewing; }),
       deed('\u2190', () => stretch(-1, 0), 'Stretch to the left'), deed('\u2192', () => stretch(1, 0), 'Stretch to the right'),
       deed('\u2191', () => stretch(0, -1), 'Stretch above'), deed('\u2193', () => stretch(0, 1), 'Stretch below'),
       where, h('button', {type: 'button', onclick: () => room.close()}, 'End'));
@@ -72,7 +74,10 @@ export async function project(desk) {
     svg.replaceChildren(...(square ? [] : placed).map(({piece, x: px, y: py, b}) => s('g', {class: 'piece', transform: `translate(${px} ${py})`},
         s('g', {transform: mirrored ? `translate(${b.x0 + b.x1} 0) scale(-1 1)` : ''},
             s('path', {class: 'beam', d: line(piece.cutting, true)}),
-            piece.edges.map(edge => s('path', {class: 'beam thin', d: line(edge.line)})),
+            piece.edges.map(edge => piece.fold === edge.name
+              ? s('path', {class: 'beam folded', d: line(edge.line)})
+              : sewing ? s('path', {class: 'beam thin', d: line(edge.line)}) : ''),
+            piece.lines.map(inner => s('path', {class: 'beam thin', d: line(inner)})),
             piece.notches.map(n => s('path', {class: 'beam', d: line(n)}))),
         words((b.x0 + b.x1) / 2, -(b.y0 + b.y1) / 2, b.x1 - b.x0, piece.name))),
     square ? s('g', {class: 'square', transform: `translate(${at.x + 20} ${at.y + 20})`},
@@ -82,7 +87,7 @@ export async function project(desk) {
     where.textContent = square ? '' : `stretch ${Math.max(1, Math.min(stretches, Math.round(at.x / w * 2) + 1))} of ${stretches}` + (mirrored ? ', mirrored' : '');
     help.textContent = square
       ? 'Measure the square on your cloth: it is to be 20 cm. Type what it measures, or use + and -. Then show the pieces.'
-      : 'Arrow keys go on by half a screen, with Shift by 1 cm. M mirrors for lining, H hides this line.';
+      : 'Arrow keys go on by half a screen, with Shift by 1 cm. M mirrors for lining, L takes the sewing lines off, H hides this line.';
   }
 
   room.addEventListener('keydown', event => {
@@ -94,6 +99,7 @@ export async function project(desk) {
     else if (key === '+' || key === '=') keep(dots * 1.002);
     else if (key === '-') keep(dots / 1.002);
     else if (key === 'm') mirrored = !mirrored;
+    else if (key === 'l') sewing = !sewing;
     else if (key === 's') square = !square;
     else if (key === 'h') controls.hidden = !controls.hidden;
     else return;

@@ -23,7 +23,7 @@ let asked = 0;
 export async function show(desk, place) {
   preview = h('div', {class: 'preview'}, h('p', {class: 'hint'}, 'Choose a sheet: it is shown here before you print it.'));
   list = h('div');
-  place.append(h('div', {class: 'two'}, preview, h('aside', {class: 'card'}, h('h2', {}, 'Pieces, full size'), pieces(desk), list,
+  place.append(h('div', {class: 'two'}, preview, h('aside', {class: 'card'}, h('h2', {}, 'Full size on paper'), pieces(desk), list,
       h('p', {class: 'hint'}, 'Close a rotary cutter when it is down, cut away from your body, and count pins and needles back.'))));
   await look(desk);
 }

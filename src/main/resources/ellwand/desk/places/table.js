@@ -177,7 +177,11 @@ function drawView(desk, at) {
       button('Left over', () => { showsLeft = !showsLeft; draw(desk); }, {'aria-pressed': String(showsLeft), disabled: !at.marker})]);
 }
 
-const step = (desk, body) => desk.attempt(() => desk.post('/job/table/step', {cloth}, body));
+/** A step by hand ends the search. */
+function step(desk, body) {
+  sought = null;
+  return desk.attempt(() => desk.post('/job/table/step', {cloth}, body));
+}
 
 function letGo() {
   chosen = new Set();

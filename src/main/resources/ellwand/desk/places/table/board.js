@@ -88,9 +88,13 @@ function copies(on, desk, marker, chosen, waiting) {
       else { one.pin.remove(); one.pin = null; }
     }
     if (one.pin) placePin(on, one);
-    one.g.style.setProperty('--fill', FILLS[kinds.indexOf(copy.piece) % FILLS.length]);
-    one.g.setAttribute('class', 'copy' + (amiss.has(i) ? ' amiss' : '') + (chosen.has(i) ? ' chosen' : '') + (waiting?.has(i) ? ' waiting' : '') + (pin ? ' pinned' : ''));
+    const looks = 'copy' + (amiss.has(i) ? ' amiss' : '') + (chosen.has(i) ? ' chosen' : '') + (waiting?.has(i) ? ' waiting' : '') + (pin ? ' pinned' : '');
     const words = told(desk, marker, i);
+    const fill = FILLS[kinds.indexOf(copy.piece) % FILLS.length];
+    if (one.state === looks + words + fill) return;
+    one.state = looks + words + fill;
+    one.g.style.setProperty('--fill', fill);
+    one.g.setAttribute('class', looks);
     one.g.setAttribute('aria-label', words);
     one.g.setAttribute('aria-pressed', chosen.has(i));
     one.title.textContent = words;

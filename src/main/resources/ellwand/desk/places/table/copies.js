@@ -53,7 +53,10 @@ export function told(desk, marker, i) {
 export function groups(desk, marker) {
   const by = (name, key, words) => {
     const sets = new Map();
-    marker.copies.forEach((copy, i) => sets.set(key(copy), [...sets.get(key(copy)) ?? [], i]));
+    marker.copies.forEach((copy, i) => {
+      if (!sets.has(key(copy))) sets.set(key(copy), []);
+      sets.get(key(copy)).push(i);
+    });
     return {name, sets: [...sets].map(([value, copies]) => ({words: words(value), value, copies}))};
   };
   return [
