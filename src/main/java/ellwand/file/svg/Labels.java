@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
@@ -48,13 +49,19 @@ final class Labels {
         element.line);
   }
 
+  /** Of what a use shows: the name of the use goes before that of the model it was copied from. */
+  static Label used(SvgElement model, Label use) {
+    Label own = of(model, use);
+    return own.saysWhat() ? own : use.name().map(own::named).orElse(own);
+  }
+
   private static String plain(String id) {
     String signs =
         ESCAPED
             .matcher(id)
             .replaceAll(
                 m ->
-                    java.util.regex.Matcher.quoteReplacement(
+                    Matcher.quoteReplacement(
                         String.valueOf((char) Integer.parseInt(m.group(1), 16))));
     return signs.replaceAll("[_]+", " ").strip();
   }

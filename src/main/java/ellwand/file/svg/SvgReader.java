@@ -125,6 +125,9 @@ public final class SvgReader {
           "The drawing does not say how large it is on paper: 96 dots are taken for an inch, as CSS"
               + " has it. Measure a piece, and use --dpi if it came out too small or too large.");
     }
+    if (physical && dotsPerInch.isPresent()) {
+      said.add("The drawing says itself how large it is on paper, so --dpi does not count.");
+    }
     if (sheet.notRead() > 0) {
       said.add(
           sheet.notRead()
@@ -158,6 +161,10 @@ public final class SvgReader {
   }
 
   private void draw(SvgElement element, Affine frame, Label inside, Paint around) {
+    draw(element, Labels.of(element, inside), frame, around);
+  }
+
+  private void draw(SvgElement element, Label label, Affine frame, Paint around) {
     if (NOT_DRAWN.contains(element.name)) {
       return;
     }
@@ -172,7 +179,6 @@ public final class SvgReader {
           "it draws more than 100,000 things, counting what is used several times",
           "Leave out of the drawing what is no pattern");
     }
-    Label label = Labels.of(element, inside);
     Affine own = at(element, () -> frame.after(Transforms.of(element)));
     Paint paint = around.of(element);
     switch (element.name) {
@@ -251,10 +257,11 @@ public final class SvgReader {
     }
     Affine shifted =
         at(element, () -> frame.after(Affine.shifted(number(element, "x"), number(element, "y"))));
+    Label called = Labels.used(target, label);
     if (target.name.equals("symbol")) {
-      nested(target, element, shifted, Labels.of(target, label), paint.of(target));
+      nested(target, element, shifted, called, paint.of(target));
     } else {
-      draw(target, shifted, label, paint);
+      draw(target, called, shifted, paint);
     }
     using.remove(target);
   }

@@ -2,7 +2,6 @@ package ellwand.file.svg;
 
 import ellwand.problem.InputException;
 import ellwand.problem.Problem;
-import java.io.ByteArrayInputStream;
 import java.io.StringReader;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
@@ -10,6 +9,7 @@ import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import javax.xml.stream.XMLInputFactory;
@@ -18,10 +18,24 @@ import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
 
 /**
- * Reads the elements of an XML file. A document type is skipped, no entity but the five of XML is
- * known, and nothing is fetched.
+ * Reads the elements of an XML file. Of a document type only the few short entities are known that
+ * it declares itself; nothing is fetched.
  */
 final class SvgXml {
+
+  private static final String IGNORE_EXTERNAL_DTD =
+      "http://java.sun.com/xml/stream/properties/ignore-external-dtd";
+
+  private static final String LIMIT = "http://www.oracle.com/xml/jaxp/properties/";
+
+  /** Some programs write the names of namespaces as entities; that takes no more. */
+  private static final Map<String, String> LIMITS =
+      Map.of("entityExpansionLimit", "1000", "totalEntitySizeLimit", "100000");
+
+  private static final String ELSEWHERE = "an entity of another file";
+
+  /** How the parser says that an entity is not known or stands for too much. */
+  private static final Pattern ENTITY = Pattern.compile(ELSEWHERE + "|entity (reference )?\"|JAXP\\d");
 
   private static final int MOST_ELEMENTS = 200_000;
   private static final int DEEPEST = 200;
@@ -43,18 +57,30 @@ final class SvgXml {
    * @throws InputException if it is no XML, or too large or deep
    */
   static SvgElement read(String file, byte[] bytes) {
-    XMLInputFactory factory = XMLInputFactory.newDefaultFactory();
-    factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
-    factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
-    factory.setProperty(XMLInputFactory.IS_COALESCING, true);
-    factory.setXMLResolver(
-        (publicId, systemId, base, namespace) -> new ByteArrayInputStream(new byte[0]));
     try {
-      return new SvgXml(file, factory.createXMLStreamReader(new StringReader(text(bytes)))).root();
+      return new SvgXml(file, factory().createXMLStreamReader(new StringReader(text(bytes))))
+          .root();
     } catch (XMLStreamException e) {
       int line = e.getLocation() == null ? 0 : Math.max(0, e.getLocation().getLineNumber());
-      throw refused(file, line, "this is no whole XML file", "Save the drawing again as plain SVG");
+      boolean entity = ENTITY.matcher(String.valueOf(e.getMessage())).find();
+      throw refused(
+          file,
+          line,
+          entity ? "it uses an entity that is not looked up" : "this is no whole XML file",
+          "Save the drawing again as plain SVG");
     }
+  }
+
+  private static XMLInputFactory factory() {
+    XMLInputFactory factory = XMLInputFactory.newDefaultFactory();
+    factory.setProperty(XMLInputFactory.IS_COALESCING, true);
+    factory.setProperty(IGNORE_EXTERNAL_DTD, true);
+    LIMITS.forEach((name, most) -> factory.setProperty(LIMIT + name, most));
+    factory.setXMLResolver(
+        (publicId, systemId, base, namespace) -> {
+          throw new XMLStreamException(ELSEWHERE);
+        });
+    return factory;
   }
 
   /** As its first line says it is written; decoded here, since the parser prints what it cannot. */
@@ -99,12 +125,6 @@ final class SvgXml {
         open.pop();
       } else if (event == XMLStreamConstants.CHARACTERS && !open.isEmpty()) {
         open.peek().text.append(in.getText());
-      } else if (event == XMLStreamConstants.ENTITY_REFERENCE) {
-        throw refused(
-            file,
-            in.getLocation().getLineNumber(),
-            "it uses the entity " + in.getLocalName() + ", which is not looked up",
-            "Save the drawing again as plain SVG, without entities");
       }
     }
     return root;

@@ -222,6 +222,17 @@ class SvgReaderTest {
     assertPlace(94, -82, path.end());
   }
 
+  /** Some drawing programs write the names of namespaces so. */
+  @Test
+  void entitiesThatAFileDeclaresAreKnown() {
+    String svg =
+        "<!DOCTYPE svg PUBLIC '-//W3C//DTD SVG 1.1//EN'"
+            + " 'http://www.w3.org/Graphics/SVG/1.1/DTD/svg11.dtd' ["
+            + "<!ENTITY ns_svg 'http://www.w3.org/2000/svg'>]>"
+            + "<svg xmlns='&ns_svg;' width='9cm'><path d='M0 0h10'/></svg>";
+    assertEquals(1, drawing(svg).lines().size());
+  }
+
   @Test
   void otherEncodingsAreReadAsTheySay() {
     String svg = PAGE + "<path id='Ärmel' d='M0 0h10'/></svg>";
@@ -263,6 +274,15 @@ class SvgReaderTest {
     assertTrue(lines.get(0).label().name().isEmpty());
     assertEquals("Front yoke", lines.get(0).label().inside().orElseThrow().name().orElseThrow());
     assertEquals("Sleeve head", lines.get(1).label().name().orElseThrow());
+    Drawing clones =
+        drawing(
+            PAGE
+                + "<defs><path id='flap' d='M0 0h10'/><path id='notch' d='M0 0h1'/></defs>"
+                + "<use href='#flap' aria-label='Pocket'/><use href='#flap' id='use7'/>"
+                + "<use href='#notch' aria-label='Pocket mark'/></svg>");
+    assertEquals(
+        List.of("Pocket", "flap", "notch"),
+        clones.lines().stream().map(l -> l.label().name().orElseThrow()).toList());
   }
 
   /** Batik draws paths, too, in single precision. */
