@@ -5,9 +5,11 @@ import ellwand.geometry.Point;
 import ellwand.problem.InputException;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * What a DXF file holds.
@@ -15,8 +17,13 @@ import java.util.Map;
  * @param header variables by name, each with its first value
  * @param blocks by name
  * @param entities of the drawing itself
+ * @param hidden names of the layers that are off or frozen
  */
-record DxfFile(Map<String, String> header, Map<String, Block> blocks, List<DxfEntity> entities) {
+record DxfFile(
+    Map<String, String> header,
+    Map<String, Block> blocks,
+    List<DxfEntity> entities,
+    Set<String> hidden) {
 
   /** Lines that are put somewhere together; {@code base} is what comes to lie there. */
   record Block(Point base, List<DxfEntity> entities) {}
@@ -41,7 +48,9 @@ record DxfFile(Map<String, String> header, Map<String, Block> blocks, List<DxfEn
     if (bytes.length > 6 && bytes[0] == 'A') {
       throw in.refused(1, "this is a DXF file in binary form");
     }
-    DxfFile whole = new DxfFile(new LinkedHashMap<>(), new LinkedHashMap<>(), new ArrayList<>());
+    DxfFile whole =
+        new DxfFile(
+            new LinkedHashMap<>(), new LinkedHashMap<>(), new ArrayList<>(), new HashSet<>());
     in.next();
     while (!in.is(0, "EOF")) {
       if (!in.is(0, "SECTION")) {
@@ -52,6 +61,7 @@ record DxfFile(Map<String, String> header, Map<String, Block> blocks, List<DxfEn
       in.next();
       switch (name) {
         case "HEADER" -> whole.header(in);
+        case "TABLES" -> whole.tables(in);
         case "BLOCKS" -> whole.blocks(in);
         case "ENTITIES" -> whole.entities.addAll(entities(in, "ENDSEC"));
         default -> {
@@ -75,6 +85,32 @@ record DxfFile(Map<String, String> header, Map<String, Block> blocks, List<DxfEn
       }
       in.next();
     }
+  }
+
+  /** Of all tables that of the layers: colours below 0 are off, an odd flag is frozen. */
+  private void tables(DxfPairs in) {
+    while (!in.is(0, "ENDSEC")) {
+      boolean layer = in.is(0, "LAYER");
+      in.next();
+      String name = "";
+      boolean unseen = false;
+      while (in.code() != 0) {
+        name = in.code() == 2 ? in.value() : name;
+        unseen |= in.code() == 62 && in.value().startsWith("-");
+        unseen |= in.code() == 70 && in.value().matches("\\d*[13579]");
+        in.next();
+      }
+      if (layer && unseen) {
+        hidden.add(name);
+      }
+    }
+  }
+
+  /** Whether an entity is seen where the drawing itself is looked at, and not its printed sheet. */
+  boolean shows(DxfEntity entity) {
+    return !hidden.contains(entity.layer())
+        && entity.text(60).filter("1"::equals).isEmpty()
+        && entity.text(67).filter("1"::equals).isEmpty();
   }
 
   private void blocks(DxfPairs in) {

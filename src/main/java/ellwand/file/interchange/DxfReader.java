@@ -32,6 +32,9 @@ import java.util.Set;
  */
 public final class DxfReader {
 
+  private static final String HIDDEN =
+      "entities that are hidden, on a layer that is off or frozen, or on the sheet for printing,";
+
   private static final int MOST_DRAWN = 200_000;
   private static final int DEEPEST = 50;
 
@@ -92,6 +95,9 @@ public final class DxfReader {
       draw(dxf.entities(), Affine.scaled(mm, mm), whole);
     } else {
       sizes = pieces(pieces, wanted, whole);
+    }
+    if (table.isPresent() && pieces.stream().allMatch(p -> p.ruled().isEmpty())) {
+      said.add("None of its points has the number of a grade rule: the table is not used.");
     }
     leftOut.forEach((what, count) -> said.add(count + " " + what + " left out."));
     if (lines.stream().mapToInt(l -> l.path().segments().size()).sum() > Drawing.MOST_POINTS) {
@@ -279,6 +285,10 @@ public final class DxfReader {
             entity.line(),
             "it draws more than 200,000 entities, counting blocks each time they are put",
             "Leave out what is no pattern");
+      }
+      if (!dxf.shows(entity)) {
+        leftOut.merge(HIDDEN, 1, Integer::sum);
+        continue;
       }
       // Some entities are drawn from below: their x then runs the other way.
       Affine own = entity.number(230, 1) < 0 ? frame.after(Affine.scaled(-1, 1)) : frame;

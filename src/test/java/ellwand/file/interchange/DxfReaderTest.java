@@ -113,6 +113,30 @@ class DxfReaderTest {
     assertRefused(entities("0\nLINE\n10\n0\n20\n0\n11\n90\n21\n0"), "no closed line in it");
   }
 
+  /** Codes by the published reference: 62 below 0 is off, 70 odd frozen, 67 paper space. */
+  @Test
+  void whatIsHiddenIsLeftOutAndCounted() {
+    String square =
+        "90\n4\n70\n1\n10\n%1$d\n20\n0\n10\n%2$d\n20\n0\n10\n%2$d\n20\n50\n10\n%1$d\n20\n50\n";
+    String dxf =
+        "0\nSECTION\n2\nTABLES\n0\nTABLE\n2\nLAYER\n70\n3\n"
+            + "0\nLAYER\n2\ncuff\n70\n0\n62\n7\n0\nLAYER\n2\noff\n70\n0\n62\n-7\n"
+            + "0\nLAYER\n2\nfrozen\n70\n1\n62\n7\n0\nENDTAB\n0\nENDSEC\n"
+            + "0\nSECTION\n2\nENTITIES\n"
+            + "0\nLWPOLYLINE\n8\ncuff\n"
+            + square.formatted(0, 80)
+            + "0\nLWPOLYLINE\n8\noff\n"
+            + square.formatted(100, 180)
+            + "0\nLWPOLYLINE\n8\nfrozen\n"
+            + square.formatted(200, 280)
+            + "0\nLWPOLYLINE\n8\ncuff\n67\n1\n"
+            + square.formatted(300, 380)
+            + "0\nENDSEC\n0\nEOF\n";
+    Converted read = Interchange.read(dxf.getBytes(StandardCharsets.ISO_8859_1));
+    assertEquals(List.of("cuff"), List.copyOf(read.found().keySet()));
+    assertTrue(read.remarks().stream().anyMatch(r -> r.startsWith("3 entities that are hidden")));
+  }
+
   @Test
   void blocksDoNotMultiplyOrGoRound() {
     String head = "0\nSECTION\n2\nBLOCKS\n";
