@@ -27,8 +27,10 @@ final class BatchList {
 
   private static final int MOST_BYTES = 5_000_000;
 
-  /** A word, or what stands in quotes, which may hold spaces. */
-  private static final Pattern WORD = Pattern.compile("\"([^\"]*)\"|'([^']*)'|([^\\s\"']+)");
+  /** A word, of which parts may stand in quotes and hold spaces; or a quote that is not closed. */
+  private static final Pattern WORD = Pattern.compile("(?:\"[^\"]*\"|'[^']*'|[^\\s\"'])+|[\"']");
+
+  private static final Pattern QUOTED = Pattern.compile("\"([^\"]*)\"|'([^']*)'");
 
   /** How the name of a job's file ends. */
   private static final String JOB = ".*\\.ya?ml";
@@ -122,7 +124,7 @@ final class BatchList {
         "Write lay, order, compare or fit, or a job alone");
     List<String> args = new ArrayList<>(words);
     args.addAll(1, usual);
-    BatchJob job = parsed(args).inBatch(base, written(words), args);
+    BatchJob job = job(words, args);
     String name = job.name();
     for (int i = 2; !names.add(name); i++) {
       name = job.name() + "-" + i;
@@ -132,13 +134,17 @@ final class BatchList {
 
   private static List<String> words(String line) {
     List<String> words = new ArrayList<>();
-    Matcher word = WORD.matcher(line);
-    while (word.find()) {
-      for (int group = 1; group <= word.groupCount(); group++) {
-        if (word.group(group) != null) {
-          words.add(word.group(group));
-        }
+    Matcher matcher = WORD.matcher(line);
+    while (matcher.find()) {
+      String word = matcher.group();
+      InputException.unless(
+          !word.equals("\"") && !word.equals("'"),
+          "a quote is not closed",
+          "Write both quotes round a name with spaces; round one with a quote the other kind");
+      if (word.startsWith("#")) {
+        break;
       }
+      words.add(QUOTED.matcher(word).replaceAll("$1$2"));
     }
     return words;
   }
@@ -149,18 +155,18 @@ final class BatchList {
         .collect(Collectors.joining(" "));
   }
 
-  private static RunCommand<?> parsed(List<String> args) {
+  private BatchJob job(List<String> words, List<String> args) {
     CommandLine commands = Main.commandLine(Stop::new).setOverwrittenOptionsAllowed(true);
     try {
       CommandLine.ParseResult parsed = commands.parseArgs(args.toArray(String[]::new)).subcommand();
-      if (!parsed.isUsageHelpRequested()) {
-        return (RunCommand<?>) parsed.commandSpec().userObject();
-      }
+      InputException.unless(
+          !parsed.isUsageHelpRequested(), "--help makes nothing", "Ask for it on the command line");
+      RunCommand<?> command = (RunCommand<?>) parsed.commandSpec().userObject();
+      return command.inBatch(base, written(words), args);
     } catch (CommandLine.ParameterException e) {
       throw InputException.of(
           e.getMessage().strip().replaceAll("\\.$", ""), "Write it as on the command line");
     }
-    throw InputException.of("--help makes nothing", "Ask for it on the command line");
   }
 
   /** Styles and other files that jobs name are none; what cannot be read is, so that it is told. */

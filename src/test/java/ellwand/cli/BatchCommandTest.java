@@ -169,12 +169,20 @@ class BatchCommandTest {
   @Test
   void aLineThatIsNoCommandIsToldBeforeAnythingIsMade() throws IOException {
     Path list =
-        list("jobs/scarf.yaml", "press jobs/scarf.yaml", "lay jobs/scarf.yaml --out elsewhere");
+        list(
+            "jobs/scarf.yaml # the usual one",
+            "press jobs/scarf.yaml",
+            "lay jobs/scarf.yaml --out elsewhere",
+            "jobs/scarf.yaml --threads 0",
+            "fit jobs/scarf.yaml --on 'tweed offcut");
     Ran ran = batch(list);
     assertEquals(Main.BAD_INPUT, ran.code());
     assertTrue(ran.err().contains("night.txt:2: press is no command of a batch"), ran.err());
     assertTrue(
         ran.err().contains("night.txt:3: results and helpers are the batch's own"), ran.err());
+    assertTrue(ran.err().contains("night.txt:4: --threads takes a number"), ran.err());
+    assertTrue(ran.err().contains("night.txt:5: a quote is not closed"), ran.err());
+    assertFalse(ran.err().contains("night.txt:1"), ran.err());
     assertFalse(Files.exists(folder.resolve("night-batch")));
   }
 
