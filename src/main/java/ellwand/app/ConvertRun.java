@@ -53,6 +53,7 @@ public final class ConvertRun {
                   "Name the pattern first, and one table")
               .at(tables.get(tables.size() - 1).name(), 0));
     }
+    refuseUnused(files, from, request);
     Optional<Source> rules = tables.stream().findFirst();
     return style(
         files.stream()
@@ -60,6 +61,19 @@ public final class ConvertRun {
             .map(file -> read(file, from, request, rules))
             .toList(),
         request);
+  }
+
+  /** What is said of files of a kind that none of them is would be lost. */
+  private static void refuseUnused(List<String> files, Folder from, ConvertRequest request) {
+    boolean paged = request.tiling().isPresent() || request.furniture();
+    if (paged && files.stream().noneMatch(f -> PdfReader.looksLike(from.read(f, MOST_BYTES)))) {
+      throw InputException.of("only a PDF has pages", "Leave out --pages and --page-furniture");
+    }
+    boolean unit = request.drawingUnit().isPresent();
+    if (unit && files.stream().noneMatch(f -> DxfReader.looksLike(from.read(f, MOST_BYTES)))) {
+      throw InputException.of(
+          "--drawing-unit is for DXF", "For an SVG drawing without a size use --dpi");
+    }
   }
 
   /** Of drawings as read. */

@@ -28,6 +28,7 @@ import java.util.OptionalInt;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -54,6 +55,20 @@ import picocli.CommandLine.Spec;
       "Example: convert sample-markers/weir-jacket/job.yaml --out weir.svg"
     })
 final class ConvertCommand implements Callable<Integer> {
+
+  /** Options that say how drawings are read. */
+  private static final List<String> FOR_DRAWINGS =
+      List.of(
+          "--allowance",
+          "--cutting-line",
+          "--layers",
+          "--names",
+          "--name",
+          "--dpi",
+          "--drawing-unit",
+          "--pages",
+          "--first-page",
+          "--page-furniture");
 
   @Parameters(
       paramLabel = "FILE",
@@ -223,9 +238,26 @@ final class ConvertCommand implements Callable<Integer> {
     if (drawn) {
       finish(ConvertRun.style(names, Folder.DISK, request(false)));
     } else {
+      refuseWhatIsForDrawings();
       write(StyleFile.read(names.get(0), Folder.DISK), sizes);
     }
     return Main.DONE;
+  }
+
+  /** What says how a drawing is read would be lost on a job or style. */
+  private void refuseWhatIsForDrawings() {
+    CommandLine.ParseResult given = spec.commandLine().getParseResult();
+    FOR_DRAWINGS.stream()
+        .filter(given::hasMatchedOption)
+        .findFirst()
+        .ifPresent(
+            name -> {
+              throw refused(name + " is for reading drawings, and '" + files.get(0) + "' is none");
+            });
+    if (!sizes.isEmpty() && !StyleDrawing.isPattern(out.toString())) {
+      throw refused(
+          "--sizes goes with --out OUT.dxf: an SVG drawing holds all sizes by their rules");
+    }
   }
 
   private void finish(Converted made) {

@@ -10,7 +10,10 @@ import ellwand.many.cluster.SecondJar;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.Optional;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
 
 /** Options of commands whose searches helpers on other machines may take over. */
 final class HelpersMixin {
@@ -36,6 +39,9 @@ final class HelpersMixin {
               + " workshop can help.")
   private Path keys;
 
+  @Spec(Spec.Target.MIXEE)
+  private CommandSpec spec;
+
   /** Whether other machines may help. */
   boolean asked() {
     return at != null;
@@ -43,6 +49,10 @@ final class HelpersMixin {
 
   /** Takes this command's tasks: this process alone, unless helpers are asked for. */
   Workshop workshop(Craft craft, int cores, PrintWriter err) {
+    if (at == null && keys != null) {
+      throw new ParameterException(
+          spec.commandLine(), "--keys goes with --with-helpers: nobody is let in without that");
+    }
     if (at == null) {
       return new OwnCores(craft, cores);
     }

@@ -113,7 +113,22 @@ public final class Main implements Runnable {
         .registerConverter(Integer.class, text -> number(text, Integer::valueOf, "4"))
         .registerConverter(long.class, text -> number(text, Long::valueOf, "4"))
         .registerConverter(Double.class, text -> number(text, Double::valueOf, "0.5"))
+        .setParameterExceptionHandler(Main::mistyped)
         .setExecutionExceptionHandler(Main::failed);
+  }
+
+  /** Says what is wrong of a command and where to read on; all of its options would hide that. */
+  private static int mistyped(CommandLine.ParameterException e, String[] args) {
+    CommandLine command = e.getCommandLine();
+    PrintWriter err = command.getErr();
+    err.println(e.getMessage());
+    CommandLine.UnmatchedArgumentException.printSuggestions(e, err);
+    if (command.getParent() == null) {
+      command.usage(err);
+    } else {
+      err.println("See: " + command.getCommandSpec().qualifiedName() + " --help");
+    }
+    return BAD_INPUT;
   }
 
   /** What begins with {@code ~/} lies in the user's own folder, where no shell has said so, too. */

@@ -154,6 +154,34 @@ class ConvertCommandTest {
   }
 
   @Test
+  void aFrameAndADrawingFarTooSmallAreTold() throws IOException {
+    Path drawing = folder.resolve("framed.svg");
+    String page = "<svg xmlns='http://www.w3.org/2000/svg' viewBox='0 0 90 90' width='%s'>%s</svg>";
+    String pieces = "<path d='M1 1h88v88h-88z'/><path id='cuff' d='M9 9h40v20h-40z'/>";
+    Files.writeString(drawing, page.formatted("90mm", pieces));
+    Ran ran = Ran.of("convert", drawing, "--out", out());
+    assertEquals(0, ran.code(), ran.err());
+    assertTrue(ran.out().contains("1 closed line(s) in it (cuff) are drawn on it"), ran.out());
+    Files.writeString(drawing, page.formatted("9mm", pieces));
+    Ran tiny = Ran.of("convert", drawing, "--out", out());
+    assertEquals(2, tiny.code());
+    assertTrue(tiny.err().contains("enclose less than 1 cm² or cross themselves"), tiny.err());
+  }
+
+  @Test
+  void anOptionThatWouldBeLostIsRefused() {
+    String job = "sample-markers/shore-bag/job.yaml";
+    Ran ran = Ran.of("convert", job, "--allowance", "1cm", "--out", folder.resolve("a.dxf"));
+    assertEquals(2, ran.code());
+    assertTrue(ran.err().startsWith("--allowance is for reading drawings"), ran.err());
+    assertTrue(ran.err().endsWith("convert --help\n"), ran.err());
+    assertEquals(
+        2, Ran.of("convert", job, "--sizes", "S", "--out", folder.resolve("a.svg")).code());
+    assertEquals(2, Ran.of("convert", LAYERS, "--pages", "2x2", "--out", out()).code());
+    assertEquals(2, Ran.of("convert", LAYERS, "--drawing-unit", "in", "--out", out()).code());
+  }
+
+  @Test
   void aFoldThatNoLineMarksIsTold() throws IOException {
     Path drawing = folder.resolve("fold.svg");
     Files.writeString(

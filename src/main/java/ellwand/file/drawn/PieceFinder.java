@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Tells which closed lines of a drawing are pieces, and which other lines belong to which. */
 public final class PieceFinder {
@@ -44,6 +45,7 @@ public final class PieceFinder {
   private final List<String> said;
   private final List<Outer> outers = new ArrayList<>();
   private final List<DrawnLine> strays = new ArrayList<>();
+  private int small;
 
   /** A piece's outermost line and what belongs to it. */
   private static final class Outer {
@@ -82,10 +84,7 @@ public final class PieceFinder {
       return List.of();
     }
     if (outers.isEmpty()) {
-      throw refused(
-          "no closed line in it encloses a piece"
-              + (asked.layers().isEmpty() ? "" : " on the layers asked for"),
-          "Close the outlines in the drawing; lines up to half a mm apart are closed for you");
+      throw noPiece();
     }
     Map<Label, Outer> owners = owners();
     Set<DrawnLine> own = Collections.newSetFromMap(new IdentityHashMap<>());
@@ -121,6 +120,19 @@ public final class PieceFinder {
     return drawing.words().isPresent();
   }
 
+  private InputException noPiece() {
+    String where = asked.layers().isEmpty() ? "" : " on the layers asked for";
+    return small > 0
+        ? refused(
+            "its closed lines%s, %d of them, enclose less than 1 cm² or cross themselves"
+                .formatted(where, small),
+            "See that no outline crosses itself, and that the drawing has its true size"
+                + " (--drawing-unit for DXF, --dpi for SVG)")
+        : refused(
+            "no closed line in it encloses a piece" + where,
+            "Close the outlines in the drawing; lines up to half a mm apart are closed for you");
+  }
+
   private InputException refused(String what, String remedy) {
     return new InputException(Problem.of(what, remedy).at(drawing.file(), 0));
   }
@@ -128,7 +140,6 @@ public final class PieceFinder {
   /** Of the closed lines those that lie in no other. */
   private void outline(List<DrawnLine> lines) {
     List<Outer> closed = new ArrayList<>();
-    int small = 0;
     for (DrawnLine line : lines) {
       Optional<Role> role = line.label().role();
       if (!line.closed()
@@ -252,6 +263,9 @@ public final class PieceFinder {
     }
     Optional<DrawnLine> sewing = sewing(outer, inner, guesses);
     sewing.ifPresent(inner::remove);
+    if (!exact()) {
+      tellOfClosed(inner, guesses);
+    }
     List<Label> labels =
         outer.line.label().groups().stream().filter(l -> owners.get(l) == outer).toList();
     return new Parts(
@@ -262,6 +276,27 @@ public final class PieceFinder {
         name(labels, outer.texts, guesses),
         labels,
         guesses);
+  }
+
+  /** A frame that nobody called one would else swallow all pieces untold. */
+  private static void tellOfClosed(List<DrawnLine> inner, List<String> guesses) {
+    List<DrawnLine> closed =
+        inner.stream()
+            .filter(l -> l.closed() && l.label().role().isEmpty())
+            .filter(l -> new Ring(l.path()).area() >= LEAST_MM2)
+            .toList();
+    if (!closed.isEmpty()) {
+      String names =
+          closed.stream()
+              .flatMap(l -> l.label().pieceName().stream())
+              .distinct()
+              .limit(MOST_TOLD)
+              .collect(Collectors.joining(", "));
+      guesses.add(
+          "%d closed line(s) in it%s are drawn on it, not cut out as pieces; if they are pieces,"
+                  .formatted(closed.size(), names.isEmpty() ? "" : " (" + names + ")")
+              + " call the line round them frame");
+    }
   }
 
   /** The line inside that is sewn along, so that the outer one is cut along. */
