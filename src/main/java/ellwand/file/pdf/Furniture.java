@@ -3,8 +3,6 @@ package ellwand.file.pdf;
 import ellwand.file.drawn.DrawnLine;
 import ellwand.file.drawn.DrawnText;
 import ellwand.geometry.Box;
-import ellwand.geometry.Point;
-import ellwand.geometry.Segment;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -19,9 +17,6 @@ import java.util.regex.Pattern;
  * place, frames along the edges of the page, squares to see whether the printer kept the size.
  */
 final class Furniture {
-
-  /** Places on two pages that differ by less are the same, mm. */
-  private static final double SAME_MM = 0.2;
 
   /** Between a frame and each edge of its page, at most; common practice. */
   private static final double MARGIN_MM = 30;
@@ -49,12 +44,12 @@ final class Furniture {
     Map<String, Set<Integer>> pagesOf = new HashMap<>();
     for (int i = 0; i < pages.size(); i++) {
       for (DrawnLine line : pages.get(i).lines()) {
-        pagesOf.computeIfAbsent(key(line), k -> new HashSet<>()).add(i);
+        pagesOf.computeIfAbsent(Pages.place(line), k -> new HashSet<>()).add(i);
       }
     }
     for (Pages.Page page : pages) {
       for (DrawnLine line : page.lines()) {
-        if (pages.size() > 1 && pagesOf.get(key(line)).size() == pages.size()) {
+        if (pages.size() > 1 && pagesOf.get(Pages.place(line)).size() == pages.size()) {
           found.lines.add(line);
           found.repeated++;
         } else if (isFrame(line, page)) {
@@ -86,18 +81,6 @@ final class Furniture {
     if (count > 0) {
       said.add(count + " " + what + " left out; --page-furniture reads them, too.");
     }
-  }
-
-  private static String key(DrawnLine line) {
-    StringBuilder key = new StringBuilder();
-    List<Segment> segments = line.path().segments();
-    key.append(segments.size());
-    for (int i = 0; i < segments.size(); i += Math.max(1, segments.size() / 8)) {
-      Point at = segments.get(i).at(0.5);
-      key.append(' ').append(Math.round(at.x() / SAME_MM));
-      key.append(',').append(Math.round(at.y() / SAME_MM));
-    }
-    return key.toString();
   }
 
   /** A rectangle as far from one edge of the page as from the other, around other closed lines. */

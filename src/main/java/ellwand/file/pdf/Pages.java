@@ -25,6 +25,9 @@ final class Pages {
 
   private static final double APART_MM = 50;
 
+  /** Lines whose places differ by less are one line drawn twice, mm. */
+  private static final double TWICE_MM = 0.2;
+
   /**
    * A page as read.
    *
@@ -125,7 +128,7 @@ final class Pages {
   private void put(Page page, Motion motion) {
     for (DrawnLine line : page.lines) {
       DrawnLine moved = line.moved(motion);
-      if (!furniture.holds(line) && known.add(key(moved))) {
+      if (!furniture.holds(line) && known.add(place(moved))) {
         lines.add(moved);
       }
     }
@@ -134,15 +137,17 @@ final class Pages {
     }
   }
 
-  private static String key(DrawnLine line) {
-    StringBuilder key = new StringBuilder();
+  /** Where a line lies, by some of its points: the same for lines at the same place. */
+  static String place(DrawnLine line) {
+    StringBuilder place = new StringBuilder();
     List<Segment> segments = line.path().segments();
-    key.append(segments.size());
+    place.append(segments.size());
     for (int i = 0; i < segments.size(); i += Math.max(1, segments.size() / 8)) {
       Point at = segments.get(i).at(0.5);
-      key.append(' ').append(Math.round(at.x() * 5)).append(',').append(Math.round(at.y() * 5));
+      place.append(' ').append(Math.round(at.x() / TWICE_MM));
+      place.append(',').append(Math.round(at.y() / TWICE_MM));
     }
-    return key.toString();
+    return place.toString();
   }
 
   /** The largest rectangle that stands on every page in the same size. */
