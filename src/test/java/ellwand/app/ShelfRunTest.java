@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import ellwand.Scarf;
 import ellwand.cloth.Stock;
 import ellwand.cloth.Wish;
 import ellwand.figures.Figures;
@@ -39,23 +40,11 @@ class ShelfRunTest {
     Path path =
         Files.writeString(
             folder.resolve("job.yaml"),
-            """
-            ellwand: 1
-            unit: cm
-            style:
-              name: Scarf
-              allowance: 0
-              pieces:
-                square:
-                  cut: {main: 1}
-                  outline: [[0, 0], [20, 0], [20, 20], [0, 20]]
-            cloths:
-              main: {width: 90, fold: open, price: GBP 5 per m, wishes: [straight cuts]}
-            remnants:
-              long: {length: 45, width: 25}
-              short: {length: 25, width: 25}
-            order: {garments: 4}
-            """);
+            Scarf.job(4)
+                .replace(
+                    "fold: open}",
+                    "fold: open, price: GBP 5 per m, wishes: [straight cuts]}\nremnants:\n"
+                        + "  long: {length: 45, width: 25}\n  short: {length: 25, width: 25}"));
     Job job = JobReader.read(path);
     LaidJob made = ShelfRun.make(job, Unit.CM, Request.of(Effort.ofSteps(60), new Seed(1)));
     assertEquals(

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import ellwand.Scarf;
 import ellwand.file.source.Json;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -25,21 +26,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 class BatchCommandTest {
 
-  private static final String SCARF =
-      """
-      ellwand: 1
-      unit: cm
-      style:
-        name: Scarf
-        allowance: 0
-        pieces:
-          square:
-            cut: {main: 1}
-            outline: [[0, 0], [20, 0], [20, 20], [0, 20]]
-      cloths:
-        main: {width: 90, fold: open}
-      order: {garments: 3}
-      """;
+  private static final String SCARF = Scarf.job(3);
 
   @TempDir private Path folder;
 

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import ellwand.Scarf;
 import ellwand.app.LayRun;
 import ellwand.file.source.Folder;
 import ellwand.job.Job;
@@ -26,21 +27,7 @@ import org.junit.jupiter.api.Test;
 /** What comes back from a helper is not trusted. */
 class BadReplyTest {
 
-  private static final String SCARF =
-      """
-      ellwand: 1
-      unit: cm
-      style:
-        name: Scarf
-        allowance: 0
-        pieces:
-          square:
-            cut: {main: 1}
-            outline: [[0, 0], [20, 0], [20, 20], [0, 20]]
-      cloths:
-        main: {width: 90, fold: open}
-      order: {garments: 2}
-      """;
+  private static final String SCARF = Scarf.job(2);
 
   private static final JobFiles.Read<Job> READ =
       JobFiles.job("scarf.yaml", Folder.EMPTY.with("scarf.yaml", SCARF.getBytes(UTF_8)));
