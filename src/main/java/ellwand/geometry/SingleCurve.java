@@ -3,6 +3,7 @@ package ellwand.geometry;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.locationtech.jts.math.Matrix;
 
 /**
  * Finds the one cubic curve that runs through points, if there is one: by least squares of the
@@ -80,7 +81,8 @@ final class SingleCurve {
    * @param across whether only distances square to the curve count
    */
   private void step(double damping, boolean across) {
-    double[][] rows = new double[4][5];
+    double[][] rows = new double[4][4];
+    double[] sums = new double[4];
     for (int i = 1; i < at.length - 1; i++) {
       double t = at[i];
       double s = 1 - t;
@@ -91,17 +93,21 @@ final class SingleCurve {
         Point normal = curve.direction(t).left();
         add(
             rows,
+            sums,
             new double[] {a * normal.x(), a * normal.y(), b * normal.x(), b * normal.y()},
             off.dot(normal));
       } else {
-        add(rows, new double[] {a, 0, b, 0}, off.x());
-        add(rows, new double[] {0, a, 0, b}, off.y());
+        add(rows, sums, new double[] {a, 0, b, 0}, off.x());
+        add(rows, sums, new double[] {0, a, 0, b}, off.y());
       }
     }
     for (int i = 0; i < 4; i++) {
       rows[i][i] += damping * points.size() + 1e-12;
     }
-    double[] move = solved(rows);
+    double[] move = Matrix.solve(rows, sums);
+    if (move == null) {
+      return;
+    }
     curve =
         new Segment.Cubic(
             curve.start(),
@@ -110,47 +116,18 @@ final class SingleCurve {
             curve.end());
   }
 
-  private static void add(double[][] rows, double[] slope, double off) {
+  private static void add(double[][] rows, double[] sums, double[] slope, double off) {
     for (int i = 0; i < 4; i++) {
       for (int k = 0; k < 4; k++) {
         rows[i][k] += slope[i] * slope[k];
       }
-      rows[i][4] += slope[i] * off;
+      sums[i] += slope[i] * off;
     }
-  }
-
-  /** By elimination, the largest first. */
-  private static double[] solved(double[][] rows) {
-    int size = rows.length;
-    for (int i = 0; i < size; i++) {
-      int largest = i;
-      for (int k = i + 1; k < size; k++) {
-        largest = Math.abs(rows[k][i]) > Math.abs(rows[largest][i]) ? k : largest;
-      }
-      double[] row = rows[largest];
-      rows[largest] = rows[i];
-      rows[i] = row;
-      for (int k = i + 1; k < size; k++) {
-        double share = rows[k][i] / row[i];
-        for (int m = i; m <= size; m++) {
-          rows[k][m] -= share * row[m];
-        }
-      }
-    }
-    double[] result = new double[size];
-    for (int i = size - 1; i >= 0; i--) {
-      double sum = rows[i][size];
-      for (int k = i + 1; k < size; k++) {
-        sum -= rows[i][k] * result[k];
-      }
-      result[i] = sum / rows[i][i];
-    }
-    return result;
   }
 
   private void improve() {
     for (int i = 1; i < at.length - 1; i++) {
-      at[i] = nearer(curve, points.get(i), nearer(curve, points.get(i), at[i]));
+      at[i] = curve.nearer(curve.nearer(at[i], points.get(i)), points.get(i));
     }
   }
 
@@ -173,7 +150,7 @@ final class SingleCurve {
         t = at[k++];
       }
       for (int i = 0; i < 4; i++) {
-        t = nearer(curve, point, t);
+        t = curve.nearer(t, point);
       }
       if (!(curve.at(t).distance(point) <= toleranceMm)) {
         return false;
@@ -185,25 +162,5 @@ final class SingleCurve {
       }
     }
     return true;
-  }
-
-  /** One step of Newton's method from a place on a curve towards that which is nearest a point. */
-  static double nearer(Segment.Cubic c, Point point, double t) {
-    double s = 1 - t;
-    Point off = c.at(t).minus(point);
-    Point first =
-        c.control1()
-            .minus(c.start())
-            .times(3 * s * s)
-            .plus(c.control2().minus(c.control1()).times(6 * s * t))
-            .plus(c.end().minus(c.control2()).times(3 * t * t));
-    Point second =
-        c.start()
-            .minus(c.control1().times(2))
-            .plus(c.control2())
-            .times(6 * s)
-            .plus(c.control1().minus(c.control2().times(2)).plus(c.end()).times(6 * t));
-    double slope = first.dot(first) + off.dot(second);
-    return slope == 0 ? t : Math.max(0, Math.min(1, t - off.dot(first) / slope));
   }
 }
