@@ -1,7 +1,6 @@
 package ellwand.file.drawn;
 
 import ellwand.geometry.CurveFit;
-import ellwand.geometry.Path;
 import ellwand.geometry.Point;
 import ellwand.geometry.Segment;
 import ellwand.pattern.Draft;
@@ -42,14 +41,6 @@ public final class GradeFit {
 
   /** Shifts are rounded to, mm. */
   private static final double STEPS = 1e4;
-
-  /**
-   * An outline in one size.
-   *
-   * @param nodes in order, the first drawn to from the last
-   * @param turns numbers of those that each size has, in order
-   */
-  public record Shape(List<Draft.Node> nodes, List<Integer> turns) {}
 
   /**
    * What was found.
@@ -113,8 +104,13 @@ public final class GradeFit {
    * @return nothing if the sizes have not as many of these points
    */
   public static Optional<Fitted> of(
-      Draft drawn, List<Integer> turns, Sizes sizes, Map<String, Shape> others, boolean handles) {
-    if (turns.isEmpty() || others.values().stream().anyMatch(o -> o.turns.size() != turns.size())) {
+      Draft drawn,
+      List<Integer> turns,
+      Sizes sizes,
+      Map<String, SizedOutline> others,
+      boolean handles) {
+    if (turns.isEmpty()
+        || others.values().stream().anyMatch(o -> o.turns().size() != turns.size())) {
       return Optional.empty();
     }
     GradeFit fit = new GradeFit(drawn, sizes, handles);
@@ -123,24 +119,24 @@ public final class GradeFit {
     return Optional.of(new Fitted(fit.draft(), fit.rules(), strays));
   }
 
-  private void begin(List<Integer> turns, Map<String, Shape> others) {
-    Shape base = new Shape(drawn.nodes(), turns);
+  private void begin(List<Integer> turns, Map<String, SizedOutline> others) {
+    SizedOutline base = new SizedOutline(drawn.nodes(), turns);
     drawn.nodes().forEach(n -> n.name().ifPresent(names::add));
     for (int k = 0; k < turns.size(); k++) {
       tracks.add(new LinkedHashMap<>());
-      own.add(new Track(stretch(base, k)));
+      own.add(new Track(base.stretch(k)));
     }
     others.forEach(
         (size, shape) -> {
-          int first = first(base, shape);
+          int first = shape.standingFor(base);
           for (int k = 0; k < turns.size(); k++) {
-            tracks.get(k).put(size, new Track(stretch(shape, first + k)));
+            tracks.get(k).put(size, new Track(shape.stretch(first + k)));
           }
         });
     for (int i = 0; i < drawn.nodes().size(); i++) {
       int stretch = stretchOf(turns, i);
       Knot knot =
-          new Knot(drawn.nodes().get(i).name(), leaving(base, i), turns.contains(i), stretch);
+          new Knot(drawn.nodes().get(i).name(), base.leaving(i), turns.contains(i), stretch);
       knots.add(knot);
       if (knot.turn) {
         tracks.get(stretch).keySet().forEach(size -> knot.lies.put(size, 0.0));
@@ -165,57 +161,6 @@ public final class GradeFit {
       }
     }
     return stretch;
-  }
-
-  private static Segment leaving(Shape shape, int i) {
-    int size = shape.nodes.size();
-    Draft.Node from = shape.nodes.get(Math.floorMod(i, size));
-    return shape.nodes.get(Math.floorMod(i + 1, size)).from(from.at());
-  }
-
-  /** From its k-th turn point to the next. */
-  private static Path stretch(Shape shape, int k) {
-    int count = shape.turns.size();
-    int from = shape.turns.get(Math.floorMod(k, count));
-    int to = shape.turns.get(Math.floorMod(k + 1, count));
-    List<Segment> line = new ArrayList<>();
-    int steps = count == 1 ? shape.nodes.size() : Math.floorMod(to - from, shape.nodes.size());
-    for (int i = 0; i < steps; i++) {
-      line.add(leaving(shape, from + i));
-    }
-    return new Path(line);
-  }
-
-  /** Which of the other's turn points stands for the first: so that all together move least. */
-  private static int first(Shape base, Shape other) {
-    int count = base.turns.size();
-    Point shift = middle(other).minus(middle(base));
-    int best = 0;
-    double least = Double.POSITIVE_INFINITY;
-    for (int first = 0; first < count; first++) {
-      double sum = 0;
-      for (int k = 0; k < count && sum < least; k++) {
-        Point off = turn(other, first + k).minus(turn(base, k)).minus(shift);
-        sum += off.dot(off);
-      }
-      if (sum < least) {
-        least = sum;
-        best = first;
-      }
-    }
-    return best;
-  }
-
-  private static Point turn(Shape shape, int k) {
-    return shape.nodes.get(shape.turns.get(Math.floorMod(k, shape.turns.size()))).at();
-  }
-
-  private static Point middle(Shape shape) {
-    Point sum = new Point(0, 0);
-    for (int k = 0; k < shape.turns.size(); k++) {
-      sum = sum.plus(turn(shape, k));
-    }
-    return sum.times(1.0 / shape.turns.size());
   }
 
   /** Mends curves until none strays, and says how far one still does. */
@@ -304,11 +249,11 @@ public final class GradeFit {
     Sizes graded =
         new Sizes(sizes.names(), sizes.base(), Map.of(draft.name(), rules()), sizes.body());
     for (String size : tracks.get(0).keySet()) {
-      Shape shape = new Shape(graded.graded(draft, size).nodes(), List.of());
+      SizedOutline shape = new SizedOutline(graded.graded(draft, size).nodes(), List.of());
       for (int i = 0; i < knots.size(); i++) {
         Knot knot = knots.get(i);
         if (changed.contains(knot.stretch)) {
-          double strays = strays(i, leaving(shape, i), size);
+          double strays = strays(i, shape.leaving(i), size);
           most[knot.stretch] = Math.max(most[knot.stretch], strays);
           if (strays > STRAYS_MM) {
             straying.add(knot);

@@ -92,8 +92,8 @@ public final class PiecesInSizes {
       String lacks = others.keySet().stream().filter(s -> !own.containsKey(s)).findFirst().get();
       throw refused(piece, "it is not drawn in size " + lacks + ", as it is in others");
     }
-    Map<String, GradeFit.Shape> shapes = new LinkedHashMap<>();
-    own.forEach((size, p) -> shapes.put(size, new GradeFit.Shape(p.draft().nodes(), p.turns())));
+    Map<String, SizedOutline> shapes = new LinkedHashMap<>();
+    own.forEach((size, p) -> shapes.put(size, new SizedOutline(p.draft().nodes(), p.turns())));
     GradeFit.Fitted fitted =
         GradeFit.of(piece.draft(), piece.turns(), sizes, shapes, true)
             .orElseThrow(() -> refused(piece, counts(piece, own)));

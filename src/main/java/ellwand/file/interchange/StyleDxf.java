@@ -2,6 +2,7 @@ package ellwand.file.interchange;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import ellwand.file.drawn.GradeFit;
+import ellwand.file.drawn.SizedOutline;
 import ellwand.file.dxf.DxfText;
 import ellwand.file.dxf.PlainAscii;
 import ellwand.file.job.StyleFile;
@@ -239,13 +240,13 @@ public final class StyleDxf {
               "it has not the same edges in every size, so that no rules lead from one to another",
               "Leave --grade-rules out: every size is then drawn"));
     }
-    Map<String, GradeFit.Shape> others = new LinkedHashMap<>();
+    Map<String, SizedOutline> others = new LinkedHashMap<>();
     all.forEach(
         (size, p) -> {
           if (!size.equals(sizes.base())) {
             others.put(
                 size,
-                new GradeFit.Shape(
+                new SizedOutline(
                     PieceDraft.of(p, Map.of()).nodes(), PieceDraft.turns(p, all.values())));
           }
         });

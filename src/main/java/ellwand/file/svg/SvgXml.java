@@ -35,7 +35,8 @@ final class SvgXml {
   private static final String ELSEWHERE = "an entity of another file";
 
   /** How the parser says that an entity is not known or stands for too much. */
-  private static final Pattern ENTITY = Pattern.compile(ELSEWHERE + "|entity (reference )?\"|JAXP\\d");
+  private static final Pattern ENTITY =
+      Pattern.compile(ELSEWHERE + "|entity (reference )?\"|JAXP\\d");
 
   private static final int MOST_ELEMENTS = 200_000;
   private static final int DEEPEST = 200;
