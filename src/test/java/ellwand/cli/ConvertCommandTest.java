@@ -145,10 +145,12 @@ class ConvertCommandTest {
     Path drawing = folder.resolve("open.svg");
     Files.writeString(
         drawing,
-        "<svg xmlns='http://www.w3.org/2000/svg' width='9cm'><path d='M0 0h90v90'/></svg>");
+        "<svg xmlns='http://www.w3.org/2000/svg' width='9cm'><path d='M0 0h90v90'/>"
+            + "<g style='display:none'><path d='M0 0h90v90z'/></g></svg>");
     Ran ran = Ran.of("convert", drawing, "--out", out());
     assertEquals(2, ran.code());
     assertTrue(ran.err().contains("no closed line in it encloses a piece"), ran.err());
+    assertTrue(ran.err().contains("1 hidden layer(s) or line(s) left out"), ran.err());
     assertFalse(Files.exists(out()));
     assertFalse(Files.exists(folder.resolve("style.svg")));
   }
@@ -179,6 +181,10 @@ class ConvertCommandTest {
         2, Ran.of("convert", job, "--sizes", "S", "--out", folder.resolve("a.svg")).code());
     assertEquals(2, Ran.of("convert", LAYERS, "--pages", "2x2", "--out", out()).code());
     assertEquals(2, Ran.of("convert", LAYERS, "--drawing-unit", "in", "--out", out()).code());
+    Path blocks = DRAWINGS.resolve("blocks-in-inches.dxf");
+    Ran sized = Ran.of("convert", blocks, "--sizes", "98", "--out", out());
+    assertEquals(2, sized.code());
+    assertTrue(sized.err().contains("it is a drawing, which says no sizes"), sized.err());
   }
 
   @Test

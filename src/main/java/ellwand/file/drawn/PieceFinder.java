@@ -130,7 +130,15 @@ public final class PieceFinder {
                 + " (--drawing-unit for DXF, --dpi for SVG)")
         : refused(
             "no closed line in it encloses a piece" + where,
-            "Close the outlines in the drawing; lines up to half a mm apart are closed for you");
+            "Close the outlines in the drawing; lines up to half a mm apart are closed for you"
+                + read());
+  }
+
+  /** How the file was read, such as without hidden layers, may be why nothing was found. */
+  private String read() {
+    return drawing.said().isEmpty()
+        ? ""
+        : ". How it was read: " + String.join(" ", drawing.said()).replaceFirst("\\.$", "");
   }
 
   private InputException refused(String what, String remedy) {

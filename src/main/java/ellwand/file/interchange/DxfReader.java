@@ -92,6 +92,12 @@ public final class DxfReader {
             .toList();
     Optional<DrawnSizes> sizes = Optional.empty();
     if (pieces.isEmpty()) {
+      if (!wanted.isEmpty()) {
+        throw refused(
+            0,
+            "it is a drawing, which says no sizes",
+            "Read one size with --layers, by the name of its layer, and leave --sizes out");
+      }
       draw(dxf.entities(), Affine.scaled(mm, mm), whole);
     } else {
       sizes = pieces(pieces, wanted, whole);
