@@ -8,8 +8,9 @@ import com.drew.metadata.exif.ExifDirectoryBase;
 import com.drew.metadata.exif.ExifIFD0Directory;
 import com.drew.metadata.exif.ExifSubIFDDirectory;
 import ellwand.problem.InputException;
+import java.awt.Color;
 import java.awt.Graphics2D;
-import java.awt.RenderingHints;
+import java.awt.Rectangle;
 import java.awt.geom.AffineTransform;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
@@ -18,6 +19,7 @@ import java.util.Iterator;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import javax.imageio.ImageIO;
+import javax.imageio.ImageReadParam;
 import javax.imageio.ImageReader;
 import javax.imageio.stream.ImageInputStream;
 
@@ -32,10 +34,13 @@ import javax.imageio.stream.ImageInputStream;
 record PhotoFile(String file, BufferedImage picture, String camera, OptionalDouble focalShare) {
 
   /** More is refused before it is decoded: it takes up memory and shows no more. */
-  private static final long MOST_PIXELS = 52_000_000;
+  private static final long MOST_PIXELS = 100_000_000;
 
-  /** Beyond, four pixels become one: 16 megapixels tell tenths of a millimetre on a table. */
+  /** Beyond, squares of pixels become one: 16 megapixels tell tenths of a mm on a table. */
   private static final long MOST_KEPT = 16_500_000;
+
+  /** So many are decoded at once where they become fewer. */
+  private static final long MOST_AT_ONCE = 26_000_000;
 
   private static final int LEAST_SIDE = 300;
 
@@ -58,7 +63,7 @@ record PhotoFile(String file, BufferedImage picture, String camera, OptionalDoub
    */
   static PhotoFile read(String file, byte[] bytes) {
     Optional<Metadata> said = metadata(bytes);
-    BufferedImage upright = turned(decoded(bytes), orientation(said));
+    BufferedImage upright = turned(decoded(bytes, MOST_KEPT, MOST_AT_ONCE), orientation(said));
     int width = upright.getWidth();
     int height = upright.getHeight();
     String camera =
@@ -72,7 +77,13 @@ record PhotoFile(String file, BufferedImage picture, String camera, OptionalDoub
     return new PhotoFile(file, upright, camera, focalShare(said));
   }
 
-  private static BufferedImage decoded(byte[] bytes) {
+  /**
+   * As red, green and blue in whole numbers.
+   *
+   * @param mostKept of a picture with more pixels, squares of them become one, their mean
+   * @param mostAtOnce what is decoded of such a picture at once
+   */
+  static BufferedImage decoded(byte[] bytes, long mostKept, long mostAtOnce) {
     try (ImageInputStream in = ImageIO.createImageInputStream(new ByteArrayInputStream(bytes))) {
       Iterator<ImageReader> readers = ImageIO.getImageReaders(in);
       if (!readers.hasNext()) {
@@ -94,7 +105,8 @@ record PhotoFile(String file, BufferedImage picture, String camera, OptionalDoub
             Math.min(reader.getWidth(0), reader.getHeight(0)) >= LEAST_SIDE,
             "the picture is only %d x %d pixels".formatted(reader.getWidth(0), reader.getHeight(0)),
             "Take it as the camera stores it, not as a preview");
-        return plain(reader.read(0), pixels > MOST_KEPT ? 0.5 : 1);
+        int side = (int) Math.ceil(Math.sqrt((double) pixels / mostKept));
+        return side <= 1 ? plain(reader.read(0)) : fewer(reader, side, mostAtOnce);
       } finally {
         reader.dispose();
       }
@@ -105,23 +117,59 @@ record PhotoFile(String file, BufferedImage picture, String camera, OptionalDoub
     }
   }
 
-  /** As red, green and blue in whole numbers. */
-  private static BufferedImage plain(BufferedImage picture, double share) {
-    if (share == 1 && picture.getType() == BufferedImage.TYPE_INT_RGB) {
+  /** Decoded in strips, so that the whole is never in memory: of every square the mean. */
+  private static BufferedImage fewer(ImageReader reader, int side, long mostAtOnce)
+      throws IOException {
+    int wide = reader.getWidth(0);
+    int width = wide / side;
+    int height = reader.getHeight(0) / side;
+    BufferedImage fewer = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
+    int strip = (int) Math.max(1, mostAtOnce / wide / side);
+    int[] from = new int[wide * side];
+    int[] to = new int[width];
+    for (int top = 0; top < height; top += strip) {
+      int rows = Math.min(strip, height - top);
+      ImageReadParam part = reader.getDefaultReadParam();
+      part.setSourceRegion(new Rectangle(0, top * side, wide, rows * side));
+      BufferedImage read = plain(reader.read(0, part));
+      for (int y = 0; y < rows; y++) {
+        read.getRGB(0, y * side, wide, side, from, 0, wide);
+        for (int x = 0; x < width; x++) {
+          to[x] = mean(from, wide, x * side, side);
+        }
+        fewer.setRGB(0, top + y, width, 1, to, 0, width);
+      }
+    }
+    return fewer;
+  }
+
+  private static int mean(int[] rows, int wide, int left, int side) {
+    int red = 0;
+    int green = 0;
+    int blue = 0;
+    for (int y = 0; y < side; y++) {
+      for (int x = left; x < left + side; x++) {
+        int rgb = rows[y * wide + x];
+        red += rgb >> 16 & 255;
+        green += rgb >> 8 & 255;
+        blue += rgb & 255;
+      }
+    }
+    int all = side * side;
+    return (red + all / 2) / all << 16 | (green + all / 2) / all << 8 | (blue + all / 2) / all;
+  }
+
+  /** What is transparent lies on white. */
+  private static BufferedImage plain(BufferedImage picture) {
+    if (picture.getType() == BufferedImage.TYPE_INT_RGB) {
       return picture;
     }
     BufferedImage plain =
-        new BufferedImage(
-            (int) (picture.getWidth() * share),
-            (int) (picture.getHeight() * share),
-            BufferedImage.TYPE_INT_RGB);
+        new BufferedImage(picture.getWidth(), picture.getHeight(), BufferedImage.TYPE_INT_RGB);
     Graphics2D graphics = plain.createGraphics();
-    graphics.setColor(java.awt.Color.WHITE);
+    graphics.setColor(Color.WHITE);
     graphics.fillRect(0, 0, plain.getWidth(), plain.getHeight());
-    // Halved with this hint every new pixel is the mean of four.
-    graphics.setRenderingHint(
-        RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BILINEAR);
-    graphics.drawImage(picture, AffineTransform.getScaleInstance(share, share), null);
+    graphics.drawImage(picture, 0, 0, null);
     graphics.dispose();
     return plain;
   }

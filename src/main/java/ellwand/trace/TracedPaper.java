@@ -11,7 +11,8 @@ import java.util.Optional;
  * @param rim its border
  * @param edges what it consists of
  * @param arrow that is drawn on it
- * @param errorMm how far off a place of it may be at most, two standard deviations, mm
+ * @param errorMm how far off a place of it may be where that is worst, two standard deviations, mm:
+ *     what the sheets leave open, blur, and how far the drawn edges lie from what was traced
  * @param worst where that is
  * @param doubts why it cannot be relied on, with what to do; none if it can
  */

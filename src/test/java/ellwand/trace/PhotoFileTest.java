@@ -14,6 +14,7 @@ import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
+import java.util.Random;
 import java.util.zip.CRC32;
 import java.util.zip.Deflater;
 import javax.imageio.ImageIO;
@@ -124,6 +125,30 @@ class PhotoFileTest {
     out.writeBytes(name);
     out.writeBytes(data);
     out.writeBytes(ByteBuffer.allocate(4).putInt((int) sum.getValue()).array());
+  }
+
+  /** Squares of 3 by 3 in strips of 2 rows of them; what is left at the sides is cut off. */
+  @Test
+  void aLargePictureIsReadInStripsOfFewerPixels() throws IOException {
+    BufferedImage large = new BufferedImage(1001, 700, BufferedImage.TYPE_3BYTE_BGR);
+    Random dice = new Random(3);
+    for (int y = 0; y < 700; y++) {
+      for (int x = 0; x < 1001; x++) {
+        large.setRGB(x, y, dice.nextInt(0x1000000));
+      }
+    }
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    ImageIO.write(large, "png", out);
+    BufferedImage fewer = PhotoFile.decoded(out.toByteArray(), 80_000, 6100);
+    assertEquals(333, fewer.getWidth());
+    assertEquals(233, fewer.getHeight());
+    for (int at : new int[] {0, 1, 100, 232}) {
+      double sum = 0;
+      for (int i = 0; i < 9; i++) {
+        sum += large.getRGB(3 * at + i % 3, 3 * at + i / 3) & 255;
+      }
+      assertEquals(sum / 9, fewer.getRGB(at, at) & 255, 0.51);
+    }
   }
 
   @Test

@@ -45,7 +45,7 @@ record RandomPhotos(String said, Outline truth, Scene scene, List<SimulatedCamer
             60 + dice.nextInt(36),
             seed);
     List<Scene.LaidSheet> sheets =
-        sheets(dice, truth.box(), leg ? 2 + dice.nextInt(3) : Math.min(2, 1 + dice.nextInt(4)));
+        sheets(dice, truth.box(), leg ? 2 + dice.nextInt(3) : Math.min(2, 1 + dice.nextInt(6)));
     List<Scene.Arrow> arrows = dice.nextBoolean() ? List.of(arrow(dice, truth)) : List.of();
     Scene scene =
         new Scene(
@@ -53,7 +53,7 @@ record RandomPhotos(String said, Outline truth, Scene scene, List<SimulatedCamer
             sheets,
             List.of(new Scene.PaperPiece(truth, paper, dice.nextBoolean(), arrows)),
             flaws);
-    double share = between(dice, 0.27, 0.45);
+    double share = between(dice, 0.45, 0.75);
     double tilt = between(dice, 0, 35);
     Box all = truth.box();
     for (Scene.LaidSheet sheet : sheets) {
