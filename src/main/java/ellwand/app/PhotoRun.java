@@ -180,11 +180,10 @@ public record PhotoRun(List<String> files, Straightened straight, List<TracedPap
     return arrow.sure()
         ? String.format(
             Locale.ROOT,
-            "An arrow of %.0f cm is drawn on it, which is taken for its grain; --grain EDGE or"
-                + " --grain up says otherwise.",
+            "An arrow of %.0f cm is drawn on it, which is taken for its grain.",
             arrow.lengthMm() / 10)
         : "Arrows that run differently are drawn on it, and none is taken for its grain: name the"
-            + " edge along which it runs with --grain, or say --grain up.";
+            + " edge along which it runs (--grain), or say that it runs up the picture.";
   }
 
   private static long count(PaperPiece piece, Class<? extends Segment> kind) {

@@ -117,8 +117,8 @@ public final class Photos {
           photo.file(),
           "no reference sheet can be measured in the photo",
           "Lay one whole in view, flat, in even light, and take the photo sharp and from no"
-              + " farther than needed; convert --reference A4 --out sheets.pdf makes sheets to"
-              + " print");
+              + " farther than needed; sheets to print come from the desk, or from convert"
+              + " --reference A4");
     }
     return sheets;
   }

@@ -5,6 +5,7 @@ import ellwand.file.drawn.DrawnLine;
 import ellwand.file.drawn.Label;
 import ellwand.geometry.Path;
 import ellwand.geometry.Segment;
+import ellwand.problem.InputException;
 import ellwand.trace.DrawnArrow;
 import ellwand.trace.NamedEdge;
 import ellwand.trace.Nick;
@@ -27,10 +28,16 @@ public final class PaperDrawing {
    * @param file that it was found in, as the user named it
    * @param arrow drawn on it, which is its grain unless it is said to run elsewhere
    * @param said what was found and guessed, one sentence each
-   * @throws ellwand.problem.InputException if it has no edge as asked for
+   * @throws InputException if it has no edge as asked for, or two of one name
    */
   public static Drawing of(
       String file, PaperPiece piece, HowCut how, Optional<DrawnArrow> arrow, List<String> said) {
+    for (NamedEdge edge : piece.edges()) {
+      InputException.unless(
+          piece.edges().stream().filter(e -> e.name().equals(edge.name())).count() == 1,
+          "two edges are called '" + edge.name() + "'",
+          "Give each a name of its own");
+    }
     Optional<Label> whole = Optional.of(Label.NONE);
     Label group = label(Optional.of(piece.name()), List.of(Label.PIECE), whole);
     List<DrawnLine> lines = new ArrayList<>();
