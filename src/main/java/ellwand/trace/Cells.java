@@ -32,11 +32,15 @@ record Cells(
   /** A cell is as wide, or wider by less than a pixel: there are millions of them on a table. */
   private static final double CELL_MM = 0.8;
 
+  /** Of a table seen from far off or aslant cells are wider, for the memory that they take. */
+  private static final double MOST_CELLS = 2.5e6;
+
   static Cells of(Straightened straight) {
     BufferedImage picture = straight.picture().picture();
     Point first = straight.picture().mapping().mmAt(new Point(0, 0));
     double pixelMm = straight.picture().mapping().mmAt(new Point(1, 0)).x() - first.x();
-    int pixels = (int) Math.ceil(CELL_MM / pixelMm);
+    double many = (double) picture.getWidth() * picture.getHeight() / MOST_CELLS;
+    int pixels = (int) Math.ceil(Math.max(CELL_MM / pixelMm, Math.sqrt(many)));
     int width = picture.getWidth() / pixels;
     int height = picture.getHeight() / pixels;
     double middle = (pixels - 1) / 2.0 * pixelMm;
