@@ -37,15 +37,15 @@ final class MakeApplication {
   private static final String CLASSES = "ellwand.classes";
 
   /**
-   * The second compiler has a tenth of the code to compile, what a search runs through all the
-   * time; the JDK's limits on calls and loops times ten.
+   * The second compiler is left what a search runs through all the time; the JDK's limits on calls
+   * and loops times fifty.
    */
   private static final List<String> COMPILING =
       List.of(
-          "-XX:Tier4InvocationThreshold=50000",
-          "-XX:Tier4MinInvocationThreshold=6000",
-          "-XX:Tier4CompileThreshold=150000",
-          "-XX:Tier4BackEdgeThreshold=400000");
+          "-XX:Tier4InvocationThreshold=250000",
+          "-XX:Tier4MinInvocationThreshold=30000",
+          "-XX:Tier4CompileThreshold=750000",
+          "-XX:Tier4BackEdgeThreshold=2000000");
 
   private final Path made = Path.of("target", "application").toAbsolutePath();
   private final Path parts = Path.of("src", "application");
