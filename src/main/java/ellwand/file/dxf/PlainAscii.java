@@ -2,6 +2,7 @@ package ellwand.file.dxf;
 
 import java.text.Normalizer;
 import java.util.Map;
+import java.util.regex.Pattern;
 
 /** Words in 7-bit ASCII, for files and machines that know no other letters. */
 public final class PlainAscii {
@@ -33,6 +34,9 @@ public final class PlainAscii {
           Map.entry((int) '”', "\""),
           Map.entry((int) '…', "..."));
 
+  /** Between a number and a fraction of one sign, which would else read as one number. */
+  private static final Pattern FRACTION = Pattern.compile("(?<=\\d)(?=[¼½¾⅓⅔⅛⅜⅝⅞])");
+
   private PlainAscii() {}
 
   /**
@@ -42,7 +46,7 @@ public final class PlainAscii {
   public static String of(String words) {
     StringBuilder plain = new StringBuilder();
     // Some letters (½, ﬁ) come apart into several, of which a few need a likeness themselves.
-    Normalizer.normalize(words, Normalizer.Form.NFKD)
+    Normalizer.normalize(FRACTION.matcher(words).replaceAll(" "), Normalizer.Form.NFKD)
         .codePoints()
         .filter(c -> Character.getType(c) != Character.NON_SPACING_MARK)
         .forEach(c -> plain.append(plain(c)));

@@ -80,7 +80,8 @@ public final class DxfReader {
    */
   public static Drawing read(
       String file, byte[] bytes, Optional<Unit> unit, List<String> sizes, Optional<Source> rules) {
-    return new DxfReader(file, DxfFile.read(file, bytes), unit, rules).drawing(sizes);
+    return new DxfReader(file, DxfFile.read(file, bytes), unit, rules)
+        .drawing(sizes.stream().map(SafeName::of).toList());
   }
 
   private Drawing drawing(List<String> wanted) {
@@ -174,6 +175,7 @@ public final class DxfReader {
     }
     Optional<String> base =
         style("sample size")
+            .map(SafeName::of)
             .filter(s -> ruled || sizes.contains(s))
             .or(() -> sizes.stream().findFirst());
     lines.addAll(laid(pieces, base, true, whole));

@@ -111,7 +111,7 @@ final class PieceBlock {
   }
 
   Optional<String> size() {
-    return Optional.ofNullable(words.get("size")).filter(s -> !s.isEmpty());
+    return Optional.ofNullable(words.get("size")).filter(s -> !s.isEmpty()).map(SafeName::of);
   }
 
   int line() {

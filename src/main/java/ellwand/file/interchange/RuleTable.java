@@ -1,5 +1,6 @@
 package ellwand.file.interchange;
 
+import ellwand.file.drawn.SafeName;
 import ellwand.geometry.Point;
 import ellwand.problem.InputException;
 import ellwand.problem.Problem;
@@ -127,9 +128,11 @@ record RuleTable(
     List<String> sizes =
         Arrays.stream(list.split(list.contains(",") ? "\\s*,\\s*" : "\\s+"))
             .filter(s -> !s.isEmpty())
+            .map(SafeName::of)
             .distinct()
             .toList();
-    String base = head.getOrDefault("sample size", "");
+    String sample = head.getOrDefault("sample size", "");
+    String base = sample.isEmpty() ? "" : SafeName.of(sample);
     if (!sizes.contains(base) || sizes.size() < 2) {
       throw refused(
           file,

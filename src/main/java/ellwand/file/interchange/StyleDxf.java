@@ -2,9 +2,9 @@ package ellwand.file.interchange;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import ellwand.file.drawn.GradeFit;
+import ellwand.file.drawn.SafeName;
 import ellwand.file.drawn.SizedOutline;
 import ellwand.file.dxf.DxfText;
-import ellwand.file.dxf.PlainAscii;
 import ellwand.file.job.StyleFile;
 import ellwand.file.source.Json;
 import ellwand.geometry.Box;
@@ -22,11 +22,13 @@ import ellwand.problem.Problem;
 import ellwand.units.Unit;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /**
@@ -51,6 +53,9 @@ public final class StyleDxf {
   private final DxfText dxf = new DxfText();
   private final double unit;
 
+  /** Sizes as the file calls them. */
+  private final Map<String, String> called = new LinkedHashMap<>();
+
   /**
    * A pattern in its sample size and the table of its grade rules.
    *
@@ -62,6 +67,8 @@ public final class StyleDxf {
     this.file = file;
     this.sizes = chosen(file.design().sizes(), wanted);
     this.unit = english() ? Unit.INCH.mm() : 1;
+    Set<String> taken = new HashSet<>();
+    sizes.names().forEach(size -> called.put(size, SafeName.free(PieceDxf.plain(size), taken)));
   }
 
   private static Sizes chosen(Sizes all, List<String> wanted) {
@@ -148,19 +155,21 @@ public final class StyleDxf {
   }
 
   private static List<String> changedNames(StyleFile file) {
-    return pieces(file)
-        .flatMap(
-            p ->
-                Stream.of(
-                        Stream.of(p.name()),
-                        p.cuts().stream().map(Cut::cloth),
-                        p.edges().stream().map(Edge::name))
-                    .flatMap(s -> s))
+    Stream<String> ofPieces =
+        pieces(file)
+            .flatMap(
+                p ->
+                    Stream.of(
+                            Stream.of(p.name()),
+                            p.cuts().stream().map(Cut::cloth),
+                            p.edges().stream().map(Edge::name))
+                        .flatMap(s -> s));
+    return Stream.concat(ofPieces, file.design().sizes().names().stream())
         .distinct()
-        .filter(name -> !PlainAscii.of(name).equals(name))
+        .filter(name -> !PieceDxf.plain(name).equals(name))
         .map(
             name ->
-                name + " is written as " + PlainAscii.of(name) + ", since DXF holds ASCII only.")
+                name + " is written as " + PieceDxf.plain(name) + ", since DXF holds ASCII only.")
         .toList();
   }
 
@@ -171,7 +180,12 @@ public final class StyleDxf {
       for (Piece piece : pieces(file, size)) {
         blocks.add("P" + (blocks.size() + 1));
         new PieceDxf(dxf, unit, piece)
-            .write(blocks.get(blocks.size() - 1), size, points(piece, size), Map.of(), own(piece));
+            .write(
+                blocks.get(blocks.size() - 1),
+                called.get(size),
+                points(piece, size),
+                Map.of(),
+                own(piece));
       }
     }
     return ended(blocks, Optional.empty());
@@ -211,7 +225,8 @@ public final class StyleDxf {
       }
       blocks.add("P" + (blocks.size() + 1));
       new PieceDxf(dxf, unit, fitted.draft().piece())
-          .write(blocks.get(blocks.size() - 1), sizes.base(), points, rules, own(piece));
+          .write(
+              blocks.get(blocks.size() - 1), called.get(sizes.base()), points, rules, own(piece));
     }
     Map<Integer, Map<String, Point>> byNumber = new LinkedHashMap<>();
     numbers.forEach((shifts, number) -> byNumber.put(number, shifts));
@@ -219,8 +234,8 @@ public final class StyleDxf {
         new RuleTable(
             PieceDxf.plain(table),
             english() ? Unit.INCH : Unit.MM,
-            sizes.names(),
-            sizes.base(),
+            List.copyOf(called.values()),
+            called.get(sizes.base()),
             byNumber);
     return new Ruled(ended(blocks, Optional.of(rows.name())), rows.bytes(), said);
   }
@@ -270,7 +285,7 @@ public final class StyleDxf {
       String size = sizes.names().get(i);
       int steps = i - base;
       shifts.put(
-          size,
+          called.get(size),
           steps == 0
               ? new Point(0, 0)
               : rule.map(r -> r.shiftMm(size, steps)).orElse(new Point(0, 0)));
@@ -320,7 +335,7 @@ public final class StyleDxf {
     blocks.forEach(dxf::insert);
     List<String> said = new ArrayList<>();
     said.add("Style Name: " + file.design().name());
-    said.add("Sample Size: " + sizes.base());
+    said.add("Sample Size: " + called.get(sizes.base()));
     table.ifPresent(name -> said.add("Grade Rule Table: " + name));
     said.add("Units: " + (english() ? "ENGLISH" : "METRIC"));
     PieceDxf.words(dxf, said, new Point(0, 0), WORDS_MM / unit);

@@ -4,6 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import ellwand.app.Converted;
+import ellwand.file.job.StyleFile;
+import ellwand.file.source.Folder;
 import ellwand.geometry.Point;
 import ellwand.problem.InputException;
 import java.nio.charset.StandardCharsets;
@@ -88,5 +91,32 @@ class RuleTableTest {
     } catch (InputException e) {
       assertTrue(e.getMessage().startsWith("a.rul"), e.getMessage());
     }
+  }
+
+  @Test
+  void sizesWithOtherLettersComeBackUnderPlainNames() {
+    String job =
+        """
+        ellwand: 1
+        unit: cm
+        style:
+          name: Scarf
+          size: 36½
+          pieces:
+            square:
+              cut: {main: 1}
+              allowance: 0
+              outline: [{point: a, at: [0, 0]}, [20, 0], [20, 20], [0, 20]]
+        sizes: {names: [34½, 36½, große], grade: {square: {a: [-1, 0]}}}
+        """;
+    StyleFile file =
+        StyleFile.read("a.yaml", Folder.EMPTY.with("a.yaml", job.getBytes(StandardCharsets.UTF_8)));
+    List<String> plain = List.of("34 1 2", "36 1 2", "grosse");
+    StyleDxf.Ruled ruled = StyleDxf.ruled(file, List.of(), "a");
+    Converted byRules = Interchange.read(ruled.dxf(), ruled.table());
+    assertEquals(plain, byRules.file().design().sizes().names());
+    Converted drawn = Interchange.read(StyleDxf.bytes(file, List.of()));
+    assertEquals(plain, drawn.file().design().sizes().names());
+    assertEquals("36 1 2", drawn.file().design().sizes().base());
   }
 }
