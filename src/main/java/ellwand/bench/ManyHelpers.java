@@ -140,12 +140,14 @@ public final class ManyHelpers {
       @Option(names = "--markers", defaultValue = "12") int markers,
       @Option(names = "--steps", defaultValue = "3000", description = "of each") long steps)
       throws IOException {
-    double alone;
+    Spent alone;
     try (HelpedWorkshop workshop = open(new MarkerCraft())) {
-      search(workshop, path, 1, steps);
-      alone = search(workshop, path, markers, steps);
+      search(workshop, path, 2, steps);
+      alone = spent(workshop, path, markers, steps, ProcessHandle.current());
     }
-    OUT.printf("%d markers of %d steps, one member: %.1f s%n", markers, steps, alone);
+    OUT.printf(
+        "%d markers of %d steps, one member: %.1f s, %.1f s of processor%n",
+        markers, steps, alone.seconds(), alone.here());
     try (HelpedWorkshop workshop = open(new MarkerCraft())) {
       Process helper = serve(workshop.place(), 1, true);
       try {
@@ -153,12 +155,34 @@ public final class ManyHelpers {
           pause(100);
         }
         search(workshop, path, 4, steps);
-        double both = search(workshop, path, markers, steps);
-        OUT.printf("the same, two members: %.1f s, %.2f times as fast%n", both, alone / both);
+        Spent both = spent(workshop, path, markers, steps, helper.toHandle());
+        OUT.printf(
+            "the same, two members: %.1f s, %.2f times as fast; %.1f s of processor here and %.1f"
+                + " s at the helper, by which on free cores it is %.2f times%n",
+            both.seconds(),
+            alone.seconds() / both.seconds(),
+            both.here(),
+            both.there(),
+            alone.here() / Math.max(both.here(), both.there()));
       } finally {
         helper.destroyForcibly();
       }
     }
+  }
+
+  /** Seconds of the clock, and of the processor in this process and in another. */
+  private record Spent(double seconds, double here, double there) {}
+
+  private static Spent spent(
+      HelpedWorkshop workshop, Path path, int markers, long steps, ProcessHandle other) {
+    long here = cpuNanos();
+    double there = cpuSeconds(other);
+    double seconds = search(workshop, path, markers, steps);
+    return new Spent(seconds, (cpuNanos() - here) / NANOS, cpuSeconds(other) - there);
+  }
+
+  private static double cpuSeconds(ProcessHandle process) {
+    return process.info().totalCpuDuration().orElse(Duration.ZERO).toMillis() / 1000.0;
   }
 
   @Command(name = "serve", hidden = true)
