@@ -72,9 +72,10 @@ public final class Helper {
   /**
    * Helps until a stop is wanted.
    *
-   * @throws InputException if the asker refuses this helper
+   * @throws InputException if its keys cannot be read, or the asker refuses this helper
    */
   public void run(Stop stop) throws InterruptedException {
+    keys.ifPresent(KeyFile::context);
     boolean said = false;
     while (!stop.wanted()) {
       Place at = asker.get();

@@ -108,6 +108,16 @@ class StrangersTest {
     }
   }
 
+  @Test
+  void keysThatCannotBeReadAreToldBeforeAnybodyIsWaitedFor() {
+    Path none = folder.resolve("none.p12");
+    InputException e =
+        assertThrows(
+            InputException.class, () -> helper(Optional.of(none), said::add).run(new Stop()));
+    assertTrue(e.getMessage().contains("none.p12"), e::getMessage);
+    assertEquals(List.of(), said);
+  }
+
   private static Helper helper(Optional<Path> keys, Consumer<String> say) {
     return new Helper(Toy.there(text -> {}), 1, workshop::place, Optional.empty(), keys, say);
   }
