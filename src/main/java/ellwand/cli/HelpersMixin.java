@@ -7,7 +7,6 @@ import ellwand.many.cluster.Door;
 import ellwand.many.cluster.HelpedWorkshop;
 import ellwand.many.cluster.Place;
 import ellwand.many.cluster.SecondJar;
-import ellwand.problem.InputException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -55,10 +54,6 @@ final class HelpersMixin {
           spec.commandLine(), "--keys goes with --with-helpers: nobody is let in without that");
     }
     if (at == null) {
-      InputException.unless(
-          keys == null,
-          "--keys says who may help, but nobody is asked for help",
-          "Add --with-helpers, or leave --keys out");
       return new OwnCores(craft, cores);
     }
     SecondJar.required();
