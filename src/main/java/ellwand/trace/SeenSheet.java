@@ -1,7 +1,9 @@
 package ellwand.trace;
 
 import ellwand.geometry.Point;
+import java.util.Collections;
 import java.util.Map;
+import java.util.TreeMap;
 
 /**
  * A reference sheet as one photo shows it.
@@ -12,6 +14,7 @@ import java.util.Map;
 record SeenSheet(ReferenceSheet sheet, Map<Integer, Point> corners) {
 
   SeenSheet {
-    corners = Map.copyOf(corners);
+    // In their order, for sums come out otherwise in another.
+    corners = Collections.unmodifiableMap(new TreeMap<>(corners));
   }
 }

@@ -11,7 +11,7 @@ import ellwand.problem.InputException;
 import georegression.struct.point.Point2D_F64;
 import georegression.struct.shapes.Quadrilateral_F64;
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -37,6 +37,10 @@ final class SheetFinder {
   /** Least difference of black and white, of 255. */
   private static final double LEAST_CONTRAST = 25;
 
+  /** So that the same photos give the same numbers. */
+  private static final Comparator<ReferenceSheet> BY_CODE =
+      Comparator.comparingInt(sheet -> sheet.codes().get(0).id());
+
   private final SquareHamming_to_FiducialDetector<GrayU8> detector =
       FactoryFiducial.squareHamming(
           CodeFamily.description(), new ConfigFiducialHammingDetector(), GrayU8.class);
@@ -48,7 +52,7 @@ final class SheetFinder {
    */
   List<SeenSheet> find(Grey grey) {
     detector.detect(grey.image());
-    Map<ReferenceSheet, Map<Integer, Quadrilateral_F64>> codes = new HashMap<>();
+    Map<ReferenceSheet, Map<Integer, Quadrilateral_F64>> codes = new TreeMap<>(BY_CODE);
     for (FoundFiducial found : detector.getAlgorithm().getFound().toList()) {
       Optional<ReferenceSheet> sheet = ReferenceSheet.withCode((int) found.id);
       if (sheet.isPresent()) {

@@ -56,7 +56,7 @@ class ReferenceSheetCommandTest {
         .forEach(
             f -> {
               // As printed on every sheet: 3 x 5 squares of 35 mm.
-              assertEquals(105, f.path("widthMm").asDouble(), 0.3);
+              assertEquals(105, f.path("widthMm").asDouble(), 0.5);
               assertEquals(175, f.path("heightMm").asDouble(), 0.5);
               assertTrue(f.path("offMm").asDouble() < f.path("expectedMm").asDouble());
             });
