@@ -82,11 +82,12 @@ public record Converted(
     Box box =
         Box.around(piece.edges().stream().flatMap(e -> e.line().flattened(0.1).stream()).toList());
     clauses.add(
-        "%s x %s along the grain, %d edges"
+        "%s x %s along the grain, %d %s"
             .formatted(
                 new Length(box.width()).number(unit()),
                 new Length(box.length()).show(unit()),
-                piece.edges().size()));
+                piece.edges().size(),
+                piece.edges().size() == 1 ? "edge" : "edges"));
     piece.cuts().forEach(c -> clauses.add("cut " + c + " from " + c.cloth()));
     if (found.containsKey(piece.name())) {
       clauses.addAll(found.get(piece.name()).said());

@@ -5,6 +5,7 @@ import ellwand.geometry.Outline;
 import ellwand.geometry.Point;
 import ellwand.problem.InputException;
 import ellwand.problem.Problem;
+import ellwand.units.Unit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -47,7 +48,7 @@ public final class Photos {
    */
   public static Straightened scan(String file, byte[] bytes, double dotsPerInch) {
     PhotoFile photo = decoded(file, bytes);
-    double perMm = dotsPerInch / 25.4;
+    double perMm = dotsPerInch / Unit.INCH.mm();
     double longest = Math.max(photo.picture().getWidth(), photo.picture().getHeight()) / perMm;
     Point corner = new Point(0, (photo.picture().getHeight() - 1) / perMm);
     View scan =

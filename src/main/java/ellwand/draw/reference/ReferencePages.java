@@ -12,6 +12,7 @@ import ellwand.geometry.Outline;
 import ellwand.geometry.Point;
 import ellwand.trace.CodeFamily;
 import ellwand.trace.ReferenceSheet;
+import ellwand.units.Unit;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -23,7 +24,7 @@ public final class ReferencePages {
   private static final Ink LINE = Ink.line(Colour.INK, 0.2);
 
   /** A bar of this length under the field, for those who measure in inches. */
-  private static final double INCHES_MM = 6 * 25.4;
+  private static final double INCHES_MM = 6 * Unit.INCH.mm();
 
   private ReferencePages() {}
 

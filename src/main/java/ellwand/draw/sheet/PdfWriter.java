@@ -3,6 +3,7 @@ package ellwand.draw.sheet;
 import ellwand.geometry.Box;
 import ellwand.geometry.Point;
 import ellwand.problem.InputException;
+import ellwand.units.Unit;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -31,7 +32,7 @@ import org.apache.pdfbox.util.Matrix;
  */
 public final class PdfWriter implements AutoCloseable {
 
-  private static final double POINTS_PER_MM = 72 / 25.4;
+  private static final double POINTS_PER_MM = 72 / Unit.INCH.mm();
 
   /** ISO 32000-1, annex C: a page is at most 14,400 units long; beyond, units grow. */
   private static final double LONGEST_POINTS = 14_400;

@@ -1,5 +1,7 @@
 package ellwand.draw.sheet;
 
+import ellwand.units.Unit;
+
 /**
  * How large letters and line widths must be drawn to read well once the drawing is scaled down.
  *
@@ -7,7 +9,7 @@ package ellwand.draw.sheet;
  */
 public record Reading(double scale) {
 
-  private static final double MM_PER_POINT = 25.4 / 72;
+  private static final double MM_PER_POINT = Unit.INCH.mm() / 72;
 
   /** Sizes on paper, in points. Labels stay at 7 points or more, figures at 9 or more. */
   public static final double TITLE = 15;
