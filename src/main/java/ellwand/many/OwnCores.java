@@ -136,8 +136,9 @@ public final class OwnCores implements Workshop {
 
     @Override
     public void withdraw() {
-      stop.request();
+      // Cancelled first: told to stop, the task could otherwise still be done in between.
       done.cancel(false);
+      stop.request();
       synchronized (OwnCores.this) {
         waiting.remove(this);
       }

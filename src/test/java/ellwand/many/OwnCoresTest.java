@@ -19,6 +19,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Consumer;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.RepeatedTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 
@@ -125,9 +126,16 @@ class OwnCoresTest {
     assertEquals(2, begun.get());
   }
 
-  @Test
-  void closedItWithdrawsAll() {
-    Workshop own = new OwnCores(OwnCoresTest::untilStopped, 1);
+  @RepeatedTest(50)
+  void closedItWithdrawsAllEvenWhatEndsTheMomentItIsStopped() {
+    Craft alert =
+        (task, stop, news) -> {
+          while (!stop.wanted()) {
+            Thread.onSpinWait();
+          }
+          return task.asked();
+        };
+    Workshop own = new OwnCores(alert, 3);
     List<Errand> all =
         IntStream.range(0, 3).mapToObj(i -> own.give(task("a", 1), n -> {})).toList();
     assertFalse(all.get(0).done().isDone());
