@@ -3,8 +3,10 @@ package ellwand.app;
 import ellwand.cloth.Cloth;
 import ellwand.figures.EdgeLength;
 import ellwand.file.job.JobReader;
+import ellwand.file.job.OrderJobReader;
 import ellwand.file.source.Folder;
 import ellwand.job.Job;
+import ellwand.job.OrderJob;
 import ellwand.nest.repeat.Matching;
 import ellwand.problem.InputException;
 import ellwand.problem.Problem;
@@ -15,13 +17,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 
-/** Reads all of a job, down to its cutting lines, without laying it. */
+/** Reads all of a job or an order, down to its cutting lines, without laying it. */
 public final class JobCheck {
 
   private JobCheck() {}
 
   /**
-   * Reads a job and cuts all its pieces in every size.
+   * Reads a job or an order and cuts all its pieces in every size.
    *
    * @param name of the job: its path, or a name for it
    * @param unit that lengths are shown in; if absent, that of the job
@@ -37,7 +39,20 @@ public final class JobCheck {
    * @throws InputException with every problem of the job
    */
   public static CheckedJob of(String name, Folder from, Optional<Unit> unit, boolean lengths) {
-    Job read = JobReader.read(name, from);
+    if (!OrderJobReader.isOrder(name, from)) {
+      return of(JobReader.read(name, from), unit, lengths);
+    }
+    OrderJob order = OrderJobReader.read(name, from);
+    return order
+        .style()
+        .map(garments -> of(garments, unit, lengths))
+        .orElseGet(
+            () ->
+                new CheckedJob(
+                    order.origin(), List.of(), List.of(), List.of(), unit.orElse(order.unit())));
+  }
+
+  private static CheckedJob of(Job read, Optional<Unit> unit, boolean lengths) {
     Map<String, Integer> everySize = new LinkedHashMap<>();
     read.style().sizes().forEach(size -> everySize.put(size, 1));
     Job job = read.withGarments(everySize);

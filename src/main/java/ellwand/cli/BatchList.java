@@ -1,6 +1,7 @@
 package ellwand.cli;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import ellwand.file.job.OrderJobReader;
 import ellwand.file.source.Folder;
 import ellwand.file.source.Source;
 import ellwand.file.source.Tree;
@@ -176,13 +177,11 @@ final class BatchList {
   }
 
   private static boolean isOrder(Path path) {
-    JsonNode root = root(path);
-    if (root == null) {
+    try {
+      return OrderJobReader.isOrder(path.toString(), Folder.DISK);
+    } catch (InputException e) {
       return false;
     }
-    JsonNode order = root.path("order");
-    return order.has("colours")
-        || order.has("file") && isOrder(path.resolveSibling(order.path("file").asText()));
   }
 
   private static JsonNode root(Path path) {

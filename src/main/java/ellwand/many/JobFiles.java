@@ -51,12 +51,12 @@ public record JobFiles(String name, boolean order, Map<String, byte[]> files) {
   }
 
   /**
-   * Reads a job.
+   * Reads a job that is to be laid.
    *
    * @throws ellwand.problem.InputException with every problem that could be found
    */
   public static Read<Job> job(String name, Folder from) {
-    return read(name, from, false, JobReader::read, Optional::of);
+    return read(name, from, false, JobReader::toLay, Optional::of);
   }
 
   /**

@@ -132,6 +132,27 @@ class CheckJobTest {
   }
 
   @Test
+  void anOrderIsReadAsOne() throws IOException {
+    String order =
+        """
+        order:
+          max-plies: 10
+          max-garments: 2
+          colours:
+            red: {M: 4}
+        """;
+    assertEquals(0, check("cloths:", order + "cloths:").code());
+    Ran ran = check("cloths:", order.replace("{M: 4}", "{XL: 4}") + "cloths:");
+    assertEquals(2, ran.code());
+    assertEquals("", ran.out());
+    assertEquals(
+        folder.resolve("job.yaml")
+            + ":23: size XL is ordered, but nothing is known of it. Use one of M.\n",
+        ran.err());
+    assertEquals(0, Ran.of("check", "sample-markers/published-orders/five-sizes.yaml").code());
+  }
+
+  @Test
   void aJobIsNotHeldAgainstAnother() throws IOException {
     Path job = Files.writeString(folder.resolve("job.yaml"), JOB);
     Ran ran = Ran.of("check", job, "--job", "other.yaml");

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The command order as a user runs it, with marker lengths given. */
 class OrderCommandTest {
@@ -55,6 +56,21 @@ class OrderCommandTest {
       assertEquals(1000 * Ran.sum(lay.get("garments")), lay.get("length").asDouble());
       assertTrue(lay.get("marker").isNull());
     }
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"lay", "compare"})
+  void anOrderInColoursIsNoLay(String command) throws IOException {
+    Path job = job("colours: {white: {S: 3}}, lengths: {S: 1 m}, max-plies: 9, max-garments: 2");
+    Path out = folder.resolve("out");
+    Ran ran = Ran.of(command, job, "--out", out);
+    assertEquals(2, ran.code());
+    assertEquals(
+        job
+            + ":1: what is wanted in colours is not one lay. Plan it with the command order, or say"
+            + " what to lay, for example garments: 1.\n",
+        ran.err());
+    assertFalse(Files.exists(out));
   }
 
   /** Every refusal is tested where orders are read. */

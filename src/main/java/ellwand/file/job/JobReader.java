@@ -50,6 +50,27 @@ public final class JobReader {
     return read(sheet, JobShape.of(sheet));
   }
 
+  /**
+   * Reads a job that is to be laid.
+   *
+   * @throws InputException with every problem that could be found, in the order of the lines; also
+   *     where it only says how many garments of each colour are wanted, which is no lay
+   */
+  public static Job toLay(String name, Folder from) {
+    Sheet sheet = SheetReader.read(name, from);
+    List<Problem> problems = new ArrayList<>();
+    Spot order = Spot.root(sheet, problems).get("order");
+    Spot colours = order.get("colours");
+    colours.holds(
+        !colours.present() || order.get("garments").present(),
+        "what is wanted in colours is not one lay",
+        "Plan it with the command order, or say what to lay, for example garments: 1");
+    if (!problems.isEmpty()) {
+      throw new InputException(problems);
+    }
+    return read(sheet, JobShape.of(sheet));
+  }
+
   static Job read(Sheet sheet, JobShape shape) {
     List<Problem> problems = new ArrayList<>(shape.problems());
     Spot root = Spot.root(sheet, problems);

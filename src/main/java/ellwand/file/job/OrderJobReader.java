@@ -48,6 +48,16 @@ public final class OrderJobReader {
   }
 
   /**
+   * Whether a file asks for garments in colours, wherever its order is written.
+   *
+   * @throws InputException if it cannot be read at all
+   */
+  public static boolean isOrder(String name, Folder from) {
+    Spot root = Spot.root(SheetReader.read(name, from), new ArrayList<>());
+    return root.get("order").get("colours").present();
+  }
+
+  /**
    * Reads an order from disk.
    *
    * @throws InputException with every problem that could be found
