@@ -13,6 +13,7 @@ import ellwand.pattern.Cut;
 import ellwand.pattern.Design;
 import ellwand.pattern.Sizes;
 import ellwand.pattern.Style;
+import ellwand.units.Length;
 import ellwand.units.Unit;
 import java.util.ArrayList;
 import java.util.List;
@@ -26,6 +27,12 @@ final class JobLays {
   private static final String TOILE =
       "A block drafted from body measures is a start: sew a toile and try it on before good cloth"
           + " is cut";
+
+  /** Cloth for clothes is not made wider, mm; our own choice. */
+  private static final double WIDEST_MM = 5_000;
+
+  /** Nobody leaves more between pieces, mm; our own choice. */
+  private static final double WIDEST_GAP_MM = 100;
 
   private JobLays() {}
 
@@ -96,12 +103,29 @@ final class JobLays {
           .cautions(size, cloth.name(), unit)
           .forEach(s -> doubts.add(inSize(job, size) + s));
       job.style().pieces(size, cloth.name(), panelRoomMm(cloth)).stream()
-          .flatMap(piece -> Cautions.of(piece).stream())
+          .flatMap(piece -> Cautions.of(piece, unit).stream())
           .forEach(caution -> doubts.add(caution.toString()));
     }
     doubts.addAll(seams(job, unit));
+    doubts.addAll(outsize(cloth, unit));
     ungraded(job.style().design()).ifPresent(doubts::add);
     return sentences(doubts);
+  }
+
+  /** What of a cloth looks like a slip of the unit. */
+  private static List<String> outsize(Cloth cloth, Unit unit) {
+    List<String> outsize = new ArrayList<>();
+    if (cloth.widthMm() > WIDEST_MM) {
+      outsize.add(
+          "cloth %s is %s wide: see that the unit is right"
+              .formatted(cloth.name(), new Length(cloth.widthMm()).show(unit)));
+    }
+    if (cloth.gapMm() > WIDEST_GAP_MM) {
+      outsize.add(
+          "the gap between pieces of cloth %s is %s: see that the unit is right"
+              .formatted(cloth.name(), new Length(cloth.gapMm()).show(unit)));
+    }
+    return outsize;
   }
 
   private static Optional<String> ungraded(Design design) {

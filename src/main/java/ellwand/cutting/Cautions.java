@@ -5,6 +5,8 @@ import ellwand.geometry.Point;
 import ellwand.geometry.Region;
 import ellwand.pattern.Edge;
 import ellwand.pattern.Piece;
+import ellwand.units.Length;
+import ellwand.units.Unit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -20,8 +22,12 @@ public final class Cautions {
   /** An inner line may stray past the cutting line by so much, mm; our own choice. */
   private static final double STRAY_MM = 0.5;
 
-  /** In the order of the edges, then of the inner lines. */
-  public static List<Caution> of(Piece piece) {
+  /**
+   * In the order of the edges, then of the inner lines.
+   *
+   * @param unit that lengths are shown in
+   */
+  public static List<Caution> of(Piece piece, Unit unit) {
     List<Caution> cautions = new ArrayList<>();
     List<Edge> edges = piece.edges();
     for (int i = 0; i < edges.size(); i++) {
@@ -39,12 +45,12 @@ public final class Cautions {
     }
     CutPiece half = Cutter.cut(piece, 1, 1);
     CutPiece cut = half.fold().isPresent() ? half.opened() : half;
-    allowances(piece, cut.sewing().box(), cautions);
+    allowances(piece, cut.sewing().box(), unit, cautions);
     innerLines(piece, cut, cautions);
     return cautions;
   }
 
-  private static void allowances(Piece piece, Box sewing, List<Caution> cautions) {
+  private static void allowances(Piece piece, Box sewing, Unit unit, List<Caution> cautions) {
     double wide = Math.min(sewing.length(), sewing.width());
     for (Edge edge : piece.edges()) {
       if (edge.allowanceMm() > wide) {
@@ -52,8 +58,9 @@ public final class Cautions {
             caution(
                 piece,
                 edge,
-                "its allowance of %.1f mm is wider than the finished piece, which is %.1f mm"
-                    .formatted(edge.allowanceMm(), wide)));
+                "its allowance of %s is wider than the finished piece, which is %s"
+                    .formatted(
+                        new Length(edge.allowanceMm()).show(unit), new Length(wide).show(unit))));
       }
     }
   }

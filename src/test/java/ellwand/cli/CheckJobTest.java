@@ -71,12 +71,25 @@ class CheckJobTest {
     looks(
         "{from: b, to: a}",
         "{from: b, to: a, allowance: 21}",
-        "bib, edge bottom: its allowance of 210.0 mm is wider than the finished piece, which is"
-            + " 200.0 mm.");
+        "bib, edge bottom: its allowance of 21.0 cm is wider than the finished piece, which is 20.0"
+            + " cm.");
     assertTrue(
         check("{from: b, to: a}", "{from: b, to: a, allowance: 20}")
             .out()
             .startsWith("Nothing wrong"));
+  }
+
+  @Test
+  void aSlipOfTheUnitIsAThingToLookAt() throws IOException {
+    looks(
+        "{width: 140}",
+        "{width: 90 m}",
+        "cloth main is 9000.0 cm wide: see that the unit is right.");
+    looks(
+        "{width: 140}",
+        "{width: 140, gap: 20}",
+        "the gap between pieces of cloth main is 20.0 cm: see that the unit is right.");
+    assertTrue(check("{width: 140}", "{width: 500, gap: 10}").out().startsWith("Nothing wrong"));
   }
 
   /** The cutting line is 1 cm outside 20 by 30 cm. */

@@ -2,6 +2,7 @@ package ellwand.cutting;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import ellwand.units.Unit;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -14,7 +15,8 @@ class CautionsTest {
                 .line(300, 100, 10)
                 .line(0, 100, 10)
                 .hem(hemAtFold, 0, 20)
-                .piece())
+                .piece(),
+            Unit.MM)
         .stream()
         .map(Caution::toString)
         .toList();
@@ -50,6 +52,6 @@ class CautionsTest {
         List.of(
             "front, edge e2: it meets its neighbour at 158 degrees, where an allowance cannot be"
                 + " turned back, so that end is cut as a plain corner"),
-        Cautions.of(piece).stream().map(Caution::toString).toList());
+        Cautions.of(piece, Unit.MM).stream().map(Caution::toString).toList());
   }
 }
