@@ -8,6 +8,7 @@ import java.io.Writer;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
@@ -74,6 +75,8 @@ public final class Main implements Runnable {
 
   public static void main(String[] args) {
     System.setProperty("java.awt.headless", "true");
+    // What is said and written is the same everywhere, with points in its numbers.
+    Locale.setDefault(Locale.ROOT);
     METERS.setLevel(Level.OFF);
     System.exit(commandLine(Interrupt::install, args).execute(args));
   }

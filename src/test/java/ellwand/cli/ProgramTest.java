@@ -40,13 +40,15 @@ class ProgramTest {
     return Files.writeString(folder.resolve("job.yaml"), JOB.formatted(cloth, copies));
   }
 
-  /** In the plain locale, with so much memory. */
+  /** Where letters are plain and decimals have commas, with so much memory. */
   private Ran run(String memory, Object... args) throws IOException, InterruptedException {
     List<String> words =
         new ArrayList<>(
             List.of(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                 "-XX:TieredStopAtLevel=1",
+                "-Duser.language=de",
+                "-Duser.country=DE",
                 "-Xmx" + memory,
                 "-cp",
                 System.getProperty("java.class.path"),
@@ -85,6 +87,18 @@ class ProgramTest {
     assertTrue(ran.out().startsWith("?tui: 1 garment"), ran.out());
     Ran json = run("512m", "check", "--json", job("main", 2));
     assertEquals(0, json.code(), json.err());
+  }
+
+  @Test
+  void numbersAreWrittenAlikeEverywhere() throws Exception {
+    String order = "colours: {red: {S: 4}}, lengths: {S: 1 m}, max-plies: 4, max-garments: 1";
+    Path job =
+        Files.writeString(
+            folder.resolve("order.yaml"),
+            "{ellwand: 1, order: {" + order + ", cost: {lay: 12, cloth: 2.50 per m}}}");
+    Ran ran = run("512m", "order", job, "--effort", "20steps", "--out", folder.resolve("out"));
+    assertEquals(0, ran.code(), ran.err());
+    assertTrue(ran.err().contains("cost 22.00"), ran.err());
   }
 
   @Test
