@@ -17,6 +17,7 @@ import ellwand.trace.NamedEdge;
 import ellwand.trace.Nick;
 import ellwand.trace.PaperPiece;
 import ellwand.trace.Photos;
+import ellwand.trace.Scans;
 import ellwand.trace.Straightened;
 import ellwand.trace.TracedPaper;
 import ellwand.trace.Tracing;
@@ -31,7 +32,7 @@ import java.util.OptionalInt;
 import java.util.stream.Collectors;
 
 /**
- * What photos, or a scan, of paper pieces show.
+ * What photos, or scans, of paper pieces show.
  *
  * @param files their names as the user gave them
  * @param pieces the largest first; at least one
@@ -51,24 +52,17 @@ public record PhotoRun(List<String> files, Straightened straight, List<TracedPap
   }
 
   /**
-   * Looks at photos of one table, which overlap, or at one scan.
+   * Looks at photos of one table, or at scans of one piece, which overlap.
    *
-   * @param dotsPerInch of a scan; a photo needs none
+   * @param dotsPerInch of scans; photos need none
    * @throws InputException if they cannot be straightened, or no piece is in them
    */
   public static PhotoRun of(List<String> files, Folder from, OptionalDouble dotsPerInch) {
     List<byte[]> bytes = files.stream().map(file -> from.read(file, MOST_BYTES)).toList();
-    Straightened straight;
-    if (dotsPerInch.isPresent()) {
-      InputException.unless(
-          files.size() == 1,
-          "scans are read one at a time",
-          "A piece larger than the scanner is better photographed, with reference sheets beside it;"
-              + " leave out --dpi then");
-      straight = Photos.scan(files.get(0), bytes.get(0), dotsPerInch.getAsDouble());
-    } else {
-      straight = Photos.straighten(files, bytes);
-    }
+    Straightened straight =
+        dotsPerInch.isPresent()
+            ? Scans.read(files, bytes, dotsPerInch.getAsDouble())
+            : Photos.straighten(files, bytes);
     try {
       return new PhotoRun(files, straight, Tracing.of(straight));
     } catch (InputException e) {

@@ -51,6 +51,7 @@ import picocli.CommandLine.Spec;
       "Example: convert bag.pdf --pages 3x4 --cutting-line 1cm --out bag.yaml",
       "Example: convert --reference A4 --sheets 3 --out sheets.pdf",
       "Example: convert front.jpg --on-fold AB --allowance 1cm --out front.yaml",
+      "Example: convert leg-low.png leg-high.png --dpi 300 --allowance 1cm --out leg.yaml",
       "Example: convert coat.dxf coat.rul --out coat.yaml",
       "Example: convert sample-markers/weir-jacket/job.yaml --out weir.svg"
     })
@@ -150,7 +151,8 @@ final class ConvertCommand implements Callable<Integer> {
       paramLabel = "N",
       description =
           "Dots to the inch of an SVG drawing that does not say how large it is (default: 96), or"
-              + " of a flat scan, which needs no reference sheet.")
+              + " of flat scans, which need no reference sheet: several of one piece are joined by"
+              + " two crosses or more, drawn on it, that two scans show.")
   private Double dpi;
 
   @Option(

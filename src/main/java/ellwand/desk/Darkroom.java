@@ -65,7 +65,7 @@ final class Darkroom {
   /**
    * Straightens the lot and traces the pieces in it.
    *
-   * @param dotsPerInch of a scan; a photo needs none
+   * @param dotsPerInch of scans; photos need none
    * @throws InputException if that cannot be
    */
   synchronized PhotoRun look(int at, OptionalDouble dotsPerInch) {

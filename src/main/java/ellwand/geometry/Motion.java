@@ -1,5 +1,7 @@
 package ellwand.geometry;
 
+import java.util.List;
+
 /**
  * How a drawn shape comes to its place: first turned over (y becomes -y) if {@code flipped}, then
  * turned about the origin, then shifted. Quarter turns are exact.
@@ -25,6 +27,27 @@ public record Motion(boolean flipped, double turnDegrees, double x, double y) {
     Motion over = new Motion(true, 2 * Math.toDegrees(Math.atan2(along.y(), along.x())), 0, 0);
     Point shift = a.minus(over.apply(a));
     return over.shifted(shift.x(), shift.y());
+  }
+
+  /** Turns and shifts places so that they lie as near as can be, by least squares, to others. */
+  public static Motion onto(List<Point> from, List<Point> to) {
+    Point a = middle(from);
+    Point b = middle(to);
+    double dot = 0;
+    double cross = 0;
+    for (int i = 0; i < from.size(); i++) {
+      Point p = from.get(i).minus(a);
+      Point q = to.get(i).minus(b);
+      dot += p.dot(q);
+      cross += p.cross(q);
+    }
+    Motion turn = new Motion(false, Math.toDegrees(Math.atan2(cross, dot)), 0, 0);
+    Point shift = b.minus(turn.apply(a));
+    return turn.shifted(shift.x(), shift.y());
+  }
+
+  private static Point middle(List<Point> points) {
+    return points.stream().reduce(new Point(0, 0), Point::plus).times(1.0 / points.size());
   }
 
   /** Brings everything back. */

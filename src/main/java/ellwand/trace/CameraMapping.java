@@ -34,19 +34,6 @@ record CameraMapping(Camera camera, double[] open) implements Mapping {
       dx[i] = (moved.x() - mm.x()) / STEP;
       dy[i] = (moved.y() - mm.y()) / STEP;
     }
-    double xx = 0;
-    double xy = 0;
-    double yy = 0;
-    for (int i = 0; i < NUMBERS; i++) {
-      for (int j = 0; j < NUMBERS; j++) {
-        double c = open[i * NUMBERS + j];
-        xx += dx[i] * c * dx[j];
-        xy += dx[i] * c * dy[j];
-        yy += dy[i] * c * dy[j];
-      }
-    }
-    // The larger axis of the ellipse of one standard deviation, twice.
-    double larger = (xx + yy) / 2 + Math.hypot((xx - yy) / 2, xy);
-    return 2 * Math.sqrt(larger);
+    return LeastSquares.farthest(dx, dy, open);
   }
 }

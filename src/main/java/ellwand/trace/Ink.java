@@ -1,7 +1,7 @@
 package ellwand.trace;
 
 import ellwand.geometry.Point;
-import java.awt.image.BufferedImage;
+import java.util.Arrays;
 
 /**
  * What is drawn or printed on a piece: by how much each pixel well inside of it is darker than the
@@ -21,79 +21,83 @@ final class Ink {
 
   private static final double NEAR_MM = 0.5;
 
-  private final Point first;
-  private final double pixelMm;
-  private final int left;
-  private final int top;
-  private final int width;
-  private final int height;
+  private final Lightness light;
   private final boolean[] inside;
   private final float[] dark;
 
+  /** On a piece. */
   Ink(Straightened straight, Cells cells, Patch patch) {
-    BufferedImage picture = straight.picture().picture();
-    first = straight.picture().mapping().mmAt(new Point(0, 0));
-    pixelMm = straight.picture().mapping().mmAt(new Point(1, 0)).x() - first.x();
+    View view = straight.picture();
+    double pixelMm =
+        view.mapping().mmAt(new Point(1, 0)).x() - view.mapping().mmAt(new Point(0, 0)).x();
     int pixels = (int) Math.round(cells.cellMm() / pixelMm);
-    left = patch.left() * pixels;
-    top = patch.top() * pixels;
-    width = (patch.right() + 1) * pixels - left;
-    height = (patch.bottom() + 1) * pixels - top;
-    inside = new boolean[width * height];
+    int left = patch.left() * pixels;
+    int top = patch.top() * pixels;
+    int width = (patch.right() + 1) * pixels - left;
+    int height = (patch.bottom() + 1) * pixels - top;
     boolean[] not = new boolean[cells.size()];
     for (int i = 0; i < not.length; i++) {
       not[i] = !patch.has()[i];
     }
     int[] deep = Distances.to(cells.width(), not, true);
-    float[] lightness = new float[width * height];
-    int[] row = new int[width];
+    light = Lightness.of(view, 1, left, top, width, height);
+    inside = new boolean[width * height];
     for (int y = 0; y < height; y++) {
-      picture.getRGB(left, top + y, width, 1, row, 0, width);
       for (int x = 0; x < width; x++) {
-        int rgb = row[x];
-        float light =
-            Light.of(rgb >> 16 & 255) + 2 * Light.of(rgb >> 8 & 255) + Light.of(rgb & 255);
-        lightness[y * width + x] = (float) Math.log(light / 4 + Light.DARK);
         int cell = (top + y) / pixels * cells.width() + (left + x) / pixels;
         inside[y * width + x] = deep[cell] > CLEAR_CELLS;
       }
     }
-    float[] seen = Smoothing.gaussian(lightness, width, height, Math.max(0.7, BLUR_MM / pixelMm));
-    int reach = (int) Math.ceil(WIDE_MM / pixelMm);
-    dark = Smoothing.closed(seen, width, height, reach);
+    dark = dark();
+  }
+
+  /** In all of a picture, whatever it is on. */
+  Ink(Lightness light) {
+    this.light = light;
+    inside = new boolean[light.of().length];
+    Arrays.fill(inside, true);
+    dark = dark();
+  }
+
+  private float[] dark() {
+    float[] seen =
+        Smoothing.gaussian(light.of(), width(), height(), Math.max(0.7, BLUR_MM / pixelMm()));
+    int reach = (int) Math.ceil(WIDE_MM / pixelMm());
+    float[] dark = Smoothing.closed(seen, width(), height(), reach);
     for (int i = 0; i < dark.length; i++) {
       dark[i] -= seen[i];
     }
+    return dark;
   }
 
   int width() {
-    return width;
+    return light.width();
   }
 
   int height() {
-    return height;
+    return light.height();
   }
 
   double pixelMm() {
-    return pixelMm;
+    return light.pixelMm();
   }
 
   boolean inside(int x, int y) {
-    return x >= 0 && y >= 0 && x < width && y < height && inside[y * width + x];
+    return x >= 0 && y >= 0 && x < width() && y < height() && inside[y * width() + x];
   }
 
   /** By how much a pixel is darker than its paper; 0 outside. */
   float at(int x, int y) {
-    return inside(x, y) ? dark[y * width + x] : 0;
+    return inside(x, y) ? dark[y * width() + x] : 0;
   }
 
   /** How far off ink counts as near, mm. */
   double nearMm() {
-    return reach() * pixelMm;
+    return reach() * pixelMm();
   }
 
   private int reach() {
-    return Math.max(1, (int) Math.round(NEAR_MM / pixelMm));
+    return Math.max(1, (int) Math.round(NEAR_MM / pixelMm()));
   }
 
   /** The most near to a place, pixels. */
@@ -112,6 +116,6 @@ final class Ink {
 
   /** Where a place, in pixels, lies on the plane, mm. */
   Point mm(double x, double y) {
-    return new Point(first.x() + (left + x) * pixelMm, first.y() - (top + y) * pixelMm);
+    return light.mm(x, y);
   }
 }

@@ -27,10 +27,12 @@ import javax.imageio.stream.ImageInputStream;
  *
  * @param file as the user named it
  * @param picture upright, of type {@link BufferedImage#TYPE_INT_RGB}
+ * @param side so many of the file's pixels each way became one
  * @param camera the same for photos of one camera at one zoom and size, as far as the file says
  * @param focalShare focal length as a share of the picture's diagonal, where the file says it
  */
-record PhotoFile(String file, BufferedImage picture, String camera, OptionalDouble focalShare) {
+record PhotoFile(
+    String file, BufferedImage picture, int side, String camera, OptionalDouble focalShare) {
 
   /** More is refused before it is decoded: it takes up memory and shows no more. */
   private static final long MOST_PIXELS = 100_000_000;
@@ -62,7 +64,8 @@ record PhotoFile(String file, BufferedImage picture, String camera, OptionalDoub
    */
   static PhotoFile read(String file, byte[] bytes) {
     Optional<Metadata> said = metadata(bytes);
-    BufferedImage upright = turned(decoded(bytes, MOST_KEPT, MOST_AT_ONCE), orientation(said));
+    Decoded decoded = decoded(bytes, MOST_KEPT, MOST_AT_ONCE);
+    BufferedImage upright = turned(decoded.picture, orientation(said));
     int width = upright.getWidth();
     int height = upright.getHeight();
     String camera =
@@ -73,16 +76,19 @@ record PhotoFile(String file, BufferedImage picture, String camera, OptionalDoub
             + width
             + "x"
             + height;
-    return new PhotoFile(file, upright, camera, focalShare(said));
+    return new PhotoFile(file, upright, decoded.side, camera, focalShare(said));
   }
 
+  /** As red, green and blue in whole numbers; squares of so many pixels each way became one. */
+  record Decoded(BufferedImage picture, int side) {}
+
   /**
-   * As red, green and blue in whole numbers.
+   * As it is stored.
    *
    * @param mostKept of a picture with more pixels, squares of them become one, their mean
    * @param mostAtOnce what is decoded of such a picture at once
    */
-  static BufferedImage decoded(byte[] bytes, long mostKept, long mostAtOnce) {
+  static Decoded decoded(byte[] bytes, long mostKept, long mostAtOnce) {
     try (ImageInputStream in = ImageIO.createImageInputStream(new ByteArrayInputStream(bytes))) {
       Iterator<ImageReader> readers = ImageIO.getImageReaders(in);
       if (!readers.hasNext()) {
@@ -104,8 +110,9 @@ record PhotoFile(String file, BufferedImage picture, String camera, OptionalDoub
             Math.min(reader.getWidth(0), reader.getHeight(0)) >= LEAST_SIDE,
             "the picture is only %d x %d pixels".formatted(reader.getWidth(0), reader.getHeight(0)),
             "Take it as the camera stores it, not as a preview");
-        int side = (int) Math.ceil(Math.sqrt((double) pixels / mostKept));
-        return side <= 1 ? plain(reader.read(0)) : fewer(reader, side, mostAtOnce);
+        int side = Math.max(1, (int) Math.ceil(Math.sqrt((double) pixels / mostKept)));
+        return new Decoded(
+            side == 1 ? plain(reader.read(0)) : fewer(reader, side, mostAtOnce), side);
       } finally {
         reader.dispose();
       }

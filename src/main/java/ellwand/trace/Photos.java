@@ -5,14 +5,13 @@ import ellwand.geometry.Outline;
 import ellwand.geometry.Point;
 import ellwand.problem.InputException;
 import ellwand.problem.Problem;
-import ellwand.units.Unit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 
-/** From photos or a scan as files to what they show on one plane. */
+/** From photos as files to what they show on one plane. */
 public final class Photos {
 
   /** Each takes up to 66 MB. */
@@ -30,30 +29,11 @@ public final class Photos {
   /** Paper is cut to within 2 mm, so less is not told apart from 100 %. */
   private static final double PRINTED_WITHIN = 0.012;
 
-  /** A hundredth of a mm or so is lost where a scanner's carriage is not quite even. */
-  private static final double SCAN_SHARE = 0.001;
-
   private Photos() {}
 
   /** Whether a file is a picture that can be decoded, by its content. */
   public static boolean looksLike(byte[] bytes) {
     return PhotoFile.looksLike(bytes);
-  }
-
-  /**
-   * A scan from straight above.
-   *
-   * @param dotsPerInch that it was made with
-   * @throws InputException if it is no picture, or a tiny or huge one
-   */
-  public static Straightened scan(String file, byte[] bytes, double dotsPerInch) {
-    PhotoFile photo = decoded(file, bytes);
-    double perMm = dotsPerInch / Unit.INCH.mm();
-    double longest = Math.max(photo.picture().getWidth(), photo.picture().getHeight()) / perMm;
-    Point corner = new Point(0, (photo.picture().getHeight() - 1) / perMm);
-    View scan =
-        new View(file, photo.picture(), new FlatMapping(corner, perMm, longest * SCAN_SHARE));
-    return new Straightened(scan, List.of(scan), List.of(), List.of());
   }
 
   /**
@@ -80,7 +60,7 @@ public final class Photos {
     Box box = papers.stream().map(Outline::box).reduce(Box::union).orElseThrow();
     List<double[]> gains = new Whites(survey, photos, seen).gains();
     return new Straightened(
-        Straightening.picture(views, gains, box), views, papers, List.copyOf(notes));
+        Straightening.picture(views, gains, box), views, papers, List.of(), List.copyOf(notes));
   }
 
   private static View view(PhotoFile photo, Mapping mapping) {

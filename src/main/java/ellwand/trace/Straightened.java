@@ -14,11 +14,16 @@ import java.util.Optional;
  *     mapping is a {@link FlatMapping}; transparent where nothing was seen
  * @param views the photos themselves, to trace in without the loss of straightening; a scan is its
  *     own picture and its only view
- * @param sheets where the paper of the reference sheets lies, which is no piece
+ * @param sheets where the paper of the reference sheets lies, which is no piece; none of scans
+ * @param crosses by which scans were joined
  * @param notes what the user should know, sentences
  */
 public record Straightened(
-    View picture, List<View> views, List<Outline> sheets, List<String> notes) {
+    View picture,
+    List<View> views,
+    List<Outline> sheets,
+    List<SharedCross> crosses,
+    List<String> notes) {
 
   private static final double SLANTED_DEGREES = 42;
 
@@ -27,6 +32,7 @@ public record Straightened(
   public Straightened {
     views = List.copyOf(views);
     sheets = List.copyOf(sheets);
+    crosses = List.copyOf(crosses);
     notes = List.copyOf(notes);
   }
 
@@ -55,6 +61,9 @@ public record Straightened(
     if (best.isEmpty()) {
       return "no photo shows it";
     }
+    if (sheets.isEmpty()) {
+      return "the crosses by which the scans are joined tell no better how they lie";
+    }
     double slant = best.get().slantDegrees(mm);
     if (slant > SLANTED_DEGREES) {
       return String.format(Locale.ROOT, "the photo is taken aslant, by %.0f degrees", slant);
@@ -66,6 +75,13 @@ public record Straightened(
     }
     double cm = sheets.stream().mapToDouble(sheet -> away(sheet, mm)).min().orElse(Double.NaN) / 10;
     return String.format(Locale.ROOT, "it lies %.0f cm from the nearest reference sheet", cm);
+  }
+
+  /** What makes places surer, a sentence without its full stop. */
+  public String remedy() {
+    return sheets.isEmpty()
+        ? "Draw the crosses farther apart, and a third"
+        : "Lay sheets round it on all sides, hold the camera level and nearer, or take more photos";
   }
 
   private static double away(Outline sheet, Point mm) {

@@ -48,15 +48,20 @@ final class Straightening {
    *     same in all
    */
   static View picture(List<View> views, List<double[]> gains, Box sheets) {
-    Box area = area(views, sheets);
     double perMm =
         views.stream()
             .filter(v -> v.shows(sheets.centre()))
             .mapToDouble(v -> v.pixelsPerMm(sheets.centre()))
             .max()
             .orElse(2);
-    perMm = Math.min(perMm, Math.sqrt(MOST_PIXELS / area.area()));
-    Straightening made = new Straightening(views, gains, area, perMm);
+    return picture(views, gains, sheets, perMm);
+  }
+
+  /** The same with so many pixels to the mm, or fewer of a large area. */
+  static View picture(List<View> views, List<double[]> gains, Box sheets, double perMm) {
+    Box area = area(views, sheets);
+    double most = Math.sqrt(MOST_PIXELS / area.area());
+    Straightening made = new Straightening(views, gains, area, Math.min(perMm, most));
     return new View("straightened", made.filled(), made.flat);
   }
 

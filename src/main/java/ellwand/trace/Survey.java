@@ -1,5 +1,6 @@
 package ellwand.trace;
 
+import ellwand.geometry.Motion;
 import ellwand.geometry.Point;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -9,12 +10,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
-import org.ddogleg.optimization.FactoryOptimization;
-import org.ddogleg.optimization.UnconstrainedLeastSquares;
-import org.ddogleg.optimization.derivative.NumericalJacobianForward_DDRM;
 import org.ddogleg.optimization.functions.FunctionNtoM;
 import org.ejml.data.DMatrixRMaj;
-import org.ejml.dense.row.CommonOps_DDRM;
 
 /**
  * Photos, lenses and sheets brought into one frame by least squares over all corners that were
@@ -181,24 +178,8 @@ final class Survey {
     List<Point> all = seen.sheet().corners();
     List<Point> paper = seen.corners().keySet().stream().map(all::get).toList();
     List<Point> mm = seen.corners().values().stream().map(camera::mmAt).toList();
-    Point a = middle(paper);
-    Point b = middle(mm);
-    double dot = 0;
-    double cross = 0;
-    for (int i = 0; i < mm.size(); i++) {
-      Point p = paper.get(i).minus(a);
-      Point q = mm.get(i).minus(b);
-      dot += p.dot(q);
-      cross += p.cross(q);
-    }
-    double turn = Math.atan2(cross, dot);
-    Point at = b.minus(LaidSheet.flat(seen.sheet(), 0, 0, turn).onPlane(a));
-    return LaidSheet.flat(seen.sheet(), at.x(), at.y(), turn);
-  }
-
-  private static Point middle(List<Point> points) {
-    Point sum = points.stream().reduce(new Point(0, 0), Point::plus);
-    return sum.times(1.0 / points.size());
+    Motion to = Motion.onto(paper, mm);
+    return LaidSheet.flat(seen.sheet(), to.x(), to.y(), Math.toRadians(to.turnDegrees()));
   }
 
   private void gather() {
@@ -321,15 +302,7 @@ final class Survey {
   }
 
   private void solve() {
-    Off off = new Off();
-    UnconstrainedLeastSquares<DMatrixRMaj> solver =
-        FactoryOptimization.levenbergMarquardt(null, false);
-    solver.setFunction(off, null);
-    solver.initialize(new double[numbers()], 1e-12, 1e-12);
-    for (int round = 0; round < 100 && !solver.iterate(); round++) {
-      // Until it stands still.
-    }
-    take(solver.getParameters().clone());
+    take(LeastSquares.solved(new Off()));
   }
 
   private void take(double[] changes) {
@@ -363,15 +336,7 @@ final class Survey {
     double squares = corners.stream().mapToDouble(c -> offPx(c) * offPx(c)).sum();
     int free = Math.max(1, 2 * corners.size() - numbers());
     cornerPx = Math.max(BEST_CORNER_PX, Math.sqrt(squares / free));
-    Off off = new Off();
-    DMatrixRMaj slopes = new DMatrixRMaj(off.getNumOfOutputsM(), off.getNumOfInputsN());
-    new NumericalJacobianForward_DDRM(off).process(new double[numbers()], slopes);
-    DMatrixRMaj normal = new DMatrixRMaj(numbers(), numbers());
-    CommonOps_DDRM.multTransA(slopes, slopes, normal);
-    covariance = new DMatrixRMaj(numbers(), numbers());
-    if (!CommonOps_DDRM.invert(normal, covariance)) {
-      throw new IllegalStateException("a survey that nothing holds");
-    }
+    covariance = LeastSquares.open(new Off());
   }
 
   /** Whether the sheets tell how a photo's lens bends, or only what is usual does. */
@@ -390,10 +355,7 @@ final class Survey {
 
   /** The same as a mapping that knows how far it can be trusted. */
   CameraMapping mapping(int shot) {
-    int[] numbers = numbersOf(shot);
-    DMatrixRMaj open = new DMatrixRMaj(numbers.length, numbers.length);
-    CommonOps_DDRM.extract(covariance, numbers, numbers.length, numbers, numbers.length, open);
-    return new CameraMapping(cameras[shot], open.data);
+    return new CameraMapping(cameras[shot], LeastSquares.part(covariance, numbersOf(shot)));
   }
 
   LaidSheet laid(ReferenceSheet sheet) {

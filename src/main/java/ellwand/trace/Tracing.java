@@ -110,8 +110,7 @@ public final class Tracing {
                   most,
                   straight.reason(worst)),
               worst,
-              "Lay sheets round it on all sides, hold the camera level and nearer, or take more"
-                  + " photos"));
+              straight.remedy()));
     }
     if (usual > BLURRED_MM) {
       doubts.add(
@@ -178,7 +177,8 @@ public final class Tracing {
           new TracedPaper.Doubt(
               "it runs out of the picture " + side(patch, x / count, y / count),
               at,
-              "Take a photo with all of it and some ground round it, or more photos that overlap"));
+              "Take a photo or scan with all of it and some ground round it, or several that"
+                  + " overlap"));
     }
   }
 

@@ -2,6 +2,8 @@ package ellwand.trace;
 
 import ellwand.geometry.Point;
 import java.awt.image.BufferedImage;
+import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * A picture of the plane, and how its pixels lie on it.
@@ -18,6 +20,16 @@ public record View(String file, BufferedImage picture, Mapping mapping) {
         && pixel.y() >= 0
         && pixel.x() <= picture.getWidth() - 1
         && pixel.y() <= picture.getHeight() - 1;
+  }
+
+  /** Of the picture, on the plane, one after another. */
+  public List<Point> corners() {
+    double right = picture.getWidth() - 1;
+    double below = picture.getHeight() - 1;
+    return Stream.of(
+            new Point(0, 0), new Point(0, below), new Point(right, below), new Point(right, 0))
+        .map(mapping::mmAt)
+        .toList();
   }
 
   /** How many pixels a millimetre has at a place on the plane, in its worst direction. */

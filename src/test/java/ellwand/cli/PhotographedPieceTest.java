@@ -10,6 +10,7 @@ import ellwand.geometry.Point;
 import ellwand.pattern.Edge;
 import ellwand.pattern.Piece;
 import ellwand.trace.PhotographedTable;
+import ellwand.trace.ScannedTable;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -127,6 +128,29 @@ class PhotographedPieceTest {
     assertEquals(2, edge.code());
     assertTrue(edge.err().contains("has no edge 'A to Q'. Its edges are"), edge.err());
     assertFalse(Files.exists(out));
+  }
+
+  @Test
+  void scansAreJoinedOrAskedFor() throws IOException {
+    List<byte[]> halves = ScannedTable.strip().halves();
+    Path low = Files.write(folder.resolve("low.jpg"), halves.get(0));
+    Path high = Files.write(folder.resolve("high.jpg"), halves.get(1));
+    Path out = folder.resolve("strip.yaml");
+    Ran ran = Ran.of("convert", low, high, "--dpi", 150, "--out", out);
+    assertEquals(0, ran.code(), ran.err());
+    assertTrue(ran.err().contains("2 scans are joined by crosses"), ran.err());
+    // As it was drawn; see ScannedTable.strip.
+    straightEdge(piece(out), Math.hypot(150, 6));
+    straightEdge(piece(out), Math.hypot(110, 10));
+    String picture = Files.readString(folder.resolve("strip-photo.svg"));
+    assertTrue(picture.contains("class=\"cross\""), "crosses are drawn");
+
+    Path again = folder.resolve("again.yaml");
+    Path without = Files.write(folder.resolve("without.jpg"), ScannedTable.bare());
+    Ran refused = Ran.of("convert", low, without, "--dpi", 150, "--out", again);
+    assertEquals(2, refused.code());
+    assertTrue(refused.err().contains("without.jpg: it cannot be told how"), refused.err());
+    assertFalse(Files.exists(again));
   }
 
   @Test

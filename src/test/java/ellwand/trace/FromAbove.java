@@ -30,6 +30,6 @@ final class FromAbove {
             new Point(
                 -(camera.widthPx() - 1) / 2.0 / perMm, (camera.heightPx() - 1) / 2.0 / perMm));
     View view = new View("table", argb, new FlatMapping(corner, perMm, 0.2));
-    return new Straightened(view, List.of(view), List.of(), List.of());
+    return new Straightened(view, List.of(view), List.of(), List.of(), List.of());
   }
 }

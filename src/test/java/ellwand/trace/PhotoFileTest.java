@@ -139,7 +139,9 @@ class PhotoFileTest {
     }
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     ImageIO.write(large, "png", out);
-    BufferedImage fewer = PhotoFile.decoded(out.toByteArray(), 80_000, 6100);
+    PhotoFile.Decoded read = PhotoFile.decoded(out.toByteArray(), 80_000, 6100);
+    assertEquals(3, read.side());
+    BufferedImage fewer = read.picture();
     assertEquals(333, fewer.getWidth());
     assertEquals(233, fewer.getHeight());
     for (int at : new int[] {0, 1, 100, 232}) {

@@ -118,7 +118,7 @@ class TracingTest {
         FromAbove.seen(Scene.Ground.WOOD, front.box().centre(), 0, paper(front, Scene.Paper.WHITE));
     Outline sheet = Outline.of(new Box(180, 100, 390, 250));
     Straightened with =
-        new Straightened(without.picture(), without.views(), List.of(sheet), List.of());
+        new Straightened(without.picture(), without.views(), List.of(sheet), List.of(), List.of());
     TracedPaper traced = Tracing.of(with).get(0);
     assertTrue(doubts(traced).contains("a reference sheet lies on it"), doubts(traced));
   }

@@ -14,8 +14,10 @@ import ellwand.trace.DrawnArrow;
 import ellwand.trace.NamedEdge;
 import ellwand.trace.Nick;
 import ellwand.trace.PaperPiece;
+import ellwand.trace.SharedCross;
 import ellwand.trace.Straightened;
 import ellwand.trace.TracedPaper;
+import ellwand.trace.View;
 import ellwand.units.Length;
 import ellwand.units.Unit;
 import java.util.ArrayList;
@@ -24,7 +26,8 @@ import java.util.Locale;
 
 /**
  * A straightened photo with what was traced in it: the outline with its corners, edges and their
- * lengths, notches, how far off a place may be, and where and why that is too far.
+ * lengths, notches, how far off a place may be, and where and why that is too far; of scans that
+ * were joined how each lies, and the crosses.
  */
 public final class ControlPicture {
 
@@ -34,6 +37,8 @@ public final class ControlPicture {
   private static final Colour NOTCH = new Colour(0xD55E00);
 
   private static final Colour GRAIN = new Colour(0x009E73);
+
+  private static final Colour JOINED = new Colour(0xCC79A7);
 
   /** Of the longer side of what is shown. */
   private static final double LETTERS = 0.016;
@@ -54,6 +59,11 @@ public final class ControlPicture {
     Box all = pieces.get(0).rim().box();
     for (TracedPaper piece : pieces) {
       all = all.union(piece.rim().box());
+    }
+    if (!straight.crosses().isEmpty()) {
+      for (View scan : straight.views()) {
+        all = all.union(Box.around(scan.corners()));
+      }
     }
     double longer = Math.max(all.length(), all.width());
     this.em = longer * LETTERS;
@@ -79,6 +89,9 @@ public final class ControlPicture {
   }
 
   private Drawing drawing(String title, List<String> remarks) {
+    if (!straight.crosses().isEmpty()) {
+      scans();
+    }
     for (TracedPaper piece : pieces) {
       draw(piece);
     }
@@ -100,6 +113,23 @@ public final class ControlPicture {
             .strongly());
     Box frame = new Box(shown.minX() - em, y, shown.maxX() + em, shown.maxY() + 3.5 * em);
     return new Drawing(title, frame, items);
+  }
+
+  /** The border of each scan, and by how much the crosses miss each other. */
+  private void scans() {
+    for (View scan : straight.views()) {
+      items.add(Item.Lines.closed("scan", Ink.line(JOINED, em / 10), scan.corners()));
+    }
+    for (SharedCross cross : straight.crosses()) {
+      circle("cross", cross.at(), em, JOINED);
+      items.add(
+          Item.Text.of(
+              "cross",
+              String.format(Locale.ROOT, "%.1f mm", cross.offMm()),
+              cross.at().plus(new Point(1.2 * em, 0.5 * em)),
+              em,
+              Item.Anchor.START));
+    }
   }
 
   private void draw(TracedPaper traced) {
@@ -156,13 +186,17 @@ public final class ControlPicture {
             .in(GRAIN));
   }
 
-  private void ring(Point at) {
+  private void circle(String kind, Point at, double radius, Colour colour) {
     List<Point> round = new ArrayList<>();
     for (int i = 0; i < 32; i++) {
       double turn = 2 * Math.PI * i / 32;
-      round.add(at.plus(new Point(Math.cos(turn), Math.sin(turn)).times(1.6 * em)));
+      round.add(at.plus(new Point(Math.cos(turn), Math.sin(turn)).times(radius)));
     }
-    items.add(Item.Lines.closed("doubt", Ink.line(NOTCH, em / 4), round));
+    items.add(Item.Lines.closed(kind, Ink.line(colour, em / 4), round));
+  }
+
+  private void ring(Point at) {
+    circle("doubt", at, 1.6 * em, NOTCH);
     items.add(
         Item.Text.of(
                 "doubt",

@@ -33,11 +33,11 @@ export function photos(desk, place) {
     });
   }},
   h('div', {class: 'row'},
-      h('label', {}, 'Photos of the same table, or one scan; chosen or dropped here', h('input', {type: 'file', name: 'photos', accept: 'image/jpeg,image/png,.jpg,.jpeg,.png', multiple: true, required: true})),
-      h('label', {}, 'Dots per inch, of a scan', h('input', {name: 'dots', size: 8, inputmode: 'numeric', placeholder: 'none for photos'})),
+      h('label', {}, 'Photos of the same table, or scans of one piece; chosen or dropped here', h('input', {type: 'file', name: 'photos', accept: 'image/jpeg,image/png,.jpg,.jpeg,.png', multiple: true, required: true})),
+      h('label', {}, 'Dots per inch, of scans', h('input', {name: 'dots', size: 8, inputmode: 'numeric', placeholder: 'none for photos'})),
       h('button', {type: 'submit'}, 'Look at them')), told, wrong,
   h('p', {class: 'hint'}, 'Lay the paper piece flat on a dark table, with reference sheets beside it, and photograph it from above. Print the sheets at 100 % on ',
-      ...['A4', 'Letter'].flatMap((paper, i) => [i ? ' or ' : '', h('a', {href: '/reference?' + new URLSearchParams({paper}), target: '_blank', rel: 'noopener'}, paper)]), ' paper; their first page says how.'));
+      ...['A4', 'Letter'].flatMap((paper, i) => [i ? ' or ' : '', h('a', {href: '/reference?' + new URLSearchParams({paper}), target: '_blank', rel: 'noopener'}, paper)]), ' paper; their first page says how. Scans of a piece that is larger than the glass are joined by crosses drawn on it, at least two that each scan has in common with another.'));
   dropped(form, files => { form.elements.photos.files = files; form.requestSubmit(); });
   return h('section', {}, h('h2', {}, 'From photos of paper pieces'), form);
 }
