@@ -106,9 +106,12 @@ final class ClothWords {
               "Pieces may lie up to %.1f degrees off the grain.",
               cloth.grainToleranceDegrees()));
     }
-    if (cloth.selvedgeMm() > 0) {
+    List<Zone> fromSelvedge =
+        marker.zones().stream().filter(zone -> fromSelvedge(marker, zone)).toList();
+    if (cloth.selvedgeMm() > 0 && !fromSelvedge.isEmpty()) {
       words.add(
-          "Measurements across start inside the selvedges, "
+          (fromSelvedge.size() < marker.zones().size() ? "Where it is opened, m" : "M")
+              + "easurements across start inside the selvedges, "
               + shown.length(cloth.selvedgeMm())
               + " from each edge of the cloth.");
     }
@@ -116,8 +119,8 @@ final class ClothWords {
       words.add(
           "A fusing margin of "
               + shown.length(cloth.fusingMarginMm())
-              + " is kept all round each piece, so that it can be fused before it is cut out: begin the"
-              + " marker that far from the cut end, and leave as much beyond its other end.");
+              + " is kept all round each piece, so that it can be fused before it is cut out: begin"
+              + " the marker that far from the cut end, and leave as much beyond its other end.");
     }
     return words;
   }
@@ -137,6 +140,12 @@ final class ClothWords {
     return marker.zones().stream().anyMatch(z -> z.foldEdges().contains(Zone.Side.LOW_X))
         ? "fold"
         : cutAllRound(marker) ? "near end" : "cut end";
+  }
+
+  /** Whether distances across a zone are measured from the side of the cloth, not from a fold. */
+  static boolean fromSelvedge(Marker marker, Zone zone) {
+    boolean opened = zone.plies() == 1 && zone.box().minY() <= 0;
+    return !zone.foldEdges().contains(Zone.Side.LOW_Y) && (opened || !marker.fold().hasBorder());
   }
 
   /** Whether it is a remnant without selvedges, of any shape. */

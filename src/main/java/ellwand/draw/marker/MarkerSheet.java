@@ -256,8 +256,9 @@ final class MarkerSheet {
     return "Heavy line: cut here. Dashed line: sew here. Short strokes: notches. "
         + arrow
         + folded
-        + (marker.lay().cloth().repeat().isPresent()
-            ? "Light lines: middles of the stripes. Rings: places that lie where the job asks. "
+        + (marker.lay().cloth().repeat().isPresent() ? "Light lines: middles of the stripes. " : "")
+        + (laid.stream().anyMatch(copy -> !copy.marks().isEmpty())
+            ? "Rings: places that lie where the job asks. "
             : "")
         + String.format(
             Locale.ROOT,

@@ -102,11 +102,10 @@ record PlacementTable(Marker marker, List<Laid> laid, Shown shown) {
 
   /** What distances across are measured from in a zone. */
   String across(Zone zone) {
-    boolean opened = zone.plies() == 1 && zone.box().minY() <= 0;
     if (zone.foldEdges().contains(Zone.Side.LOW_Y)) {
       return "across is measured from the fold";
     }
-    if (marker.fold().hasBorder() && !opened) {
+    if (!ClothWords.fromSelvedge(marker, zone)) {
       return "across is measured from the first fold";
     }
     if (marker.lay().cloth().selvedgeMm() == 0) {
@@ -190,9 +189,9 @@ record PlacementTable(Marker marker, List<Laid> laid, Shown shown) {
             + ".");
     if (laid.stream().anyMatch(PlacementTable::leans)) {
       notes.add(
-          "A piece with degrees is turned so far off its grain, to the left or the right as seen from"
-              + " above (1 degree is 1.7 in 100), and slid until its nearest points lie at both"
-              + " distances under from.");
+          "A piece with degrees is turned so far off its grain, to the left or the right as seen"
+              + " from above (1 degree is 1.7 in 100), and slid until its nearest points lie at"
+              + " both distances under from.");
     }
     notes.add(
         "Tops point away from the "

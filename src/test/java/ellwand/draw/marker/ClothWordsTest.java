@@ -133,6 +133,29 @@ class ClothWordsTest {
     assertTrue(svg(cut).contains("Numbers run from the cut end."));
   }
 
+  @Test
+  void theSelvedgeIsToldOnlyWhereAcrossIsMeasuredFromIt() {
+    String selvedge = "easurements across start inside the selvedges, 1.0 cm from each edge";
+    for (Fold fold : List.of(Fold.LENGTHWISE, Fold.PART, Fold.DOUBLE)) {
+      Cloth cloth = plain(fold);
+      LaidCloth laid = LaidCloth.of(cloth, fold, fold == Fold.LENGTHWISE ? 500 : 300);
+      assertFalse(told(paired(cloth, laid)).contains(selvedge), fold.words());
+    }
+    Cloth across = plain(Fold.CROSSWISE);
+    String told = told(paired(across, LaidCloth.of(across, Fold.CROSSWISE)));
+    assertTrue(told.contains("M" + selvedge), told);
+    String jacket = told(Samples.jacket());
+    assertTrue(jacket.contains("Where it is opened, m" + selvedge), jacket);
+  }
+
+  @Test
+  void ringsAreExplainedWhereThereAreSome() {
+    Cloth barred = plain(Fold.PART).repeating(Repeat.even(60, 40, 0, 10));
+    String svg = svg(paired(barred, LaidCloth.of(barred, Fold.PART, 200)));
+    assertTrue(svg.contains("Light lines: middles of the stripes."));
+    assertFalse(svg.contains("Rings:"));
+  }
+
   private static String svg(Marker marker) {
     return new String(
             MarkerDrawing.of(marker, Samples.figures(marker), Samples.head(marker), Unit.CM).svg(),

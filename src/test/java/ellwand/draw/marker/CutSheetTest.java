@@ -71,7 +71,8 @@ class CutSheetTest {
     assertTrue(text.contains("Take care – Close a rotary cutter"), text);
     assertTrue(text.contains("jacket, all cloths"), text);
     assertTrue(text.contains(" to buy "), text);
-    assertTrue(text.contains("Measurements across start inside the selvedges, "), text);
+    assertTrue(
+        text.contains("Where it is opened, measurements across start inside the selvedges"), text);
   }
 
   @Test
