@@ -82,6 +82,20 @@ class ConvertCommandTest {
   }
 
   @Test
+  void aStyleThatIsTakenForAJobIsSaidToBeOne() {
+    Ran.of("convert", LAYERS, "--allowance", "1cm", "--out", out());
+    Ran ran = Ran.of("draw", out());
+    assertEquals(2, ran.code());
+    assertEquals(
+        out()
+            + ":1: this is a style alone, which says nothing of cloths. Name it in a job that has"
+            + " cloths:, as style: {file: "
+            + out().getFileName()
+            + "}.\n",
+        ran.err());
+  }
+
+  @Test
   void aJobLaysWhatWasConverted() throws IOException {
     Ran.of("convert", LAYERS, "--allowance", "1cm", "--out", out());
     Path job = folder.resolve("job.yaml");

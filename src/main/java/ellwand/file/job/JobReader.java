@@ -74,6 +74,15 @@ public final class JobReader {
   static Job read(Sheet sheet, JobShape shape) {
     List<Problem> problems = new ArrayList<>(shape.problems());
     Spot root = Spot.root(sheet, problems);
+    if (problems.isEmpty()
+        && root.get("style").present()
+        && !root.holds(
+            root.node().has("cloths") || root.node().has("order"),
+            "this is a style alone, which says nothing of cloths",
+            "Name it in a job that has cloths:, as style: {file: %s}"
+                .formatted(Path.of(sheet.origin().path()).getFileName()))) {
+      throw new InputException(problems);
+    }
     for (String section : List.of("unit", "style", "cloths")) {
       // Not in the schema, since an order with given lengths has none of them.
       root.holds(root.node().has(section), "the job has no " + section + ":", "Add it");
