@@ -36,7 +36,7 @@ final class ShapeWords {
     JsonNode schema = message.getSchemaNode();
     String entry = entry(at, root);
     return switch (message.getType()) {
-      case "additionalProperties" -> unknown(Names.shown(message.getProperty()), entry, keys(rule));
+      case "additionalProperties" -> unknown(message, entry, keys(rule));
       case "required" -> missing(entry, message.getProperty(), rule);
       case "type" ->
           Problem.of(
@@ -61,10 +61,18 @@ final class ShapeWords {
     };
   }
 
-  private static Problem unknown(String key, String entry, List<String> known) {
+  private static Problem unknown(ValidationMessage message, String entry, List<String> known) {
+    String key = Names.shown(message.getProperty());
+    // What YAML makes of {along: 4,5 %}: an entry without anything after it.
+    JsonNode value = message.getInstanceNode().path(message.getProperty());
+    boolean decimals =
+        value.isValueNode()
+            && value.asText("").isEmpty()
+            && !key.isEmpty()
+            && Character.isDigit(key.charAt(0));
     return Problem.of(
         entry + " has no entry called " + key + ":",
-        !key.isEmpty() && Character.isDigit(key.charAt(0))
+        decimals
             ? "If it belongs to the number before it, write a point and no comma: 0.5 m"
             : Spelling.nearest(key, known)
                 .map(k -> "Perhaps " + k + ": is meant")
