@@ -152,6 +152,8 @@ public final class Desk implements AutoCloseable {
     config.routes.post("/jobs/drawing", Desk::draw);
     new PhotoRoutes().in(config);
     config.routes.get("/job", request -> json(request, job(request).json()));
+    // Refused before news begin: a page tries again for ever where they have.
+    config.routes.before("/job/news", this::job);
     config.routes.sse("/job/news", tab -> job(tab.ctx()).tabs().add(tab));
     config.routes.post("/job/edit", this::edit);
     config.routes.post("/job/undo", request -> step(request, true));

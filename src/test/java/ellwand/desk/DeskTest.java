@@ -403,6 +403,8 @@ class DeskTest {
         maker.post("/job/table/lay?cloth=lining&" + JOB, "{\"way\":\"crosswise fold\"}").status());
     assertEquals(404, maker.post("/job/table/undo?cloth=velvet&" + JOB, "{}").status());
     assertEquals(404, maker.get("/job?name=nothing.yaml").status());
+    Visitor page = maker.with("Accept", "text/event-stream");
+    assertEquals(404, page.get("/job/news?name=nothing.yaml").status());
   }
 
   @Test
