@@ -86,7 +86,7 @@ final class ClothsReader {
         tolerance.text().flatMap(t -> tolerance.attempt(() -> Degrees.parse(t))).orElse(0.0);
     List<Fold> folds = folds(spot.get("fold"), tubular, direction);
     Shrinkage shrinkage = shrinkage(spot.get("shrinkage"));
-    List<Flaw> flaws = FlawsReader.read(spot);
+    List<Flaw> flaws = FlawsReader.read(spot, tubular);
     Optional<Wishes> wishes = WishesReader.read(spot);
     Spot priceSpot = spot.get("price");
     ClothPrice price =

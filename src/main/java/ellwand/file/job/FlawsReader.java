@@ -2,6 +2,7 @@ package ellwand.file.job;
 
 import ellwand.cloth.Flaw;
 import ellwand.file.source.Spot;
+import ellwand.geometry.Box;
 import ellwand.geometry.Outline;
 import ellwand.geometry.Point;
 import ellwand.geometry.Region;
@@ -14,7 +15,13 @@ final class FlawsReader {
 
   private FlawsReader() {}
 
-  static List<Flaw> read(Spot cloth) {
+  /**
+   * Those that are right, a cut end first.
+   *
+   * @param tubular whether the cloth is a tube, whose back goes on beyond its width
+   */
+  static List<Flaw> read(Spot cloth, boolean tubular) {
+    Optional<Double> across = cloth.get("width").length().map(mm -> tubular ? 2 * mm : mm);
     List<Flaw> flaws = new ArrayList<>();
     List<Point> end = points(cloth.get("cut-end"));
     if (end.size() > 1
@@ -27,9 +34,18 @@ final class FlawsReader {
       flaws.add(Flaw.cutEnd(end));
     }
     for (Spot spot : cloth.get("flaws").items()) {
-      flaw(spot, "flaw " + (flaws.size() + 1)).ifPresent(flaws::add);
+      flaw(spot, "flaw " + (flaws.size() + 1))
+          .filter(flaw -> across.isEmpty() || lies(flaw.outline().box(), across.get(), spot))
+          .ifPresent(flaws::add);
     }
     return flaws;
+  }
+
+  private static boolean lies(Box flaw, double acrossMm, Spot spot) {
+    return spot.holds(
+        flaw.maxY() > 0 && flaw.minY() < acrossMm,
+        "the flaw lies beside the cloth",
+        "Measure it along the cloth first, then across it from one edge");
   }
 
   private static Optional<Flaw> flaw(Spot spot, String usual) {

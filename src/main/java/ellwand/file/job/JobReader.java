@@ -89,7 +89,7 @@ public final class JobReader {
     }
     List<Cloth> cloths = new ClothsReader(shape).read(root.get("cloths"));
     List<Remnant> remnants =
-        new RemnantsReader(shape).read(root.get("remnants"), root.get("cloths").entries().keySet());
+        new RemnantsReader(shape).read(root.get("remnants"), root.get("cloths"));
     Optional<Style> style =
         new StyleReader(shape)
             .read(root.get("style"), root.get("sizes"), root.get("cloths").entries().keySet());

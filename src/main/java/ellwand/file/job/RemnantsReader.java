@@ -23,9 +23,9 @@ final class RemnantsReader {
   /**
    * Those that are right, in the order written.
    *
-   * @param cloths names that remnants may be pieces of
+   * @param cloths that remnants may be pieces of
    */
-  List<Remnant> read(Spot remnants, Set<String> cloths) {
+  List<Remnant> read(Spot remnants, Spot cloths) {
     List<Remnant> read = new ArrayList<>();
     remnants
         .entries()
@@ -39,15 +39,16 @@ final class RemnantsReader {
     return read;
   }
 
-  private static Optional<Remnant> remnant(String name, Spot spot, Set<String> cloths) {
+  private static Optional<Remnant> remnant(String name, Spot spot, Spot cloths) {
+    Set<String> names = cloths.entries().keySet();
     int before = spot.problems().size();
     Spot of = spot.get("cloth");
-    String cloth = of.text().orElseGet(() -> cloths.stream().findFirst().orElse(""));
+    String cloth = of.text().orElseGet(() -> names.stream().findFirst().orElse(""));
     of.holds(
-        cloths.contains(cloth),
+        names.contains(cloth),
         "no cloth is called " + Names.shown(cloth),
-        "Use one of " + String.join(", ", cloths));
-    List<Flaw> flaws = FlawsReader.read(spot);
+        "Use one of " + String.join(", ", names));
+    List<Flaw> flaws = FlawsReader.read(spot, cloths.get(cloth).get("tubular").isTrue());
     if (spot.get("outline").present()) {
       spot.holds(
           !spot.get("length").present() && !spot.get("width").present(),

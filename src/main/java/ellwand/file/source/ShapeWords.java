@@ -23,6 +23,10 @@ final class ShapeWords {
           "array", "a list, each of its lines beginning with a hyphen",
           "object", "entries below it, set in, each with a name and a colon");
 
+  /** What words of the cutting table are called in a job. */
+  private static final Map<String, String> MEANT =
+      Map.of("nap", "direction", "seam allowance", "allowance", "quantity", "cut");
+
   private ShapeWords() {}
 
   /**
@@ -74,7 +78,9 @@ final class ShapeWords {
         entry + " has no entry called " + key + ":",
         decimals
             ? "If it belongs to the number before it, write a point and no comma: 0.5 m"
-            : Spelling.nearest(key, known)
+            : Optional.ofNullable(MEANT.get(key))
+                .filter(known::contains)
+                .or(() -> Spelling.nearest(key, known))
                 .map(k -> "Perhaps " + k + ": is meant")
                 .orElse("Use " + String.join(", ", known)));
   }
