@@ -152,7 +152,7 @@ class ShelfRunTest {
               25 + random.nextInt(80),
               25 + random.nextInt(80),
               random.nextInt(60),
-              random.nextInt(60),
+              random.nextInt(25),
               1 + random.nextInt(8)));
     }
     String job =
