@@ -61,6 +61,12 @@ public record Outline(List<Point> points) {
             new Point(box.minX(), box.maxY())));
   }
 
+  /** Of the first point, which tells most outlines apart: they are looked up often. */
+  @Override
+  public int hashCode() {
+    return 31 * points.size() + points.get(0).hashCode();
+  }
+
   /** Positive for counter-clockwise rings; the shoelace formula. */
   static double signedArea(List<Point> ring) {
     double twice = 0;

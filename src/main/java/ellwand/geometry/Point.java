@@ -1,7 +1,20 @@
 package ellwand.geometry;
 
-/** A place, or a direction, in mm. */
+/**
+ * A place, or a direction, in mm. Equality is written out: a record's own is code made at run time,
+ * which costs every cold command some hundredths of a second.
+ */
 public record Point(double x, double y) {
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Point p && Double.compare(x, p.x) == 0 && Double.compare(y, p.y) == 0;
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * Double.hashCode(x) + Double.hashCode(y);
+  }
 
   public Point plus(Point other) {
     return new Point(x + other.x, y + other.y);

@@ -40,6 +40,12 @@ public record Placement(
     FREE
   }
 
+  /** Of its outline and form: the whole piece would take long. */
+  @Override
+  public int hashCode() {
+    return 31 * drawn.cutting().hashCode() + form.hashCode();
+  }
+
   static Placement of(Cloth cloth, Wanted wanted, Form form, Hand hand) {
     return new Placement(
         wanted,

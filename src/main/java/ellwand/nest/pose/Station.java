@@ -40,6 +40,12 @@ public record Station(
     placements = List.copyOf(placements);
   }
 
+  /** Of its figures, in which stations differ: all that lies there would take long. */
+  @Override
+  public int hashCode() {
+    return 31 * Double.hashCode(longestMm) + Double.hashCode(areaMm2);
+  }
+
   /**
    * Cloth that everything served on one stretch is expected to take, mm: its longest placement at
    * least, and as much as usually fills the fullest bands, or all of them together.

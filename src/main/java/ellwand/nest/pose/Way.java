@@ -15,6 +15,12 @@ public record Way(Pose pose, Lattice x, Lattice y, double lowY, double highY) {
   /** Farther than any cloth is long: a lattice of such steps has one place on it, mm. */
   private static final double BEYOND_MM = 1e6;
 
+  /** Of the outline, which tells most ways apart. */
+  @Override
+  public int hashCode() {
+    return pose.outline().hashCode();
+  }
+
   /** At one place. */
   public static Lattice only(double mm) {
     return new Lattice(BEYOND_MM, mm);
