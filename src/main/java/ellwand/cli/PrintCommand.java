@@ -144,7 +144,7 @@ final class PrintCommand implements Callable<Integer> {
     Request request = search.request(main.stop());
     LaidJob laid;
     try (Console console = Console.open(spec.commandLine().getErr(), request.effort(), shown);
-        Workshop workshop = new OwnCores(new MarkerCraft(), search.cores())) {
+        Workshop workshop = new OwnCores(new MarkerCraft(read), search.cores())) {
       laid = LayRun.make(job, shown, request.with(console), read.hands(workshop, search.seeds()));
     }
     return write(laid, plot, how, shown);

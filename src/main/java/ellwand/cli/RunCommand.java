@@ -121,7 +121,7 @@ abstract class RunCommand<J> implements Callable<Integer> {
     RunFolder folder = RunFolder.at(file.folder(folderEnding));
     Answer answer;
     try (Console console = Console.open(err, request.effort(), shown);
-        Workshop workshop = helpers.workshop(new MarkerCraft(), search.cores(), err)) {
+        Workshop workshop = helpers.workshop(new MarkerCraft(read), search.cores(), err)) {
       answer = make(job, shown, request.with(console), read.hands(workshop, search.seeds()));
     }
     write(answer, folder, err);

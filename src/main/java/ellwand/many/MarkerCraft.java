@@ -21,6 +21,14 @@ public final class MarkerCraft implements Craft {
 
   private record Known(JobFiles files, Job job) {}
 
+  /** For the tasks of any job. */
+  public MarkerCraft() {}
+
+  /** The same for whoever has read the job of the first tasks already. */
+  public MarkerCraft(JobFiles.Read<?> read) {
+    known = read.style().map(job -> new Known(read.files(), job)).orElse(null);
+  }
+
   @Override
   public byte[] work(Task task, Stop stop, Consumer<byte[]> news) {
     if (!task.kind().equals(MarkerTask.KIND)) {

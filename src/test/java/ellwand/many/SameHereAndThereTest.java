@@ -202,6 +202,8 @@ class SameHereAndThereTest {
     byte[] one = workshop.give(task.apply(1), news -> {}).done().join();
     byte[] again = new MarkerCraft().work(task.apply(1), new Stop(), news -> {});
     assertArrayEquals(one, again);
+    byte[] told = new MarkerCraft(read).work(task.apply(1), new Stop(), news -> {});
+    assertArrayEquals(one, told);
     assertEquals(read.files().files().keySet(), job("weir-jacket").files().files().keySet());
   }
 
