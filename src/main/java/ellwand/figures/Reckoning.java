@@ -30,7 +30,8 @@ final class Reckoning {
   }
 
   Figures figures(List<String> cautions, List<FoldTried> foldsTried, Optional<Marker> shortest) {
-    Handling handling = Handling.of(marker);
+    List<FreePlace> free = FreePlace.of(marker);
+    Handling handling = Handling.of(marker, free);
     double clothLength = marker.clothLengthMm();
     double toBuy = Buying.lengthMm(cloth, clothLength);
     double wanted = marker.lay().wantedAreaMm2();
@@ -48,7 +49,7 @@ final class Reckoning {
             pieces(),
             names(c -> doubled(c) && (c.form() == Form.WHOLE || c.form() == Form.OPENED)),
             names(c -> foldedElsewhere() && !doubled(c)),
-            leftOvers(),
+            free.stream().map(LeftOver::of).toList(),
             WorstMatch.of(marker)),
         whollyOpened() ? withReason(cautions) : cautions,
         foldsTried,
@@ -119,9 +120,5 @@ final class Reckoning {
         .filter(which)
         .map(c -> new CopyName(c.piece(), c.size(), c.garment()))
         .toList();
-  }
-
-  private List<LeftOver> leftOvers() {
-    return FreePlace.of(marker).stream().map(LeftOver::of).toList();
   }
 }

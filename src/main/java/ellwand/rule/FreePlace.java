@@ -35,6 +35,11 @@ public record FreePlace(Zone zone, Box box) {
     return of(marker).stream().max(Comparator.comparingDouble(FreePlace::areaMm2));
   }
 
+  /** How large the largest of some is, all its plies, square mm; 0 if there is none. */
+  static double largestMm2(List<FreePlace> free) {
+    return free.stream().mapToDouble(FreePlace::areaMm2).max().orElse(0);
+  }
+
   /**
    * The largest, then the largest beside that, and so on.
    *

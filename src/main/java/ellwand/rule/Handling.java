@@ -48,7 +48,16 @@ public record Handling(
 
   /** Works out all of it. */
   public static Handling of(Marker marker) {
-    double largest = OneLeftOver.largestMm2(marker);
+    return of(marker, FreePlace.of(marker));
+  }
+
+  /**
+   * The same where it is known what is left over.
+   *
+   * @param free as {@link FreePlace#of} finds it
+   */
+  public static Handling of(Marker marker, List<FreePlace> free) {
+    double largest = FreePlace.largestMm2(free);
     List<Double> cuts = StraightCuts.placesMm(marker);
     List<Copy> small = SmallOffEnd.small(marker);
     double length = marker.lengthMm();

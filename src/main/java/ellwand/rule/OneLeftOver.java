@@ -29,14 +29,9 @@ final class OneLeftOver {
     return Math.max(0, cloth - marker.lay().wantedAreaMm2());
   }
 
-  /** The largest free rectangle of any zone, all its plies, square mm. */
-  static double largestMm2(Marker marker) {
-    return FreePlace.largest(marker).map(FreePlace::areaMm2).orElse(0.0);
-  }
-
   private static List<Finding> findings(Rule rule, Inspection of) {
     double left = leftMm2(of.marker());
-    double scrap = left - largestMm2(of.marker());
+    double scrap = left - FreePlace.largestMm2(FreePlace.of(of.marker()));
     return Finding.ofWhole(
         rule,
         scrap,

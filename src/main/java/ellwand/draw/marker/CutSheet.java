@@ -50,9 +50,10 @@ public final class CutSheet {
     Shown shown = new Shown(unit);
     for (int i = 0; i < markers.size(); i++) {
       Pages flow = new Pages(title);
-      flow.add("Take care", sheet.picture(markers.get(i), figures.cloths().get(i), unit));
-      ClothPages.add(
-          flow, new PlacementTable(markers.get(i), Laid.of(markers.get(i)), shown.atTable()));
+      MarkerSheet marker =
+          new MarkerSheet(markers.get(i), figures.cloths().get(i), MarkerHead.of(title), unit);
+      flow.add("Take care", sheet.picture(marker));
+      ClothPages.add(flow, new PlacementTable(markers.get(i), marker.laid(), shown.atTable()));
       if (i == markers.size() - 1) {
         sheet.job(flow, shown);
       }
@@ -62,8 +63,7 @@ public final class CutSheet {
   }
 
   /** Adds the page of a marker; cautions that have no room on it are left for others. */
-  private List<String> picture(Marker marker, Figures cloth, Unit unit) {
-    MarkerSheet sheet = new MarkerSheet(marker, cloth, MarkerHead.of(title), unit);
+  private List<String> picture(MarkerSheet sheet) {
     Fit fit = MarkerDrawing.fit(sheet, Pages.FOOT);
     Drawing drawing = MarkerDrawing.drawing(sheet, fit, fit.scale());
     double height = drawing.frame().width() / fit.scale();

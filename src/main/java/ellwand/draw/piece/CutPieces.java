@@ -13,6 +13,7 @@ import ellwand.pattern.Cut;
 import ellwand.units.Unit;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -32,6 +33,9 @@ final class CutPieces implements Pictured {
   private final boolean nested;
   private final Map<String, String> remarks;
   private final boolean lengths;
+
+  /** The same at every scale, and slow to find. */
+  private final Map<CutPiece, GrainLine> grains = new IdentityHashMap<>();
 
   /**
    * @param lengths whether it says how long edges are when sewn, and not their allowances
@@ -106,7 +110,8 @@ final class CutPieces implements Pictured {
     }
     for (CutPiece cut : piecesBySize.get(group)) {
       String kind = kind(cut, piecesBySize.get(group));
-      PieceCell cell = new PieceCell(cut, kind, style, group, reading, shown, lengths);
+      GrainLine grain = grains.computeIfAbsent(cut, GrainLine::of);
+      PieceCell cell = new PieceCell(cut, grain, kind, style, group, reading, shown, lengths);
       standing.add(
           new Standing(
               id(before, standing),

@@ -38,11 +38,13 @@ final class PieceCell {
   private final Labelling.Arrow arrow;
 
   /**
+   * @param grain as drawn
    * @param kind its name, and its form where it has several
    * @param lengths whether it says how long edges are when sewn, and not their allowances
    */
   PieceCell(
       CutPiece drawn,
+      GrainLine grain,
       String kind,
       String style,
       String size,
@@ -61,7 +63,7 @@ final class PieceCell {
         new Labelling(
             reading,
             cut.sewing(),
-            GrainLine.of(drawn).moved(TOP_UP),
+            grain.moved(TOP_UP),
             cut.innerLines().stream().map(CutPiece.Drawn::points).toList());
     this.lettering = labelling.place(wordings());
     this.arrow = lettering.arrow().orElseGet(() -> labelling.across(lettering.label()));

@@ -49,7 +49,7 @@ public final class SvgWriter {
 
   private static byte[] bytes(Document document) {
     try {
-      Transformer transformer = TransformerFactory.newInstance().newTransformer();
+      Transformer transformer = TransformerFactory.newDefaultInstance().newTransformer();
       transformer.setOutputProperty(OutputKeys.ENCODING, "UTF-8");
       transformer.setOutputProperty(OutputKeys.INDENT, "yes");
       StringWriter text = new StringWriter();

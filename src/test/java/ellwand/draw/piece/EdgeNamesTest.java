@@ -22,7 +22,14 @@ class EdgeNamesTest {
     for (var cut : Pieces.all()) {
       PieceCell cell =
           new PieceCell(
-              cut, cut.name(), "Weir jacket", "104", new Reading(scale), new Shown(Unit.CM), false);
+              cut,
+              GrainLine.of(cut),
+              cut.name(),
+              "Weir jacket",
+              "104",
+              new Reading(scale),
+              new Shown(Unit.CM),
+              false);
       List<Item> items = cell.items(new Palette(List.of(cut.name())));
       Region piece = Region.of(cut.cutting().moved(new Motion(false, 90, 0, 0)));
       List<Item.Text> names =
