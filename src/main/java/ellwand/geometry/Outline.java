@@ -67,8 +67,8 @@ public record Outline(List<Point> points) {
     return 31 * points.size() + points.get(0).hashCode();
   }
 
-  /** Positive for counter-clockwise rings; the shoelace formula. */
-  static double signedArea(List<Point> ring) {
+  /** Square mm, positive for counter-clockwise rings; the shoelace formula. */
+  public static double signedArea(List<Point> ring) {
     double twice = 0;
     for (int i = 0; i < ring.size(); i++) {
       twice += ring.get(i).cross(ring.get((i + 1) % ring.size()));
@@ -87,14 +87,14 @@ public record Outline(List<Point> points) {
 
   /** Whether a place lies inside; on the line itself it may or may not. */
   public boolean contains(Point place) {
+    return encloses(points, place);
+  }
+
+  /** Whether a place lies in a closed ring of points; on the line itself it may or may not. */
+  public static boolean encloses(List<Point> ring, Point place) {
     boolean inside = false;
-    for (int i = 0; i < points.size(); i++) {
-      Point a = points.get(i);
-      Point b = points.get((i + 1) % points.size());
-      if (a.y() > place.y() != b.y() > place.y()
-          && place.x() < a.x() + (place.y() - a.y()) * (b.x() - a.x()) / (b.y() - a.y())) {
-        inside = !inside;
-      }
+    for (int i = 0; i < ring.size(); i++) {
+      inside ^= place.liesBefore(ring.get(i), ring.get((i + 1) % ring.size()));
     }
     return inside;
   }

@@ -66,4 +66,12 @@ public record Point(double x, double y) {
     Point offset = minus(a);
     return a.plus(along.times(2 * offset.dot(along))).minus(offset);
   }
+
+  /**
+   * Whether a way from here along x crosses the straight line between two points; one at the same y
+   * counts as below it. A way that crosses a closed line an odd number of times begins inside.
+   */
+  public boolean liesBefore(Point a, Point b) {
+    return a.y > y != b.y > y && x < a.x + (y - a.y) * (b.x - a.x) / (b.y - a.y);
+  }
 }

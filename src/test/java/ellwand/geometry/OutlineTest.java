@@ -1,7 +1,9 @@
 package ellwand.geometry;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -79,5 +81,24 @@ class OutlineTest {
     Point p = new Point(4, 9);
     assertEquals(0, p.distance(p.mirrored(a, b).mirrored(a, b)), 1e-12);
     assertEquals(new Point(4, -9), p.mirrored(new Point(0, 0), new Point(1, 0)));
+  }
+
+  /** A square with a notch from above; ways along x from these places run through its corners. */
+  @Test
+  void aPlaceAtTheHeightOfACornerLiesInsideOrOutsideAllTheSame() {
+    Outline notched =
+        Outline.of(
+            List.of(
+                new Point(0, 0),
+                new Point(8, 0),
+                new Point(8, 4),
+                new Point(4, 2),
+                new Point(0, 4)));
+    assertTrue(notched.contains(new Point(2, 2)));
+    assertTrue(notched.contains(new Point(6, 2)));
+    assertFalse(notched.contains(new Point(-1, 2)));
+    assertFalse(notched.contains(new Point(-1, 0)));
+    assertFalse(notched.contains(new Point(-1, 4)));
+    assertFalse(notched.contains(new Point(4, 3)));
   }
 }

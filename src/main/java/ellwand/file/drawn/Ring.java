@@ -2,6 +2,7 @@ package ellwand.file.drawn;
 
 import ellwand.geometry.Box;
 import ellwand.geometry.Offset;
+import ellwand.geometry.Outline;
 import ellwand.geometry.Path;
 import ellwand.geometry.Point;
 import java.util.ArrayList;
@@ -51,11 +52,7 @@ final class Ring {
 
   /** Square mm, above 0 if it runs counter-clockwise. */
   double signedArea() {
-    double twice = 0;
-    for (int i = 0; i < points.size(); i++) {
-      twice += points.get(i).cross(next(i));
-    }
-    return twice / 2;
+    return Outline.signedArea(points);
   }
 
   double area() {
@@ -72,12 +69,7 @@ final class Ring {
     }
     boolean inside = false;
     for (int i : bands.get(band(p.y()))) {
-      Point a = points.get(i);
-      Point b = next(i);
-      if ((a.y() > p.y()) != (b.y() > p.y())
-          && p.x() < a.x() + (p.y() - a.y()) * (b.x() - a.x()) / (b.y() - a.y())) {
-        inside = !inside;
-      }
+      inside ^= p.liesBefore(points.get(i), next(i));
     }
     return inside;
   }

@@ -1,6 +1,7 @@
 package ellwand.pattern.alter;
 
 import ellwand.geometry.Crossings;
+import ellwand.geometry.Outline;
 import ellwand.geometry.Path;
 import ellwand.geometry.Point;
 import ellwand.pattern.Alteration;
@@ -119,7 +120,7 @@ public record CutApart(String upper, String lower, String seam, DrawnLine line)
         .marks()
         .forEach(
             (name, at) -> {
-              if (Inside.holds(ring, at) || !part.edgesAt(at).isEmpty()) {
+              if (Outline.encloses(ring, at) || !part.edgesAt(at).isEmpty()) {
                 marks.put(name, at);
               }
             });
@@ -131,7 +132,7 @@ public record CutApart(String upper, String lower, String seam, DrawnLine line)
       for (int i = 1; i < at.size(); i++) {
         double middle = (at.get(i) + at.get(i - 1)) / 2;
         if (at.get(i) - at.get(i - 1) > Workpiece.ON_EDGE_MM
-            && Inside.holds(ring, inner.line().at(middle))) {
+            && Outline.encloses(ring, inner.line().at(middle))) {
           lines.add(new InnerLine(inner.name(), inner.line().between(at.get(i - 1), at.get(i))));
         }
       }

@@ -1,5 +1,6 @@
 package ellwand.pattern.alter;
 
+import ellwand.geometry.Outline;
 import ellwand.geometry.Point;
 import ellwand.pattern.WorkEdge;
 import ellwand.pattern.Workpiece;
@@ -24,21 +25,7 @@ final class Inside {
 
   /** Whether a place lies inside a piece; on its outline either may be said. */
   static boolean holds(Workpiece piece, Point at) {
-    return holds(ring(piece), at);
-  }
-
-  /** The same of a ring of points. */
-  static boolean holds(List<Point> ring, Point at) {
-    boolean inside = false;
-    for (int i = 0; i < ring.size(); i++) {
-      Point a = ring.get(i);
-      Point b = ring.get((i + 1) % ring.size());
-      if (a.y() > at.y() != b.y() > at.y()
-          && at.x() < a.x() + (at.y() - a.y()) / (b.y() - a.y()) * (b.x() - a.x())) {
-        inside = !inside;
-      }
-    }
-    return inside;
+    return Outline.encloses(ring(piece), at);
   }
 
   /** Its centre of gravity. */
