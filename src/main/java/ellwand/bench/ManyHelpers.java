@@ -49,13 +49,14 @@ public final class ManyHelpers {
   private static final double NANOS = 1e9;
   private static final Duration LONG = Duration.ofHours(1);
   private static final long BETWEEN_MILLIS = 300;
+  private static final long LOOK_MILLIS = 500;
 
   /** Takes as long as it is asked to, and no processor time. */
   private static final Craft WAITING =
       (task, stop, news) -> {
         long end = System.nanoTime() + 1_000_000 * ByteBuffer.wrap(task.asked()).getLong();
         while (System.nanoTime() < end && !stop.wanted()) {
-          pause(Math.min(20, 1 + (end - System.nanoTime()) / 1_000_000));
+          pause(Math.min(LOOK_MILLIS, 1 + (end - System.nanoTime()) / 1_000_000));
         }
         return new byte[1];
       };
@@ -86,8 +87,8 @@ public final class ManyHelpers {
         pause(100);
       }
       OUT.printf(
-          "%d helpers in %d processes joined in %.1f s%n",
-          workshop.cores() - 1, held, since(begun));
+          "%d helpers in %d processes joined in %.1f s, asker %.1f s of processor since it began%n",
+          workshop.cores() - 1, held, since(begun), cpuNanos() / NANOS);
       Duration length = Duration.ofMillis((long) (1000 * seconds));
       long cpu = cpuNanos();
       long start = System.nanoTime();
@@ -242,20 +243,18 @@ public final class ManyHelpers {
     return HelpedWorkshop.open(craft, 1, new Door(Place.here(0), Optional.empty()), text -> {});
   }
 
-  /** Helpers as another process. */
+  /** Helpers as another process; with the first compiler only, unless they search. */
   private static Process serve(Place asker, int helpers, boolean searching) throws IOException {
-    return new ProcessBuilder(
-            ProcessHandle.current().info().command().orElse("java"),
-            "-Xmx1g",
-            "-cp",
-            System.getProperty("java.class.path"),
-            ManyHelpers.class.getName(),
-            "serve",
-            asker.toString(),
-            String.valueOf(helpers),
-            String.valueOf(searching))
-        .inheritIO()
-        .start();
+    List<String> line = new ArrayList<>();
+    line.add(ProcessHandle.current().info().command().orElse("java"));
+    line.add("-Xmx1g");
+    if (!searching) {
+      line.addAll(List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC"));
+    }
+    line.addAll(List.of("-cp", System.getProperty("java.class.path")));
+    line.addAll(List.of(ManyHelpers.class.getName(), "serve", asker.toString()));
+    line.addAll(List.of(String.valueOf(helpers), String.valueOf(searching)));
+    return new ProcessBuilder(line).inheritIO().start();
   }
 
   private static Task waits(Duration time) {

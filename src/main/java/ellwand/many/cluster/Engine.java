@@ -6,7 +6,6 @@ import ellwand.problem.InputException;
 import java.net.BindException;
 import java.nio.file.Path;
 import java.time.Duration;
-import java.time.Instant;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -14,32 +13,28 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import org.apache.pekko.actor.Address;
+import org.apache.pekko.actor.typed.ActorRef;
+import org.apache.pekko.actor.typed.ActorRefResolver;
 import org.apache.pekko.actor.typed.ActorSystem;
 import org.apache.pekko.actor.typed.Behavior;
-import org.apache.pekko.cluster.MemberStatus;
-import org.apache.pekko.cluster.typed.Cluster;
-import org.apache.pekko.cluster.typed.JoinSeedNodes;
 
 /** Pekko started and ended as we use it. */
 final class Engine {
 
   private static final String SYSTEM = "ellwand";
-  private static final Duration POLL = Duration.ofMillis(10);
 
-  /** It takes moments, on a busy machine some seconds. */
-  private static final Duration FOUNDING = Duration.ofSeconds(60);
-
-  /** Leaving in good order takes less; see the phases of leaving in cluster.conf. */
-  private static final Duration LEAVING = Duration.ofSeconds(10);
+  /** Ending in good order takes less. */
+  private static final Duration ENDING = Duration.ofSeconds(10);
 
   private Engine() {}
 
   /**
+   * @param silent after so long and a beat more, whoever is watched and says nothing is gone
    * @throws InputException if its place cannot be had
    */
-  static <T> ActorSystem<T> start(Behavior<T> root, Door door, String version) {
+  static <T> ActorSystem<T> start(Behavior<T> root, Door door, Duration silent) {
     try {
-      return ActorSystem.create(root, SYSTEM, config(door, version));
+      return ActorSystem.create(root, SYSTEM, config(door, silent));
     } catch (RuntimeException e) {
       throw bindFailed(e)
           ? InputException.of(
@@ -53,54 +48,29 @@ final class Engine {
     return e != null && (e instanceof BindException || bindFailed(e.getCause()));
   }
 
-  /**
-   * Makes a cluster of its own, and waits until that stands. Before, it cannot be left in good
-   * order: the place would stay taken until Pekko's time for leaving is over.
-   */
-  static void found(ActorSystem<?> system) {
-    join(system, place(system));
-    Instant late = Instant.now().plus(FOUNDING);
-    while (!Cluster.get(system).selfMember().status().equals(MemberStatus.up())
-        && Instant.now().isBefore(late)) {
-      pause();
-    }
-  }
-
-  private static void pause() {
-    try {
-      Thread.sleep(POLL.toMillis());
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-      throw new IllegalStateException(e);
-    }
-  }
-
-  /** Joins the cluster at one place. */
-  static void join(ActorSystem<?> system, Place first) {
-    Address address = new Address("pekko", SYSTEM, written(first.host()), first.port());
-    Cluster.get(system).manager().tell(new JoinSeedNodes(List.of(address)));
-  }
-
-  /** Whether the one it joins has let it in, be it not yet known to all. */
-  static boolean answered(ActorSystem<?> system) {
-    return !Cluster.get(system).selfMember().status().equals(MemberStatus.removed());
+  /** Whoever is the root of the system at a place. */
+  static <T> ActorRef<T> root(ActorSystem<?> system, Place place) {
+    Address address = new Address("pekko", SYSTEM, written(place.host()), place.port());
+    return ActorRefResolver.get(system).resolveActorRef(address + "/user");
   }
 
   /** Where it is, with the port that it has. */
   static Place place(ActorSystem<?> system) {
-    Address address = Cluster.get(system).selfMember().address();
+    Address address = system.address();
     String host = address.getHost().orElseThrow().replaceAll("[\\[\\]]", "");
     return new Place(host, address.getPort().orElseThrow());
   }
 
-  /** Leaves the cluster and ends, or is left to end by itself after a time. */
+  /** Ends, or is left to end by itself after a time. */
   static void end(ActorSystem<?> system) {
     system.terminate();
+    waitForEnd(system, ENDING);
+  }
+
+  /** Waits until it has ended by itself, but not for longer. */
+  static void waitForEnd(ActorSystem<?> system, Duration most) {
     try {
-      system
-          .getWhenTerminated()
-          .toCompletableFuture()
-          .get(LEAVING.toMillis(), TimeUnit.MILLISECONDS);
+      system.getWhenTerminated().toCompletableFuture().get(most.toMillis(), TimeUnit.MILLISECONDS);
     } catch (TimeoutException | ExecutionException e) {
       // Its threads are daemons.
     } catch (InterruptedException e) {
@@ -108,9 +78,9 @@ final class Engine {
     }
   }
 
-  private static Config config(Door door, String version) {
+  private static Config config(Door door, Duration silent) {
     Map<String, Object> own = new HashMap<>();
-    own.put(SameVersion.KEY, version);
+    own.put("pekko.remote.watch-failure-detector.acceptable-heartbeat-pause", silent);
     own.put("pekko.remote.artery.canonical.hostname", written(door.at().host()));
     own.put("pekko.remote.artery.canonical.port", door.at().port());
     own.put("pekko.remote.artery.transport", door.keys().isPresent() ? "tls-tcp" : "tcp");

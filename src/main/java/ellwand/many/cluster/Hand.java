@@ -2,8 +2,6 @@ package ellwand.many.cluster;
 
 import ellwand.many.Craft;
 import java.time.Duration;
-import java.util.Set;
-import java.util.function.Consumer;
 import org.apache.pekko.actor.typed.ActorRef;
 import org.apache.pekko.actor.typed.Behavior;
 import org.apache.pekko.actor.typed.PostStop;
@@ -14,18 +12,21 @@ import org.apache.pekko.actor.typed.javadsl.ActorContext;
 import org.apache.pekko.actor.typed.javadsl.Behaviors;
 import org.apache.pekko.actor.typed.javadsl.Receive;
 import org.apache.pekko.actor.typed.javadsl.TimerScheduler;
-import org.apache.pekko.actor.typed.receptionist.Receptionist;
-import org.apache.pekko.cluster.ClusterEvent;
-import org.apache.pekko.cluster.typed.Cluster;
-import org.apache.pekko.cluster.typed.Subscribe;
 
 /** A helper: offers its cores to the foreman, and ends when that one is gone. */
 final class Hand extends AbstractBehavior<Hand.Command> {
 
-  private static final Duration ASK_AGAIN = Duration.ofSeconds(3);
+  private static final Duration OFFER_AGAIN = Duration.ofSeconds(1);
 
-  /** The asker counts as unreachable for so long before it is given up; see cluster.conf. */
-  private static final Duration SILENT = Duration.ofSeconds(10);
+  /** Hears, from any thread, what becomes of the offer. */
+  interface Answer {
+
+    void welcome();
+
+    void dismissed(String why);
+
+    void otherVersion();
+  }
 
   interface Command {}
 
@@ -33,8 +34,6 @@ final class Hand extends AbstractBehavior<Hand.Command> {
   enum Leave implements Command {
     NOW
   }
-
-  private record Found(Set<ActorRef<Foreman.Command>> foremen) implements Command {}
 
   private record Ready(ActorRef<Post.Report> sendNextTo) implements Command {}
 
@@ -46,86 +45,63 @@ final class Hand extends AbstractBehavior<Hand.Command> {
     AGAIN
   }
 
-  private record Beats(ClusterEvent.ReachabilityEvent event) implements Command {}
-
   private enum Gone implements Command {
-    FOREMAN
+    LINK
   }
 
   private final TimerScheduler<Command> timers;
-  private final Runnable welcomed;
-  private final Consumer<String> dismissed;
-  private final String name;
-  private final int cores;
+  private final ActorRef<Post.Offer> foreman;
+  private final Post.Offer offer;
+  private final Answer answer;
   private final Bench bench;
   private final Outbox<Post.Report> reports = new Outbox<>();
-  private final ActorRef<ProducerController.Command<Post.Report>> sends;
-  private final ActorRef<ConsumerController.Command<Post.Order>> takes;
-  private ActorRef<Foreman.Command> foreman;
-  private boolean known;
+  private boolean welcome;
 
   private Hand(
       ActorContext<Command> context,
       TimerScheduler<Command> timers,
+      String version,
       String name,
       int cores,
+      Place asker,
       Craft craft,
-      Runnable welcomed,
-      Consumer<String> dismissed) {
+      Answer answer) {
     super(context);
     this.timers = timers;
-    this.welcomed = welcomed;
-    this.dismissed = dismissed;
-    this.name = name;
-    this.cores = cores;
+    this.answer = answer;
     this.bench = new Bench(craft, cores, report -> context.getSelf().tell(new Reporting(report)));
-    this.sends =
+    ActorRef<ProducerController.Command<Post.Report>> sends =
         Deliveries.send(
             context, Post.Report.class, name + "-reports", next -> new Ready(next.sendNextTo()));
-    this.takes = Deliveries.receive(context, Arrived::new);
-    context
-        .getSystem()
-        .receptionist()
-        .tell(
-            Receptionist.subscribe(
-                Foreman.KEY,
-                context.messageAdapter(
-                    Receptionist.Listing.class,
-                    listing -> new Found(listing.getServiceInstances(Foreman.KEY)))));
-    Cluster.get(context.getSystem())
-        .subscriptions()
-        .tell(
-            Subscribe.create(
-                context.messageAdapter(ClusterEvent.ReachabilityEvent.class, Beats::new),
-                ClusterEvent.ReachabilityEvent.class));
+    ActorRef<ConsumerController.Command<Post.Order>> takes =
+        Deliveries.receive(context, Arrived::new);
+    this.foreman = Engine.root(context.getSystem(), asker);
+    this.offer = new Post.Offer(version, name, cores, takes, sends, context.getSelf());
+    timers.startTimerWithFixedDelay(Offering.AGAIN, Duration.ZERO, OFFER_AGAIN);
   }
 
   /**
+   * @param version that the asker must have, too
    * @param name of this machine, for people
-   * @param welcomed run when the asker knows this helper
-   * @param dismissed hears why the asker wants nothing more of this helper, which then ends
+   * @param asker where the foreman is
    */
   static Behavior<Command> create(
-      String name, int cores, Craft craft, Runnable welcomed, Consumer<String> dismissed) {
+      String version, String name, int cores, Place asker, Craft craft, Answer answer) {
     return Behaviors.setup(
         context ->
             Behaviors.withTimers(
-                timers -> {
-                  timers.startTimerWithFixedDelay(Offering.AGAIN, ASK_AGAIN);
-                  return new Hand(context, timers, name, cores, craft, welcomed, dismissed);
-                }));
+                timers -> new Hand(context, timers, version, name, cores, asker, craft, answer)));
   }
 
   @Override
   public Receive<Command> createReceive() {
     return newReceiveBuilder()
-        .onMessage(Found.class, this::found)
-        .onMessage(Offering.class, again -> then(this::offer))
+        .onMessage(Offering.class, again -> then(() -> foreman.tell(offer)))
+        .onMessage(Post.OtherVersion.class, refused -> refused())
         .onMessage(Ready.class, ready -> then(() -> reports.ready(ready.sendNextTo())))
         .onMessage(Reporting.class, reporting -> then(() -> reports.send(reporting.report())))
         .onMessage(Arrived.class, arrived -> take(arrived.delivery()))
-        .onMessage(Beats.class, beats -> then(() -> hear(beats.event())))
-        .onMessage(Leave.class, leave -> then(this::leave))
+        .onMessage(Leave.class, leave -> leave())
         .onMessage(Gone.class, gone -> Behaviors.stopped())
         .onSignal(
             PostStop.class,
@@ -141,49 +117,35 @@ final class Hand extends AbstractBehavior<Hand.Command> {
     return this;
   }
 
-  private Behavior<Command> found(Found found) {
-    if (foreman == null && !found.foremen().isEmpty()) {
-      foreman = found.foremen().iterator().next();
-      getContext().watchWith(foreman, Gone.FOREMAN);
-      offer();
-    }
-    return this;
-  }
-
-  private void offer() {
-    if (foreman != null && !known) {
-      foreman.tell(new Post.Offer(name, cores, takes, sends, getContext().getSelf()));
-    }
+  private Behavior<Command> refused() {
+    answer.otherVersion();
+    return Behaviors.stopped();
   }
 
   private Behavior<Command> take(ConsumerController.Delivery<Post.Order> delivery) {
     delivery.confirmTo().tell(ConsumerController.confirmed());
     if (delivery.message() instanceof Post.Dismissed order) {
-      dismissed.accept(order.why());
+      answer.dismissed(order.why());
       return Behaviors.stopped();
     }
-    if (delivery.message() instanceof Post.Welcome) {
-      known = true;
-      welcomed.run();
+    if (delivery.message() instanceof Post.Welcome order) {
+      timers.cancel(Offering.AGAIN);
+      getContext().watchWith(order.link(), Gone.LINK);
+      welcome = true;
+      answer.welcome();
     } else {
       bench.take(delivery.message());
     }
     return this;
   }
 
-  private void hear(ClusterEvent.ReachabilityEvent event) {
-    if (foreman == null || !event.member().address().equals(foreman.path().address())) {
-      return;
+  /** The asker is told, and cuts the link when it has heard. */
+  private Behavior<Command> leave() {
+    if (!welcome) {
+      return Behaviors.stopped();
     }
-    if (event instanceof ClusterEvent.UnreachableMember) {
-      timers.startSingleTimer(Gone.FOREMAN, SILENT);
-    } else {
-      timers.cancel(Gone.FOREMAN);
-    }
-  }
-
-  private void leave() {
     bench.close();
     reports.send(new Post.Leaving());
+    return this;
   }
 }

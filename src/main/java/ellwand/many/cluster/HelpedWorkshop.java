@@ -5,6 +5,7 @@ import ellwand.many.Errand;
 import ellwand.many.Task;
 import ellwand.many.Workshop;
 import ellwand.problem.InputException;
+import java.time.Duration;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentSkipListMap;
@@ -18,11 +19,15 @@ import org.apache.pekko.actor.typed.ActorSystem;
 /** A workshop that others help: this process's cores and those of whoever joins. */
 public final class HelpedWorkshop implements Workshop {
 
+  /** Whoever is cut off for ten seconds is not lost. */
+  static final Duration SILENT = Duration.ofSeconds(13);
+
   private final Craft craft;
   private final int ownCores;
   private final Door door;
   private final Consumer<String> say;
   private final String version;
+  private final Duration silent;
   private final AtomicInteger cores;
   private final AtomicLong handed = new AtomicLong();
 
@@ -43,11 +48,12 @@ public final class HelpedWorkshop implements Workshop {
   private boolean closed;
 
   private HelpedWorkshop(
-      Craft craft, int ownCores, Door door, Consumer<String> say, String version) {
+      Craft craft, int ownCores, Door door, Consumer<String> say, String version, Duration silent) {
     this.craft = craft;
     this.ownCores = ownCores;
     this.say = say;
     this.version = version;
+    this.silent = silent;
     this.cores = new AtomicInteger(ownCores);
     this.door = start(door);
   }
@@ -55,8 +61,7 @@ public final class HelpedWorkshop implements Workshop {
   /** Opens a door; its place with the port that it has then. */
   private Door start(Door wanted) {
     ActorSystem<Foreman.Command> started =
-        Engine.start(Foreman.create(this::say, cores::set), wanted, version);
-    Engine.found(started);
+        Engine.start(Foreman.create(version, this::say, cores::set), wanted, silent);
     Place place = Engine.place(started);
     system = started;
     own =
@@ -69,7 +74,7 @@ public final class HelpedWorkshop implements Workshop {
     return new Door(place, wanted.keys());
   }
 
-  /** The cluster may put out whoever was cut off from it; here are the tasks, so it opens anew. */
+  /** Pekko ends where something goes very wrong; here are the tasks, so it opens anew. */
   private synchronized void startAgain() {
     if (!closed) {
       say.accept("The helpers are lost; the door opens again.");
@@ -92,15 +97,15 @@ public final class HelpedWorkshop implements Workshop {
    * @throws InputException if the door's place cannot be had, or its keys cannot be read
    */
   public static HelpedWorkshop open(Craft craft, int ownCores, Door door, Consumer<String> say) {
-    return open(craft, ownCores, door, say, Build.here());
+    return open(craft, ownCores, door, say, Build.here(), SILENT);
   }
 
-  /** The same as another version of the program. */
+  /** The same as another version of the program, or with less patience for who is silent. */
   static HelpedWorkshop open(
-      Craft craft, int ownCores, Door door, Consumer<String> say, String version) {
+      Craft craft, int ownCores, Door door, Consumer<String> say, String version, Duration silent) {
     SecondJar.required();
     door.keys().ifPresent(KeyFile::context);
-    return new HelpedWorkshop(craft, ownCores, door, say, version);
+    return new HelpedWorkshop(craft, ownCores, door, say, version, silent);
   }
 
   /** Where helpers join. */

@@ -9,12 +9,10 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
-import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
-import org.apache.pekko.actor.CoordinatedShutdown;
 import org.apache.pekko.actor.typed.ActorSystem;
 
 /** This machine as a helper: joins whoever asks at a place, and again when that one is gone. */
@@ -23,8 +21,14 @@ public final class Helper {
   private static final Duration POLL = Duration.ofMillis(100);
   private static final Duration KNOCK_AGAIN = Duration.ofSeconds(1);
 
-  /** A joining that takes longer, on whatever machine, has something in its way. */
-  private static final Duration JOINING = Duration.ofSeconds(60);
+  /** An answer that takes longer, on whatever machine, has something in its way. */
+  private static final Duration ANSWERING = Duration.ofSeconds(60);
+
+  /** For the asker to hear that this helper goes. */
+  private static final Duration LEAVING = Duration.ofSeconds(3);
+
+  /** Longer than the asker waits, so that who is cut off for a moment is still there after it. */
+  static final Duration SILENT = Duration.ofSeconds(16);
 
   private final Craft craft;
   private final int cores;
@@ -33,6 +37,7 @@ public final class Helper {
   private final Optional<Path> keys;
   private final Consumer<String> say;
   private final String version;
+  private final Duration silent;
 
   /**
    * @param cores that are offered, 1 or more
@@ -48,10 +53,10 @@ public final class Helper {
       Optional<Place> own,
       Optional<Path> keys,
       Consumer<String> say) {
-    this(craft, cores, asker, own, keys, say, Build.here());
+    this(craft, cores, asker, own, keys, say, Build.here(), SILENT);
   }
 
-  /** The same as another version of the program. */
+  /** The same as another version of the program, or with less patience for a silent asker. */
   Helper(
       Craft craft,
       int cores,
@@ -59,7 +64,8 @@ public final class Helper {
       Optional<Place> own,
       Optional<Path> keys,
       Consumer<String> say,
-      String version) {
+      String version,
+      Duration silent) {
     this.craft = craft;
     this.cores = cores;
     this.asker = asker;
@@ -67,6 +73,7 @@ public final class Helper {
     this.keys = keys;
     this.say = say;
     this.version = version;
+    this.silent = silent;
   }
 
   /**
@@ -99,45 +106,71 @@ public final class Helper {
   }
 
   private void help(Place at, Door door, Stop stop) throws InterruptedException {
-    CountDownLatch welcome = new CountDownLatch(1);
-    CompletableFuture<String> dismissed = new CompletableFuture<>();
+    Answered answered = new Answered(at);
     ActorSystem<Hand.Command> system =
-        Engine.start(
-            Hand.create(name(), cores, craft, welcome::countDown, dismissed::complete),
-            door,
-            version);
+        Engine.start(Hand.create(version, name(), cores, at, craft, answered), door, silent);
     try {
-      Engine.join(system, at);
-      if (joined(system, welcome, stop)) {
+      if (welcomed(system, answered, stop)) {
         say.accept("Helping %s with %d %s.".formatted(at, cores, cores == 1 ? "core" : "cores"));
         while (!stop.wanted() && !ended(system)) {
           Thread.sleep(POLL.toMillis());
         }
-        if (!stop.wanted() && !dismissed.isDone()) {
+        if (!stop.wanted() && answered.refusal == null) {
           say.accept("%s is gone.".formatted(at));
         }
       }
-      if (dismissed.isDone()) {
-        throw InputException.of(
-            "%s takes nothing more from this machine: %s".formatted(at, dismissed.join()),
-            "See that the memory and the disk of this machine are sound");
+      if (answered.refusal != null) {
+        throw answered.refusal;
       }
-      refused(system, at);
     } finally {
       system.tell(Hand.Leave.NOW);
+      Engine.waitForEnd(system, LEAVING);
       Engine.end(system);
     }
   }
 
-  /** Waits for the asker's welcome; if it does not answer at all, it may have ended meanwhile. */
-  private boolean joined(ActorSystem<?> system, CountDownLatch welcome, Stop stop)
+  /** What the asker at a place answered. */
+  private final class Answered implements Hand.Answer {
+
+    private final Place at;
+    private final CountDownLatch welcome = new CountDownLatch(1);
+    private volatile InputException refusal;
+
+    Answered(Place at) {
+      this.at = at;
+    }
+
+    @Override
+    public void welcome() {
+      welcome.countDown();
+    }
+
+    @Override
+    public void dismissed(String why) {
+      refusal =
+          InputException.of(
+              "%s takes nothing more from this machine: %s".formatted(at, why),
+              "See that the memory and the disk of this machine are sound");
+    }
+
+    @Override
+    public void otherVersion() {
+      refusal =
+          InputException.of(
+              "%s runs another version or build of Ellwand than this machine, which has %s"
+                  .formatted(at, version),
+              "Bring both to the same, from one ellwand.jar or package");
+    }
+  }
+
+  private boolean welcomed(ActorSystem<?> system, Answered answered, Stop stop)
       throws InterruptedException {
-    Instant late = Instant.now().plus(JOINING);
+    Instant late = Instant.now().plus(ANSWERING);
     while (!stop.wanted() && !ended(system)) {
-      if (welcome.await(POLL.toMillis(), TimeUnit.MILLISECONDS)) {
+      if (answered.welcome.await(POLL.toMillis(), TimeUnit.MILLISECONDS)) {
         return true;
       }
-      if (Instant.now().isAfter(late) && !Engine.answered(system)) {
+      if (Instant.now().isAfter(late)) {
         say.accept(
             ("No answer so far. Whoever asks must reach this machine at %s: see to firewalls, or"
                     + " say with --at how it does.")
@@ -150,20 +183,6 @@ public final class Helper {
 
   private static boolean ended(ActorSystem<?> system) {
     return system.getWhenTerminated().toCompletableFuture().isDone();
-  }
-
-  private void refused(ActorSystem<?> system, Place at) {
-    CoordinatedShutdown.get(system)
-        .getShutdownReason()
-        .filter(
-            CoordinatedShutdown.incompatibleConfigurationDetectedReason().getClass()::isInstance)
-        .ifPresent(
-            reason -> {
-              throw InputException.of(
-                  "%s runs another version or build of Ellwand than this machine, which has %s"
-                      .formatted(at, version),
-                  "Bring both to the same, from one ellwand.jar or package");
-            });
   }
 
   private static void pause(Stop stop, Duration most) throws InterruptedException {

@@ -17,8 +17,8 @@ import java.util.regex.Pattern;
  */
 public final class KeyMaker {
 
-  private static final String AUTHORITY = "authority";
-  private static final String MEMBER = "member";
+  private static final String AUTHORITY = KeyFile.AUTHORITY;
+  private static final String MEMBER = KeyFile.MEMBER;
   private static final String DAYS = "3650";
   private static final Pattern NAME = Pattern.compile("[\\p{Alnum}][\\p{Alnum}._-]{0,63}");
 

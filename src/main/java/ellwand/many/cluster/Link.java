@@ -35,7 +35,7 @@ final class Link extends AbstractBehavior<Link.Command> {
         .tell(new ProducerController.RegisterConsumer<>(offer.orders()));
     Deliveries.<Command, Post.Report>receive(context, Arrived::new)
         .tell(new ConsumerController.RegisterToProducerController<>(offer.reports()));
-    orders.send(new Post.Welcome());
+    orders.send(new Post.Welcome(context.getSelf()));
   }
 
   static Behavior<Command> create(Post.Offer offer, ActorRef<Foreman.Command> foreman) {

@@ -10,8 +10,12 @@ interface Post {
   /** To a helper. */
   sealed interface Order extends Post {}
 
-  /** The asker knows this helper; the first that it hears. */
-  record Welcome() implements Order {}
+  /**
+   * The asker knows this helper; the first that it hears.
+   *
+   * @param link whose end is the asker's, as far as this helper goes
+   */
+  record Welcome(ActorRef<Link.Command> link) implements Order {}
 
   /**
    * A task to be begun.
@@ -48,16 +52,21 @@ interface Post {
   /**
    * A helper offers its cores.
    *
+   * @param version of the program that it is
    * @param name of its machine, for people
    * @param orders where it takes orders
    * @param reports what brings its reports
    * @param hand whose end is the helper's
    */
   record Offer(
+      String version,
       String name,
       int cores,
       ActorRef<ConsumerController.Command<Order>> orders,
       ActorRef<ProducerController.Command<Report>> reports,
       ActorRef<Hand.Command> hand)
       implements Post, Foreman.Command {}
+
+  /** Answers an offer: whoever asks is another version. */
+  record OtherVersion() implements Post, Hand.Command {}
 }

@@ -1,5 +1,6 @@
 /**
- * Work done by helpers on other machines: a cluster of one who asks and others who come and go. The
- * only place that sees Pekko, which lies in a jar of its own ({@link Engine#present}).
+ * Work done by helpers on other machines: one who asks, and others who come and go and have to do
+ * with that one only. The only place that sees Pekko, which lies in a jar of its own ({@link
+ * SecondJar}).
  */
 package ellwand.many.cluster;

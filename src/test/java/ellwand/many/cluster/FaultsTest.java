@@ -12,7 +12,9 @@ import ellwand.many.TaskFailed;
 import ellwand.work.Stop;
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
@@ -20,217 +22,252 @@ import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
-import java.util.function.LongSupplier;
 import java.util.function.Supplier;
+import org.apache.pekko.actor.ActorRef;
+import org.apache.pekko.actor.PoisonPill;
 import org.apache.pekko.actor.typed.ActorSystem;
+import org.apache.pekko.actor.typed.javadsl.Adapter;
 import org.apache.pekko.actor.typed.javadsl.Behaviors;
-import org.apache.pekko.cluster.typed.Cluster;
-import org.apache.pekko.cluster.typed.Down;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 
-/** One who asks, helpers that are processes of their own, and what may happen to them. */
+/**
+ * One who asks, and what may happen to helpers. Those that are killed or cut off are processes of
+ * their own, the others live in this one.
+ */
 @EnabledOnOs({OS.LINUX, OS.MAC})
 class FaultsTest {
 
+  /** Where what has to be lost should be lost soon. */
+  private static final Duration IMPATIENT = Duration.ofSeconds(3);
+
+  /** Of whoever asks: what three helpers leave undone is begun there at once. */
+  private static final int OWN_CORES = 3;
+
+  /** What the asker tells, and what helpers in this process say. */
   private final List<String> said = new CopyOnWriteArrayList<>();
-  private final List<ToyProcess> helpers = new ArrayList<>();
-  private final Stop end = new Stop();
+
+  private final List<ToyProcess> processes = new ArrayList<>();
+  private final Map<Stop, CompletableFuture<Void>> helpers = new LinkedHashMap<>();
   private HelpedWorkshop workshop;
 
   @AfterEach
   void close() {
     workshop.close();
-    helpers.forEach(ToyProcess::close);
+    processes.forEach(ToyProcess::close);
+    helpers.keySet().forEach(Stop::request);
+    helpers.values().forEach(helper -> helper.handle((none, why) -> why).join());
   }
 
-  /** All at once, since each takes its time until it is noticed. */
+  /**
+   * All at once, since each takes its time until it is noticed. Stopped, a process neither hears
+   * nor says anything, as behind a cable that is out.
+   */
   @Test
-  void taskOfHelperThatIsKilledOrEndsOrHangsIsDoneElsewhere() throws Exception {
-    open(0);
-    List<Task> tasks =
-        List.of(
-            Toy.takes(Duration.ofSeconds(1), "killed"),
-            Toy.takes(Duration.ofSeconds(1), "ended"),
-            Toy.kills(),
-            Toy.hangs(Duration.ofSeconds(1)));
-    tasks.forEach(task -> helper(1));
-    cores(5);
+  void helperThatIsKilledOrCutOffForTenSecondsOrEndsOrHangsLosesNothing() throws Exception {
+    open(0, HelpedWorkshop.SILENT);
+    process(1);
+    process(1);
+    helpers(2);
     Errand held = hold();
-    List<Errand> errands = tasks.stream().map(task -> workshop.give(task, news -> {})).toList();
+    Errand killed = takes(Duration.ofSeconds(3), "killed");
+    Errand cutOff = takes(Duration.ofSeconds(3), "cut off");
     at("begun killed").kill();
-    at("begun ended").signal("TERM");
-    at("begun hanging");
-    at("begun killing");
-    told("helps no more");
-    told("is late");
-    told("is lost");
-    cores(2);
+    ToyProcess far = at("begun cut off");
+    far.signal("STOP");
+    CompletableFuture<Void> tenSeconds =
+        CompletableFuture.runAsync(
+            () -> {}, CompletableFuture.delayedExecutor(10, TimeUnit.SECONDS));
+    Stop end = helper(Toy.there(said::add));
+    helper(Toy.there(said::add));
+    said("helps with", 4);
+    Errand ended = takes(Duration.ofSeconds(3), "ended");
+    Errand hanging = workshop.give(Toy.hangs(Duration.ofSeconds(1)), news -> {});
+    said("begun ended", 1);
+    said("begun hanging", 1);
+    // Whatever is begun anew is begun here.
     held.withdraw();
-    for (String made : List.of("killed", "ended", "killing", "hanging")) {
-      Errand errand = errands.get(List.of("killed", "ended", "killing", "hanging").indexOf(made));
-      assertEquals(Toy.made(made), result(errand));
-    }
-    assertTrue(at("ended").ends());
+    end.request();
+    tenSeconds.join();
+    far.signal("CONT");
+    assertEquals(Toy.made("ended"), result(ended));
+    assertEquals(Toy.made("hanging"), result(hanging));
+    assertEquals(Toy.made("killed"), result(killed));
+    assertEquals(Toy.made("cut off"), result(cutOff));
+    assertEquals(1, said("helps no more", 1));
+    assertEquals(1, said("is lost", 1), said::toString);
+    assertTrue(said("is late", 1) >= 1);
+    assertEquals(Toy.made("back"), backFrom(far));
   }
 
-  /** Stopped, a process neither hears nor says anything, as behind a cable that is out. */
-  @Test
-  void partitionOfTenSecondsLosesNothing() throws Exception {
-    open(0);
-    helper(1);
-    cores(2);
-    List<Errand> errands = new ArrayList<>();
-    for (int i = 0; i < 8; i++) {
-      errands.add(workshop.give(Toy.takes(Duration.ofSeconds(2), "piece " + i), news -> {}));
-    }
-    helpers.get(0).says("begun", 1);
-    helpers.get(0).signal("STOP");
-    Thread.sleep(10_000);
-    helpers.get(0).signal("CONT");
-    for (int i = 0; i < 8; i++) {
-      assertEquals(Toy.made("piece " + i), result(errands.get(i)));
-    }
-    cores(2);
+  private String backFrom(ToyProcess far) throws Exception {
+    Errand held = hold();
+    Errand back = takes(Duration.ZERO, "back");
+    far.says("begun back", 1);
+    held.withdraw();
+    return result(back);
   }
 
   @Test
-  void helpersOfKilledAskerHelpTheNext() throws Exception {
+  void helperOfKilledAskerHelpsTheNext() throws Exception {
     int port;
     try (ToyProcess asker = ToyProcess.start(ToyAsker.class)) {
       port = Integer.parseInt(asker.says("open at ", 1));
-      helpers.add(ToyProcess.start(ToyHelper.class, Place.here(port), 1));
-      helpers.get(0).says("begun first asker", 1);
+      helper(Toy.there(said::add), () -> Place.here(port));
+      said("begun first asker", 1);
       asker.kill();
     }
-    open(port);
-    cores(2);
+    said("stopped first asker", 1);
+    open(port, IMPATIENT);
+    helpers(1);
     hold();
-    assertEquals(
-        Toy.made("next"), result(workshop.give(Toy.takes(Duration.ZERO, "next"), n -> {})));
-    assertEquals(1, helpers.get(0).said("stopped first asker"));
+    assertEquals(Toy.made("next"), result(takes(Duration.ZERO, "next")));
   }
 
   @Test
   void twentyHelpersComeAndGo() throws Exception {
-    open(0);
+    open(0, IMPATIENT);
     List<Errand> errands = new ArrayList<>();
     for (int i = 0; i < 100; i++) {
-      errands.add(workshop.give(Toy.takes(Duration.ofMillis(700), "piece " + i), news -> {}));
+      errands.add(takes(Duration.ofMillis(700), "piece " + i));
     }
-    helper(7);
-    helper(7);
-    helpers.get(0).says("begun", 3);
-    helpers.get(0).kill();
-    helpers.get(1).says("begun", 3);
-    helpers.get(1).signal("TERM");
-    helper(6);
+    process(7);
+    List<Stop> ends = new ArrayList<>();
+    for (int i = 0; i < 7; i++) {
+      ends.add(helper(Toy.there(said::add)));
+    }
+    processes.get(0).says("begun", 3);
+    processes.get(0).kill();
+    said("begun", 3);
+    ends.forEach(Stop::request);
+    for (int i = 0; i < 6; i++) {
+      helper(Toy.there(said::add));
+    }
     for (int i = 0; i < errands.size(); i++) {
       assertEquals(Toy.made("piece " + i), result(errands.get(i)));
     }
   }
 
-  /** Pekko ends whoever is put out by others, as may happen where many are cut off. */
+  /** As where memory runs out: Pekko ends then. */
   @Test
-  void whoAsksAndIsPutOutOpensAgain() throws Exception {
-    open(0);
-    Errand errand = workshop.give(Toy.takes(Duration.ofSeconds(1), "hem"), news -> {});
-    ActorSystem<Void> other =
-        Engine.start(Behaviors.empty(), new Door(Place.here(0), Optional.empty()), Build.here());
-    Engine.join(other, workshop.place());
-    ToyProcess.await(() -> Engine.answered(other), () -> "not let in");
-    Cluster.get(other)
-        .state()
-        .getMembers()
-        .forEach(
-            member -> {
-              if (!member.equals(Cluster.get(other).selfMember())) {
-                Cluster.get(other).manager().tell(new Down(member.address()));
-              }
-            });
-    told("opens again");
+  void whoAsksAndIsEndedOpensAgain() throws Exception {
+    open(0, IMPATIENT);
+    Errand errand = takes(Duration.ofSeconds(1), "hem");
+    Door door = new Door(Place.here(0), Optional.empty());
+    ActorSystem<Void> other = Engine.start(Behaviors.empty(), door, IMPATIENT);
+    Adapter.toClassic(Engine.root(other, workshop.place()))
+        .tell(PoisonPill.getInstance(), ActorRef.noSender());
+    said("opens again", 1);
     Engine.end(other);
     assertEquals(Toy.made("hem"), result(errand));
-    CompletableFuture<Void> helping = helping(Toy.there(text -> {}));
-    cores(2);
-    workshop.close();
-    end.request();
-    helping.join();
+    helper(Toy.there(said::add));
+    helpers(1);
   }
 
   @Test
   void helperWhoseWorkIsRefusedGetsNothingMore() throws Exception {
-    open(0);
-    CompletableFuture<Void> helping = helping((task, stop, news) -> new byte[] {'x'});
-    cores(2);
+    open(0, IMPATIENT);
+    helper((task, stop, news) -> new byte[] {'x'});
+    helpers(1);
     Errand held = hold();
-    Errand errand = workshop.give(Toy.takes(Duration.ZERO, "hem"), news -> {});
+    Errand errand = takes(Duration.ZERO, "hem");
     assertEquals("x", result(errand));
     Errand anew = errand.refuse("it is crooked");
-    assertEquals(1, told("it gets nothing more: it is crooked"));
-    cores(1);
+    assertEquals(1, said("it gets nothing more: it is crooked", 1));
+    helpers(0);
     held.withdraw();
     assertEquals(Toy.made("hem"), result(anew));
     assertThrows(TaskFailed.class, () -> anew.refuse("it is crooked"));
-    for (CompletableFuture<Void> dismissed : List.of(helping, helping(Toy.there(text -> {})))) {
+    helper(Toy.there(said::add));
+    for (CompletableFuture<Void> dismissed : helpers.values()) {
       CompletionException e = assertThrows(CompletionException.class, dismissed::join);
       assertTrue(e.getMessage().contains("it is crooked"), e::getMessage);
     }
   }
 
-  /** A helper in this process. */
-  private CompletableFuture<Void> helping(Craft craft) {
-    Helper helper =
-        new Helper(craft, 1, workshop::place, Optional.empty(), Optional.empty(), text -> {});
-    return CompletableFuture.runAsync(
-        () -> {
-          try {
-            helper.run(end);
-          } catch (InterruptedException e) {
-            throw new IllegalStateException(e);
-          }
-        });
-  }
-
-  private void open(int port) {
+  private void open(int port, Duration silent) {
     Door door = new Door(Place.here(port), Optional.empty());
-    workshop = HelpedWorkshop.open(Toy.here(), 1, door, said::add);
+    workshop = HelpedWorkshop.open(Toy.here(), OWN_CORES, door, said::add, Build.here(), silent);
   }
 
-  private void helper(int count) {
-    helpers.add(ToyProcess.start(ToyHelper.class, workshop.place(), count));
+  /** Helpers as a process. */
+  private void process(int count) {
+    processes.add(ToyProcess.start(ToyHelper.class, workshop.place(), count));
   }
 
-  /** Keeps this machine's core busy, so that all else is done by helpers. */
+  private Stop helper(Craft craft) {
+    return helper(craft, workshop::place);
+  }
+
+  /** A helper in this process, until it is stopped. */
+  private Stop helper(Craft craft, Supplier<Place> asker) {
+    Stop end = new Stop();
+    Helper helper =
+        new Helper(
+            craft,
+            1,
+            asker,
+            Optional.empty(),
+            Optional.empty(),
+            text -> {},
+            Build.here(),
+            IMPATIENT);
+    CompletableFuture<Void> helping = new CompletableFuture<>();
+    helpers.put(end, helping);
+    new Thread(
+            () -> {
+              try {
+                helper.run(end);
+                helping.complete(null);
+              } catch (RuntimeException | InterruptedException e) {
+                helping.completeExceptionally(e);
+              }
+            },
+            "helper")
+        .start();
+    return end;
+  }
+
+  private Errand takes(Duration time, String text) {
+    return workshop.give(Toy.takes(time, text), news -> {});
+  }
+
+  /** Keeps this machine's cores busy, so that all else is done by helpers. */
   private Errand hold() {
-    return workshop.give(Toy.takes(Toy.LONG, "holds this machine"), news -> {});
+    Task task = Toy.takes(Toy.LONG, "holds this machine");
+    return workshop.give(new Task(task.kind(), task.asked(), OWN_CORES, task.most()), news -> {});
   }
 
-  /** The helper that said so. */
+  /** The process that said so. */
   private ToyProcess at(String words) throws InterruptedException {
     Supplier<Optional<ToyProcess>> who =
-        () -> helpers.stream().filter(helper -> helper.said(words) > 0).findFirst();
+        () -> processes.stream().filter(process -> process.said(words) > 0).findFirst();
     ToyProcess.await(() -> who.get().isPresent(), () -> "nobody said " + words);
     return who.get().orElseThrow();
   }
 
-  private long told(String words) throws InterruptedException {
-    LongSupplier often = () -> said.stream().filter(line -> line.contains(words)).count();
-    ToyProcess.await(() -> often.getAsLong() > 0, () -> "told " + said);
-    return often.getAsLong();
+  /** Waits until this was said so often; how often it was. */
+  private long said(String words, int times) throws InterruptedException {
+    ToyProcess.await(() -> often(words) >= times, () -> "'%s' not in %s".formatted(words, said));
+    return often(words);
   }
 
-  private void cores(int cores) throws InterruptedException {
-    ToyProcess.await(() -> workshop.cores() == cores, () -> "told " + said);
+  private long often(String words) {
+    return said.stream().filter(line -> line.contains(words)).count();
+  }
+
+  /** Waits until so many helpers of one core each are there. */
+  private void helpers(int count) throws InterruptedException {
+    ToyProcess.await(() -> workshop.cores() == OWN_CORES + count, () -> "told " + said);
   }
 
   private String result(Errand errand) throws InterruptedException, ExecutionException {
     try {
       return Toy.text(errand.done().get(ToyProcess.PATIENCE_SECONDS, TimeUnit.SECONDS));
     } catch (TimeoutException e) {
-      return fail("not done; there were told " + said, e);
+      return fail("not done; there were said " + said, e);
     }
   }
 }

@@ -49,7 +49,7 @@ class HelpersTest {
 
   private static HelpedWorkshop open(int port) {
     Door door = new Door(Place.here(port), Optional.empty());
-    return HelpedWorkshop.open(Toy.here(), 1, door, text -> {}, VERSION);
+    return HelpedWorkshop.open(Toy.here(), 1, door, text -> {}, VERSION, HelpedWorkshop.SILENT);
   }
 
   private static void help(String version, Stop stop) {
@@ -61,7 +61,8 @@ class HelpersTest {
               Optional.empty(),
               Optional.empty(),
               SAID::add,
-              version)
+              version,
+              Helper.SILENT)
           .run(stop);
     } catch (InterruptedException e) {
       throw new IllegalStateException(e);

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import ellwand.problem.InputException;
 import ellwand.work.Stop;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.net.InetSocketAddress;
 import java.net.Socket;
 import java.net.SocketException;
@@ -17,6 +18,7 @@ import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.security.KeyStore;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.concurrent.CopyOnWriteArrayList;
@@ -109,13 +111,31 @@ class StrangersTest {
   }
 
   @Test
-  void keysThatCannotBeReadAreToldBeforeAnybodyIsWaitedFor() {
-    Path none = folder.resolve("none.p12");
-    InputException e =
-        assertThrows(
-            InputException.class, () -> helper(Optional.of(none), said::add).run(new Stop()));
-    assertTrue(e.getMessage().contains("none.p12"), e::getMessage);
-    assertEquals(List.of(), said);
+  void keysThatCannotBeUsedAreToldInOurWordsBeforeAnybodyIsWaitedFor() throws Exception {
+    Path garbage = Files.write(folder.resolve("garbage.p12"), new byte[] {1, 2, 3});
+    Path locked = folder.resolve("locked.p12");
+    KeyStore store = KeyStore.getInstance(ours.get(0).toFile(), KeyFile.PASSWORD.toCharArray());
+    try (OutputStream out = Files.newOutputStream(locked)) {
+      store.store(out, "another".toCharArray());
+    }
+    Map<Path, String> wrong =
+        Map.of(
+            folder.resolve("none.p12"),
+            "there is no file %s",
+            garbage,
+            "%s is no file of keys, or broken",
+            locked,
+            "%s has a password that is not ours",
+            folder.resolve("ours/authority.p12"),
+            "%s holds no keys of a machine");
+    wrong.forEach(
+        (file, words) -> {
+          InputException e =
+              assertThrows(
+                  InputException.class, () -> helper(Optional.of(file), said::add).run(new Stop()));
+          assertTrue(e.getMessage().startsWith(words.formatted(file) + ". "), e::getMessage);
+          assertEquals(List.of(), said);
+        });
   }
 
   private static Helper helper(Optional<Path> keys, Consumer<String> say) {
