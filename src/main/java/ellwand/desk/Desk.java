@@ -5,8 +5,6 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import ellwand.app.Output;
-import ellwand.app.PagePictures;
 import ellwand.file.job.Renaming;
 import ellwand.file.source.Json;
 import ellwand.problem.InputException;
@@ -21,10 +19,8 @@ import java.net.ServerSocket;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -36,16 +32,12 @@ public final class Desk implements AutoCloseable {
   private static final int MOST_DRAWING_BYTES = 20_000_000;
   private static final int UNPROCESSABLE = 422;
 
-  /** Along the longer side of a page's picture. */
-  private static final int MOST_DOTS = 2400;
-
   private static final JsonMapper JSON = new JsonMapper();
 
   private final Javalin server;
   private final Workroom room;
   private final Guard guard;
   private final Keeper keeper;
-  private final Previews previews = new Previews();
   private final String host;
 
   private Desk(Path folder, Keeper keeper, String host, int port) {
@@ -168,9 +160,6 @@ public final class Desk implements AutoCloseable {
           JsonNode body = body(request);
           change(request, job -> job.alter(body.path("piece").asText(), body.path("step")));
         });
-    config.routes.get(
-        "/job/before",
-        request -> send(request, Prints.before(job(request), word(request.queryParam("size")))));
     config.routes.get("/job/tables", request -> json(request, tables(job(request))));
     config.routes.post("/job/table/lay", this::lay);
     config.routes.post("/job/table/keep", request -> changed(request, table(request)::keep));
@@ -190,20 +179,8 @@ public final class Desk implements AutoCloseable {
         "/job/compare",
         request ->
             json(request, WidthsJson.of(job(request).job(), word(request.queryParam("cloth")))));
-    config.routes.get("/job/order", request -> json(request, job(request).order().json()));
-    config.routes.post(
-        "/job/order", request -> changed(request, () -> job(request).order().begin(body(request))));
-    config.routes.post("/job/order/edit", this::editOrder);
-    config.routes.post("/job/order/undo", request -> stepOrder(request, true));
-    config.routes.post("/job/order/redo", request -> stepOrder(request, false));
-    config.routes.post("/job/order/plan", this::plan);
-    config.routes.post("/job/order/keep", request -> changed(request, job(request).order()::close));
-    config.routes.get("/job/files", request -> json(request, Prints.files(job(request))));
-    config.routes.get("/job/file", request -> send(request, Prints.asked(job(request), request)));
-    config.routes.get("/job/print", request -> send(request, Prints.asked(job(request), request)));
-    config.routes.get(
-        "/job/pages", request -> json(request, Json.object().put("count", pages(request).count())));
-    config.routes.get("/job/page", this::page);
+    new OrderRoutes(request -> job(request).order()).in(config);
+    new PaperRoutes(this::job).in(config);
   }
 
   private static void refuse(InputException e, Context request) {
@@ -242,7 +219,7 @@ public final class Desk implements AutoCloseable {
     return job(request).table(word(request.queryParam("cloth")));
   }
 
-  private static void changed(Context request, Runnable change) {
+  static void changed(Context request, Runnable change) {
     change.run();
     json(request, Json.object());
   }
@@ -333,20 +310,7 @@ public final class Desk implements AutoCloseable {
     json(request, job.json());
   }
 
-  private void editOrder(Context request) {
-    JsonNode body = body(request);
-    OrderBook order = job(request).order();
-    order.edit(place(body), value(body.get("was")), value(body.get("value")));
-    json(request, order.json());
-  }
-
-  private void stepOrder(Context request, boolean back) {
-    OrderBook order = job(request).order();
-    order.step(back);
-    json(request, order.json());
-  }
-
-  private static List<String> place(JsonNode body) {
+  static List<String> place(JsonNode body) {
     List<String> at = new ArrayList<>();
     body.path("at").forEach(name -> at.add(name.asText()));
     if (at.isEmpty()) {
@@ -355,7 +319,7 @@ public final class Desk implements AutoCloseable {
     return at;
   }
 
-  private static Optional<JsonNode> value(JsonNode node) {
+  static Optional<JsonNode> value(JsonNode node) {
     return Optional.ofNullable(node).filter(n -> !n.isNull());
   }
 
@@ -371,12 +335,7 @@ public final class Desk implements AutoCloseable {
     json(request, names);
   }
 
-  private void plan(Context request) {
-    Effort effort = effort(request);
-    changed(request, () -> job(request).order().plan(effort));
-  }
-
-  private static Effort effort(Context request) {
+  static Effort effort(Context request) {
     double seconds = body(request).path("seconds").asDouble(60);
     return Effort.ofSeconds(Math.min(3600, Math.max(1, seconds)));
   }
@@ -387,45 +346,11 @@ public final class Desk implements AutoCloseable {
     return tables;
   }
 
-  private PagePictures pages(Context request) {
-    OpenJob job = job(request);
-    Map<String, List<String>> asked = new TreeMap<>(request.queryParamMap());
-    asked.keySet().removeAll(Set.of("number", "dots"));
-    return previews.of(List.of(asked, job.stamp()), () -> Prints.asked(job, request).bytes());
-  }
-
-  private void page(Context request) {
-    int dots = Math.max(100, Math.min(MOST_DOTS, whole(request.queryParam("dots"))));
-    byte[] png = pages(request).png(whole(request.queryParam("number")), dots);
-    request.contentType("image/png").result(png);
-  }
-
   static int whole(String text) {
     try {
       return Integer.parseInt(word(text));
     } catch (NumberFormatException e) {
       throw InputException.of("'" + text + "' is no number", "Load the page again");
     }
-  }
-
-  static void send(Context request, Output output) {
-    request.contentType(type(output.name()));
-    request.header("Content-Disposition", "inline; filename*=UTF-8''" + encoded(output.name()));
-    request.result(output.bytes());
-  }
-
-  private static String encoded(String name) {
-    return java.net.URLEncoder.encode(name, java.nio.charset.StandardCharsets.UTF_8)
-        .replace("+", "%20");
-  }
-
-  private static String type(String name) {
-    return switch (name.substring(name.lastIndexOf('.') + 1)) {
-      case "svg" -> "image/svg+xml";
-      case "png" -> "image/png";
-      case "pdf" -> "application/pdf";
-      case "json" -> "application/json";
-      default -> "text/plain";
-    };
   }
 }

@@ -33,7 +33,7 @@ final class PhotoRoutes {
 
   private static void sheets(Context request) {
     String paper = Desk.word(request.queryParam("paper"));
-    Desk.send(
+    PaperRoutes.send(
         request,
         new Output("reference sheets.pdf", () -> ReferenceRun.pdf(paper, REFERENCE_SHEETS)));
   }
