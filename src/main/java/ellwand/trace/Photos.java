@@ -23,6 +23,9 @@ public final class Photos {
   /** Unless it is only that they are measured no better, pixels. */
   private static final double UNSURE_CORNER_PX = 0.3;
 
+  /** By how much neighbours are off together at least where a sheet does not lie as it should. */
+  private static final double TOGETHER = 0.15;
+
   /** A paper that lifts more is told of, mm. */
   private static final double LIFT_TOLD_MM = 2;
 
@@ -142,10 +145,7 @@ public final class Photos {
         if (off.isPresent()
             && off.getAsDouble() > UNSURE_CORNER_PX
             && off.getAsDouble() / views.get(i).pixelsPerMm(middle) > WORST_CORNER_MM) {
-          throw at(
-              photos.get(i).file(),
-              sheet.sheet() + " does not lie flat, or was moved between photos",
-              "Fix its corners with tape, and take the photos without touching anything");
+          throw notFlat(survey, i, photos.get(i), sheet, views.get(i).pixelsPerMm(middle));
         }
       }
     }
@@ -161,6 +161,26 @@ public final class Photos {
                 lift));
       }
     }
+  }
+
+  /** Or not to be measured: then its corners are off one this way and one that way. */
+  private static InputException notFlat(
+      Survey survey, int shot, PhotoFile photo, LaidSheet sheet, double perMm) {
+    if (survey.offTogether(shot, sheet.sheet()) > TOGETHER) {
+      return at(
+          photo.file(),
+          sheet.sheet() + " does not lie flat, or was moved between photos",
+          "Fix its corners with tape, and take the photos without touching anything");
+    }
+    return at(
+        photo.file(),
+        String.format(
+            Locale.ROOT,
+            "the squares of %s are too small or too blurred to be measured, with %.1f pixels to the"
+                + " mm",
+            sheet.sheet(),
+            perMm),
+        "Hold the camera still and nearer, in more light; of a large piece take several photos");
   }
 
   private static void tellLenses(Survey survey, List<PhotoFile> photos, List<String> notes) {

@@ -317,8 +317,12 @@ final class Survey {
     }
   }
 
+  private Point off(Corner corner) {
+    return seen(corner, cameras[corner.shot], laid.get(corner.sheet)).minus(corner.pixel);
+  }
+
   private double offPx(Corner corner) {
-    return seen(corner, cameras[corner.shot], laid.get(corner.sheet)).distance(corner.pixel);
+    return off(corner).norm();
   }
 
   /** Leaves out corners that are far off, such as one that a finger covers. */
@@ -371,5 +375,28 @@ final class Survey {
             .mapToDouble(c -> offPx(c) * offPx(c))
             .average();
     return mean.isPresent() ? OptionalDouble.of(Math.sqrt(mean.getAsDouble())) : mean;
+  }
+
+  /**
+   * By how much neighbouring corners of a sheet are off the same way in a photo: about 0 where they
+   * were measured badly, up to 1 where the sheet lies otherwise than is sought.
+   */
+  double offTogether(int shot, ReferenceSheet sheet) {
+    int index = sheetIndex.get(sheet);
+    List<Corner> seen = corners.stream().filter(c -> c.shot == shot && c.sheet == index).toList();
+    double together = 0;
+    int pairs = 0;
+    double squares = 0;
+    for (Corner one : seen) {
+      Point off = off(one);
+      squares += off.dot(off);
+      for (Corner other : seen) {
+        if (other != one && other.paper.distance(one.paper) < 1.1 * ReferenceSheet.SQUARE_MM) {
+          together += off.dot(off(other));
+          pairs++;
+        }
+      }
+    }
+    return pairs == 0 ? 0 : together / pairs / (squares / seen.size());
   }
 }

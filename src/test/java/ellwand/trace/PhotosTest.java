@@ -141,6 +141,15 @@ class PhotosTest {
   }
 
   @Test
+  void aSheetThatIsRolledIsRefused() {
+    Scene.LaidSheet rolled =
+        new Scene.LaidSheet(new ReferenceSheet(ReferenceSheet.Paper.A4, 1), Motion.NONE, 30, 1);
+    assertRefused(
+        "A4 sheet 1 does not lie flat",
+        () -> straight(scene(List.of(rolled, TWO.get(1))), CAMERA.tilted(30, 40)));
+  }
+
+  @Test
   void photosWithoutASheetInCommonAreRefused() {
     Scene one = scene(TWO.subList(0, 1));
     Scene other = scene(TWO.subList(1, 2));
@@ -156,6 +165,15 @@ class PhotosTest {
     List<byte[]> files = List.of(scene(TWO).photo(CAMERA), after.photo(CAMERA.tilted(20, 60)));
     assertRefused(
         "was moved between photos", () -> Photos.straighten(List.of("a.jpg", "b.jpg"), files));
+  }
+
+  /** From far off, and not sharp: its corners are off this way and that, the sheet is flat. */
+  @Test
+  void squaresThatCannotBeMeasuredAreNotTakenForASheetThatIsNotFlat() {
+    RandomPhotos leg = RandomPhotos.of(7);
+    assertRefused(
+        "too small or too blurred to be measured, with 1.4 pixels to the mm",
+        () -> straight(leg.scene(), leg.cameras().get(0)));
   }
 
   @Test
