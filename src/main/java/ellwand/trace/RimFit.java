@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
 
 /** Makes edges of a rim: corners, straight runs and curves. */
 public final class RimFit {
@@ -30,6 +31,9 @@ public final class RimFit {
   /** A corner is the crossing of two straight edges only where it does not move more, mm. */
   private static final double CROSSING_MM = 1.5;
 
+  /** A rim with more is no piece's; curves are not tried on it, which took minutes. */
+  private static final int MOST_CORNERS = 100;
+
   private final Rim rim;
   private final ToDoubleFunction<Point> sureMm;
 
@@ -50,18 +54,40 @@ public final class RimFit {
   }
 
   private List<List<Segment>> edges() {
-    List<RimCorners.Corner> corners = new ArrayList<>(RimCorners.of(rim));
-    List<StretchFit.Drawn> edges = edges(corners);
-    for (int k = needless(corners, edges); k >= 0; k = needless(corners, edges)) {
-      corners.remove(k);
-      edges = edges(corners);
-    }
     List<List<Segment>> lines = new ArrayList<>();
-    edges.forEach(e -> lines.add(new ArrayList<>(e.segments())));
+    needed().forEach(e -> lines.add(new ArrayList<>(e.segments())));
     for (int k = 0; k < lines.size(); k++) {
       cross(lines, k, (k + 1) % lines.size());
     }
     return lines;
+  }
+
+  /** From corner to corner, without those that are needless. */
+  private List<StretchFit.Drawn> needed() {
+    List<RimCorners.Corner> corners = new ArrayList<>(RimCorners.of(rim));
+    if (corners.size() > MOST_CORNERS) {
+      return IntStream.range(0, corners.size())
+          .mapToObj(k -> line(corners.get(k), corners.get((k + 1) % corners.size())))
+          .toList();
+    }
+    List<StretchFit.Drawn> edges = edges(corners);
+    int at = needless(corners, edges, 0);
+    while (at >= 0) {
+      corners.remove(at);
+      if (corners.isEmpty()) {
+        return edges(corners);
+      }
+      edges.remove(at);
+      int before = Math.floorMod(at - 1, edges.size());
+      edges.set(before, edge(corners.get(before), corners.get((before + 1) % corners.size())));
+      // Only the corners on either side may have become needless by that.
+      at = needless(corners, edges, at == corners.size() ? 0 : Math.max(0, at - 1));
+    }
+    return edges;
+  }
+
+  private static StretchFit.Drawn line(RimCorners.Corner from, RimCorners.Corner to) {
+    return new StretchFit.Drawn(List.of(new Segment.Line(from.at(), to.at())), 1);
   }
 
   private List<StretchFit.Drawn> edges(List<RimCorners.Corner> corners) {
@@ -134,9 +160,11 @@ public final class RimFit {
   /**
    * A corner that the rim cuts off, as one with a small radius does, or a slight one without which
    * the line is as easily drawn; -1 for none.
+   *
+   * @param first looked at
    */
-  private int needless(List<RimCorners.Corner> corners, List<StretchFit.Drawn> edges) {
-    for (int k = 0; k < corners.size(); k++) {
+  private int needless(List<RimCorners.Corner> corners, List<StretchFit.Drawn> edges, int first) {
+    for (int k = first; k < corners.size(); k++) {
       RimCorners.Corner corner = corners.get(k);
       int before = Math.floorMod(k - 1, edges.size());
       StretchFit.Drawn in = edges.get(before);

@@ -89,6 +89,9 @@ public final class PhotoTrials {
     }
   }
 
+  /** So many are enough of a border that was followed astray. */
+  private static final int MOST_PLACES = 6000;
+
   private PhotoTrials() {}
 
   /**
@@ -165,7 +168,8 @@ public final class PhotoTrials {
     // What becomes the piece: the edges that were drawn of the border, with their corners.
     List<Point> drawn = new ArrayList<>();
     traced.edges().edges().forEach(edge -> drawn.addAll(edge.flattened(0.02)));
-    drawn.addAll(new Rim(List.copyOf(drawn)).even(0.5).points());
+    Rim round = new Rim(List.copyOf(drawn));
+    drawn.addAll(round.even(Math.max(0.5, round.lengthMm() / MOST_PLACES)).points());
     // The arrow's ends go with them to the table; two of thousands do not move the rest.
     traced.arrow().ifPresent(arrow -> drawn.addAll(List.of(arrow.from(), arrow.to())));
     List<Point> laid = laidOn(truth, drawn, scene);

@@ -164,4 +164,20 @@ class RimFitTest {
     line.add(new Segment.Line(at, end));
     return new Path(line);
   }
+
+  /** Such as where paper can hardly be told from its ground: curves are not tried for ever. */
+  @Test
+  void aBorderThatTurnsEverywhereIsLeftInLines() {
+    List<Point> teeth = new ArrayList<>();
+    for (int i = 0; i < 240; i++) {
+      double turn = 2 * Math.PI * i / 240;
+      double out = i % 2 == 0 ? 300 : 320;
+      teeth.add(new Point(out * Math.cos(turn), out * Math.sin(turn)));
+    }
+    RimEdges found = RimFit.of(new Rim(teeth), p -> 0.3);
+    assertTrue(found.edges().size() > 100, () -> found.edges().size() + " edges");
+    assertTrue(
+        found.edges().stream().allMatch(e -> e.segments().size() == 1 && e.straight(0.01)),
+        () -> found.edges().toString());
+  }
 }
