@@ -7,6 +7,7 @@ import com.drew.metadata.Metadata;
 import com.drew.metadata.exif.ExifDirectoryBase;
 import com.drew.metadata.exif.ExifIFD0Directory;
 import com.drew.metadata.exif.ExifSubIFDDirectory;
+import com.drew.metadata.jpeg.JpegDirectory;
 import ellwand.problem.InputException;
 import java.awt.Color;
 import java.awt.Graphics2D;
@@ -37,6 +38,9 @@ record PhotoFile(
   /** More is refused before it is decoded: it takes up memory and shows no more. */
   private static final long MOST_PIXELS = 100_000_000;
 
+  /** Of a progressive JPEG fewer, since all of it is in memory before its first pixel is known. */
+  private static final long MOST_PROGRESSIVE = 50_000_000;
+
   /** Beyond, squares of pixels become one: 16 megapixels tell tenths of a mm on a table. */
   private static final long MOST_KEPT = 16_500_000;
 
@@ -44,6 +48,9 @@ record PhotoFile(
   private static final long MOST_AT_ONCE = 26_000_000;
 
   private static final int LEAST_SIDE = 300;
+
+  /** The frame that begins a progressive JPEG, ISO/IEC 10918-1: SOF 2. */
+  private static final int PROGRESSIVE = 2;
 
   /** Diagonal of 35 mm film, 24 x 36 mm, that EXIF's equivalent focal length refers to. */
   private static final double FILM_DIAGONAL_MM = Math.hypot(24, 36);
@@ -64,7 +71,13 @@ record PhotoFile(
    */
   static PhotoFile read(String file, byte[] bytes) {
     Optional<Metadata> said = metadata(bytes);
-    Decoded decoded = decoded(bytes, MOST_KEPT, MOST_AT_ONCE);
+    boolean progressive =
+        said.map(m -> m.getFirstDirectoryOfType(JpegDirectory.class))
+            .map(d -> d.getInteger(JpegDirectory.TAG_COMPRESSION_TYPE))
+            .filter(process -> process == PROGRESSIVE)
+            .isPresent();
+    Decoded decoded =
+        decoded(bytes, progressive ? MOST_PROGRESSIVE : MOST_PIXELS, MOST_KEPT, MOST_AT_ONCE);
     BufferedImage upright = turned(decoded.picture, orientation(said));
     int width = upright.getWidth();
     int height = upright.getHeight();
@@ -85,10 +98,11 @@ record PhotoFile(
   /**
    * As it is stored.
    *
+   * @param most pixels that are decoded at all
    * @param mostKept of a picture with more pixels, squares of them become one, their mean
    * @param mostAtOnce what is decoded of such a picture at once
    */
-  static Decoded decoded(byte[] bytes, long mostKept, long mostAtOnce) {
+  static Decoded decoded(byte[] bytes, long most, long mostKept, long mostAtOnce) {
     try (ImageInputStream in = ImageIO.createImageInputStream(new ByteArrayInputStream(bytes))) {
       Iterator<ImageReader> readers = ImageIO.getImageReaders(in);
       if (!readers.hasNext()) {
@@ -101,9 +115,12 @@ record PhotoFile(
         reader.setInput(in, true, true);
         long pixels = (long) reader.getWidth(0) * reader.getHeight(0);
         InputException.unless(
-            pixels <= MOST_PIXELS,
-            "the picture has %d megapixels, and %d are the most"
-                .formatted(pixels / 1_000_000, MOST_PIXELS / 1_000_000),
+            pixels <= most,
+            "the picture has %d megapixels, and %d are the most%s"
+                .formatted(
+                    (pixels + 999_999) / 1_000_000,
+                    most / 1_000_000,
+                    most < MOST_PIXELS ? " of a progressive JPEG" : ""),
             "Take the photo with the camera's usual size, 12 megapixels or so, or scan with fewer"
                 + " dpi");
         InputException.unless(

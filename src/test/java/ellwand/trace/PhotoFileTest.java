@@ -17,7 +17,11 @@ import java.util.Arrays;
 import java.util.Random;
 import java.util.zip.CRC32;
 import java.util.zip.Deflater;
+import javax.imageio.IIOImage;
 import javax.imageio.ImageIO;
+import javax.imageio.ImageWriteParam;
+import javax.imageio.ImageWriter;
+import javax.imageio.stream.ImageOutputStream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
@@ -95,6 +99,28 @@ class PhotoFileTest {
     assertRefused(bomb, "400 megapixels");
   }
 
+  /** Which is in memory as a whole before any of it is decoded. */
+  @Test
+  void aLargeProgressiveJpegIsRefusedBeforeItIsDecoded() throws IOException {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    ImageWriter writer = ImageIO.getImageWritersByFormatName("jpeg").next();
+    ImageWriteParam how = writer.getDefaultWriteParam();
+    how.setProgressiveMode(ImageWriteParam.MODE_DEFAULT);
+    try (ImageOutputStream to = ImageIO.createImageOutputStream(out)) {
+      writer.setOutput(to);
+      writer.write(null, new IIOImage(corner(), null, null), how);
+    }
+    byte[] bytes = out.toByteArray();
+    assertEquals(WIDTH, PhotoFile.read("photo.jpg", bytes).picture().getWidth());
+    // The frame's head, ISO/IEC 10918-1: FF C2, length, precision, then height and width.
+    int frame = 0;
+    while ((bytes[frame] & 255) != 0xFF || (bytes[frame + 1] & 255) != 0xC2) {
+      frame++;
+    }
+    ByteBuffer.wrap(bytes).putShort(frame + 5, (short) 9_000).putShort(frame + 7, (short) 6_000);
+    assertRefused(bytes, "54 megapixels, and 50 are the most of a progressive JPEG");
+  }
+
   private static void assertRefused(byte[] bytes, String words) {
     InputException refused =
         assertThrows(InputException.class, () -> PhotoFile.read("photo.jpg", bytes));
@@ -139,7 +165,7 @@ class PhotoFileTest {
     }
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     ImageIO.write(large, "png", out);
-    PhotoFile.Decoded read = PhotoFile.decoded(out.toByteArray(), 80_000, 6100);
+    PhotoFile.Decoded read = PhotoFile.decoded(out.toByteArray(), 1_000_000, 80_000, 6100);
     assertEquals(3, read.side());
     BufferedImage fewer = read.picture();
     assertEquals(333, fewer.getWidth());
