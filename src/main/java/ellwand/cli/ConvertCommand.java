@@ -10,7 +10,6 @@ import ellwand.file.drawn.Asked;
 import ellwand.file.drawn.PieceNames;
 import ellwand.file.job.StyleFile;
 import ellwand.file.pdf.Tiling;
-import ellwand.file.photo.HowCut;
 import ellwand.file.source.Folder;
 import ellwand.file.source.WholeFile;
 import ellwand.problem.InputException;
@@ -184,34 +183,7 @@ final class ConvertCommand implements Callable<Integer> {
       description = "With --pages: which page of the PDF is the first of the pattern. Default: 1.")
   private int firstPage;
 
-  @Option(
-      names = "--piece",
-      paramLabel = "N",
-      description = "Of the pieces to be seen in a photo, the one with this number.")
-  private Integer piece;
-
-  @Option(
-      names = "--on-fold",
-      paramLabel = "EDGE",
-      description =
-          "The edge of a photographed half piece that lies on the fold, such as 'A to B' in its"
-              + " control picture.")
-  private String onFold;
-
-  @Option(
-      names = "--half",
-      paramLabel = "EDGE",
-      description = "The edge at which a photographed half piece is mirrored, to be drawn whole.")
-  private String half;
-
-  @Option(
-      names = "--grain",
-      paramLabel = "EDGE",
-      description =
-          "The edge of a photographed piece that runs along the grain, or 'up' for up the picture."
-              + " Default: an arrow drawn on the piece, the fold, or up the picture.")
-  private String grain;
-
+  @Mixin private PhotoMixin photos;
   @Mixin private ReferenceMixin sheets;
   @Mixin private ShowMixin show;
   @Spec private CommandSpec spec;
@@ -227,7 +199,7 @@ final class ConvertCommand implements Callable<Integer> {
     if (PhotoRun.isPhoto(names.get(0), Folder.DISK)) {
       return photo(names);
     }
-    if (piece != null || onFold != null || half != null || grain != null) {
+    if (photos.asked()) {
       throw refused("--piece, --on-fold, --half and --grain go with photos; a drawing says it");
     }
     boolean drawn = toStyle || ConvertRun.isDrawing(names.get(0), Folder.DISK);
@@ -275,10 +247,7 @@ final class ConvertCommand implements Callable<Integer> {
   /** The control picture is written also where a photo is refused: it shows where and why. */
   private int photo(List<String> names) {
     ConvertRequest request = request(true);
-    OptionalInt asked = piece == null ? OptionalInt.empty() : OptionalInt.of(piece);
-    HowCut how =
-        new HowCut(
-            Optional.ofNullable(onFold), Optional.ofNullable(half), Optional.ofNullable(grain));
+    OptionalInt asked = photos.piece();
     PhotoRun run = PhotoRun.of(names, Folder.DISK, request.dotsPerInch());
     Path picture = beside("-photo.svg");
     byte[] control =
@@ -287,7 +256,7 @@ final class ConvertCommand implements Callable<Integer> {
     Converted made;
     try {
       int number = run.chosen(asked);
-      made = run.style(run.piece(number), number, how, request);
+      made = run.style(run.piece(number), number, photos.how(), request);
     } catch (InputException e) {
       WholeFile.write(picture, control);
       spec.commandLine().getErr().println("Written: " + picture + ", which shows what was seen.");
