@@ -198,7 +198,7 @@ public final class ManyHelpers {
           new Helper(
               searching ? new MarkerCraft() : WAITING,
               1,
-              () -> Place.of(asker, 0),
+              () -> Place.known(asker, 0),
               Optional.empty(),
               Optional.empty(),
               text -> {});

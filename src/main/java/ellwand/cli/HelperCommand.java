@@ -104,7 +104,7 @@ final class HelperCommand implements Callable<Integer> {
     new Helper(
             new MarkerCraft(),
             cores,
-            () -> Place.of(does.join, Place.USUAL_PORT),
+            () -> Place.known(does.join, Place.USUAL_PORT),
             Optional.ofNullable(at).map(text -> Place.of(text, 0)),
             Optional.ofNullable(keys),
             text -> {

@@ -32,7 +32,7 @@ public final class Helper {
 
   private final Craft craft;
   private final int cores;
-  private final Supplier<Place> asker;
+  private final Supplier<Optional<Place>> asker;
   private final Optional<Place> own;
   private final Optional<Path> keys;
   private final Consumer<String> say;
@@ -41,7 +41,8 @@ public final class Helper {
 
   /**
    * @param cores that are offered, 1 or more
-   * @param asker where to join, looked up whenever nobody is being helped
+   * @param asker where to join, looked up whenever nobody is being helped; nothing while nobody
+   *     knows
    * @param own this machine's place as the others reach it; empty for what leads to the asker, at
    *     any free port
    * @param say hears in words what happens
@@ -49,7 +50,7 @@ public final class Helper {
   public Helper(
       Craft craft,
       int cores,
-      Supplier<Place> asker,
+      Supplier<Optional<Place>> asker,
       Optional<Place> own,
       Optional<Path> keys,
       Consumer<String> say) {
@@ -60,7 +61,7 @@ public final class Helper {
   Helper(
       Craft craft,
       int cores,
-      Supplier<Place> asker,
+      Supplier<Optional<Place>> asker,
       Optional<Place> own,
       Optional<Path> keys,
       Consumer<String> say,
@@ -83,29 +84,38 @@ public final class Helper {
    */
   public void run(Stop stop) throws InterruptedException {
     keys.ifPresent(KeyFile::context);
-    boolean said = false;
+    String told = "";
     while (!stop.wanted()) {
-      Place at = asker.get();
-      Door door = new Door(own.orElseGet(() -> Place.facing(at)), keys);
-      Knock knock = Knock.at(at, keys);
-      if (knock == Knock.OPEN) {
-        help(at, door, stop);
-        said = false;
-      } else if (knock == Knock.SHUT) {
-        throw InputException.of(
-            keys.isPresent()
-                ? "%s does not take this key, or shows none of the same authority".formatted(at)
-                : "%s asks for a key".formatted(at),
-            "Both sides need keys made in one folder with 'helper --make-keys', and --keys");
-      } else if (!said) {
-        say.accept("Nobody asks at %s yet. Waiting.".formatted(at));
-        said = true;
+      Optional<Place> at = asker.get();
+      if (at.isPresent() && opens(at.get())) {
+        help(at.get(), stop);
+        told = "";
+      } else {
+        String why =
+            at.map("Nobody asks at %s yet. Waiting."::formatted)
+                .orElse("No machine is known by that name yet. Waiting.");
+        if (!why.equals(told)) {
+          say.accept(why);
+        }
+        told = why;
       }
       pause(stop, KNOCK_AGAIN);
     }
   }
 
-  private void help(Place at, Door door, Stop stop) throws InterruptedException {
+  private boolean opens(Place at) throws InterruptedException {
+    Knock knock = Knock.at(at, keys);
+    InputException.unless(
+        knock != Knock.SHUT,
+        keys.isPresent()
+            ? "%s does not take this key, or shows none of the same authority".formatted(at)
+            : "%s asks for a key".formatted(at),
+        "Both sides need keys made in one folder with 'helper --make-keys', and --keys");
+    return knock == Knock.OPEN;
+  }
+
+  private void help(Place at, Stop stop) throws InterruptedException {
+    Door door = new Door(own.orElseGet(() -> Place.facing(at)), keys);
     Answered answered = new Answered(at);
     ActorSystem<Hand.Command> system =
         Engine.start(Hand.create(version, name(), cores, at, craft, answered), door, silent);

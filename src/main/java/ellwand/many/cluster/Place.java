@@ -8,6 +8,7 @@ import java.net.InetSocketAddress;
 import java.net.NetworkInterface;
 import java.net.SocketException;
 import java.net.UnknownHostException;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -36,6 +37,20 @@ public record Place(String host, int port) {
    * @throws InputException if it is none, or nobody knows the name
    */
   public static Place of(String text, int usualPort) {
+    return known(text, usualPort)
+        .orElseThrow(
+            () ->
+                InputException.of(
+                    "no machine is known as '%s' here".formatted(text),
+                    "Write its name as your network knows it, or its address"));
+  }
+
+  /**
+   * The same, or nothing if nobody knows the name: some are known only while somebody is there.
+   *
+   * @throws InputException if it is no name or address
+   */
+  public static Optional<Place> known(String text, int usualPort) {
     Matcher written = WRITTEN.matcher(text);
     if (!written.matches()) {
       throw InputException.of(
@@ -46,11 +61,9 @@ public record Place(String host, int port) {
       throw InputException.of("there is no port " + port, "Ports go up to " + (PORTS - 1));
     }
     try {
-      return new Place(InetAddress.getByName(written.group(1)).getHostAddress(), port);
+      return Optional.of(new Place(InetAddress.getByName(written.group(1)).getHostAddress(), port));
     } catch (UnknownHostException e) {
-      throw InputException.of(
-          "no machine is known as '%s' here".formatted(written.group(1)),
-          "Write its name as your network knows it, or its address");
+      return Optional.empty();
     }
   }
 

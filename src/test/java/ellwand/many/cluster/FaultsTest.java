@@ -115,7 +115,7 @@ class FaultsTest {
     int port;
     try (ToyProcess asker = ToyProcess.start(ToyAsker.class)) {
       port = Integer.parseInt(asker.says("open at ", 1));
-      helper(Toy.there(said::add), () -> Place.here(port));
+      helper(Toy.there(said::add), () -> Optional.of(Place.here(port)));
       said("begun first asker", 1);
       asker.kill();
     }
@@ -198,11 +198,11 @@ class FaultsTest {
   }
 
   private Stop helper(Craft craft) {
-    return helper(craft, workshop::place);
+    return helper(craft, () -> Optional.of(workshop.place()));
   }
 
   /** A helper in this process, until it is stopped. */
-  private Stop helper(Craft craft, Supplier<Place> asker) {
+  private Stop helper(Craft craft, Supplier<Optional<Place>> asker) {
     Stop end = new Stop();
     Helper helper =
         new Helper(

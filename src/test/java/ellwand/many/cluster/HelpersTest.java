@@ -21,6 +21,7 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeUnit;
+import java.util.function.Supplier;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
@@ -43,7 +44,7 @@ class HelpersTest {
   @BeforeAll
   static void open() throws InterruptedException {
     workshop = open(0);
-    helping = CompletableFuture.runAsync(() -> help(VERSION, END));
+    helping = CompletableFuture.runAsync(() -> help(VERSION, END, HelpersTest::found));
     ToyProcess.await(() -> workshop.cores() == 2, () -> "the helper did not come");
   }
 
@@ -52,12 +53,17 @@ class HelpersTest {
     return HelpedWorkshop.open(Toy.here(), 1, door, text -> {}, VERSION, HelpedWorkshop.SILENT);
   }
 
-  private static void help(String version, Stop stop) {
+  /** Whose name is not known before it has been asked for once. */
+  private static Optional<Place> found() {
+    return SAID.isEmpty() ? Optional.empty() : Optional.of(workshop.place());
+  }
+
+  private static void help(String version, Stop stop, Supplier<Optional<Place>> asker) {
     try {
       new Helper(
               Toy.there(SAID::add),
               1,
-              workshop::place,
+              asker,
               Optional.empty(),
               Optional.empty(),
               SAID::add,
@@ -136,6 +142,11 @@ class HelpersTest {
   }
 
   @Test
+  void helperWaitsUntilTheNameIsKnown() {
+    assertEquals("No machine is known by that name yet. Waiting.", SAID.get(0));
+  }
+
+  @Test
   void placeThatIsTakenIsRefusedWithAWord() {
     InputException e = assertThrows(InputException.class, () -> open(workshop.place().port()));
     assertTrue(e.getMessage().contains("in use already"), e::getMessage);
@@ -143,7 +154,8 @@ class HelpersTest {
 
   @Test
   void helperOfAnotherVersionIsRefusedWithAWord() {
-    InputException e = assertThrows(InputException.class, () -> help("another", new Stop()));
+    InputException e =
+        assertThrows(InputException.class, () -> help("another", new Stop(), HelpersTest::found));
     assertTrue(e.getMessage().contains("another version"), e::getMessage);
     assertEquals(2, workshop.cores());
   }

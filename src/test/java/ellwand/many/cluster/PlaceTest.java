@@ -26,6 +26,13 @@ class PlaceTest {
     }
   }
 
+  /** RFC 6761, 6.4: nobody ever has a name that ends so. */
+  @Test
+  void namesThatNobodyHasAreNotFound() {
+    assertEquals(Optional.empty(), Place.known("cellar.invalid", 1));
+    assertThrows(InputException.class, () -> Place.of("cellar.invalid", 1));
+  }
+
   @Test
   void aMachineFacesItselfAtItsOwnAddress() {
     assertEquals("127.0.0.1", Place.facing(Place.here(1)).host());

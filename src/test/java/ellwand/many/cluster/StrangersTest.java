@@ -139,7 +139,8 @@ class StrangersTest {
   }
 
   private static Helper helper(Optional<Path> keys, Consumer<String> say) {
-    return new Helper(Toy.there(text -> {}), 1, workshop::place, Optional.empty(), keys, say);
+    return new Helper(
+        Toy.there(text -> {}), 1, () -> Optional.of(workshop.place()), Optional.empty(), keys, say);
   }
 
   /** An alert of TLS is all there is: two bytes of content after a head of five (RFC 8446, 5.1). */

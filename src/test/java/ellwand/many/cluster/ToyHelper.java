@@ -23,7 +23,7 @@ final class ToyHelper {
           new Helper(
               Toy.there(System.out::println),
               1,
-              () -> Place.of(args[0], 0),
+              () -> Place.known(args[0], 0),
               Optional.empty(),
               Optional.empty(),
               System.out::println);
