@@ -41,7 +41,13 @@ final class ArrowFinder {
 
   private static final double APART_MM = 2.2;
 
+  /** And beyond what of the line itself is inked. */
+  private static final double CLEAR_MM = 1;
+
   private static final double STEP_MM = 0.5;
+
+  /** A line's width is taken at the ends of as many parts of it. */
+  private static final int WIDTHS = 12;
 
   /** Outside a side of the head, so far off, is bare paper, mm. */
   private static final double BARE_MM = 2.2;
@@ -86,8 +92,9 @@ final class ArrowFinder {
     Point end = tip(stroke.to(), along, dark);
     Point start = tip(stroke.from(), along.times(-1), dark);
     double longest = MOST_SHARE * start.distance(end) * ink.pixelMm();
-    boolean atEnd = head(end, along, dark, longest);
-    boolean atStart = head(start, along.times(-1), dark, longest);
+    double apart = Math.max(APART_MM + ink.nearMm(), wide(stroke, dark) + CLEAR_MM);
+    boolean atEnd = head(end, along, dark, longest, apart);
+    boolean atStart = head(start, along.times(-1), dark, longest, apart);
     if (!atEnd && !atStart) {
       return Optional.empty();
     }
@@ -96,6 +103,24 @@ final class ArrowFinder {
     boolean forward = atEnd && (!atStart || other.y() >= one.y());
     return Optional.of(
         forward ? new DrawnArrow(one, other, true) : new DrawnArrow(other, one, true));
+  }
+
+  /** How far to a side a line is inked, as blur widens it, mm; where another crosses it is more. */
+  private double wide(Strokes.Stroke stroke, double dark) {
+    Point across = stroke.to().minus(stroke.from()).unit().left();
+    List<Double> wide = new ArrayList<>();
+    for (int i = 1; i < WIDTHS; i++) {
+      Point at = stroke.from().towards(stroke.to(), (double) i / WIDTHS);
+      for (int hand = -1; hand <= 1; hand += 2) {
+        double mm = 0;
+        while (mm < MOST_SIDE_MM && inked(at.plus(across.times(hand * mm / ink.pixelMm())), dark)) {
+          mm += STEP_MM;
+        }
+        wide.add(mm);
+      }
+    }
+    wide.sort(null);
+    return wide.get(wide.size() / 2);
   }
 
   /** Where the ink ends that a line ends in. */
@@ -118,9 +143,9 @@ final class ArrowFinder {
    */
   private record Side(int degrees, double mm) {}
 
-  private boolean head(Point tip, Point out, double dark, double longest) {
-    Optional<Side> left = side(tip, out, 1, dark);
-    Optional<Side> right = side(tip, out, -1, dark);
+  private boolean head(Point tip, Point out, double dark, double longest, double apart) {
+    Optional<Side> left = side(tip, out, 1, dark, apart);
+    Optional<Side> right = side(tip, out, -1, dark, apart);
     if (left.isEmpty() || right.isEmpty()) {
       return false;
     }
@@ -136,7 +161,7 @@ final class ArrowFinder {
    * The longest stroke that goes back from a tip on one side, with bare paper outside of it; none
    * where one goes on.
    */
-  private Optional<Side> side(Point tip, Point out, int hand, double dark) {
+  private Optional<Side> side(Point tip, Point out, int hand, double dark, double apart) {
     Optional<Side> best = Optional.empty();
     for (int degrees = DART_DEGREES; degrees <= MOST_DEGREES; degrees += 3) {
       double turn = Math.toRadians(degrees);
@@ -165,7 +190,7 @@ final class ArrowFinder {
       }
       if (degrees >= LEAST_DEGREES
           && end >= LEAST_SIDE_MM
-          && end * Math.sin(turn) >= APART_MM + ink.nearMm()
+          && end * Math.sin(turn) >= apart
           && bare >= MOSTLY * steps
           && (best.isEmpty() || end > best.get().mm)) {
         best = Optional.of(new Side(degrees, end));

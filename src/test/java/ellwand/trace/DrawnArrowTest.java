@@ -68,6 +68,15 @@ class DrawnArrowTest {
         on(Scene.Ground.BLUE_CLOTH, Scene.Paper.WHITE, true, bare, across, middle, left, right));
   }
 
+  /** Faint print out of focus: a line's own flanks go back from its end on either side. */
+  @Test
+  void aLineThatBlurMakesWideIsNone() {
+    RandomPhotos front = RandomPhotos.of(43);
+    byte[] photo = front.scene().photo(front.cameras().get(0));
+    Straightened straight = Photos.straighten(List.of("photo"), List.of(photo));
+    assertEquals(Optional.empty(), Tracing.of(straight).get(0).arrow());
+  }
+
   @Test
   void ofTwoThatRunDifferentlyNeitherIsSure() {
     Scene.Arrow one = new Scene.Arrow(p(60, 80), p(60, 290), 8, true, true, 0.5);
