@@ -21,9 +21,6 @@ import java.util.stream.DoubleStream;
  */
 final class WidthNeeded {
 
-  /** Beyond a line by no more than rounding. */
-  private static final double HAIR_MM = 0.01;
-
   private final Marker marker;
   private final Cloth cloth;
   private final Optional<Repeat> repeat;
@@ -97,14 +94,14 @@ final class WidthNeeded {
     if (fixed()) {
       return 0;
     }
-    return period == 0 ? room : period * Math.floor((room + HAIR_MM) / period);
+    return period == 0 ? room : period * Math.floor((room + ZoneLoad.HAIR_MM) / period);
   }
 
   /** The fold, and as much beyond it as lies before it. */
   private double lengthwise(double opened) {
     ZoneLoad first = load(Side.LOW_Y);
     return lines(first)
-        .filter(line -> first.deepMm(line) <= line + HAIR_MM)
+        .filter(line -> first.deepMm(line) <= line + ZoneLoad.HAIR_MM)
         .map(line -> foldedAt(line, Math.max(opened, line + first.deepMm(line))))
         .reduce(cloth.usableWidthMm(), Math::min);
   }
@@ -112,8 +109,8 @@ final class WidthNeeded {
   /** By a hair wider where the cloth beyond the fold might as well lie before it. */
   private double foldedAt(double line, double width) {
     double beyond = width - line;
-    boolean either = Math.abs(cloth.nearestMirrorMm(beyond) - beyond) <= HAIR_MM;
-    return period > 0 && beyond < line && either ? width + 3 * HAIR_MM : width;
+    boolean either = Math.abs(cloth.nearestMirrorMm(beyond) - beyond) <= ZoneLoad.HAIR_MM;
+    return period > 0 && beyond < line && either ? width + 3 * ZoneLoad.HAIR_MM : width;
   }
 
   /** Beyond the edge that is turned in, what lies single moves up to it. */
@@ -126,11 +123,11 @@ final class WidthNeeded {
             .map(this::load)
             .orElseThrow();
     return lines(first)
-        .filter(line -> first.deepMm(line) <= line + HAIR_MM)
+        .filter(line -> first.deepMm(line) <= line + ZoneLoad.HAIR_MM)
         .map(
             line -> {
               double turnedIn = 2 * line + cloth.selvedgeMm();
-              double wide = Math.max(HAIR_MM, single.widthMm());
+              double wide = Math.max(ZoneLoad.HAIR_MM, single.widthMm());
               return Math.max(opened, single.placeFrom(turnedIn) + wide);
             })
         .reduce(cloth.usableWidthMm(), Math::min);
@@ -145,19 +142,19 @@ final class WidthNeeded {
       return Math.max(opened, 2 * (first.deepMm(0) + second.beyondMm(0) + selvedge));
     }
     double least = cloth.usableWidthMm();
-    for (double one : lines(first).filter(l -> first.deepMm(l) <= l + HAIR_MM).toArray()) {
+    for (double one : lines(first).filter(l -> first.deepMm(l) <= l + ZoneLoad.HAIR_MM).toArray()) {
       for (double other : lines(second).filter(l -> l > one).toArray()) {
         // Half of the width lies between the folds, and what the second was moved on to its line.
         double most = 2 * (other - one - selvedge);
         double width =
             DoubleStream.of(
                     opened,
-                    other + Math.max(HAIR_MM, second.beyondMm(other)),
-                    2 * (one + selvedge) + HAIR_MM,
-                    most - 2 * step() + 3 * HAIR_MM)
+                    other + Math.max(ZoneLoad.HAIR_MM, second.beyondMm(other)),
+                    2 * (one + selvedge) + ZoneLoad.HAIR_MM,
+                    most - 2 * step() + 3 * ZoneLoad.HAIR_MM)
                 .max()
                 .orElseThrow();
-        if (width <= most + HAIR_MM) {
+        if (width <= most + ZoneLoad.HAIR_MM) {
           least = Math.min(least, width);
         }
       }
@@ -168,9 +165,11 @@ final class WidthNeeded {
   /** Where a fold may lie: anywhere, so as near as may be, or on the mirror lines of the repeat. */
   private DoubleStream lines(ZoneLoad near) {
     return period == 0
-        ? DoubleStream.of(Math.max(HAIR_MM, near.deepMm(0)))
+        ? DoubleStream.of(Math.max(ZoneLoad.HAIR_MM, near.deepMm(0)))
         : DoubleStream.iterate(
-            cloth.mirrorFromMm(HAIR_MM), mm -> mm < cloth.usableWidthMm(), mm -> mm + step());
+            cloth.mirrorFromMm(ZoneLoad.HAIR_MM),
+            mm -> mm < cloth.usableWidthMm(),
+            mm -> mm + step());
   }
 
   private double step() {
@@ -188,11 +187,11 @@ final class WidthNeeded {
     double least = cloth.usableWidthMm();
     double wide = taken.get().width();
     double nearest = taken.get().minY() - slide(taken.get().minY());
-    for (double low = nearest; low + wide < least + HAIR_MM; low += period) {
+    for (double low = nearest; low + wide < least + ZoneLoad.HAIR_MM; low += period) {
       double high = low + wide;
       for (double line = cloth.mirrorFromMm(high / 2); 2 * line < least + step; line += step) {
         double width =
-            DoubleStream.of(opened, high, 2 * line - low, 2 * line - step + HAIR_MM)
+            DoubleStream.of(opened, high, 2 * line - low, 2 * line - step + ZoneLoad.HAIR_MM)
                 .max()
                 .orElseThrow();
         if (width < 2 * line + step) {

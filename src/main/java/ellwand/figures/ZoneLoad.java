@@ -11,8 +11,8 @@ package ellwand.figures;
  */
 record ZoneLoad(double period, double lowMm, double widthMm, double fold, boolean stands) {
 
-  /** Beyond a line by no more than rounding. */
-  private static final double HAIR_MM = 0.01;
+  /** Beyond a line by no more than rounding, mm. */
+  static final double HAIR_MM = 0.01;
 
   /** The first place like the one where it begins that is no nearer than a line. */
   double placeFrom(double line) {

@@ -9,6 +9,7 @@ import ellwand.geometry.Box;
 import ellwand.geometry.Motion;
 import ellwand.lay.Lay;
 import ellwand.lay.Wanted;
+import ellwand.nest.pose.Pose;
 import ellwand.pattern.Cut;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -23,8 +24,6 @@ final class Borders {
 
   /** Ways to lie that are worth a trial for one kind of fold. */
   private static final int MOST = 4;
-
-  private static final double LEVEL_MM = 0.005;
 
   /** Beyond a line by more than rounding. */
   private static final double NEXT_MM = 0.1;
@@ -99,7 +98,7 @@ final class Borders {
           wholes.add(rounded(box.width()));
         } else if (wanted.how() == Cut.How.FOLD) {
           Stroke stroke = wanted.cut().fold().orElseThrow().moved(motion);
-          if (Math.abs(stroke.from().y() - stroke.to().y()) <= LEVEL_MM) {
+          if (Math.abs(stroke.from().y() - stroke.to().y()) <= Pose.LEVEL_MM) {
             halves.add(rounded(box.width()));
           }
         }

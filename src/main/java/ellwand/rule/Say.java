@@ -23,7 +23,8 @@ final class Say {
       return inches ? "less than 0.001 in" : "less than 0.01 mm";
     }
     if (inches) {
-      return String.format(Locale.ROOT, mm < 2.54 ? "%.3f in" : "%.2f in", mm / 25.4);
+      return String.format(
+          Locale.ROOT, mm < Unit.INCH.mm() / 10 ? "%.3f in" : "%.2f in", mm / Unit.INCH.mm());
     }
     if (mm >= 100) {
       return length(mm, unit);

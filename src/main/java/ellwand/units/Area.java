@@ -11,8 +11,8 @@ public record Area(double mm2) {
 
   private static final double MM2_PER_CM2 = 100;
   private static final double MM2_PER_M2 = 1e6;
-  private static final double MM2_PER_SQUARE_INCH = 25.4 * 25.4;
-  private static final double MM2_PER_SQUARE_YARD = 914.4 * 914.4;
+  private static final double MM2_PER_SQUARE_INCH = Unit.INCH.mm() * Unit.INCH.mm();
+  private static final double MM2_PER_SQUARE_YARD = Unit.YARD.mm() * Unit.YARD.mm();
 
   public Area {
     if (!Double.isFinite(mm2)) {

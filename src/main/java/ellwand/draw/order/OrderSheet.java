@@ -29,9 +29,6 @@ import java.util.stream.Collectors;
 /** The report of a cut order: totals, cloth, costs, markers, and a ticket for each lay. */
 public final class OrderSheet {
 
-  private static final double HEADING = 12;
-  private static final double KEPT = 25;
-
   private final OrderFigures figures;
   private final Shown shown;
   private final Shown bulk;
@@ -122,7 +119,7 @@ public final class OrderSheet {
             Column.numbers(30, "Garments"),
             Column.numbers(35, "Cloth, end loss", "included"),
             Column.numbers(35, "To buy"));
-    pages.add(Pages.heading("Cloth needed", HEADING), KEPT);
+    pages.head("Cloth needed");
     List<Block> rows = new ArrayList<>();
     for (OrderCloth cloth : figures.cloths()) {
       cloth
@@ -181,7 +178,7 @@ public final class OrderSheet {
       }
       rows.add(table.row(cells));
     }
-    pages.add(Pages.heading("Garments", HEADING), KEPT);
+    pages.head("Garments");
     pages.add(table.head(), rows);
     pages.space(5);
   }
@@ -212,7 +209,7 @@ public final class OrderSheet {
     String of = cloth.cloth().isEmpty() ? "" : " of " + cloth.cloth();
     String share =
         cloth.utilisation().map(u -> ", " + Shown.share(u) + " of all cloth used").orElse("");
-    pages.add(Pages.heading("Markers" + of + share, HEADING), KEPT);
+    pages.head("Markers" + of + share);
     pages.add(table.head(), rows);
     pages.space(1);
     Pages.sentences("", OrderText.sentences(figures, cloth, shown.unit())).ifPresent(pages::add);

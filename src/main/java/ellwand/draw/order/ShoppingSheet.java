@@ -18,9 +18,6 @@ import java.util.List;
 /** The page to take to the shop: every cloth and every trim, with boxes to tick. */
 public final class ShoppingSheet {
 
-  private static final double HEADING = 12;
-  private static final double KEPT = 25;
-
   private ShoppingSheet() {}
 
   /**
@@ -83,7 +80,7 @@ public final class ShoppingSheet {
                   item.price(unit),
                   ShoppingText.cost(item))));
     }
-    pages.add(Pages.heading(name, HEADING), KEPT);
+    pages.head(name);
     pages.add(table.head(), rows);
     pages.space(5);
   }

@@ -12,6 +12,12 @@ public final class Pages {
   /** Kept at the foot of each page for its number, mm. */
   public static final double FOOT = 8;
 
+  /** Of headings, points. */
+  private static final double HEADING = 12;
+
+  /** Room that a heading keeps under it: a table's head and a row or two, mm. */
+  public static final double KEPT = 25;
+
   private static final double WIDTH = Paper.A4.innerWidthMm();
   private static final double HEIGHT = Paper.A4.innerHeightMm() - FOOT;
 
@@ -102,6 +108,11 @@ public final class Pages {
       int to = Math.min(sentences.size(), from + SENTENCES_TOGETHER);
       sentences(from == 0 ? heading : "", sentences.subList(from, to)).ifPresent(this::add);
     }
+  }
+
+  /** Puts a heading over what follows, with room for a table's head and a row or two under it. */
+  public void head(String words) {
+    add(heading(words, HEADING), KEPT);
   }
 
   /** A heading over what follows. */

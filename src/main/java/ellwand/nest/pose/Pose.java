@@ -37,7 +37,7 @@ public record Pose(
   private static final double EXACT_MM = 1e-6;
 
   /** How far a fold edge may lean and still lie along or across, mm; the check allows as much. */
-  private static final double LEVEL_MM = 0.005;
+  public static final double LEVEL_MM = 0.005;
 
   /**
    * Every way the placement may lie in the band on its grain or, if it is too wide for that

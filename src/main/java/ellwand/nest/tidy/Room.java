@@ -12,6 +12,7 @@ import ellwand.lay.Form;
 import ellwand.lay.Marker;
 import ellwand.lay.Wanted;
 import ellwand.nest.kernel.Lattice;
+import ellwand.nest.pose.Pose;
 import ellwand.nest.pose.Way;
 import java.util.Optional;
 
@@ -23,9 +24,6 @@ record Room(double lowY, double highY, Lattice alongX, Lattice alongY) {
 
   /** Room that rounding may take from an exact fit, mm. */
   private static final double EXACT_MM = 1e-6;
-
-  /** How far a fold edge may lean and still lie along or across, mm; the check allows as much. */
-  private static final double LEVEL_MM = 0.005;
 
   /** Empty where it has none: it is too wide, or has no fold edge to lie on, or no second ply. */
   static Optional<Room> of(Marker marker, Drawn drawn, Copy copy, Zone zone) {
@@ -72,7 +70,7 @@ record Room(double lowY, double highY, Lattice alongX, Lattice alongY) {
 
   /** On the nearest fold edge that it can lie on. */
   private Optional<Room> onFold(Stroke fold, Zone zone, double nowY) {
-    if (Math.abs(fold.from().x() - fold.to().x()) <= LEVEL_MM) {
+    if (Math.abs(fold.from().x() - fold.to().x()) <= Pose.LEVEL_MM) {
       return zone.foldEdges().contains(Side.LOW_X)
           ? Optional.of(new Room(lowY, highY, Way.only(-fold.from().x()), Lattice.FREE))
           : Optional.empty();
@@ -81,7 +79,7 @@ record Room(double lowY, double highY, Lattice alongX, Lattice alongY) {
     double onHigh = zone.box().maxY() - fold.from().y();
     boolean low = zone.foldEdges().contains(Side.LOW_Y) && fits(onLow);
     boolean high = zone.foldEdges().contains(Side.HIGH_Y) && fits(onHigh);
-    if (Math.abs(fold.from().y() - fold.to().y()) > LEVEL_MM || !low && !high) {
+    if (Math.abs(fold.from().y() - fold.to().y()) > Pose.LEVEL_MM || !low && !high) {
       return Optional.empty();
     }
     boolean nearLow = Math.abs(onLow - nowY) <= Math.abs(onHigh - nowY);
@@ -90,7 +88,7 @@ record Room(double lowY, double highY, Lattice alongX, Lattice alongY) {
   }
 
   private boolean fits(double y) {
-    return y >= lowY - LEVEL_MM && y <= highY + LEVEL_MM;
+    return y >= lowY - Pose.LEVEL_MM && y <= highY + Pose.LEVEL_MM;
   }
 
   /** By whole repeats: what it meets of the bars stays as it is. */
