@@ -28,57 +28,7 @@ final class ClothWords {
   static List<String> of(Marker marker, Shown shown) {
     Cloth cloth = marker.lay().cloth();
     List<String> words = new ArrayList<>();
-    words.add(
-        switch (lies(marker)) {
-          case OPEN ->
-              cloth.tubular()
-                  ? "Cut the tube open along one of its folds and lay it open, right side up."
-                  : "Lay the cloth open, right side up.";
-          case LENGTHWISE -> lengthwise(marker, shown);
-          case STACKED -> lengthwise(marker, shown) + " Spread every ply folded so.";
-          case PART ->
-              "Fold "
-                  + measured(cloth).map(from -> "the edge" + from).orElse("one edge of the cloth")
-                  + " over by "
-                  + shown.length(firstFold(marker).box().width())
-                  + beyond(cloth)
-                  + ", right sides together.";
-          case DOUBLE ->
-              "Fold both edges of the cloth over, right sides together: "
-                  + (besideMm(marker) > 0
-                      ? "the selvedges lie " + shown.length(besideMm(marker)) + " apart, the first "
-                      : "the selvedges meet ")
-                  + shown.length(firstFold(marker).box().width() + cloth.selvedgeMm())
-                  + " from the first fold"
-                  + measured(cloth).map(from -> ", which is that of the edge" + from).orElse("")
-                  + ".";
-          case CROSSWISE ->
-              "Fold the cloth across "
-                  + shown.length(marker.acrossMm())
-                  + " from its cut end, right sides together: the upper ply runs the other way. The"
-                  + " fold is where the marker begins.";
-          case TURNED ->
-              "Cut the cloth across "
-                  + shown.length(marker.acrossMm())
-                  + " from its cut end and turn the length cut off round, so that both run the"
-                  + " same way; lay it right side down on the rest.";
-          case FACE_TO_FACE ->
-              "Spread an even number of plies face to face: every second one right side down on the"
-                  + " one below.";
-          case TUBULAR ->
-              "Lay the tube flat, as it comes: a fold on each side."
-                  + opened(marker)
-                      .map(
-                          zone ->
-                              " Beyond "
-                                  + shown.length(zone.box().minX())
-                                  + " cut it open along "
-                                  + measured(cloth)
-                                      .map(from -> "the fold" + from)
-                                      .orElse("one of them")
-                                  + ".")
-                      .orElse("");
-        });
+    words.add(folding(marker, shown));
     if (marker.zones().size() > 1) {
       marker.zones().forEach(z -> words.add(sentence(of(z, shown))));
     }
@@ -87,17 +37,7 @@ final class ClothWords {
     if (lies(marker) != Fold.OPEN && opened(marker).isPresent()) {
       words.add("Cut the folded part first, then open the rest.");
     }
-    words.add(
-        switch (cloth.direction()) {
-          case ANY_WAY -> "Tops may point either way.";
-          case ONE_WAY -> "All tops point the same way: the cloth has a direction.";
-          case ONE_WAY_PER_GARMENT -> "All tops of one garment point the same way.";
-        });
-    own(marker, Grain.Heads.ANY_WAY)
-        .ifPresent(
-            names -> words.add("The tops of these may point either way even so: " + names + "."));
-    own(marker, Grain.Heads.ONE_WAY)
-        .ifPresent(names -> words.add("All tops of these point the same way: " + names + "."));
+    words.addAll(headings(marker));
     cloth.repeat().ifPresent(repeat -> words.addAll(of(repeat, marker, shown)));
     if (cloth.grainToleranceDegrees() > 0 && cloth.repeat().isEmpty()) {
       words.add(
@@ -123,6 +63,76 @@ final class ClothWords {
               + " the marker that far from the cut end, and leave as much beyond its other end.");
     }
     return words;
+  }
+
+  /** Which way tops point. */
+  private static List<String> headings(Marker marker) {
+    List<String> words = new ArrayList<>();
+    words.add(
+        switch (marker.lay().cloth().direction()) {
+          case ANY_WAY -> "Tops may point either way.";
+          case ONE_WAY -> "All tops point the same way: the cloth has a direction.";
+          case ONE_WAY_PER_GARMENT -> "All tops of one garment point the same way.";
+        });
+    own(marker, Grain.Heads.ANY_WAY)
+        .ifPresent(
+            names -> words.add("The tops of these may point either way even so: " + names + "."));
+    own(marker, Grain.Heads.ONE_WAY)
+        .ifPresent(names -> words.add("All tops of these point the same way: " + names + "."));
+    return words;
+  }
+
+  /** How it is folded, or not. */
+  private static String folding(Marker marker, Shown shown) {
+    Cloth cloth = marker.lay().cloth();
+    return switch (lies(marker)) {
+      case OPEN ->
+          cloth.tubular()
+              ? "Cut the tube open along one of its folds and lay it open, right side up."
+              : "Lay the cloth open, right side up.";
+      case LENGTHWISE -> lengthwise(marker, shown);
+      case STACKED -> lengthwise(marker, shown) + " Spread every ply folded so.";
+      case PART ->
+          "Fold "
+              + measured(cloth).map(from -> "the edge" + from).orElse("one edge of the cloth")
+              + " over by "
+              + shown.length(firstFold(marker).box().width())
+              + beyond(cloth)
+              + ", right sides together.";
+      case DOUBLE ->
+          "Fold both edges of the cloth over, right sides together: "
+              + (besideMm(marker) > 0
+                  ? "the selvedges lie " + shown.length(besideMm(marker)) + " apart, the first "
+                  : "the selvedges meet ")
+              + shown.length(firstFold(marker).box().width() + cloth.selvedgeMm())
+              + " from the first fold"
+              + measured(cloth).map(from -> ", which is that of the edge" + from).orElse("")
+              + ".";
+      case CROSSWISE ->
+          "Fold the cloth across "
+              + shown.length(marker.acrossMm())
+              + " from its cut end, right sides together: the upper ply runs the other way. The"
+              + " fold is where the marker begins.";
+      case TURNED ->
+          "Cut the cloth across "
+              + shown.length(marker.acrossMm())
+              + " from its cut end and turn the length cut off round, so that both run the"
+              + " same way; lay it right side down on the rest.";
+      case FACE_TO_FACE ->
+          "Spread an even number of plies face to face: every second one right side down on the"
+              + " one below.";
+      case TUBULAR ->
+          "Lay the tube flat, as it comes: a fold on each side."
+              + opened(marker)
+                  .map(
+                      zone ->
+                          " Beyond "
+                              + shown.length(zone.box().minX())
+                              + " cut it open along "
+                              + measured(cloth).map(from -> "the fold" + from).orElse("one of them")
+                              + ".")
+                  .orElse("");
+    };
   }
 
   /** Whether anything lies double; where nothing does, all of the cloth is opened. */
