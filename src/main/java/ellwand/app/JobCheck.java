@@ -7,6 +7,7 @@ import ellwand.file.job.OrderJobReader;
 import ellwand.file.source.Folder;
 import ellwand.job.Job;
 import ellwand.job.OrderJob;
+import ellwand.lay.Lay;
 import ellwand.nest.repeat.Matching;
 import ellwand.problem.InputException;
 import ellwand.problem.Problem;
@@ -56,18 +57,16 @@ public final class JobCheck {
     Map<String, Integer> everySize = new LinkedHashMap<>();
     read.style().sizes().forEach(size -> everySize.put(size, 1));
     Job job = read.withGarments(everySize);
+    List<Lay> lays = job.cloths().stream().map(cloth -> JobLays.of(job, cloth)).toList();
     List<Problem> unmatched =
-        job.cloths().stream()
-            .flatMap(cloth -> Matching.problems(JobLays.of(job, cloth)).stream())
-            .distinct()
-            .toList();
+        lays.stream().flatMap(lay -> Matching.problems(lay).stream()).distinct().toList();
     if (!unmatched.isEmpty()) {
       throw new InputException(unmatched);
     }
     Unit shown = unit.orElse(job.unit());
     List<Problem> noRoom =
-        job.cloths().stream()
-            .flatMap(cloth -> NoRoom.foreseen(JobLays.of(job, cloth), shown).stream())
+        lays.stream()
+            .flatMap(lay -> NoRoom.foreseen(lay, shown).stream())
             .map(problem -> problem.at(job.origin().path(), 0))
             .toList();
     if (!noRoom.isEmpty()) {
