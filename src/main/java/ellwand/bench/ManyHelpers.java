@@ -13,6 +13,7 @@ import ellwand.many.Task;
 import ellwand.many.cluster.Door;
 import ellwand.many.cluster.HelpedWorkshop;
 import ellwand.many.cluster.Helper;
+import ellwand.many.cluster.KeyMaker;
 import ellwand.many.cluster.Place;
 import ellwand.units.Unit;
 import ellwand.work.Effort;
@@ -24,6 +25,7 @@ import java.io.IOException;
 import java.io.PrintStream;
 import java.lang.management.ManagementFactory;
 import java.nio.ByteBuffer;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
@@ -73,13 +75,15 @@ public final class ManyHelpers {
       @Option(names = "--helpers", defaultValue = "100") int helpers,
       @Option(names = "--processes", defaultValue = "4", description = "that hold them") int held,
       @Option(names = "--seconds", defaultValue = "2", description = "a task takes") double seconds,
-      @Option(names = "--tasks", defaultValue = "1000") int tasks)
-      throws IOException {
+      @Option(names = "--tasks", defaultValue = "1000") int tasks,
+      @Option(names = "--keys", description = "as on a network") boolean secured)
+      throws IOException, InterruptedException {
+    Optional<Path> keys = secured ? Optional.of(makeKeys()) : Optional.empty();
     List<Process> processes = new ArrayList<>();
-    try (HelpedWorkshop workshop = open(WAITING)) {
+    try (HelpedWorkshop workshop = open(WAITING, keys)) {
       long begun = System.nanoTime();
       for (int i = 0; i < held; i++) {
-        processes.add(serve(workshop.place(), helpers / held, false));
+        processes.add(serve(workshop.place(), helpers / held, false, keys));
       }
       // This process's own core waits aside.
       workshop.give(waits(LONG), news -> {});
@@ -118,7 +122,7 @@ public final class ManyHelpers {
   void queue(
       @Option(names = "--tasks", defaultValue = "10000") int tasks,
       @Option(names = "--kilobytes", defaultValue = "20", description = "a task's") int kilobytes) {
-    try (HelpedWorkshop workshop = open(WAITING)) {
+    try (HelpedWorkshop workshop = open(WAITING, Optional.empty())) {
       workshop.give(waits(LONG), news -> {});
       long before = usedBytes();
       List<Errand> errands = new ArrayList<>();
@@ -142,15 +146,15 @@ public final class ManyHelpers {
       @Option(names = "--steps", defaultValue = "3000", description = "of each") long steps)
       throws IOException {
     Spent alone;
-    try (HelpedWorkshop workshop = open(new MarkerCraft())) {
+    try (HelpedWorkshop workshop = open(new MarkerCraft(), Optional.empty())) {
       search(workshop, path, 2, steps);
       alone = spent(workshop, path, markers, steps, ProcessHandle.current());
     }
     OUT.printf(
         "%d markers of %d steps, one member: %.1f s, %.1f s of processor%n",
         markers, steps, alone.seconds(), alone.here());
-    try (HelpedWorkshop workshop = open(new MarkerCraft())) {
-      Process helper = serve(workshop.place(), 1, true);
+    try (HelpedWorkshop workshop = open(new MarkerCraft(), Optional.empty())) {
+      Process helper = serve(workshop.place(), 1, true, Optional.empty());
       try {
         while (workshop.cores() < 2) {
           pause(100);
@@ -190,7 +194,8 @@ public final class ManyHelpers {
   void serve(
       @Parameters(index = "0") String asker,
       @Parameters(index = "1") int helpers,
-      @Parameters(index = "2") boolean searching)
+      @Parameters(index = "2") boolean searching,
+      @Parameters(index = "3", arity = "0..1") Path keys)
       throws InterruptedException {
     List<Thread> threads = new ArrayList<>();
     for (int i = 0; i < helpers; i++) {
@@ -200,11 +205,11 @@ public final class ManyHelpers {
               1,
               () -> Place.known(asker, 0),
               Optional.empty(),
-              Optional.empty(),
+              Optional.ofNullable(keys),
               text -> {});
       threads.add(new Thread(() -> help(helper)));
       threads.get(i).start();
-      // Systems that all begin at once keep one another from their beats.
+      // Machines do not begin all at once, either.
       pause(BETWEEN_MILLIS);
     }
     for (Thread thread : threads) {
@@ -239,12 +244,19 @@ public final class ManyHelpers {
     return since(start);
   }
 
-  private static HelpedWorkshop open(Craft craft) {
-    return HelpedWorkshop.open(craft, 1, new Door(Place.here(0), Optional.empty()), text -> {});
+  private static HelpedWorkshop open(Craft craft, Optional<Path> keys) {
+    return HelpedWorkshop.open(craft, 1, new Door(Place.here(0), keys), text -> {});
+  }
+
+  /** One for all: what is measured is what they cost. */
+  private static Path makeKeys() throws IOException, InterruptedException {
+    Path folder = Files.createTempDirectory("keys");
+    return new KeyMaker(folder).make(List.of("all")).get(0);
   }
 
   /** Helpers as another process; with the first compiler only, unless they search. */
-  private static Process serve(Place asker, int helpers, boolean searching) throws IOException {
+  private static Process serve(Place asker, int helpers, boolean searching, Optional<Path> keys)
+      throws IOException {
     List<String> line = new ArrayList<>();
     line.add(ProcessHandle.current().info().command().orElse("java"));
     line.add("-Xmx1g");
@@ -254,6 +266,7 @@ public final class ManyHelpers {
     line.addAll(List.of("-cp", System.getProperty("java.class.path")));
     line.addAll(List.of(ManyHelpers.class.getName(), "serve", asker.toString()));
     line.addAll(List.of(String.valueOf(helpers), String.valueOf(searching)));
+    keys.map(Path::toString).ifPresent(line::add);
     return new ProcessBuilder(line).inheritIO().start();
   }
 

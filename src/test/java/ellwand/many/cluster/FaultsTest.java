@@ -115,7 +115,7 @@ class FaultsTest {
     int port;
     try (ToyProcess asker = ToyProcess.start(ToyAsker.class)) {
       port = Integer.parseInt(asker.says("open at ", 1));
-      helper(Toy.there(said::add), () -> Optional.of(Place.here(port)));
+      helper(Toy.there(said::add), () -> Optional.of(Place.here(port)), IMPATIENT);
       said("begun first asker", 1);
       asker.kill();
     }
@@ -198,22 +198,15 @@ class FaultsTest {
   }
 
   private Stop helper(Craft craft) {
-    return helper(craft, () -> Optional.of(workshop.place()));
+    return helper(craft, () -> Optional.of(workshop.place()), Helper.SILENT);
   }
 
   /** A helper in this process, until it is stopped. */
-  private Stop helper(Craft craft, Supplier<Optional<Place>> asker) {
+  private Stop helper(Craft craft, Supplier<Optional<Place>> asker, Duration silent) {
     Stop end = new Stop();
     Helper helper =
         new Helper(
-            craft,
-            1,
-            asker,
-            Optional.empty(),
-            Optional.empty(),
-            text -> {},
-            Build.here(),
-            IMPATIENT);
+            craft, 1, asker, Optional.empty(), Optional.empty(), text -> {}, Build.here(), silent);
     CompletableFuture<Void> helping = new CompletableFuture<>();
     helpers.put(end, helping);
     new Thread(
