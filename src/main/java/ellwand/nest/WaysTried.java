@@ -150,7 +150,9 @@ final class WaysTried {
       double left = 1 - SECOND_TRIAL * finalists.size();
       shortest(best.values()).findFirst().ifPresent(best -> goOn(best, () -> round.part(left)));
     }
-    clock.tellEnd(lay.cloth().name());
+    if (!best.isEmpty()) {
+      clock.tellEnd(lay.cloth().name());
+    }
   }
 
   /** What lies folded in less cloth is a start for the open one, maybe with pieces too near. */

@@ -171,6 +171,7 @@ class CommandLineTest {
     assertTrue(ran.err().contains("piece cape"), ran.err());
     assertTrue(ran.err().contains("128.0 cm across"), ran.err());
     assertTrue(ran.err().contains("only 108.0 cm"), ran.err());
+    assertFalse(ran.err().contains("searched for"), ran.err());
     assertFalse(Files.exists(out));
   }
 
