@@ -1,42 +1,26 @@
 package ellwand.trace;
 
+import org.ejml.data.DMatrixRMaj;
+import org.ejml.dense.row.CommonOps_DDRM;
+
 /** Small systems of linear equations, such as least squares ask for. */
 final class Equations {
 
   private Equations() {}
 
   /**
-   * Solves by elimination, each row with its largest share first.
+   * Solves them; infinite or not numbers where nothing holds the unknowns.
    *
-   * @param rows as many as unknowns, each with their factors and then the right side; used up
+   * @param rows as many as unknowns, each with their factors and then the right side
    */
   static double[] solved(double[][] rows) {
     int unknowns = rows.length;
-    for (int r = 0; r < unknowns; r++) {
-      int largest = r;
-      for (int below = r + 1; below < unknowns; below++) {
-        if (Math.abs(rows[below][r]) > Math.abs(rows[largest][r])) {
-          largest = below;
-        }
-      }
-      double[] pivot = rows[largest];
-      rows[largest] = rows[r];
-      rows[r] = pivot;
-      for (int below = r + 1; below < unknowns; below++) {
-        double share = rows[below][r] / pivot[r];
-        for (int c = r; c <= unknowns; c++) {
-          rows[below][c] -= share * pivot[c];
-        }
-      }
-    }
-    double[] solved = new double[unknowns];
-    for (int r = unknowns - 1; r >= 0; r--) {
-      double rest = rows[r][unknowns];
-      for (int c = r + 1; c < unknowns; c++) {
-        rest -= rows[r][c] * solved[c];
-      }
-      solved[r] = rest / rows[r][r];
-    }
-    return solved;
+    DMatrixRMaj all = new DMatrixRMaj(rows);
+    DMatrixRMaj solved = new DMatrixRMaj(unknowns, 1);
+    CommonOps_DDRM.solve(
+        CommonOps_DDRM.extract(all, 0, unknowns, 0, unknowns),
+        CommonOps_DDRM.extract(all, 0, unknowns, unknowns, unknowns + 1),
+        solved);
+    return solved.data;
   }
 }
