@@ -91,7 +91,7 @@ public record CameraCheck(List<Finding> findings) {
   }
 
   private static Finding finding(SeenSheet seen, PhotoFile photo, CameraMapping mapping) {
-    LaidSheet laid = Survey.laidAs(seen, mapping.camera());
+    LaidSheet laid = RoughPlaces.laidAs(seen, mapping.camera());
     List<Point> all = seen.sheet().corners();
     double off = 0;
     double expected = 0;

@@ -127,7 +127,7 @@ public final class Photos {
   static Survey survey(List<PhotoFile> photos, List<List<SeenSheet>> seen) {
     try {
       return Survey.of(photos, seen);
-    } catch (Survey.NotJoined e) {
+    } catch (RoughPlaces.NotJoined e) {
       throw at(
           e.photo().file(),
           "the photo shows no reference sheet that another photo of the piece shows",

@@ -1,12 +1,9 @@
 package ellwand.trace;
 
-import ellwand.geometry.Motion;
 import ellwand.geometry.Point;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Collections;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
@@ -39,9 +36,6 @@ final class Survey {
 
   private static final double FOCAL_SAID = 0.08;
 
-  /** Of telephones, 26 mm on 35 mm film (common practice): a share of the diagonal. */
-  private static final double USUAL_FOCAL = 26 / Math.hypot(24, 36);
-
   private static final double[] LENS = {FOCAL_UNSAID, 0.015, 0.015, 0.1, 0.05};
 
   /** How far printed paper on a table usually lifts, mm. */
@@ -63,8 +57,8 @@ final class Survey {
   private final List<Shot> shots;
   private final int lenses;
   private final Camera[] cameras;
-  private final Map<ReferenceSheet, Integer> sheetIndex = new LinkedHashMap<>();
-  private final List<LaidSheet> laid = new ArrayList<>();
+  private final List<LaidSheet> laid;
+  private final Map<ReferenceSheet, Integer> sheetIndex = new HashMap<>();
   private List<Corner> corners = new ArrayList<>();
   private double cornerPx = CORNER_PX;
   private DMatrixRMaj covariance;
@@ -72,27 +66,29 @@ final class Survey {
   /** What each lens's numbers have changed by in rounds that are over. */
   private final double[] changedLens;
 
-  private Survey(List<Shot> shots) {
+  private Survey(List<Shot> shots, RoughPlaces places) {
     this.shots = shots;
     lenses = 1 + shots.stream().mapToInt(Shot::lens).max().orElse(0);
-    cameras = new Camera[shots.size()];
+    cameras = places.cameras();
+    laid = new ArrayList<>(places.laid());
+    laid.forEach(sheet -> sheetIndex.put(sheet.sheet(), sheetIndex.size()));
     changedLens = new double[lenses * LENS_NUMBERS];
   }
 
   /**
    * Of photos that each show a sheet.
    *
-   * @throws NotJoined if the photos have no sheets in common
+   * @throws RoughPlaces.NotJoined if the photos have no sheets in common
    */
-  static Survey of(List<PhotoFile> photos, List<List<SeenSheet>> seen) throws NotJoined {
+  static Survey of(List<PhotoFile> photos, List<List<SeenSheet>> seen)
+      throws RoughPlaces.NotJoined {
     Map<String, Integer> lensOf = new HashMap<>();
     List<Shot> shots = new ArrayList<>();
     for (int i = 0; i < photos.size(); i++) {
       int lens = lensOf.computeIfAbsent(photos.get(i).camera(), c -> lensOf.size());
       shots.add(new Shot(photos.get(i), seen.get(i), lens));
     }
-    Survey survey = new Survey(shots);
-    survey.begin();
+    Survey survey = new Survey(shots, RoughPlaces.of(photos, seen));
     survey.gather();
     survey.solve();
     if (survey.dropBad()) {
@@ -100,86 +96,6 @@ final class Survey {
     }
     survey.judge();
     return survey;
-  }
-
-  /** A photo shows no sheet that those before it show. */
-  static final class NotJoined extends Exception {
-    private final transient PhotoFile photo;
-
-    NotJoined(PhotoFile photo) {
-      super(photo.file());
-      this.photo = photo;
-    }
-
-    PhotoFile photo() {
-      return photo;
-    }
-  }
-
-  /** Rough places: sheet by sheet from the one that most corners were seen of. */
-  private void begin() throws NotJoined {
-    Map<ReferenceSheet, Integer> seen = new LinkedHashMap<>();
-    shots.forEach(
-        shot -> shot.sheets.forEach(s -> seen.merge(s.sheet(), s.corners().size(), Integer::sum)));
-    ReferenceSheet first = Collections.max(seen.entrySet(), Map.Entry.comparingByValue()).getKey();
-    sheetIndex.put(first, 0);
-    laid.add(LaidSheet.flat(first, 0, 0, 0));
-    boolean found = true;
-    while (found) {
-      found = false;
-      for (int i = 0; i < shots.size(); i++) {
-        if (cameras[i] == null && place(i)) {
-          found = true;
-        }
-      }
-    }
-    int lost = Arrays.asList(cameras).indexOf(null);
-    if (lost >= 0) {
-      throw new NotJoined(shots.get(lost).photo);
-    }
-  }
-
-  /** Places a photo by the sheets that are known, then the others in it. */
-  private boolean place(int i) {
-    Shot shot = shots.get(i);
-    List<Point> mm = new ArrayList<>();
-    List<Point> pixels = new ArrayList<>();
-    for (SeenSheet seen : shot.sheets) {
-      Integer known = sheetIndex.get(seen.sheet());
-      if (known != null) {
-        List<Point> all = seen.sheet().corners();
-        seen.corners()
-            .forEach(
-                (corner, pixel) -> {
-                  mm.add(laid.get(known).onPlane(all.get(corner)));
-                  pixels.add(pixel);
-                });
-      }
-    }
-    if (mm.isEmpty()) {
-      return false;
-    }
-    int width = shot.photo.picture().getWidth();
-    int height = shot.photo.picture().getHeight();
-    double focal = Math.hypot(width, height) * shot.photo.focalShare().orElse(USUAL_FOCAL);
-    cameras[i] =
-        Camera.of(Homography.between(mm, pixels), focal, (width - 1) / 2.0, (height - 1) / 2.0);
-    for (SeenSheet seen : shot.sheets) {
-      if (!sheetIndex.containsKey(seen.sheet())) {
-        sheetIndex.put(seen.sheet(), laid.size());
-        laid.add(laidAs(seen, cameras[i]));
-      }
-    }
-    return true;
-  }
-
-  /** Where a sheet lies that a camera sees, taken to be flat: as near to its corners as can be. */
-  static LaidSheet laidAs(SeenSheet seen, Camera camera) {
-    List<Point> all = seen.sheet().corners();
-    List<Point> paper = seen.corners().keySet().stream().map(all::get).toList();
-    List<Point> mm = seen.corners().values().stream().map(camera::mmAt).toList();
-    Motion to = Motion.onto(paper, mm);
-    return LaidSheet.flat(seen.sheet(), to.x(), to.y(), Math.toRadians(to.turnDegrees()));
   }
 
   private void gather() {
