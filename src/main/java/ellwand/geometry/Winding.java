@@ -2,6 +2,7 @@ package ellwand.geometry;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
@@ -23,9 +24,11 @@ final class Winding {
     Collection<Polygon> polygons = faces.getPolygons();
     for (Polygon face : polygons) {
       if (turns(ring.getCoordinates(), face.getInteriorPoint().getCoordinate()) > 0) {
-        inside.add(face);
+        inside.add(face.norm());
       }
     }
+    // The library finds them, and where each begins, by hashes that differ from run to run.
+    Collections.sort(inside);
     return UnaryUnionNG.union(inside, Region.SNAPPED);
   }
 

@@ -83,6 +83,24 @@ class RegionTest {
   }
 
   @Test
+  void whatALineEnclosesIsToldAlikeEachTime() {
+    // Three loops beside a body, each turned the other way.
+    List<Point> line = new ArrayList<>();
+    for (int i = 0; i < 3; i++) {
+      line.add(new Point(100 * i, 0));
+      line.add(new Point(100 * i + 60, 0));
+      line.add(new Point(100 * i + 40, -20));
+      line.add(new Point(100 * i + 30, 10));
+    }
+    line.add(new Point(300, 100));
+    line.add(new Point(0, 100));
+    List<Outline> first = Region.enclosedBy(line).shells();
+    for (int i = 0; i < 20; i++) {
+      assertEquals(first, Region.enclosedBy(line).shells());
+    }
+  }
+
+  @Test
   void crossingsAreFound() {
     Point at =
         Region.crossing(
