@@ -56,10 +56,13 @@ record Joined(List<Part> parts) {
       Named named = Named.of(text, pieces);
       Optional<Piece> piece = named.owner(pieces);
       if (piece.isEmpty()) {
+        boolean known = pieces.stream().anyMatch(p -> named.edge.startsWith(p.name() + "."));
         problems.add(
             Problem.of(
                 "no edge is called " + named.edge,
-                "Write piece.edge, for example " + example(pieces)));
+                "Write piece.edge, for example "
+                    + example(pieces)
+                    + (known ? "" : "; a computed piece stands above those that join it")));
       } else if (!seen.add(named.edge)) {
         problems.add(
             Problem.of(

@@ -111,7 +111,8 @@ public record Redraw(
       if (on(old, end).isEmpty()) {
         Neighbours.startAt(rest, end);
       }
-      if (rest.isEmpty() ? begin.distance(end) < Workpiece.ON_EDGE_MM : fromMm >= toMm) {
+      double way = rest.isEmpty() ? begin.distance(end) : toMm - fromMm;
+      if (way < Workpiece.ON_EDGE_MM) {
         throw new InputException(
             Problem.onEdge(
                 piece.name(),
