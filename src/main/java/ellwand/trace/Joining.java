@@ -6,6 +6,7 @@ import ellwand.problem.InputException;
 import ellwand.problem.Problem;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.Deque;
 import java.util.List;
 import java.util.Locale;
@@ -22,6 +23,9 @@ final class Joining {
 
   /** Expected of a cross in two scans, mm; more where they say so. */
   private static final double USUAL_OFF_MM = 0.1;
+
+  /** Crosses are never drawn so near to each other, mm. */
+  private static final double ONE_MM = 3;
 
   /** More things like crosses in a scan are print. */
   private static final int MOST_CROSSES = 25;
@@ -155,7 +159,7 @@ final class Joining {
           link.joint.pairs().stream().mapToDouble(p -> apart(link, p).norm()).max().orElse(0);
       checkOff(scans.get(link.one), scans.get(link.other), most);
     }
-    double squares = shared().stream().mapToDouble(c -> c.offMm() * c.offMm()).sum();
+    double squares = meetings().stream().mapToDouble(c -> c.offMm() * c.offMm()).sum();
     Off off = new Off(1);
     int free = Math.max(1, off.getNumOfOutputsM() - off.getNumOfInputsN());
     open = LeastSquares.open(new Off(Math.max(USUAL_OFF_MM, Math.sqrt(squares / free))));
@@ -230,16 +234,29 @@ final class Joining {
         new ScanMapping((FlatMapping) view.mapping(), laid[scan], known));
   }
 
-  /** The crosses by which they are joined. */
+  /** The crosses by which they are joined, each with the most that two of its scans are apart. */
   List<SharedCross> shared() {
     List<SharedCross> shared = new ArrayList<>();
-    for (Link link : links) {
-      for (Joint.Pair pair : link.joint.pairs()) {
-        Point at = laid[link.one].apply(scans.get(link.one).crosses().get(pair.one()));
-        shared.add(new SharedCross(at, apart(link, pair).norm()));
+    List<SharedCross> meetings = new ArrayList<>(meetings());
+    meetings.sort(Comparator.comparingDouble(c -> -c.offMm()));
+    for (SharedCross cross : meetings) {
+      if (shared.stream().allMatch(c -> c.at().distance(cross.at()) > ONE_MM)) {
+        shared.add(cross);
       }
     }
     return shared;
+  }
+
+  /** Of every cross in every two scans. */
+  private List<SharedCross> meetings() {
+    List<SharedCross> meetings = new ArrayList<>();
+    for (Link link : links) {
+      for (Joint.Pair pair : link.joint.pairs()) {
+        Point at = laid[link.one].apply(scans.get(link.one).crosses().get(pair.one()));
+        meetings.add(new SharedCross(at, apart(link, pair).norm()));
+      }
+    }
+    return meetings;
   }
 
   private static InputException at(Joint.Scan scan, String what, String remedy) {

@@ -3,9 +3,9 @@ package ellwand.trace;
 import ellwand.geometry.Point;
 
 /**
- * A cross drawn on a piece that two scans show.
+ * A cross drawn on a piece that two scans or more show.
  *
  * @param at where it lies, mm
- * @param offMm how far apart both show it, once they are joined
+ * @param offMm how far apart two of them show it at most, once they are joined
  */
 public record SharedCross(Point at, double offMm) {}

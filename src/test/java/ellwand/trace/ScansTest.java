@@ -100,7 +100,9 @@ class ScansTest {
             front.scan(new Motion(false, 0, -60, 30)),
             front.scan(new Motion(false, 1, 30, -155)),
             front.scan(new Motion(false, -1, -60, -150)));
-    TracedPaper traced = only(read(files));
+    Straightened straight = read(files);
+    assertEquals(front.crosses().size(), straight.crosses().size());
+    TracedPaper traced = only(straight);
     double off = worst(truth(front, first), traced);
     assertTrue(off < 0.6, "off by " + off);
     assertTrue(off <= traced.errorMm(), off + " of " + traced.errorMm());
