@@ -137,12 +137,11 @@ final class Joining {
   }
 
   private String seen() {
-    return "crosses that can be told are "
+    return "of the crosses that are seen ("
         + scans.stream()
             .map(scan -> scan.crosses().size() + " in " + scan.view().file())
             .collect(Collectors.joining(", "))
-        + ", and no two scans may be joined by fewer than two, between which and round which they"
-        + " show the same";
+        + ") no two lie alike in it and in another, with the same lines and borders round them";
   }
 
   /** All together, so that crosses meet as well as can be. */

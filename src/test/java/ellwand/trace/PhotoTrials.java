@@ -96,9 +96,18 @@ public final class PhotoTrials {
 
   /**
    * Prints a line for each trial: of the first so many, or with {@code random FROM TO} of photos at
-   * random, by their numbers.
+   * random, by their numbers, with {@code scans FROM TO} of scans that are joined.
    */
   public static void main(String[] args) {
+    if (args.length == 3 && args[0].equals("scans")) {
+      System.out.println("|scans|joined by|off|expected|");
+      System.out.println("|---|---|---|---|");
+      for (int i = Integer.parseInt(args[1]); i <= Integer.parseInt(args[2]); i++) {
+        RandomScans scans = RandomScans.of(i);
+        System.out.println("|" + scans.said() + "|" + scans.joined());
+      }
+      return;
+    }
     System.out.println("|photo|95 % within|all within|length off|expected|seconds|");
     System.out.println("|---|---|---|---|---|---|");
     if (args.length == 3) {
