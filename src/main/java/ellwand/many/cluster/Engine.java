@@ -26,10 +26,13 @@ final class Engine {
   /** Ending in good order takes less. */
   private static final Duration ENDING = Duration.ofSeconds(10);
 
+  private static final int BEATS = 4;
+
   private Engine() {}
 
   /**
-   * @param silent after so long and a beat more, whoever is watched and says nothing is gone
+   * @param silent after so long and a beat more, a quarter of it, whoever is watched and says
+   *     nothing is gone
    * @throws InputException if its place cannot be had
    */
   static <T> ActorSystem<T> start(Behavior<T> root, Door door, Duration silent) {
@@ -80,7 +83,9 @@ final class Engine {
 
   private static Config config(Door door, Duration silent) {
     Map<String, Object> own = new HashMap<>();
-    own.put("pekko.remote.watch-failure-detector.acceptable-heartbeat-pause", silent);
+    String watch = "pekko.remote.watch-failure-detector.";
+    own.put(watch + "acceptable-heartbeat-pause", silent);
+    own.put(watch + "heartbeat-interval", silent.dividedBy(BEATS));
     own.put("pekko.remote.artery.canonical.hostname", written(door.at().host()));
     own.put("pekko.remote.artery.canonical.port", door.at().port());
     own.put("pekko.remote.artery.transport", door.keys().isPresent() ? "tls-tcp" : "tcp");

@@ -20,7 +20,7 @@ import org.apache.pekko.actor.typed.ActorSystem;
 public final class HelpedWorkshop implements Workshop {
 
   /** Whoever is cut off for ten seconds is not lost. */
-  static final Duration SILENT = Duration.ofSeconds(13);
+  static final Duration SILENT = Duration.ofSeconds(12);
 
   private final Craft craft;
   private final int ownCores;

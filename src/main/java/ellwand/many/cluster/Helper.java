@@ -28,7 +28,7 @@ public final class Helper {
   private static final Duration LEAVING = Duration.ofSeconds(3);
 
   /** Longer than the asker waits, so that who is cut off for a moment is still there after it. */
-  static final Duration SILENT = Duration.ofSeconds(16);
+  static final Duration SILENT = Duration.ofSeconds(15);
 
   private final Craft craft;
   private final int cores;

@@ -23,6 +23,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.function.Supplier;
+import java.util.stream.IntStream;
 import org.apache.pekko.actor.ActorRef;
 import org.apache.pekko.actor.PoisonPill;
 import org.apache.pekko.actor.typed.ActorSystem;
@@ -41,7 +42,7 @@ import org.junit.jupiter.api.condition.OS;
 class FaultsTest {
 
   /** Where what has to be lost should be lost soon. */
-  private static final Duration IMPATIENT = Duration.ofSeconds(3);
+  private static final Duration IMPATIENT = Duration.ofSeconds(4);
 
   /** Of whoever asks: what three helpers leave undone is begun there at once. */
   private static final int OWN_CORES = 3;
@@ -126,28 +127,35 @@ class FaultsTest {
     assertEquals(Toy.made("next"), result(takes(Duration.ZERO, "next")));
   }
 
+  /** However slow some are to come, there are tasks left for them. */
   @Test
   void twentyHelpersComeAndGo() throws Exception {
     open(0, IMPATIENT);
-    List<Errand> errands = new ArrayList<>();
-    for (int i = 0; i < 100; i++) {
-      errands.add(takes(Duration.ofMillis(700), "piece " + i));
-    }
+    Errand held = hold();
+    List<Errand> errands = new ArrayList<>(pieces(0));
     process(7);
+    processes.get(0).says("begun", 3);
+    processes.get(0).kill();
+    errands.addAll(pieces(50));
     List<Stop> ends = new ArrayList<>();
     for (int i = 0; i < 7; i++) {
       ends.add(helper(Toy.there(said::add)));
     }
-    processes.get(0).says("begun", 3);
-    processes.get(0).kill();
     said("begun", 3);
     ends.forEach(Stop::request);
     for (int i = 0; i < 6; i++) {
       helper(Toy.there(said::add));
     }
+    held.withdraw();
     for (int i = 0; i < errands.size(); i++) {
       assertEquals(Toy.made("piece " + i), result(errands.get(i)));
     }
+  }
+
+  private List<Errand> pieces(int first) {
+    return IntStream.range(first, first + 50)
+        .mapToObj(i -> takes(Duration.ofMillis(700), "piece " + i))
+        .toList();
   }
 
   /** As where memory runs out: Pekko ends then. */
@@ -207,20 +215,19 @@ class FaultsTest {
     Helper helper =
         new Helper(
             craft, 1, asker, Optional.empty(), Optional.empty(), text -> {}, Build.here(), silent);
-    CompletableFuture<Void> helping = new CompletableFuture<>();
-    helpers.put(end, helping);
-    new Thread(
-            () -> {
-              try {
-                helper.run(end);
-                helping.complete(null);
-              } catch (RuntimeException | InterruptedException e) {
-                helping.completeExceptionally(e);
-              }
-            },
-            "helper")
-        .start();
+    helpers.put(
+        end,
+        CompletableFuture.runAsync(
+            () -> run(helper, end), run -> new Thread(run, "helper").start()));
     return end;
+  }
+
+  private static void run(Helper helper, Stop end) {
+    try {
+      helper.run(end);
+    } catch (InterruptedException e) {
+      throw new IllegalStateException(e);
+    }
   }
 
   private Errand takes(Duration time, String text) {
