@@ -321,6 +321,9 @@ final class ConvertCommand implements Callable<Integer> {
           "of --allowance, --sewing-line and --cutting-line only one can hold: the line is drawn"
               + " once");
     }
+    if (firstPage < 1) {
+      throw refused("--first-page takes a number from 1 up");
+    }
     if (dpi != null && !(dpi >= 1 && dpi <= 100_000)) {
       throw refused("--dpi takes a number such as 72, 90 or 96");
     }

@@ -194,6 +194,9 @@ class ConvertCommandTest {
     assertEquals(
         2, Ran.of("convert", job, "--sizes", "S", "--out", folder.resolve("a.svg")).code());
     assertEquals(2, Ran.of("convert", LAYERS, "--pages", "2x2", "--out", out()).code());
+    Ran first = Ran.of("convert", LAYERS, "--pages", "2x2", "--first-page", "0", "--out", out());
+    assertEquals(2, first.code());
+    assertTrue(first.err().startsWith("--first-page takes a number from 1 up"), first.err());
     assertEquals(2, Ran.of("convert", LAYERS, "--drawing-unit", "in", "--out", out()).code());
     Path blocks = DRAWINGS.resolve("blocks-in-inches.dxf");
     Ran sized = Ran.of("convert", blocks, "--sizes", "98", "--out", out());
