@@ -31,7 +31,7 @@ final class Joining {
   private static final int MOST_CROSSES = 25;
 
   private static final String DRAW =
-      "Draw two crosses or three on the paper where both scans show them, with a pen, each two"
+      "Draw two crosses or three on the paper where both scans show them, with a fine pen, each two"
           + " strokes of 1 to 5 cm, far apart and a finger's breadth from any line and border; then"
           + " scan anew";
 
@@ -141,7 +141,8 @@ final class Joining {
         + scans.stream()
             .map(scan -> scan.crosses().size() + " in " + scan.view().file())
             .collect(Collectors.joining(", "))
-        + ") no two lie alike in it and in another, with the same lines and borders round them";
+        + ") no two that are 3 cm apart or more lie alike in it and in another, with the same lines"
+        + " and borders round them";
   }
 
   /** All together, so that crosses meet as well as can be. */

@@ -12,8 +12,8 @@ import java.util.Optional;
  *
  * @param picture seen from straight above, made of all views, to look at and to find pieces in; its
  *     mapping is a {@link FlatMapping}; transparent where nothing was seen
- * @param views the photos themselves, to trace in without the loss of straightening; a scan is its
- *     own picture and its only view
+ * @param views the photos themselves, to trace in without the loss of straightening; a single scan
+ *     is its own picture and its only view
  * @param sheets where the paper of the reference sheets lies, which is no piece; none of scans
  * @param crosses by which scans were joined
  * @param notes what the user should know, sentences
