@@ -29,8 +29,11 @@ record Joint(List<Pair> pairs, Motion motion, double offMm) {
   /** Crosses farther off are never the same, mm; what is joined fits much better. */
   private static final double SAME_MM = 2;
 
-  /** What both scans must show is the same in as large a share of it, round each cross as well. */
+  /** Of what both scans must show as large a share is the same round each cross. */
   private static final double AGREED = 0.6;
+
+  /** And of all else: paper's border, lines, where arms of crosses end. */
+  private static final double AGREED_ELSEWHERE = 0.75;
 
   private static final double ROUND_MM = 7;
 
@@ -110,7 +113,7 @@ record Joint(List<Pair> pairs, Motion motion, double offMm) {
     Contours.Seen rest =
         scan.contours.in(
             with.contours, to, p -> scan.crosses.stream().allMatch(c -> c.distance(p) > ROUND_MM));
-    return rest.share() >= AGREED && (pairs.size() > 2 || rest.again() >= TELLING);
+    return rest.share() >= AGREED_ELSEWHERE && (pairs.size() > 2 || rest.again() >= TELLING);
   }
 
   /** Whether it lays the other scan where another joint does, to some mm. */
