@@ -81,13 +81,12 @@ class FaultsTest {
     CompletableFuture<Void> tenSeconds =
         CompletableFuture.runAsync(
             () -> {}, CompletableFuture.delayedExecutor(10, TimeUnit.SECONDS));
-    Stop end = helper(Toy.there(said::add));
     helper(Toy.there(said::add));
-    said("helps with", 4);
-    Errand ended = takes(Duration.ofSeconds(3), "ended");
-    Errand hanging = workshop.give(Toy.hangs(Duration.ofSeconds(1)), news -> {});
-    said("begun ended", 1);
+    Errand hanging = workshop.give(Toy.hangs(Duration.ofSeconds(4)), news -> {});
     said("begun hanging", 1);
+    Stop end = helper(Toy.there(said::add));
+    Errand ended = takes(Duration.ofSeconds(3), "ended");
+    said("begun ended", 1);
     // Whatever is begun anew is begun here.
     held.withdraw();
     end.request();
