@@ -4,7 +4,6 @@ import ellwand.work.Stop;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.jline.utils.Signals;
 
 /** Helpers as a process of their own, which do {@link Toy} work. */
 final class ToyHelper {
@@ -15,8 +14,6 @@ final class ToyHelper {
    * @param args where to join, how many helpers of one core each
    */
   public static void main(String[] args) throws InterruptedException {
-    Stop stop = new Stop();
-    Signals.register("TERM", stop::request);
     List<Thread> helpers = new ArrayList<>();
     for (int i = 0; i < Integer.parseInt(args[1]); i++) {
       Helper helper =
@@ -27,7 +24,7 @@ final class ToyHelper {
               Optional.empty(),
               Optional.empty(),
               System.out::println);
-      helpers.add(new Thread(() -> run(helper, stop)));
+      helpers.add(new Thread(() -> run(helper)));
     }
     helpers.forEach(Thread::start);
     for (Thread helper : helpers) {
@@ -36,10 +33,9 @@ final class ToyHelper {
     System.exit(0);
   }
 
-  private static void run(Helper helper, Stop stop) {
+  private static void run(Helper helper) {
     try {
-      helper.run(stop);
-      System.out.println("ended");
+      helper.run(new Stop());
     } catch (InterruptedException e) {
       throw new IllegalStateException(e);
     }

@@ -9,7 +9,6 @@ import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.CopyOnWriteArrayList;
-import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
 
@@ -91,13 +90,9 @@ final class ToyProcess implements AutoCloseable {
     process.destroyForcibly().onExit().join();
   }
 
-  /** As Ctrl-C, and as a partition does: nothing comes through until it goes on. */
+  /** STOP is as a partition: nothing comes through until it goes on. */
   void signal(String name) throws IOException, InterruptedException {
     new ProcessBuilder("kill", "-" + name, String.valueOf(process.pid())).start().waitFor();
-  }
-
-  boolean ends() throws InterruptedException {
-    return process.waitFor(PATIENCE_SECONDS, TimeUnit.SECONDS);
   }
 
   @Override
