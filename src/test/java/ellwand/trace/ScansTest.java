@@ -160,6 +160,15 @@ class ScansTest {
     assertRefused("how the scan lies", List.of(strip.halves().get(0), other.halves().get(1)));
   }
 
+  /** Even where one of its sides runs as that of the first. */
+  @Test
+  void aPieceWithTheVerySameCrossesIsNotJoined() {
+    RandomScans scans = RandomScans.of(85);
+    assertRefused(
+        "how the scan lies",
+        List.of(scans.piece().scan(scans.first()), scans.other().scan(scans.second())));
+  }
+
   @Test
   void paperThatDidNotLieFlatIsRefused() {
     ScannedTable strip = ScannedTable.strip();
