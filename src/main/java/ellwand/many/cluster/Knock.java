@@ -8,7 +8,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import javax.net.ssl.SSLSocket;
 
-/** Asks whether anybody is at a place and takes our key, before a cluster is joined there. */
+/** Asks whether anybody is at a place and takes our key, before any is offered help. */
 enum Knock {
   OPEN,
   NOBODY,
