@@ -8,9 +8,7 @@ import ellwand.file.source.Folder;
 import ellwand.job.Job;
 import ellwand.job.OrderJob;
 import ellwand.lay.Lay;
-import ellwand.nest.repeat.Matching;
 import ellwand.problem.InputException;
-import ellwand.problem.Problem;
 import ellwand.units.Unit;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -58,20 +56,8 @@ public final class JobCheck {
     read.style().sizes().forEach(size -> everySize.put(size, 1));
     Job job = read.withGarments(everySize);
     List<Lay> lays = job.cloths().stream().map(cloth -> JobLays.of(job, cloth)).toList();
-    List<Problem> unmatched =
-        lays.stream().flatMap(lay -> Matching.problems(lay).stream()).distinct().toList();
-    if (!unmatched.isEmpty()) {
-      throw new InputException(unmatched);
-    }
     Unit shown = unit.orElse(job.unit());
-    List<Problem> noRoom =
-        lays.stream()
-            .flatMap(lay -> NoRoom.foreseen(lay, shown).stream())
-            .map(problem -> problem.at(job.origin().path(), 0))
-            .toList();
-    if (!noRoom.isEmpty()) {
-      throw new InputException(noRoom);
-    }
+    Foreseen.refuse(job, lays, shown);
     return new CheckedJob(
         job.origin(),
         of(job, cloth -> JobLays.notes(job, cloth, shown)),

@@ -4,6 +4,7 @@ import ellwand.cloth.Cloth;
 import ellwand.figures.Buying;
 import ellwand.figures.Figures;
 import ellwand.job.Job;
+import ellwand.lay.Lay;
 import ellwand.lay.Marker;
 import ellwand.units.Unit;
 import ellwand.work.Progress;
@@ -33,11 +34,14 @@ public final class LayRun {
    */
   public static LaidJob make(Job job, Unit unit, Request request, Hands hands) {
     Format.refuseClashes(job, job.cloths().stream().map(Cloth::name).toList(), Format.JOB);
+    List<Lay> lays = job.cloths().stream().map(cloth -> JobLays.of(job, cloth)).toList();
+    Foreseen.refuse(job, lays, unit);
     List<Marker> markers = new ArrayList<>();
     List<Figures> figures = new ArrayList<>();
-    for (Cloth cloth : job.cloths()) {
+    for (Lay lay : lays) {
+      Cloth cloth = lay.cloth();
       Request priced = request.with(priced(cloth, request.progress()));
-      Folded folded = Folded.make(JobLays.of(job, cloth), unit, priced, hands);
+      Folded folded = Folded.make(lay, unit, priced, hands);
       Marker best = folded.best(job, unit);
       markers.add(best);
       figures.add(folded.figures(best, JobLays.bindings(job, cloth, unit)));

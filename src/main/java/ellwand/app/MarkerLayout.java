@@ -37,9 +37,8 @@ final class MarkerLayout {
       PrintPaper paper,
       String name,
       Unit unit) {
-    double across = Math.max(drawing.frame().width(), head.box().width());
     if (paper.isRoll()) {
-      refuseTooWide(across, paper, name, unit);
+      refuseTooWide(across(drawing, head), "", paper, name, unit);
       return printed(drawing, head, outlines, paper);
     }
     return Stream.of(paper, paper.onItsSide())
@@ -48,14 +47,33 @@ final class MarkerLayout {
         .orElseThrow();
   }
 
-  private static void refuseTooWide(double across, PrintPaper roll, String name, Unit unit) {
+  /**
+   * Refuses before it is made a marker that will be wider than a roll.
+   *
+   * @param empty drawings of its cloth in every way in which it may lie, with nothing on it
+   */
+  static void refuseTooWide(
+      List<Drawing> empty, PrintHead head, PrintPaper roll, String name, Unit unit) {
+    empty.stream()
+        .mapToDouble(drawing -> across(drawing, head))
+        .min()
+        .ifPresent(across -> refuseTooWide(across, "at least ", roll, name, unit));
+  }
+
+  private static double across(Drawing drawing, PrintHead head) {
+    return Math.max(drawing.frame().width(), head.box().width());
+  }
+
+  private static void refuseTooWide(
+      double across, String atLeast, PrintPaper roll, String name, Unit unit) {
     if (across > roll.innerWidthMm()) {
       double needed = across + roll.widthMm() - roll.innerWidthMm();
       double shown = Math.ceil(needed / unit.stepMm()) * unit.stepMm();
       throw InputException.of(
-          "the marker of %s is %s wide with its words, and %s of %s are printed"
+          "the marker of %s is %s%s wide with its words, and %s of %s are printed"
               .formatted(
                   name,
+                  atLeast,
                   new Length(across).show(unit),
                   new Length(roll.innerWidthMm()).show(unit),
                   roll.name()),
@@ -73,7 +91,7 @@ final class MarkerLayout {
     boolean next = !paper.isRoll() && step < 2 * beside;
     double shift = next ? Math.max(step, beside) + HAIR_MM : beside;
     Box frame = drawing.frame();
-    double across = Math.max(frame.width(), head.box().width());
+    double across = across(drawing, head);
     Box all = new Box(frame.minX() - shift, frame.maxY() - across, frame.maxX(), frame.maxY());
     return FullSize.of(
         new Drawing(drawing.title(), all, drawing.items()),

@@ -80,6 +80,14 @@ final class MarkerMaker {
         .collect(Collectors.toSet());
   }
 
+  /** What has no room on the cloth, in the first of the sizes in which that is so. */
+  Optional<Problem> noRoom(List<String> sizes) {
+    return sizes.stream()
+        .map(size -> lay(SizeMix.one(size)))
+        .flatMap(lay -> NoRoom.foreseen(lay, List.of(fold), unit).stream())
+        .findFirst();
+  }
+
   /** What comes out mirrored in every second ply, as a sentence. */
   Optional<String> mirrored(List<String> sizes) {
     if (spreading.faces() != Spreading.Faces.FACE_TO_FACE

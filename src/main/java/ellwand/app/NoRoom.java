@@ -42,17 +42,21 @@ final class NoRoom {
     return problem(lay, lay.cloth().folds(), least, unit);
   }
 
-  /** The same without searching; empty if some fold will do. */
-  static Optional<Problem> foreseen(Lay lay, Unit unit) {
+  /**
+   * The same without searching; empty if one of the folds will do.
+   *
+   * @param folds in which the cloth can be laid
+   */
+  static Optional<Problem> foreseen(Lay lay, List<Fold> folds, Unit unit) {
     List<NoRoomException> noRoom = new ArrayList<>();
-    for (Fold fold : lay.cloth().possibleFolds()) {
+    for (Fold fold : folds) {
       Optional<NoRoomException> here = WidthEnough.noRoom(lay, fold);
       if (here.isEmpty()) {
         return Optional.empty();
       }
       noRoom.add(here.get());
     }
-    return widest(noRoom.stream()).map(least -> problem(lay, lay.cloth().folds(), least, unit));
+    return widest(noRoom.stream()).map(least -> problem(lay, folds, least, unit));
   }
 
   private static Optional<NoRoomException> widest(Stream<NoRoomException> noRoom) {

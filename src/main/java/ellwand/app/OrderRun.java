@@ -15,6 +15,7 @@ import ellwand.lay.Marker;
 import ellwand.order.Order;
 import ellwand.pattern.Piece;
 import ellwand.problem.InputException;
+import ellwand.problem.Problem;
 import ellwand.units.Unit;
 import ellwand.work.Request;
 import ellwand.work.Spending;
@@ -81,6 +82,10 @@ public final class OrderRun {
           new MarkerMaker(style, of.cloth().orElseThrow(), of.order().spreading(), unit, hands));
     }
     List<String> sizes = job.cloths().get(0).order().sizes();
+    List<Problem> noRoom = makers.stream().flatMap(m -> m.noRoom(sizes).stream()).toList();
+    if (!noRoom.isEmpty()) {
+      throw new InputException(noRoom);
+    }
     double pieces = makers.stream().mapToInt(m -> m.pieces(sizes)).sum();
     List<ClothPlan> plans = new ArrayList<>();
     int lays = 0;

@@ -1,5 +1,6 @@
 package ellwand.app;
 
+import ellwand.cloth.Cloth;
 import ellwand.draw.marker.MarkerPlot;
 import ellwand.draw.piece.PaperPiece;
 import ellwand.draw.sheet.Drawing;
@@ -14,6 +15,7 @@ import ellwand.figures.Safety;
 import ellwand.geometry.Point;
 import ellwand.job.Job;
 import ellwand.lay.Marker;
+import ellwand.nest.EmptyCloth;
 import ellwand.pattern.Sizes;
 import ellwand.units.Unit;
 import java.util.ArrayList;
@@ -66,15 +68,7 @@ public final class PrintRun {
       String name = laid.name(marker);
       // Lines only: fills would take much ink, and figures are on the cut sheet.
       Drawing drawing = MarkerPlot.unheaded(marker, laid.job().heading()).drawing();
-      List<String> sentences = new ArrayList<>(PrintWords.paper(!paper.isRoll()));
-      sentences.addAll(PrintWords.marker());
-      sentences.addAll(Safety.of(laid.job().wear()));
-      PrintHead head =
-          new PrintHead(
-              laid.job().heading(),
-              "marker of " + name + ", full size, for " + paper.name(),
-              sentences,
-              new Reading(1));
+      PrintHead head = head(laid.job(), name, paper);
       parts.add(
           MarkerLayout.of(
               drawing,
@@ -85,6 +79,36 @@ public final class PrintRun {
               unit));
     }
     return new PrintedPages(laid.job(), parts, unit);
+  }
+
+  /**
+   * Refuses before they are made markers that will be wider than the roll.
+   *
+   * @throws ellwand.problem.InputException if one will be
+   */
+  public static void refuseTooWide(Job job, PrintPaper paper, Unit unit) {
+    if (!paper.isRoll()) {
+      return;
+    }
+    for (Cloth cloth : job.cloths()) {
+      List<Drawing> empty =
+          EmptyCloth.of(JobLays.of(job, cloth)).stream()
+              .map(marker -> MarkerPlot.unheaded(marker, job.heading()).drawing())
+              .toList();
+      PrintHead head = head(job, cloth.name(), paper);
+      MarkerLayout.refuseTooWide(empty, head, paper, cloth.name(), unit);
+    }
+  }
+
+  private static PrintHead head(Job job, String marker, PrintPaper paper) {
+    List<String> sentences = new ArrayList<>(PrintWords.paper(!paper.isRoll()));
+    sentences.addAll(PrintWords.marker());
+    sentences.addAll(Safety.of(job.wear()));
+    return new PrintHead(
+        job.heading(),
+        "marker of " + marker + ", full size, for " + paper.name(),
+        sentences,
+        new Reading(1));
   }
 
   /** A layer for each size. */

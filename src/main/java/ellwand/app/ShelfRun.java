@@ -65,6 +65,15 @@ public final class ShelfRun {
     Stream<String> cloths = job.cloths().stream().map(Cloth::name);
     Stream<String> remnants = job.remnants().stream().map(r -> LaidJob.name(r.cloth(), r.name()));
     Format.refuseClashes(job, Stream.concat(cloths, remnants).toList(), Format.JOB);
+    // All of a cloth's pieces may go on remnants, which may be wider.
+    Set<String> onShelf = job.remnants().stream().map(Remnant::cloth).collect(Collectors.toSet());
+    Foreseen.refuse(
+        job,
+        job.cloths().stream()
+            .filter(cloth -> !onShelf.contains(cloth.name()))
+            .map(cloth -> JobLays.of(job, cloth))
+            .toList(),
+        unit);
     ShelfRun run = new ShelfRun(job, unit, request, hands);
     Map<Marker, Figures> made = new LinkedHashMap<>();
     job.cloths().forEach(cloth -> made.putAll(run.markers(cloth)));

@@ -194,6 +194,7 @@ final class ConvertCommand implements Callable<Integer> {
       return sheets.run(files, out, show);
     }
     checkOptions();
+    WholeFile.refuseUnwritable(out);
     List<String> names = files.stream().map(Path::toString).toList();
     boolean toStyle = isYaml(out);
     if (PhotoRun.isPhoto(names.get(0), Folder.DISK)) {

@@ -91,6 +91,7 @@ final class DrawCommand implements Callable<Integer> {
     if (lengths && (nested || before)) {
       throw refused("--lengths goes neither with --nested nor with --before");
     }
+    WholeFile.refuseUnwritable(out);
     Job job = JobReader.read(jobPath);
     Unit unit = UnitMixin.atTable(units.unit().orElse(job.unit()));
     List<String> asked = sizes.stream().map(String::strip).distinct().toList();

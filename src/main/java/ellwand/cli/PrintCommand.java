@@ -117,6 +117,7 @@ final class PrintCommand implements Callable<Integer> {
       out = Path.of(marker ? "marker.pdf" : "pieces.pdf");
     }
     refuseMismatch(made, marker);
+    WholeFile.refuseUnwritable(out);
     if (!marker) {
       return pieces();
     }
@@ -141,6 +142,9 @@ final class PrintCommand implements Callable<Integer> {
               .formatted(job.cloths().size(), plot.get().word()));
     }
     Unit shown = UnitMixin.atTable(units.unit().orElse(job.unit()));
+    if (plot.isEmpty()) {
+      PrintRun.refuseTooWide(job, how.paper().orElseThrow(), shown);
+    }
     Request request = search.request(main.stop());
     LaidJob laid;
     try (Console console = Console.open(spec.commandLine().getErr(), request.effort(), shown);

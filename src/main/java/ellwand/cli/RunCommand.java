@@ -118,7 +118,7 @@ abstract class RunCommand<J> implements Callable<Integer> {
     Unit shown = UnitMixin.atTable(show.unit().orElseGet(() -> unit.apply(job)));
     Request request = request(main.stop());
     PrintWriter err = spec.commandLine().getErr();
-    RunFolder folder = RunFolder.at(file.folder(folderEnding));
+    RunFolder folder = RunFolder.at(file.folder(folderEnding)).writable();
     Answer answer;
     try (Console console = Console.open(err, request.effort(), shown);
         Workshop workshop = helpers.workshop(new MarkerCraft(read), search.cores(), err)) {

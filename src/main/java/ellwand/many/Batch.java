@@ -85,7 +85,7 @@ public final class Batch {
    * @throws InputException if the folder cannot be written, or another batch writes there
    */
   public BatchIndex run() {
-    RunFolder.at(out);
+    RunFolder.at(out).writable();
     try {
       Files.createDirectories(out);
       try (FileChannel lock =
@@ -140,6 +140,7 @@ public final class Batch {
         if (old != null && kept(old, key)) {
           entries.put(job.name(), old);
         } else {
+          RunFolder.at(out.resolve(job.name())).writable();
           waiting.add(job);
         }
       } catch (InputException e) {

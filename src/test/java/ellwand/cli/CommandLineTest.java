@@ -84,28 +84,6 @@ class CommandLineTest {
     }
   }
 
-  /** Cases from an attack: the cut sheet in place of a marker, names that differ in capitals. */
-  @Test
-  void filesOfOneNameAreRefusedBeforeAnythingIsSearched() throws IOException {
-    String bib = Files.readString(Path.of(BIB));
-    for (String name : List.of("cut-sheet", "Main")) {
-      Path job = Files.writeString(folder.resolve("job.yaml"), bib.replace("lining", name));
-      Ran ran = Ran.of("lay", job, "--effort", "10min", "--out", folder.resolve("clash"));
-      assertEquals(2, ran.code(), ran.err());
-      assertTrue(ran.err().contains("two files would be called " + name), ran.err());
-      assertTrue(ran.err().contains("Give cloth " + name + " another name."), ran.err());
-      assertFalse(Files.exists(folder.resolve("clash")));
-    }
-  }
-
-  @Test
-  void aFolderThatCannotBeIsRefusedBeforeAnythingIsSearched() throws IOException {
-    Path file = Files.writeString(folder.resolve("file"), "");
-    Ran ran = Ran.of("lay", BIB, "--effort", "10min", "--out", file.resolve("out"));
-    assertEquals(2, ran.code(), ran.err());
-    assertTrue(ran.err().contains("in the way"), ran.err());
-  }
-
   /** Someone will copy the example from the help. */
   @Test
   void theExamplesInTheHelpNameFilesThatAreThere() {
@@ -297,14 +275,6 @@ class CommandLineTest {
     assertEquals(2, Ran.of("draw", JACKET, "--out", folder.resolve("pieces.bmp")).code());
     assertEquals(2, Ran.of("measure").code());
     assertEquals(2, Ran.of().code());
-  }
-
-  @Test
-  void anOutputFolderThatCannotBeMadeIsBadInput() throws IOException {
-    Path inTheWay = Files.writeString(folder.resolve("file"), "x");
-    Ran ran = Ran.of("lay", BIB, "--effort", "50steps", "--out", inTheWay.resolve("out"));
-    assertEquals(2, ran.code());
-    assertTrue(ran.err().contains("cannot be written"), ran.err());
   }
 
   @Test

@@ -41,23 +41,26 @@ public final class RunFolder {
     this.folder = folder;
   }
 
+  public static RunFolder at(Path folder) {
+    return new RunFolder(folder);
+  }
+
   /**
-   * A folder that may be written in, as far as can be told before.
+   * The same, once it is seen that a run can be put there; what is made for that is gone again.
    *
    * @throws InputException if a file is in its way or writing there is not allowed
    */
-  public static RunFolder at(Path folder) {
-    Path there = folder.toAbsolutePath();
-    while (there != null && Files.notExists(there, LinkOption.NOFOLLOW_LINKS)) {
-      there = there.getParent();
+  public RunFolder writable() {
+    try {
+      WholeFile.tryMaking(part().toAbsolutePath());
+    } catch (IOException e) {
+      throw WholeFile.refused(folder, WholeFile.reason(e));
     }
-    if (there == null || !Files.isDirectory(there)) {
-      throw WholeFile.refused(folder, "a file or folder of the same name is in the way");
-    }
-    if (!Files.isWritable(there)) {
-      throw WholeFile.refused(folder, "writing in this folder is not allowed");
-    }
-    return new RunFolder(folder);
+    return this;
+  }
+
+  private Path part() {
+    return folder.resolve(PART + ProcessHandle.current().pid());
   }
 
   /**
@@ -72,7 +75,7 @@ public final class RunFolder {
     try {
       Files.createDirectories(folder);
       tidy();
-      Path part = folder.resolve(PART + ProcessHandle.current().pid());
+      Path part = part();
       try {
         Files.createDirectory(part);
         for (Map.Entry<String, byte[]> file : files.entrySet()) {

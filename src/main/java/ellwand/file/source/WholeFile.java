@@ -4,14 +4,18 @@ import ellwand.problem.InputException;
 import ellwand.problem.Problem;
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
+import java.nio.file.DirectoryNotEmptyException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
+import java.nio.file.LinkOption;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.NotDirectoryException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.stream.Stream;
 
 /** Writes files so that nobody ever finds half of one. */
@@ -33,14 +37,61 @@ public final class WholeFile {
   }
 
   /**
+   * Sees before long work whether a file can be written; what is made for that is gone again.
+   *
+   * @throws InputException if it cannot
+   */
+  public static void refuseUnwritable(Path path) {
+    Path whole = path.toAbsolutePath();
+    try {
+      if (Files.isDirectory(whole)) {
+        throw new FileAlreadyExistsException(path.toString());
+      }
+      tryMaking(part(whole));
+    } catch (IOException e) {
+      throw refused(path, reason(e));
+    }
+  }
+
+  /**
+   * Makes a folder that is not there, with those that lead to it, and takes them away again: a
+   * system does not tell what it will refuse.
+   */
+  static void tryMaking(Path inner) throws IOException {
+    List<Path> made = new ArrayList<>();
+    Path there = inner;
+    while (there != null && Files.notExists(there, LinkOption.NOFOLLOW_LINKS)) {
+      made.add(there);
+      there = there.getParent();
+    }
+    if (there == null || !Files.isDirectory(there)) {
+      throw new NotDirectoryException(String.valueOf(there));
+    }
+    try {
+      Files.createDirectories(inner);
+    } finally {
+      takeAway(made);
+    }
+  }
+
+  private static void takeAway(List<Path> innermostFirst) throws IOException {
+    try {
+      for (Path path : innermostFirst) {
+        Files.deleteIfExists(path);
+      }
+    } catch (DirectoryNotEmptyException e) {
+      // Somebody else puts something there meanwhile.
+    }
+  }
+
+  /**
    * Writes or replaces a file; its folder is made if need be.
    *
    * @throws InputException if it cannot be written; a file that was there before is then untouched
    */
   public static void write(Path path, byte[] bytes) {
     Path whole = path.toAbsolutePath();
-    Path part =
-        whole.resolveSibling(PART.formatted(whole.getFileName(), ProcessHandle.current().pid()));
+    Path part = part(whole);
     try {
       Files.createDirectories(whole.getParent());
       tidy(whole);
@@ -59,6 +110,10 @@ public final class WholeFile {
     } catch (IOException e) {
       throw refused(path, reason(e));
     }
+  }
+
+  private static Path part(Path whole) {
+    return whole.resolveSibling(PART.formatted(whole.getFileName(), ProcessHandle.current().pid()));
   }
 
   /** Removes what a program left that was ended while it wrote the same file. */
@@ -90,10 +145,11 @@ public final class WholeFile {
     if (e instanceof AccessDeniedException) {
       return "writing in this folder is not allowed";
     }
-    if (e instanceof FileAlreadyExistsException
-        || e instanceof NotDirectoryException
-        || e instanceof NoSuchFileException) {
+    if (e instanceof FileAlreadyExistsException || e instanceof NotDirectoryException) {
       return "a file or folder of the same name is in the way";
+    }
+    if (e instanceof NoSuchFileException) {
+      return "nothing can be made in this folder";
     }
     return e.getMessage();
   }

@@ -105,7 +105,7 @@ class RunFolderTest {
   @Test
   void aFileInThePlaceOfTheFolderIsRefusedBeforeAnythingIsMade() throws IOException {
     Files.writeString(temp.resolve("a"), "a file");
-    String message = refusal(() -> RunFolder.at(out));
+    String message = refusal(() -> RunFolder.at(out).writable());
     assertTrue(message.contains("a file or folder of the same name is in the way"), message);
   }
 
