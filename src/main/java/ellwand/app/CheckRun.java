@@ -99,7 +99,7 @@ public final class CheckRun {
     throw new InputException(
         Problem.of(
                 "the job it was made from, " + file.jobPath() + ", is not there",
-                "Name the job with --job JOB.yaml")
+                "Name the job (--job JOB.yaml)")
             .at(marker, 0));
   }
 }

@@ -45,7 +45,7 @@ public record CheckedMarker(List<Finding> findings, boolean jobChanged, Unit uni
       }
     }
     if (left > 0) {
-      lines.add("And " + left + " more; --json tells all.");
+      lines.add("And " + left + " more (--json tells all).");
     }
     return String.join("\n", lines);
   }

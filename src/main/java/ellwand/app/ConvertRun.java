@@ -67,12 +67,14 @@ public final class ConvertRun {
   private static void refuseUnused(List<String> files, Folder from, ConvertRequest request) {
     boolean paged = request.tiling().isPresent() || request.furniture();
     if (paged && files.stream().noneMatch(f -> PdfReader.looksLike(from.read(f, MOST_BYTES)))) {
-      throw InputException.of("only a PDF has pages", "Leave out --pages and --page-furniture");
+      throw InputException.of(
+          "only a PDF has pages", "Leave out what is said of pages (--pages, --page-furniture)");
     }
     boolean unit = request.drawingUnit().isPresent();
     if (unit && files.stream().noneMatch(f -> DxfReader.looksLike(from.read(f, MOST_BYTES)))) {
       throw InputException.of(
-          "--drawing-unit is for DXF", "For an SVG drawing without a size use --dpi");
+          "only a DXF file is told the unit of its numbers (--drawing-unit)",
+          "For an SVG drawing without a size say how many dots there are to an inch (--dpi)");
     }
   }
 
@@ -104,7 +106,7 @@ public final class ConvertRun {
       throw new InputException(
           Problem.of(
                   "sizes are told apart in DXF patterns only",
-                  "Read one size with --layers, by the name of its layer or group")
+                  "Read one size by the name of its layer or group (--layers)")
               .at(file, 0));
     }
     if (SvgReader.looksLike(bytes)) {

@@ -105,7 +105,8 @@ public record Converted(
     if (bare && asked.allowanceMm().isEmpty() && asked.cuttingLineMm().isEmpty()) {
       remarks.add(
           "The outlines are taken for sewing lines, without seam allowance. Where they lack one,"
-              + " use --sewing-line 1cm; where they include it, --cutting-line 1cm.");
+              + " say how much (--sewing-line 1cm); where they include it, say that (--cutting-line"
+              + " 1cm).");
     }
     return remarks;
   }

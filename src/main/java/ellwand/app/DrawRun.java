@@ -91,7 +91,9 @@ public final class DrawRun {
         design.outlined().stream().filter(piece -> !piece.alter().isEmpty()).toList();
     if (altered.isEmpty()) {
       throw new InputException(
-          Problem.of("no piece of the job is altered", "Draw it without --before")
+          Problem.of(
+                  "no piece of the job is altered",
+                  "Draw the pieces without how they were before (--before)")
               .at(job.origin().path(), 0));
     }
     Map<String, List<AlteredPiece>> bySize = new LinkedHashMap<>();

@@ -79,7 +79,7 @@ final class MarkerLayout {
                   roll.name()),
           "Take a roll at least "
               + new Length(shown).show(unit)
-              + " wide, or pages that are joined: --paper A0, A3, A4 or Letter");
+              + " wide, or pages that are joined: A0, A3, A4 or Letter (--paper)");
     }
   }
 

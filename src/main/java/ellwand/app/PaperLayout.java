@@ -165,7 +165,7 @@ record PaperLayout(PrintPaper paper, Box frame, List<Motion> motions) {
                     + " are printed",
                 "Take a roll at least "
                     + up(rollMm, unit).show(unit)
-                    + " wide, or pages that are joined: --paper A0, A3, A4 or Letter"));
+                    + " wide, or pages that are joined: A0, A3, A4 or Letter (--paper)"));
       }
     }
     if (!problems.isEmpty()) {

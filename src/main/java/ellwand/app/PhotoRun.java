@@ -115,7 +115,7 @@ public record PhotoRun(List<String> files, Straightened straight, List<TracedPap
     InputException.unless(
         pieces.size() == 1,
         "%d pieces are to be seen, or things that look like one".formatted(pieces.size()),
-        "Say which with --piece, 1 to %d, as numbered in the control picture"
+        "Say which (--piece), 1 to %d, as numbered in the control picture"
             .formatted(pieces.size()));
     return numbered(1);
   }
@@ -124,7 +124,7 @@ public record PhotoRun(List<String> files, Straightened straight, List<TracedPap
     InputException.unless(
         number >= 1 && number <= pieces.size(),
         "there is no piece " + number,
-        "Of the pieces to be seen, 1 to %d, name one with --piece".formatted(pieces.size()));
+        "Of the pieces to be seen, 1 to %d, name one (--piece)".formatted(pieces.size()));
     TracedPaper piece = pieces.get(number - 1);
     if (!piece.doubts().isEmpty()) {
       throw new InputException(

@@ -215,6 +215,6 @@ final class TrueLengths {
     return new InputException(
         Problem.of(
             "no plan was found whose markers fit on the table",
-            "Search longer with --effort, or use a longer table"));
+            "Search longer (--effort), or use a longer table"));
   }
 }

@@ -14,6 +14,7 @@ import ellwand.file.source.Folder;
 import ellwand.file.source.Json;
 import ellwand.file.source.Yaml;
 import ellwand.job.Job;
+import ellwand.problem.InputException;
 import ellwand.units.Length;
 import ellwand.units.Unit;
 import java.util.ArrayList;
@@ -45,9 +46,14 @@ record Newcomer(String name, ObjectNode entries, Job job, List<String> said) {
    */
   static Newcomer drawn(String file, byte[] drawing, String allowance, String included) {
     Folder folder = Folder.EMPTY.with(DRAWING, drawing);
-    return of(
-        stem(file),
-        ConvertRun.style(List.of(DRAWING), folder, request(stem(file), allowance, included)));
+    ConvertRequest request = request(stem(file), allowance, included);
+    try {
+      Newcomer made = of(stem(file), ConvertRun.style(List.of(DRAWING), folder, request));
+      return new Newcomer(
+          made.name, made.entries, made.job, made.said.stream().map(Asides::ofDrawing).toList());
+    } catch (InputException e) {
+      throw new InputException(e.problems().stream().map(Asides::ofDrawing).toList());
+    }
   }
 
   /** How a drawing, or what was traced, is to become a style of that name. */
@@ -139,7 +145,7 @@ record Newcomer(String name, ObjectNode entries, Job job, List<String> said) {
     ObjectNode json = PiecesJson.of(job, job.style().sizes().get(0));
     json.put("name", name);
     json.set("entries", entries);
-    said.forEach(json.putArray("said")::add);
+    said.stream().map(Asides::without).forEach(json.putArray("said")::add);
     return json;
   }
 

@@ -18,8 +18,8 @@ final class Problems {
       one.put("line", problem.line());
       problem.piece().ifPresent(p -> one.put("piece", p));
       problem.edge().ifPresent(e -> one.put("edge", e));
-      one.put("what", problem.what());
-      one.put("remedy", problem.remedy());
+      one.put("what", Asides.without(problem.what()));
+      one.put("remedy", Asides.without(problem.remedy()));
     }
     return all;
   }

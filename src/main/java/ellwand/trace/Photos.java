@@ -101,8 +101,8 @@ public final class Photos {
           photo.file(),
           "no reference sheet can be measured in the photo",
           "Lay one whole in view, flat, in even light, and take the photo sharp and from no"
-              + " farther than needed; sheets to print come from the desk, or from convert"
-              + " --reference A4; of a flat scan say its dots per inch instead, --dpi 300");
+              + " farther than needed; print sheets for it first (--reference A4); of a flat"
+              + " scan say its dots per inch instead (--dpi 300)");
     }
     return sheets;
   }

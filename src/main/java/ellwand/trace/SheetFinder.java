@@ -63,7 +63,7 @@ final class SheetFinder {
         InputException.unless(
             before == null,
             sheet.get() + " lies in the photo twice",
-            "Print sheets with different numbers with --sheets, and use each once");
+            "Print sheets with different numbers (--sheets), and use each once");
       }
     }
     List<SeenSheet> sheets = new ArrayList<>();

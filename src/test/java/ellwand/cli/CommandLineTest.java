@@ -316,7 +316,7 @@ class CommandLineTest {
     JSON.writeValue(file.toFile(), marker);
     Ran ran = Ran.of("check", file);
     assertEquals(2, ran.code(), ran.err());
-    assertTrue(ran.err().contains("Name the job with --job JOB.yaml"), ran.err());
+    assertTrue(ran.err().contains("Name the job (--job JOB.yaml)"), ran.err());
   }
 
   private void caught(JsonNode good, String what, Consumer<ArrayNode> edit) throws IOException {

@@ -87,7 +87,7 @@ public final class FoundStyle {
                       .formatted(
                           String.join(", ", more.get().names()),
                           String.join(", ", sizes.get().names())),
-                  "Read each by itself, or one size of both with --sizes")
+                  "Read each by itself, or one size of both (--sizes)")
               .at(file, 0));
     }
     sizes = more;

@@ -169,7 +169,7 @@ public final class PieceFinder {
         if (outers.size() > MOST_PIECES) {
           throw refused(
               "it has more than " + MOST_PIECES + " closed outlines",
-              "Leave out what is no piece, or name the layers to read with --layers");
+              "Leave out what is no piece, or name the layers to read (--layers)");
         }
       }
     }

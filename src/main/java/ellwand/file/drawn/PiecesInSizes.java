@@ -146,7 +146,7 @@ public final class PiecesInSizes {
         Problem.inPiece(
                 piece.calledInDrawing(),
                 what,
-                "Read one size with --sizes %s".formatted(drawn.base()))
+                "Read one size alone (--sizes %s)".formatted(drawn.base()))
             .at(drawing.file(), piece.line()));
   }
 

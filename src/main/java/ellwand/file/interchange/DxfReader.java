@@ -97,7 +97,7 @@ public final class DxfReader {
         throw refused(
             0,
             "it is a drawing, which says no sizes",
-            "Read one size with --layers, by the name of its layer, and leave --sizes out");
+            "Read one size by the name of its layer (--layers), and leave sizes out (--sizes)");
       }
       draw(dxf.entities(), Affine.scaled(mm, mm), whole);
     } else {
@@ -151,8 +151,8 @@ public final class DxfReader {
 
   private double assumed() {
     said.add(
-        "The file does not say its unit: its numbers are taken for mm. Measure a piece, and use"
-            + " --drawing-unit in, or cm, if it came out wrong.");
+        "The file does not say its unit: its numbers are taken for mm. Measure a piece, and say it"
+            + " (--drawing-unit in, or cm) if it came out wrong.");
     return 1;
   }
 
@@ -170,7 +170,7 @@ public final class DxfReader {
         throw refused(
             0,
             "it has no size " + size,
-            there.isEmpty() ? "Leave --sizes out" : "Use " + String.join(", ", there));
+            there.isEmpty() ? "Leave sizes out (--sizes)" : "Use " + String.join(", ", there));
       }
     }
     Optional<String> base =
@@ -208,7 +208,7 @@ public final class DxfReader {
       }
     }
     said.add(
-        "The file has the sizes %s, drawn in %s; --sizes reads some of them or one."
+        "The file has the sizes %s, drawn in %s; one or some can be read alone (--sizes)."
             .formatted(String.join(", ", sizes), base.get()));
     return Optional.of(new DrawnSizes(sizes, base.get(), others, Map.of()));
   }

@@ -194,7 +194,7 @@ public final class StyleDxf {
   private Ruled ruled(String table) {
     if (sizes.names().size() < 2) {
       throw InputException.of(
-          "there is one size, which needs no grade rules", "Leave --grade-rules out");
+          "there is one size, which needs no grade rules", "Leave the rules out (--grade-rules)");
     }
     begin();
     List<String> blocks = new ArrayList<>();
@@ -253,7 +253,7 @@ public final class StyleDxf {
           Problem.inPiece(
               piece.name(),
               "it has not the same edges in every size, so that no rules lead from one to another",
-              "Leave --grade-rules out: every size is then drawn"));
+              "Leave the rules out (--grade-rules): every size is then drawn"));
     }
     Map<String, SizedOutline> others = new LinkedHashMap<>();
     all.forEach(

@@ -79,7 +79,7 @@ final class Furniture {
 
   private static void say(int count, String what, List<String> said) {
     if (count > 0) {
-      said.add(count + " " + what + " left out; --page-furniture reads them, too.");
+      said.add(count + " " + what + " left out, which can be read, too (--page-furniture).");
     }
   }
 

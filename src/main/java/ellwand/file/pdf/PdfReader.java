@@ -102,7 +102,8 @@ public final class PdfReader {
           file,
           "it has %d pages, and %d from page %d on are asked for"
               .formatted(count, last - first + 1, first),
-          "Count the rows and columns of pages again, and see --first-page");
+          "Count the rows and columns of pages again (--pages), and say which is the first"
+              + " (--first-page)");
     }
     Set<COSDictionary> hidden = hidden();
     List<Pages.Page> pages = new ArrayList<>();
@@ -125,8 +126,8 @@ public final class PdfReader {
       if (pages.size() > 1) {
         said.add(
             pages.size()
-                + " pages are read, each by itself. Where they are to be joined, use --pages"
-                + " ROWSxCOLUMNS.");
+                + " pages are read, each by itself. Those of one large drawing can be joined"
+                + " (--pages ROWSxCOLUMNS).");
       }
     }
     if (pictures > 0) {

@@ -23,6 +23,6 @@ public record HowCut(Optional<String> onFold, Optional<String> half, Optional<St
     InputException.unless(
         onFold.isEmpty() || half.isEmpty(),
         "a half piece is either cut on the fold or drawn whole",
-        "Name its edge with one of --on-fold and --half");
+        "Name its edge for one of the two (--on-fold, --half)");
   }
 }

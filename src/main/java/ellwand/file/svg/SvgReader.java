@@ -123,10 +123,13 @@ public final class SvgReader {
     if (!physical && dotsPerInch.isEmpty()) {
       said.add(
           "The drawing does not say how large it is on paper: 96 dots are taken for an inch, as CSS"
-              + " has it. Measure a piece, and use --dpi if it came out too small or too large.");
+              + " has it. Measure a piece, and say how many there are (--dpi) if it came out too"
+              + " small or too large.");
     }
     if (physical && dotsPerInch.isPresent()) {
-      said.add("The drawing says itself how large it is on paper, so --dpi does not count.");
+      said.add(
+          "The drawing says itself how large it is on paper, so that dots to an inch (--dpi) do not"
+              + " count.");
     }
     if (sheet.notRead() > 0) {
       said.add(
