@@ -117,8 +117,8 @@ class PdfReaderTest {
         read.said()
             .containsAll(
                 List.of(
-                    "4 line(s) that every page has at the same place left out, which can be read, too"
-                        + " (--page-furniture).",
+                    "4 line(s) that every page has at the same place left out, which can be read,"
+                        + " too (--page-furniture).",
                     "1 test square(s) left out, which can be read, too (--page-furniture).")),
         read.said()::toString);
   }
