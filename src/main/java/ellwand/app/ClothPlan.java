@@ -43,13 +43,14 @@ record ClothPlan(CutOrderPlan plan, Map<String, Marker> markers, OrderCloth figu
     TrueLengths lengths = new TrueLengths(order, maker, wished, request);
     TrueLengths.Replanned improved = lengths.improve();
     CutOrderPlan plan = improved.last();
+    CutOrderPlan plain = lengths.oneSizeALay();
     Optional<Cloth> goods = Optional.of(maker.cloth());
     OrderReckoning reckoning =
         new OrderReckoning(maker.cloth(), plan, wished.figures(plan), lengths.estimate());
     OrderCloth figures =
         reckoning.figures(
             firstLay,
-            OrderReckoning.sum(OrderPlanner.oneSizeALay(order, lengths.measured()), goods),
+            OrderReckoning.sum(plain, goods),
             Optional.of(
                 new OrderCloth.Revision(
                     improved.rounds(),
@@ -58,7 +59,8 @@ record ClothPlan(CutOrderPlan plan, Map<String, Marker> markers, OrderCloth figu
                     lengths.fitsTable(improved.firstTrue()),
                     !sameLays(improved.firstTrue(), plan),
                     1 / lengths.measured().ratio() - 1,
-                    maker.made().size())));
+                    maker.made().size(),
+                    lengths.unmade(plain).size())));
     Map<String, Marker> markers = new LinkedHashMap<>();
     plan.lays().stream()
         .map(PlannedLay::mix)

@@ -1,7 +1,6 @@
 package ellwand.app;
 
 import ellwand.cloth.Cloth;
-import ellwand.cloth.Flaw;
 import ellwand.cloth.Fold;
 import ellwand.cloth.Wishes;
 import ellwand.job.Job;
@@ -11,17 +10,20 @@ import ellwand.lay.Scope;
 import ellwand.nest.Tried;
 import ellwand.order.AreaLengths;
 import ellwand.order.Limits;
+import ellwand.order.MarkerLengths;
+import ellwand.order.MeasuredLengths;
 import ellwand.order.SizeMix;
 import ellwand.order.Spreading;
-import ellwand.pattern.Cut;
 import ellwand.problem.InputException;
 import ellwand.problem.Problem;
 import ellwand.rule.Check;
 import ellwand.units.Length;
 import ellwand.units.Unit;
+import ellwand.work.Effort;
 import ellwand.work.Progress;
 import ellwand.work.Request;
 import ellwand.work.Spending;
+import ellwand.work.Stop;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -33,9 +35,11 @@ import java.util.stream.Collectors;
 /** Makes the markers of one cloth of an order, each size mix once. */
 final class MarkerMaker {
 
+  private static final long BRIEF_STEPS = 20;
+  private static final double BRIEF_SECONDS = 1;
+
   private final Job job;
   private final Cloth cloth;
-  private final List<Flaw> flaws;
   private final Spreading spreading;
   private final Fold fold;
   private final Unit unit;
@@ -47,7 +51,6 @@ final class MarkerMaker {
     this.job = job;
     // A plan wants the shortest markers.
     this.cloth = cloth.wishing(Wishes.NONE).flawed(List.of());
-    this.flaws = cloth.flaws();
     this.wishes = cloth.wishes();
     this.spreading = spreading;
     this.fold =
@@ -86,43 +89,6 @@ final class MarkerMaker {
         .map(size -> lay(SizeMix.one(size)))
         .flatMap(lay -> NoRoom.foreseen(lay, List.of(fold), unit).stream())
         .findFirst();
-  }
-
-  /** What comes out mirrored in every second ply, as a sentence. */
-  Optional<String> mirrored(List<String> sizes) {
-    if (spreading.faces() != Spreading.Faces.FACE_TO_FACE
-        || spreading.halfSets()
-        || !spreading.oneHanded()) {
-      return Optional.empty();
-    }
-    String pieces =
-        sizes.stream()
-            .flatMap(size -> lay(SizeMix.one(size)).wanted().stream())
-            .filter(w -> w.how() == Cut.How.WHOLE && !w.cut().symmetric())
-            .map(w -> w.cut().name())
-            .distinct()
-            .collect(Collectors.joining(", "));
-    return Optional.of(
-        "Cloth "
-            + cloth.name()
-            + " is spread face to face, so that every second ply cuts mirrored: half of the"
-            + " garments have these pieces on the other side: "
-            + pieces
-            + ".");
-  }
-
-  /** What to do about flaws, as a sentence: plies come from all along the cloth, flaws do not. */
-  Optional<String> flawed() {
-    if (flaws.isEmpty()) {
-      return Optional.empty();
-    }
-    double along = flaws.stream().mapToDouble(flaw -> flaw.outline().box().length()).sum();
-    return Optional.of(
-        "Cloth %s has flaws (%s), which the plan leaves aside: cut each out across the whole width"
-                .formatted(
-                    cloth.name(), flaws.stream().map(Flaw::name).collect(Collectors.joining(", ")))
-            + " before spreading, and have %s of cloth more, besides an end loss at each cut."
-                .formatted(new Length(along).show(unit)));
   }
 
   /** Whether plies lie in twos that a marker cuts together. */
@@ -197,6 +163,18 @@ final class MarkerMaker {
         "Use a longer table, or leave out what is too long");
   }
 
+  /** What is known of the lengths of markers by now. */
+  MeasuredLengths measured(MarkerLengths estimate, MeasuredLengths.Unmade unmade) {
+    Map<SizeMix, Double> lengths = new LinkedHashMap<>();
+    made.forEach((mix, marker) -> lengths.put(mix, marker.lengthMm()));
+    return new MeasuredLengths(estimate, lengths, this::nextMm, unmade);
+  }
+
+  /** Where another marker may begin behind one of a length, mm. */
+  private double nextMm(double lengthMm) {
+    return cloth.wholeRepeatsMm(lengthMm + cloth.gapMm());
+  }
+
   boolean has(SizeMix mix) {
     return made.containsKey(mix);
   }
@@ -210,6 +188,19 @@ final class MarkerMaker {
     Map<SizeMix, Double> garments = new LinkedHashMap<>();
     mixes.forEach(mix -> garments.put(mix, (double) mix.count()));
     search(garments, request, effort -> true);
+  }
+
+  /** Makes markers in a moment each, beyond any effort. */
+  void makeBriefly(List<SizeMix> mixes, Request request) {
+    mixes.forEach(mix -> keep(mix, marker(mix, brief(request))));
+    MixesJoined.shorten(made, this::lay, this::nextMm);
+  }
+
+  /** Makes a marker of those that are made, end to end; false if they do not make it. */
+  boolean join(SizeMix mix) {
+    Optional<Marker> row = MixesJoined.of(mix, made, this::lay, this::nextMm);
+    row.ifPresent(marker -> made.put(mix, marker));
+    return row.isPresent();
   }
 
   /**
@@ -255,7 +246,7 @@ final class MarkerMaker {
             }
           });
     }
-    MixesJoined.shorten(made, this::lay);
+    MixesJoined.shorten(made, this::lay, this::nextMm);
   }
 
   /** Keeps a marker if it is shorter than the one that is made. */
@@ -264,6 +255,26 @@ final class MarkerMaker {
   }
 
   private Marker marker(SizeMix mix, Request request) {
+    Optional<Marker> found =
+        request.stop().wanted() ? Optional.empty() : Optional.of(searched(mix, request));
+    // What a stop breaks off at once lies piece after piece; a moment more makes it far shorter.
+    return request.stop().wanted()
+        ? shorter(found, searched(mix, brief(request).with(new Stop())))
+        : found.orElseThrow();
+  }
+
+  /** The same with so little effort that whoever has stopped it hardly waits. */
+  private static Request brief(Request request) {
+    Effort steps = Effort.ofSteps(BRIEF_STEPS);
+    return request.with(
+        request.effort().repeats() ? steps : steps.within(Effort.ofSeconds(BRIEF_SECONDS)));
+  }
+
+  private static Marker shorter(Optional<Marker> one, Marker other) {
+    return one.filter(marker -> marker.lengthMm() <= other.lengthMm()).orElse(other);
+  }
+
+  private Marker searched(SizeMix mix, Request request) {
     Lay lay = lay(mix);
     Tried tried = nest(lay, mix, request);
     return Check.passed(

@@ -13,6 +13,7 @@ import ellwand.job.Job;
 import ellwand.job.OrderJob;
 import ellwand.lay.Marker;
 import ellwand.order.Order;
+import ellwand.order.Spreading;
 import ellwand.pattern.Piece;
 import ellwand.problem.InputException;
 import ellwand.problem.Problem;
@@ -103,8 +104,13 @@ public final class OrderRun {
     List<String> cautions = new ArrayList<>();
     Unprinted.caution(job.cloths().stream().flatMap(c -> c.order().colours().stream()))
         .ifPresent(cautions::add);
-    makers.forEach(maker -> maker.flawed().ifPresent(cautions::add));
-    makers.forEach(maker -> maker.mirrored(sizes).ifPresent(cautions::add));
+    for (OrderJob.OfCloth of : job.cloths()) {
+      SpreadCautions.flawed(of.cloth().orElseThrow(), unit).ifPresent(cautions::add);
+    }
+    for (int i = 0; i < makers.size(); i++) {
+      Spreading spreading = job.cloths().get(i).order().spreading();
+      SpreadCautions.mirrored(makers.get(i), spreading, sizes).ifPresent(cautions::add);
+    }
     cautions.addAll(cautions(style, sizes, unit));
     Trimmings trims = new Trimmings(style.style());
     OrderFigures figures =

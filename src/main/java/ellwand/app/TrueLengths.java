@@ -4,21 +4,25 @@ import ellwand.order.AreaLengths;
 import ellwand.order.CutOrderPlan;
 import ellwand.order.MarkerLengths;
 import ellwand.order.MeasuredLengths;
+import ellwand.order.MeasuredLengths.Unmade;
 import ellwand.order.Order;
 import ellwand.order.OrderPlanner;
 import ellwand.order.PlannedLay;
 import ellwand.order.SizeMix;
 import ellwand.problem.InputException;
 import ellwand.problem.Problem;
+import ellwand.work.Effort;
 import ellwand.work.Progress;
 import ellwand.work.Request;
 import ellwand.work.Spending;
+import ellwand.work.Stop;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 
 /**
  * Plans with estimated marker lengths, makes the markers, and plans again with their true lengths
@@ -38,6 +42,9 @@ final class TrueLengths {
   private static final double LATER_PLAN = 0.05;
   private static final double FIRST_MARKERS = 0.5;
   private static final double LEAST = 0.02;
+
+  /** To plan with what is sure, beyond the effort. */
+  private static final Effort SURE_PLAN = Effort.ofSteps(200);
 
   /** For single garments that seem too long. */
   private static final double ALONE = 0.05;
@@ -61,6 +68,9 @@ final class TrueLengths {
   private final Request request;
   private final MarkerLengths estimate;
   private final Spending effort;
+
+  /** All markers of these are made. */
+  private final List<CutOrderPlan> plans = new ArrayList<>();
 
   /**
    * @param wished takes up what is cut in place of the shortest
@@ -101,38 +111,82 @@ final class TrueLengths {
 
   Replanned improve() {
     CutOrderPlan first = plan(FIRST_PLAN);
-    CutOrderPlan plan = first;
-    Optional<CutOrderPlan> best = Optional.empty();
-    int round = 1;
-    while (true) {
-      List<SizeMix> fresh =
-          plan.lays().stream().map(PlannedLay::mix).distinct().filter(m -> !maker.has(m)).toList();
-      if (!fresh.isEmpty()) {
-        maker.make(fresh, take(Math.max(LEAST, round == 1 ? FIRST_MARKERS : effort.left() / 2)));
-      }
-      CutOrderPlan made = withTrueLengths(plan);
-      if (fitsTable(made)) {
-        best = Optional.of(best.filter(b -> BEST.compare(b, made) <= 0).orElse(made));
-      }
-      if (fresh.isEmpty() || round >= ROUNDS && best.isPresent() || round >= 3 * ROUNDS) {
-        break;
-      }
-      if ((request.stop().wanted() || effort.over()) && best.isPresent()) {
-        break;
-      }
-      plan = plan(LATER_PLAN);
-      round++;
+    boolean more = consider(first, FIRST_MARKERS);
+    int rounds = 1;
+    for (; more && goOn(rounds); rounds++) {
+      CutOrderPlan next = plan(LATER_PLAN);
+      more = goOn(rounds) && consider(next, effort.left() / 2);
     }
-    CutOrderPlan kept = best.orElseThrow(TrueLengths::noneFits);
+    CutOrderPlan found = best();
     if (effort.left() > LEAST && !request.stop().wanted()) {
-      maker.polish(clothByMix(kept), take(effort.left()));
+      maker.polish(clothByMix(found), take(effort.left()));
     }
+    settle();
+    CutOrderPlan kept = best();
     if (!request.stop().wanted()) {
       double longest = order.limits().tableMm() - order.limits().endLossMm();
       wished.please(clothByMix(kept), request.part(PLEASING), longest);
     }
     return new Replanned(
-        first, withTrueLengths(first), with(kept, mix -> wished.toCut(mix).lengthMm()), round);
+        first, withTrueLengths(first), with(kept, mix -> wished.toCut(mix).lengthMm()), rounds);
+  }
+
+  /** Has a plan to choose from, and makes the markers that it lacks; false if it lacked none. */
+  private boolean consider(CutOrderPlan plan, double share) {
+    List<SizeMix> fresh = unmade(plan);
+    if (!fresh.isEmpty()) {
+      maker.make(fresh, take(Math.max(LEAST, share)));
+    }
+    plans.add(plan);
+    return !fresh.isEmpty();
+  }
+
+  private boolean goOn(int round) {
+    boolean found = fitting().findAny().isPresent();
+    boolean over = request.stop().wanted() || effort.over() || round >= ROUNDS;
+    return round < 3 * ROUNDS && !(found && over);
+  }
+
+  /**
+   * Whenever it was stopped, the order costs no more than one size a lay seems to, nor than what
+   * the markers that are made can cut: plans with these alone, and with rows of them.
+   */
+  private void settle() {
+    List<SizeMix> alone = order.sizes().stream().map(SizeMix::one).toList();
+    maker.makeBriefly(alone.stream().filter(mix -> !maker.has(mix)).toList(), request);
+    CutOrderPlan plain = oneSizeALay();
+    for (int round = 0; round < ROUNDS && cheaper(plain); round++) {
+      maker.makeBriefly(unmade(plain), request);
+      plans.add(plain);
+      plain = oneSizeALay();
+    }
+    Request brief = request.with(SURE_PLAN).with(new Stop()).with(Progress.NONE);
+    boolean more = true;
+    for (int round = 0; round < ROUNDS && more; round++) {
+      CutOrderPlan sure = OrderPlanner.plan(order, maker.measured(estimate, Unmade.SURE), brief);
+      List<SizeMix> apart = unmade(sure).stream().filter(mix -> !maker.join(mix)).toList();
+      maker.makeBriefly(apart, request);
+      plans.add(sure);
+      more = !apart.isEmpty();
+    }
+  }
+
+  private boolean cheaper(CutOrderPlan plan) {
+    return fitting().noneMatch(made -> BEST.compare(made, plan) <= 0);
+  }
+
+  /** The markers that a plan lacks. */
+  List<SizeMix> unmade(CutOrderPlan plan) {
+    return plan.lays().stream().map(PlannedLay::mix).distinct().filter(m -> !maker.has(m)).toList();
+  }
+
+  /** With true lengths as they are now: a marker that became shorter may make another plan best. */
+  private CutOrderPlan best() {
+    return fitting().min(BEST).orElseThrow(TrueLengths::noneFits);
+  }
+
+  private Stream<CutOrderPlan> fitting() {
+    return plans.stream().map(this::withTrueLengths).filter(this::fitsTable);
   }
 
   /**
@@ -180,9 +234,12 @@ final class TrueLengths {
 
   /** What is known of lengths by now. */
   MeasuredLengths measured() {
-    Map<SizeMix, Double> lengths = new LinkedHashMap<>();
-    maker.made().forEach((mix, marker) -> lengths.put(mix, marker.lengthMm()));
-    return new MeasuredLengths(estimate, lengths);
+    return maker.measured(estimate, Unmade.HOPED);
+  }
+
+  /** The plain plan, for comparison: with true lengths where its markers are made. */
+  CutOrderPlan oneSizeALay() {
+    return OrderPlanner.oneSizeALay(order, maker.measured(estimate, Unmade.LIKELY));
   }
 
   /** The plan with the lengths of its markers, all of which are made. */
@@ -208,7 +265,7 @@ final class TrueLengths {
   }
 
   private boolean onTable(double markerMm) {
-    return markerMm + order.limits().endLossMm() <= order.limits().tableMm() + 1e-3;
+    return order.limits().hold(markerMm);
   }
 
   private static InputException noneFits() {

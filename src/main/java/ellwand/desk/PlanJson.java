@@ -50,6 +50,7 @@ final class PlanJson {
     }
     json.set("planned", sum(figures.total(), figures.currency(), unit));
     json.set("oneSizeALay", sum(figures.plain(), figures.currency(), unit));
+    json.put("oneSizeALayEstimated", figures.plainEstimated());
     ArrayNode cautions = json.putArray("cautions");
     figures.cautions().forEach(cautions::add);
     return json;

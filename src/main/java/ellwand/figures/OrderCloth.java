@@ -93,6 +93,11 @@ public record OrderCloth(
     }
   }
 
+  /** Whether what one size a lay takes is estimated, at least in part. */
+  public boolean plainEstimated() {
+    return revision.filter(r -> r.plainEstimated() > 0).isPresent();
+  }
+
   /** What this cloth costs a garment of one size, as bought: by area, and its part of each lay. */
   public record SizeCost(String size, int wanted, int cut, double clothMm, double cost) {}
 
@@ -106,6 +111,8 @@ public record OrderCloth(
    * @param changed whether another plan was kept
    * @param offBy estimated over true length of all markers that were made, less 1
    * @param markersMade how many markers were made for it
+   * @param plainEstimated how many markers of one size a lay were not made: their lengths are
+   *     estimated
    */
   public record Revision(
       int plans,
@@ -114,5 +121,6 @@ public record OrderCloth(
       boolean estimatedFits,
       boolean changed,
       double offBy,
-      int markersMade) {}
+      int markersMade,
+      int plainEstimated) {}
 }

@@ -84,6 +84,11 @@ public record OrderFigures(
     return cloths.stream().map(OrderCloth::plain).reduce(Sum.NOTHING, Sum::plus);
   }
 
+  /** Whether that is estimated, at least in part. */
+  public boolean plainEstimated() {
+    return cloths.stream().anyMatch(OrderCloth::plainEstimated);
+  }
+
   public int laysAtLeast() {
     return cloths.stream().mapToInt(OrderCloth::laysAtLeast).sum();
   }

@@ -196,7 +196,12 @@ public final class OrderText {
             cloth(plain.clothMm()),
             money(plain.cost(), ", "),
             differences.isEmpty() ? "the same" : inWords(differences),
-            of.revision().isPresent() ? " (reckoned with estimated marker lengths)" : "");
+            of.plainEstimated() ? estimated(of.revision().orElseThrow().plainEstimated()) : "");
+  }
+
+  private static String estimated(int markers) {
+    return " (estimated: %s for one size a lay %s not made)"
+        .formatted(counted(markers, "marker"), markers == 1 ? "was" : "were");
   }
 
   private static String inWords(List<String> parts) {

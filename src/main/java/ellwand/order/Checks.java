@@ -22,12 +22,13 @@ final class Checks {
                     + String.join(", ", lengths.sizes().stream().sorted().toList())));
         continue;
       }
-      double needed = lengths.lengthMm(SizeMix.one(size)) + order.limits().endLossMm();
-      if (needed > order.limits().tableMm()) {
+      double markerMm = lengths.lengthMm(SizeMix.one(size));
+      if (!order.limits().hold(markerMm)) {
         problems.add(
             Problem.of(
                 "one garment of size %s needs %.0f mm with end loss, but the table is %.0f mm long"
-                    .formatted(size, needed, order.limits().tableMm()),
+                    .formatted(
+                        size, markerMm + order.limits().endLossMm(), order.limits().tableMm()),
                 "Use a longer table, or leave out size " + size));
       }
     }

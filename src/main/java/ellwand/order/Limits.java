@@ -15,6 +15,9 @@ import java.util.List;
  */
 public record Limits(int maxPlies, int maxGarments, double tableMm, double endLossMm) {
 
+  /** Lengths are reckoned in thousandths of a mm. */
+  private static final double ROUNDING_MM = 0.0004;
+
   public Limits {
     List<Problem> problems = new ArrayList<>();
     if (maxPlies < 1) {
@@ -40,5 +43,10 @@ public record Limits(int maxPlies, int maxGarments, double tableMm, double endLo
     if (!problems.isEmpty()) {
       throw new InputException(problems);
     }
+  }
+
+  /** Whether the table holds a marker of a length, mm, with its end loss. */
+  public boolean hold(double markerMm) {
+    return markerMm + endLossMm <= tableMm + ROUNDING_MM;
   }
 }

@@ -6,21 +6,48 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.DoubleUnaryOperator;
 
 /**
- * True lengths of the markers that were made; other markers are estimated, corrected by how far the
- * estimate was off for as many garments, since three may fill a width that four do not. Where none
- * of as many was made, the estimate is not made longer, so that it is tried whether they do better.
- *
- * @param estimate the lengths first planned with
- * @param measured true lengths, mm
+ * True lengths of the markers that were made; what is taken for other markers is never longer than
+ * a row of those that were made.
  */
-public record MeasuredLengths(MarkerLengths estimate, Map<SizeMix, Double> measured)
-    implements MarkerLengths {
+public final class MeasuredLengths implements MarkerLengths {
 
-  public MeasuredLengths {
+  /** What is taken for a marker that was not made. */
+  public enum Unmade {
+    /**
+     * The estimate, corrected by how far it was off for as many garments, since three may fill a
+     * width that four do not. Where none of as many was made, the estimate is not made longer, so
+     * that it is tried whether they do better.
+     */
+    HOPED,
+    /** The same, corrected by all markers where none of as many was made. */
+    LIKELY,
+    /** Nothing but a row of those that were made. */
+    SURE
+  }
+
+  private final MarkerLengths estimate;
+  private final Map<SizeMix, Double> measured;
+  private final Rows rows;
+  private final Unmade unmade;
+
+  /**
+   * @param estimate the lengths first planned with
+   * @param measured true lengths, mm
+   * @param nextMm where the next may begin behind a marker of a length, mm
+   */
+  public MeasuredLengths(
+      MarkerLengths estimate,
+      Map<SizeMix, Double> measured,
+      DoubleUnaryOperator nextMm,
+      Unmade unmade) {
+    this.estimate = estimate;
     // In a lasting order, so that sums come out the same each time.
-    measured = Collections.unmodifiableMap(new LinkedHashMap<>(measured));
+    this.measured = Collections.unmodifiableMap(new LinkedHashMap<>(measured));
+    this.rows = new Rows(measured, nextMm);
+    this.unmade = unmade;
   }
 
   /** True length over estimated length, all measured markers together; 1 if there are none. */
@@ -41,13 +68,16 @@ public record MeasuredLengths(MarkerLengths estimate, Map<SizeMix, Double> measu
 
   @Override
   public double lengthMm(SizeMix mix) {
-    Double found = measured.get(mix);
-    return found != null ? found : estimate.lengthMm(mix) * ratio(mix.count());
+    double row = rows.lengthMm(mix);
+    return unmade == Unmade.SURE || measured.containsKey(mix)
+        ? row
+        : Math.min(row, estimate.lengthMm(mix) * ratio(mix.count()));
   }
 
   private double ratio(int garments) {
+    double all = unmade == Unmade.HOPED ? Math.min(1, ratio()) : ratio();
     return ratio(measured.keySet().stream().filter(m -> m.count() == garments).toList())
-        .orElseGet(() -> Math.min(1, ratio()));
+        .orElse(all);
   }
 
   @Override

@@ -3,6 +3,7 @@ package ellwand.order;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
@@ -33,6 +34,14 @@ public record SizeMix(Map<String, Integer> garments) {
   /** How many garments in all. */
   public int count() {
     return garments.values().stream().mapToInt(Integer::intValue).sum();
+  }
+
+  /** The garments that another mix does not hold; empty if it holds them all. */
+  public Optional<SizeMix> without(SizeMix other) {
+    Map<String, Integer> left = new LinkedHashMap<>();
+    garments.forEach((size, n) -> left.put(size, n - other.count(size)));
+    left.values().removeIf(n -> n < 1);
+    return left.isEmpty() ? Optional.empty() : Optional.of(new SizeMix(left));
   }
 
   /** {@code 2 x 12, 1 x 16}. */

@@ -1,6 +1,7 @@
 package ellwand.app;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import ellwand.cloth.Direction;
@@ -17,12 +18,14 @@ import ellwand.units.Unit;
 import ellwand.work.Effort;
 import ellwand.work.Request;
 import ellwand.work.Seed;
+import ellwand.work.Stop;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -62,6 +65,37 @@ class MarkerMakerTest {
     assertEquals(maker.lay(five).wanted(), maker.made().get(five).lay().wanted());
     maker.make(List.of(one), steps(1));
     assertTrue(maker.made().get(one).lengthMm() <= maker.made().get(two).lengthMm());
+  }
+
+  /** Laid piece after piece, as a stop leaves it, it would take three times the cloth. */
+  @Test
+  void whatIsWantedAfterAStopIsSearchedForBriefly() {
+    Path tunic = Path.of("sample-markers/beck-tunic/job.yaml");
+    SizeMix two = new SizeMix(Map.of("104", 2));
+    MarkerMaker unhurried = maker(tunic, Spreading.Faces.ALL_UP);
+    unhurried.make(List.of(two), steps(20));
+    MarkerMaker stopped = maker(tunic, Spreading.Faces.ALL_UP);
+    stopped.make(List.of(two), steps(1000).with(new Stop(() -> true)));
+    double mm = unhurried.made().get(two).lengthMm();
+    assertEquals(mm, stopped.made().get(two).lengthMm(), 1e-6);
+    MarkerMaker later = maker(tunic, Spreading.Faces.ALL_UP);
+    AtomicInteger polls = new AtomicInteger();
+    later.make(List.of(two), steps(1000).with(new Stop(() -> polls.incrementAndGet() > 3)));
+    assertTrue(later.made().get(two).lengthMm() <= mm + 1e-6);
+  }
+
+  @Test
+  void whatOthersMakeEndToEndNeedsNoSearch() {
+    MarkerMaker maker =
+        maker(Path.of("sample-markers/beck-tunic/job.yaml"), Spreading.Faces.ALL_UP);
+    SizeMix one = SizeMix.one("104");
+    SizeMix three = new SizeMix(Map.of("104", 3));
+    assertFalse(maker.join(three));
+    maker.makeBriefly(List.of(one), steps(1));
+    assertTrue(maker.join(three));
+    double mm = 3 * maker.made().get(one).lengthMm() + 2 * maker.cloth().gapMm();
+    assertEquals(mm, maker.made().get(three).lengthMm(), 1e-6);
+    assertEquals(List.of(), Check.of(maker.made().get(three)));
   }
 
   @Test

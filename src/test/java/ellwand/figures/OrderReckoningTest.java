@@ -237,7 +237,8 @@ class OrderReckoningTest {
                     false,
                     true,
                     0.073,
-                    6)),
+                    6,
+                    2)),
             List.of());
     List<String> told = sentences(revised);
     assertTrue(
@@ -248,6 +249,8 @@ class OrderReckoningTest {
             "The true marker lengths changed the plan: the first, of 4 lays, would have taken 87.81"
                 + " m of cloth, 900.54 EUR, and some of its markers do not fit on the table."),
         told::toString);
-    assertTrue(told.get(1).endsWith(" (reckoned with estimated marker lengths)."), told::toString);
+    assertTrue(
+        told.get(1).endsWith(" (estimated: 2 markers for one size a lay were not made)."),
+        told::toString);
   }
 }

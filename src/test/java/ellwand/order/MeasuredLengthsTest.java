@@ -3,6 +3,7 @@ package ellwand.order;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 
+import ellwand.order.MeasuredLengths.Unmade;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 
@@ -12,10 +13,13 @@ class MeasuredLengthsTest {
   private static final MarkerLengths ESTIMATE =
       new GarmentLengths(Map.of("10", 1000.0, "12", 1200.0));
 
+  private static MeasuredLengths hoped(Map<SizeMix, Double> measured) {
+    return new MeasuredLengths(ESTIMATE, measured, mm -> mm + 2, Unmade.HOPED);
+  }
+
   @Test
   void whatWasMeasuredIsTrueAndTheRestIsCorrected() {
-    MarkerLengths lengths =
-        new MeasuredLengths(ESTIMATE, Map.of(new SizeMix(Map.of("10", 1, "12", 1)), 1980.0));
+    MarkerLengths lengths = hoped(Map.of(new SizeMix(Map.of("10", 1, "12", 1)), 1980.0));
     assertEquals(1980, lengths.lengthMm(new SizeMix(Map.of("12", 1, "10", 1))));
     assertEquals(1800, lengths.lengthMm(new SizeMix(Map.of("10", 2))), 1e-9);
     assertEquals(900, lengths.leastMm("10"), 1e-9);
@@ -23,8 +27,7 @@ class MeasuredLengthsTest {
 
   @Test
   void longerThanEstimatedLeavesTheLowerBoundAlone() {
-    MarkerLengths lengths =
-        new MeasuredLengths(ESTIMATE, Map.of(new SizeMix(Map.of("10", 1)), 1100.0));
+    MarkerLengths lengths = hoped(Map.of(new SizeMix(Map.of("10", 1)), 1100.0));
     assertEquals(1320, lengths.lengthMm(SizeMix.one("12")), 1e-9);
     assertEquals(1200, lengths.leastMm("12"));
   }
@@ -32,12 +35,32 @@ class MeasuredLengthsTest {
   @Test
   void howManyGarmentsFillTheWidthIsToldApart() {
     MarkerLengths lengths =
-        new MeasuredLengths(
-            ESTIMATE,
-            Map.of(new SizeMix(Map.of("10", 1)), 1100.0, new SizeMix(Map.of("10", 2)), 1900.0));
+        hoped(Map.of(new SizeMix(Map.of("10", 1)), 1100.0, new SizeMix(Map.of("10", 2)), 1900.0));
     assertEquals(1320, lengths.lengthMm(SizeMix.one("12")), 1e-9);
     assertEquals(2280, lengths.lengthMm(new SizeMix(Map.of("12", 2))), 1e-9);
     assertEquals(3000, lengths.lengthMm(new SizeMix(Map.of("10", 3))), 1e-9);
+  }
+
+  @Test
+  void nothingIsTakenForLongerThanARowOfWhatWasMade() {
+    Map<SizeMix, Double> made =
+        Map.of(SizeMix.one("10"), 600.0, new SizeMix(Map.of("10", 2, "12", 1)), 5000.0);
+    assertEquals(1202, hoped(made).lengthMm(new SizeMix(Map.of("10", 2))));
+    MeasuredLengths sure = new MeasuredLengths(ESTIMATE, made, mm -> mm + 2, Unmade.SURE);
+    assertEquals(1202, sure.lengthMm(new SizeMix(Map.of("10", 2))));
+    assertEquals(5000, sure.lengthMm(SizeMix.one("12")), "a larger one");
+    MeasuredLengths two =
+        new MeasuredLengths(ESTIMATE, Map.of(SizeMix.one("10"), 600.0), mm -> mm + 2, Unmade.SURE);
+    assertEquals(Double.POSITIVE_INFINITY, two.lengthMm(SizeMix.one("12")));
+  }
+
+  @Test
+  void whatIsLikelyIsAsLongAsAllThatWasMadeTells() {
+    Map<SizeMix, Double> made = Map.of(SizeMix.one("10"), 1100.0);
+    SizeMix three = new SizeMix(Map.of("12", 3));
+    assertEquals(3600, hoped(made).lengthMm(three), 1e-9);
+    MeasuredLengths likely = new MeasuredLengths(ESTIMATE, made, mm -> mm + 2, Unmade.LIKELY);
+    assertEquals(3960, likely.lengthMm(three), 1e-9);
   }
 
   @Test
@@ -56,8 +79,7 @@ class MeasuredLengthsTest {
     CutOrderPlan again =
         Orders.plan(
             order,
-            new MeasuredLengths(
-                ESTIMATE,
+            hoped(
                 Map.of(
                     new SizeMix(Map.of("10", 1, "12", 1)), 2500.0,
                     new SizeMix(Map.of("10", 2)), 2000.0,

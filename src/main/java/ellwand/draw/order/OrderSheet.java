@@ -89,7 +89,7 @@ public final class OrderSheet {
       }
       double saved = figures.plain().cost() - figures.total().cost();
       if (saved > 0) {
-        cells.add(cost("saved", saved));
+        cells.add(cost(figures.plainEstimated() ? "saved, estimated" : "saved", saved));
       }
     }
     double trims = figures.buy().cost(ToBuy.Kind.TRIM);

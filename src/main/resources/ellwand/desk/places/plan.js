@@ -28,12 +28,12 @@ export function planned(desk, plan) {
 }
 
 /** What it takes, beside one lay for each size. */
-function savings({planned: now, oneSizeALay: plain, garments}) {
+function savings({planned: now, oneSizeALay: plain, oneSizeALayEstimated: estimated, garments}) {
   const row = (label, sum) => h('tr', {}, h('th', {scope: 'row'}, label), h('td', {}, sum.lays), h('td', {}, h('span', {class: 'bar', style: `width: ${8 * sum.clothMm / Math.max(now.clothMm, plain.clothMm)}rem`}), ` ${sum.cloth}`),
       sum.cost ? h('td', {}, sum.cost) : '');
   return h('table', {class: 'savings'}, h('caption', {}, `${garments} garments`),
       h('thead', {}, h('tr', {}, h('td'), h('th', {scope: 'col'}, 'Lays'), h('th', {scope: 'col'}, 'Cloth'), now.cost ? h('th', {scope: 'col'}, 'Cost') : '')),
-      h('tbody', {}, row('This plan', now), row('One size a lay', plain)));
+      h('tbody', {}, row('This plan', now), row(estimated ? 'One size a lay, estimated' : 'One size a lay', plain)));
 }
 
 function one(desk, lay, colours, longest) {

@@ -1,0 +1,101 @@
+package ellwand.app;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import ellwand.figures.OrderCloth;
+import ellwand.job.OrderJob;
+import ellwand.lay.Lay;
+import ellwand.lay.Wanted;
+import ellwand.nest.Nester;
+import ellwand.nest.Tried;
+import ellwand.order.CutOrderPlan;
+import ellwand.order.MarkerLengths;
+import ellwand.order.Order;
+import ellwand.order.OrderPlanner;
+import ellwand.order.SizeMix;
+import ellwand.work.Effort;
+import ellwand.work.Request;
+import ellwand.work.Seed;
+import ellwand.work.Stop;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.concurrent.atomic.AtomicInteger;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.IntRange;
+
+/** An order that is stopped at any moment, or never. */
+class StoppedOrderTest {
+
+  private static final double EPS = 1e-6;
+
+  /** So long that no plan has a marker that was not made if it can do without. */
+  private static final double FAR_MM = 1e5;
+
+  /** Lengths of the markers that were searched for. */
+  private final Map<SizeMix, Double> made = new HashMap<>();
+
+  private List<Tried> search(Lay lay, List<ellwand.cloth.Fold> folds, Request request) {
+    List<Tried> tried = Nester.nest(lay, folds, request);
+    Map<String, Integer> garments = new LinkedHashMap<>();
+    lay.wanted().forEach((Wanted w) -> garments.merge(w.size(), w.garment(), Math::max));
+    made.merge(new SizeMix(garments), tried.get(0).marker().orElseThrow().lengthMm(), Math::min);
+    return tried;
+  }
+
+  @Property(tries = 30)
+  void costsNoMoreThanOneSizeALay(
+      @ForAll @IntRange(max = 100_000) int seed, @ForAll @IntRange(max = 16) int moment) {
+    made.clear();
+    AtomicInteger polls = new AtomicInteger();
+    Stop stop = new Stop(() -> polls.incrementAndGet() >= 1 << moment);
+    OrderJob job = RandomOrder.of(seed);
+    Request request = Request.of(Effort.ofSteps(200), new Seed(1)).with(stop);
+    PlannedOrder planned = OrderRun.make(job, job.unit(), request, this::search);
+    CutOrderPlan plan = planned.plans().get(0);
+    Order order = plan.order();
+    order
+        .colours()
+        .forEach(
+            colour ->
+                order
+                    .sizes()
+                    .forEach(
+                        size -> assertEquals(order.wanted(colour, size), plan.cut(colour, size))));
+
+    OrderCloth figures = planned.figures().cloths().get(0);
+    double plain = figures.plain().layCost() + figures.plain().cutCost();
+    assertTrue(plan.cost() <= plain + EPS, plan.cost() + " and as shown " + plain);
+
+    CutOrderPlan plainMade = OrderPlanner.oneSizeALay(order, onlyMade(order));
+    if (plainMade.lays().stream().allMatch(lay -> lay.lengthMm() < FAR_MM)) {
+      assertTrue(plan.cost() <= plainMade.cost() + EPS, plan.cost() + ", " + plainMade.cost());
+      assertTrue(plain <= plainMade.cost() + EPS, plain + " shown, " + plainMade.cost());
+    } else {
+      assertTrue(figures.plainEstimated(), "some of its markers were not made");
+    }
+  }
+
+  private MarkerLengths onlyMade(Order order) {
+    return new MarkerLengths() {
+      @Override
+      public Set<String> sizes() {
+        return Set.copyOf(order.sizes());
+      }
+
+      @Override
+      public double lengthMm(SizeMix mix) {
+        return made.getOrDefault(mix, FAR_MM * mix.count());
+      }
+
+      @Override
+      public double leastMm(String size) {
+        return 1;
+      }
+    };
+  }
+}
