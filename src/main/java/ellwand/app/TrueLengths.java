@@ -30,8 +30,9 @@ import java.util.stream.Stream;
  *
  * <p>A tenth of the effort plans first, and a twentieth each time again; half makes the first
  * markers, and half of what is left those of each later plan. What then remains searches again for
- * the markers that are kept, longer where more cloth is spread. Where the cutter has wishes, they
- * are sought for these with some effort more.
+ * the markers that are kept, longer where more cloth is spread. Whenever that ends, what is sure is
+ * compared beyond the effort ({@link #settle}). Where the cutter has wishes, they are sought for
+ * these with some effort more.
  */
 final class TrueLengths {
 

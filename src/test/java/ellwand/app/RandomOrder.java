@@ -47,6 +47,7 @@ final class RandomOrder {
       max-plies: %d
       max-garments: %d
       end-loss: 2
+      table: %d
       cost: {lay: %d, cloth: %d per m}
     """
         .formatted(
@@ -60,6 +61,7 @@ final class RandomOrder {
             garments(sizes, most),
             upTo(10, 40),
             upTo(3, 4),
+            upTo(220, 400),
             upTo(0, 20),
             upTo(4, 14));
   }

@@ -3,7 +3,9 @@ package ellwand.app;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import ellwand.cloth.Fold;
 import ellwand.figures.OrderCloth;
+import ellwand.file.job.OrderJobReader;
 import ellwand.job.OrderJob;
 import ellwand.lay.Lay;
 import ellwand.lay.Wanted;
@@ -18,12 +20,14 @@ import ellwand.work.Effort;
 import ellwand.work.Request;
 import ellwand.work.Seed;
 import ellwand.work.Stop;
+import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
+import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
@@ -39,7 +43,7 @@ class StoppedOrderTest {
   /** Lengths of the markers that were searched for. */
   private final Map<SizeMix, Double> made = new HashMap<>();
 
-  private List<Tried> search(Lay lay, List<ellwand.cloth.Fold> folds, Request request) {
+  private List<Tried> search(Lay lay, List<Fold> folds, Request request) {
     List<Tried> tried = Nester.nest(lay, folds, request);
     Map<String, Integer> garments = new LinkedHashMap<>();
     lay.wanted().forEach((Wanted w) -> garments.merge(w.size(), w.garment(), Math::max));
@@ -47,7 +51,7 @@ class StoppedOrderTest {
     return tried;
   }
 
-  @Property(tries = 30)
+  @Property(tries = 20)
   void costsNoMoreThanOneSizeALay(
       @ForAll @IntRange(max = 100_000) int seed, @ForAll @IntRange(max = 16) int moment) {
     made.clear();
@@ -77,6 +81,19 @@ class StoppedOrderTest {
       assertTrue(plain <= plainMade.cost() + EPS, plain + " shown, " + plainMade.cost());
     } else {
       assertTrue(figures.plainEstimated(), "some of its markers were not made");
+    }
+  }
+
+  /** Laid piece after piece, a tunic of the largest size is longer than the table. */
+  @Example
+  void stoppedAtOnceItFitsTheTable() {
+    OrderJob job = OrderJobReader.read(Path.of("sample-markers/beck-tunic/order.yaml"));
+    Request request = Request.of(Effort.ofSteps(200), new Seed(1)).with(new Stop(() -> true));
+    PlannedOrder planned = OrderRun.make(job, job.unit(), request);
+    for (CutOrderPlan plan : planned.plans()) {
+      assertTrue(plan.stoppedEarly());
+      plan.lays()
+          .forEach(lay -> assertTrue(plan.order().limits().hold(lay.lengthMm()), lay::toString));
     }
   }
 

@@ -52,6 +52,24 @@ class BadOrdersTest {
     refused(() -> new Limits(1, 1, 0, -1), "a table of 0.0 mm", "end loss is -1.0 mm");
   }
 
+  /** As a search rounds them. */
+  @Test
+  void aGarmentAsLongAsTheTableIsNotTooLong() {
+    Order order =
+        new Order(
+            Map.of("red", Orders.sizes("10=4")),
+            new Limits(10, 2, 1000, 20),
+            Tolerance.NONE,
+            Cost.NONE,
+            Spreading.PLAIN);
+    assertEquals(1, Orders.plan(order, length(980.0003), 10).lays().size());
+    refused(() -> Orders.plan(order, length(980.002), 10), "size 10", "Use a longer table");
+  }
+
+  private static MarkerLengths length(double mm) {
+    return new GarmentLengths(Map.of("10", mm));
+  }
+
   @Test
   void toleranceAndCostsBelowNothing() {
     refused(() -> new Tolerance(0, -1), "-1 under", "0 or more");
