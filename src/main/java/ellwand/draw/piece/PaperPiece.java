@@ -101,7 +101,7 @@ public record PaperPiece(
             .arrow()
             .map(a -> labelling.grown(a, lettered.label(), LONGEST_ARROW_MM))
             .orElseGet(() -> labelling.across(lettered.label()));
-    List<Item> items = new ArrayList<>(drawn.arrow(Optional.of(arrow), true));
+    List<Item> items = new ArrayList<>(drawn.topArrow(arrow));
     lettered
         .label()
         .ifPresentOrElse(

@@ -141,11 +141,17 @@ public final class PieceLines {
 
   /** The grain arrow with a head at the top, and one at the other end where the cloth allows. */
   public List<Item> arrow(Optional<Labelling.Arrow> arrow, boolean oneHeaded) {
-    if (arrow.isEmpty()) {
-      return List.of();
-    }
-    Point tail = arrow.get().tail();
-    Point head = arrow.get().head();
+    return arrow.map(a -> arrow("grain-line", a, oneHeaded)).orElse(List.of());
+  }
+
+  /** The same with one head, which says to who reads it back where the top of the piece is. */
+  List<Item> topArrow(Labelling.Arrow arrow) {
+    return arrow("top-arrow", arrow, true);
+  }
+
+  private List<Item> arrow(String kind, Labelling.Arrow arrow, boolean oneHeaded) {
+    Point tail = arrow.tail();
+    Point head = arrow.head();
     Point along = head.minus(tail).unit();
     double size = reading.mm(HEAD);
     List<List<Point>> heads = new ArrayList<>();
@@ -157,7 +163,7 @@ public final class PieceLines {
     }
     Ink shaft = Ink.line(Colour.INK, reading.mm(0.3));
     return List.of(
-        Item.Lines.open("grain-line", shaft, shaftStart, head.minus(along.times(size * 0.8))),
+        Item.Lines.open(kind, shaft, shaftStart, head.minus(along.times(size * 0.8))),
         new Item.Lines("grain-head", heads, true, Ink.area(Colour.INK)));
   }
 

@@ -26,6 +26,9 @@ public sealed interface Item permits Item.Group, Item.Lines, Item.Text {
     /** The kind of what can be shown or hidden by itself. */
     static final String LAYER = "layer";
 
+    /** The kind of what belongs to the pages, not to what is drawn. */
+    static final String FURNITURE = "page-furniture";
+
     public Group {
       title = title.map(Lettering::clean);
       items = List.copyOf(items);
@@ -46,6 +49,11 @@ public sealed interface Item permits Item.Group, Item.Lines, Item.Text {
      */
     public static Group layer(String id, String name, List<Item> items) {
       return titled(id, LAYER, name, items);
+    }
+
+    /** What belongs to the pages, such as marks to join them by. */
+    public static Group furniture(String id, List<Item> items) {
+      return new Group(id, FURNITURE, Optional.empty(), Optional.empty(), items);
     }
 
     /** The same with other things in it. */

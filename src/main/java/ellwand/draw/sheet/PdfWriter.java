@@ -16,6 +16,7 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.pdmodel.documentinterchange.markedcontent.PDPropertyList;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
 import org.apache.pdfbox.pdmodel.graphics.optionalcontent.PDOptionalContentGroup;
 import org.apache.pdfbox.pdmodel.graphics.optionalcontent.PDOptionalContentProperties;
@@ -40,12 +41,18 @@ public final class PdfWriter implements AutoCloseable {
   private final PDDocument document = new PDDocument();
   private final PDType0Font type;
 
+  /** ISO 32000-1, 14.8.2.2: says of page furniture that it is no part of what is drawn. */
+  private final PDPropertyList pagination;
+
   public PdfWriter(String title) {
     try {
       type = PDType0Font.load(document, Lettering.TYPE, true);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+    COSDictionary kind = new COSDictionary();
+    kind.setItem(COSName.TYPE, COSName.getPDFName("Pagination"));
+    pagination = PDPropertyList.create(kind);
     document.getDocumentInformation().setTitle(Lettering.clean(title));
     document.getDocumentInformation().setCreator("Ellwand");
     document.setDocumentId(0L);
@@ -235,13 +242,16 @@ public final class PdfWriter implements AutoCloseable {
     private void write(Item item) throws IOException {
       if (item instanceof Item.Group group) {
         boolean layer = group.kind().equals(Item.Group.LAYER);
+        boolean furniture = group.kind().equals(Item.Group.FURNITURE);
         if (layer) {
           content.beginMarkedContent(COSName.OC, layer(group.title().orElse(group.id())));
+        } else if (furniture) {
+          content.beginMarkedContent(COSName.ARTIFACT, pagination);
         }
         for (Item inner : group.items()) {
           write(inner);
         }
-        if (layer) {
+        if (layer || furniture) {
           content.endMarkedContent();
         }
       } else if (item instanceof Item.Lines lines) {
@@ -253,6 +263,7 @@ public final class PdfWriter implements AutoCloseable {
 
     private void write(Item.Lines lines) throws IOException {
       Ink ink = lines.ink();
+      content.beginMarkedContent(COSName.getPDFName(tag(lines.kind())));
       if (ink.line().isPresent()) {
         content.setLineWidth(size(ink.widthMm()));
         float[] dashes = new float[ink.dashesMm().size()];
@@ -280,6 +291,12 @@ public final class PdfWriter implements AutoCloseable {
         }
       }
       paint(ink.fill(), ink.line());
+      content.endMarkedContent();
+    }
+
+    /** Its last word says most of what a line is. */
+    private static String tag(String kind) {
+      return kind.substring(kind.lastIndexOf(' ') + 1);
     }
 
     private void paint(Optional<Colour> fill, Optional<Colour> line) throws IOException {

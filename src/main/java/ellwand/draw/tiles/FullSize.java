@@ -80,7 +80,8 @@ public record FullSize(
     if (plan.tiles().size() > 1) {
       List<Item> marks = new ArrayList<>(new JoinMarks(plan, tile, new Reading(1)).items());
       marks.addAll(name(tile, shown));
-      placed.add(new OnPaper(new Drawing(all.title(), shown, marks), 1, low));
+      List<Item> furniture = List.of(Item.Group.furniture("page-marks", marks));
+      placed.add(new OnPaper(new Drawing(all.title(), shown, furniture), 1, low));
     }
     pdf.page(sheet, placed);
   }

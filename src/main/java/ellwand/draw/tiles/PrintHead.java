@@ -98,7 +98,7 @@ public record PrintHead(String title, String about, List<String> sentences, Read
         m -> items.addAll(m.items(new Box(left, squares.y() - INCH_SQUARE, right, squares.y()))));
     Point under = squares.minus(new Point(0, INCH_SQUARE + reading.mm(GAP)));
     items.addAll(words().items(under));
-    return List.of(Item.Group.of("head", items));
+    return List.of(Item.Group.furniture("head", items));
   }
 
   private List<Item> square(Point upperLeft, double side, String words) {

@@ -24,6 +24,7 @@ final class Closing {
 
   private final List<DrawnLine> whole = new ArrayList<>();
   private final List<DrawnLine> open = new ArrayList<>();
+  private final List<DrawnLine> folds = new ArrayList<>();
   private final List<DrawnLine> used = new ArrayList<>();
   private final List<String> said;
 
@@ -39,7 +40,8 @@ final class Closing {
   static List<DrawnLine> of(List<DrawnLine> lines, List<String> said) {
     Closing closing = new Closing(said);
     lines.forEach(closing::sort);
-    closing.chain();
+    closing.chain(List.of());
+    closing.chain(closing.folds);
     closing.whole.addAll(closing.open);
     return closing.whole;
   }
@@ -53,6 +55,9 @@ final class Closing {
       whole.add(closed(line));
     } else if (line.label().role().filter(Closing::partsOfNothing).isPresent()) {
       whole.add(line);
+      if (line.label().role().filter(Role.FOLD::equals).isPresent()) {
+        folds.add(line);
+      }
     } else {
       open.add(line);
     }
@@ -88,9 +93,16 @@ final class Closing {
         : new Segment.Line(segment.start(), end);
   }
 
-  /** Puts together open lines of which each end meets just one other and that come back round. */
-  private void chain() {
-    LineEnds ends = new LineEnds(open);
+  /**
+   * Puts together open lines of which each end meets just one other and that come back round.
+   *
+   * @param folds lines that may close a ring, and stay themselves: where a piece lies on a fold its
+   *     outline is often drawn but for that edge
+   */
+  private void chain(List<DrawnLine> folds) {
+    List<DrawnLine> all = new ArrayList<>(open);
+    all.addAll(folds);
+    LineEnds ends = new LineEnds(all);
     Set<DrawnLine> seen = Collections.newSetFromMap(new IdentityHashMap<>());
     for (DrawnLine first : List.copyOf(open)) {
       if (seen.add(first)) {

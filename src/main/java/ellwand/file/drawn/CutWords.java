@@ -5,10 +5,12 @@ import ellwand.problem.InputException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /** Finds in what is written on a piece how often it is cut, and what it is called. */
 final class CutWords {
@@ -18,13 +20,19 @@ final class CutWords {
 
   private static final String NUMBER = "(\\d{1,3}|one|two|three|four|six|eight)";
 
+  private static final String CLOTHS =
+      "(main|self|fabric|cloth|lining|interlining|interfacing|contrast|wadding)";
+
   private static final Pattern CUT =
       Pattern.compile(
-          "\\bcut\\s*:?\\s*"
+          "(?:\\b"
+              + CLOTHS
+              + "\\s*:\\s*)?\\bcut\\s*:?\\s*"
               + NUMBER
               + "?\\s*x?\\s*(pairs?|(?:once )?on\\s+(?:the\\s+)?fold)?"
               + "(?:\\s*(?:x\\s*)?(?:from|of|in|out of)?\\s*(?:the\\s+)?"
-              + "(main|self|fabric|cloth|lining|interlining|interfacing|contrast|wadding))?");
+              + CLOTHS
+              + ")?");
 
   /** What people call the cloth that a garment is chiefly made of. */
   private static final Set<String> MAIN = Set.of("main", "self", "fabric", "cloth");
@@ -52,12 +60,17 @@ final class CutWords {
   }
 
   private static Optional<Cut> cut(Matcher matcher) {
-    String how = matcher.group(2) == null ? "" : matcher.group(2);
-    if (matcher.group(1) == null && how.isEmpty()) {
+    String number = matcher.group(2);
+    String how = matcher.group(3) == null ? "" : matcher.group(3);
+    if (number == null && how.isEmpty()) {
       return Optional.empty();
     }
-    String cloth = matcher.group(3) == null ? CLOTH : matcher.group(3);
-    int count = matcher.group(1) == null ? 1 : number(matcher.group(1));
+    String cloth =
+        Stream.of(matcher.group(4), matcher.group(1))
+            .filter(Objects::nonNull)
+            .findFirst()
+            .orElse(CLOTH);
+    int count = number == null ? 1 : number(number);
     try {
       return Optional.of(
           new Cut(

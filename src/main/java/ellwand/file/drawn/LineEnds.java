@@ -37,7 +37,7 @@ final class LineEnds {
     return a.distance(b) <= Closing.HAIR_MM;
   }
 
-  /** The other line of the same role that ends at a place; none if there are several. */
+  /** The other line that ends at a place and may go on from one; none if there are several. */
   Optional<DrawnLine> onlyOther(DrawnLine one, Point at) {
     DrawnLine found = null;
     for (int right = -1; right <= 1; right++) {
@@ -58,6 +58,14 @@ final class LineEnds {
         }
       }
     }
-    return Optional.ofNullable(found).filter(l -> l.label().role().equals(one.label().role()));
+    return Optional.ofNullable(found).filter(l -> goOn(one, l));
+  }
+
+  /** Lines of the same role, and any with a fold line. */
+  private static boolean goOn(DrawnLine one, DrawnLine other) {
+    Optional<Role> role = one.label().role();
+    Optional<Role> then = other.label().role();
+    Optional<Role> fold = Optional.of(Role.FOLD);
+    return role.equals(then) || role.equals(fold) || then.equals(fold);
   }
 }

@@ -21,7 +21,9 @@ enum Role {
   /** Where the piece's own frame begins. */
   ORIGIN("origin"),
   INNER("inner( lines?)?|internal( lines?)?|inside|darts?|pleats?|drill holes?|cut ?outs?"),
-  LEFT_OUT("guide( ?lines?)?|guides|frame|border|page|paper|text|labels?|notes?|ruler|legend");
+  LEFT_OUT(
+      "(grain|arrow) ?heads?|guide("
+          + " ?lines?)?|guides|frame|border|page|paper|text|labels?|notes?|ruler|legend");
 
   private final Pattern words;
 

@@ -3,8 +3,8 @@ package ellwand.file.pdf;
 import ellwand.file.drawn.DrawnLine;
 import ellwand.file.drawn.DrawnText;
 import ellwand.geometry.Box;
+import ellwand.geometry.Point;
 import java.util.Collections;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.List;
@@ -13,8 +13,9 @@ import java.util.Set;
 import java.util.regex.Pattern;
 
 /**
- * What stands on the pages of a pattern and is none of its pieces: what every page has at the same
- * place, frames along the edges of the page, squares to see whether the printer kept the size.
+ * What stands on the pages of a pattern and is none of its pieces: what the file itself calls an
+ * artifact of its pages (ISO 32000-1, 14.8.2.2), what every page has at the same place, frames
+ * along the edges of the page, squares to see whether the printer kept the size.
  */
 final class Furniture {
 
@@ -26,6 +27,9 @@ final class Furniture {
 
   private static final double SQUARE_MM = 0.3;
 
+  /** Places on two pages that differ by less are the same, mm. */
+  private static final double SAME_MM = 0.2;
+
   /** How far from a test square its words may stand, mm. */
   private static final double WORDS_MM = 10;
 
@@ -34,6 +38,7 @@ final class Furniture {
           "(?i).*\\b(test|scale|square|check|print|measures?|\\d+ ?(cm|mm|in|inch(es)?|\"))\\b.*");
 
   private final Set<DrawnLine> lines = Collections.newSetFromMap(new IdentityHashMap<>());
+  private int marked;
   private int repeated;
   private int frames;
   private int squares;
@@ -41,15 +46,13 @@ final class Furniture {
   /** What of these pages is furniture; nothing if nothing closed would be left. */
   static Furniture of(List<Pages.Page> pages) {
     Furniture found = new Furniture();
-    Map<String, Set<Integer>> pagesOf = new HashMap<>();
-    for (int i = 0; i < pages.size(); i++) {
-      for (DrawnLine line : pages.get(i).lines()) {
-        pagesOf.computeIfAbsent(Pages.place(line), k -> new HashSet<>()).add(i);
-      }
-    }
+    Map<DrawnLine, Set<Integer>> pagesOf = pagesOf(pages);
     for (Pages.Page page : pages) {
       for (DrawnLine line : page.lines()) {
-        if (pages.size() > 1 && pagesOf.get(Pages.place(line)).size() == pages.size()) {
+        if (page.marked().contains(line)) {
+          found.lines.add(line);
+          found.marked++;
+        } else if (pages.size() > 1 && pagesOf.get(line).size() == pages.size()) {
           found.lines.add(line);
           found.repeated++;
         } else if (isFrame(line, page)) {
@@ -66,12 +69,32 @@ final class Furniture {
     return left ? found : new Furniture();
   }
 
+  /** The pages that have a line at the same place. */
+  private static Map<DrawnLine, Set<Integer>> pagesOf(List<Pages.Page> pages) {
+    Map<DrawnLine, Set<Integer>> pagesOf = new IdentityHashMap<>();
+    SamePlaces<Set<Integer>> known = new SamePlaces<>(SAME_MM);
+    for (int i = 0; i < pages.size(); i++) {
+      for (DrawnLine line : pages.get(i).lines()) {
+        List<Point> samples = SamePlaces.samples(line, new Point(0, 0));
+        int segments = line.path().segments().size();
+        Set<Integer> with = known.find(segments, samples).orElseGet(HashSet::new);
+        if (with.isEmpty()) {
+          known.put(segments, samples, with);
+        }
+        with.add(i);
+        pagesOf.put(line, with);
+      }
+    }
+    return pagesOf;
+  }
+
   boolean holds(DrawnLine line) {
     return lines.contains(line);
   }
 
   /** What was left out, for its reader to judge. */
   void tell(List<String> said) {
+    say(marked, "line(s) that the file itself calls page furniture", said);
     say(repeated, "line(s) that every page has at the same place", said);
     say(frames, "frame(s) along the edges of a page", said);
     say(squares, "test square(s)", said);

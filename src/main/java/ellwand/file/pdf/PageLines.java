@@ -10,18 +10,20 @@ import java.awt.geom.Point2D;
 import java.io.IOException;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Deque;
-import java.util.LinkedHashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.apache.pdfbox.contentstream.PDFGraphicsStreamEngine;
 import org.apache.pdfbox.contentstream.operator.Operator;
 import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.graphics.color.PDColor;
 import org.apache.pdfbox.pdmodel.graphics.image.PDImage;
 
 /** Follows what a page draws, and keeps its lines. Clips, colours and letters are passed over. */
@@ -29,11 +31,26 @@ final class PageLines extends PDFGraphicsStreamEngine {
 
   private static final int MOST_OPERATORS = 2_000_000;
 
+  /** Content that has a tag, and perhaps more words. */
+  record Marked(COSName tag, Optional<COSDictionary> properties) {
+
+    private static final Set<String> OF_PAGES = Set.of("Pagination", "Page");
+
+    /** Whether it belongs to the page, as page numbers and cut marks do. */
+    boolean isFurniture() {
+      return COSName.ARTIFACT.equals(tag)
+          && properties
+              .map(p -> p.getNameAsString(COSName.TYPE))
+              .filter(OF_PAGES::contains)
+              .isPresent();
+    }
+  }
+
   private final Affine frame;
-  private final Label page;
+  private final Layers layers;
   private final Set<COSDictionary> hidden;
-  private final Map<String, Label> layers = new LinkedHashMap<>();
-  private final Deque<Optional<COSDictionary>> marked = new ArrayDeque<>();
+  private final Deque<Marked> marked = new ArrayDeque<>();
+  private final Set<DrawnLine> furniture = Collections.newSetFromMap(new IdentityHashMap<>());
   private final List<DrawnLine> lines = new ArrayList<>();
   private List<Runnable> path = new ArrayList<>();
   private LineBuilder pen;
@@ -44,13 +61,13 @@ final class PageLines extends PDFGraphicsStreamEngine {
 
   /**
    * @param frame from points on the page to mm
-   * @param label of the page
+   * @param layers of the file
    * @param hidden layers that are not shown
    */
-  PageLines(PDPage page, Affine frame, Label label, Set<COSDictionary> hidden) {
+  PageLines(PDPage page, Affine frame, Layers layers, Set<COSDictionary> hidden) {
     super(page);
     this.frame = frame;
-    this.page = label;
+    this.layers = layers;
     this.hidden = hidden;
   }
 
@@ -58,6 +75,11 @@ final class PageLines extends PDFGraphicsStreamEngine {
   List<DrawnLine> lines() throws IOException {
     processPage(getPage());
     return lines;
+  }
+
+  /** Those of its lines that the file calls page furniture; call it after {@link #lines}. */
+  Set<DrawnLine> furniture() {
+    return furniture;
   }
 
   /** How many pictures it shows; call it after {@link #lines}. */
@@ -76,7 +98,7 @@ final class PageLines extends PDFGraphicsStreamEngine {
 
   @Override
   public void beginMarkedContentSequence(COSName tag, COSDictionary properties) {
-    marked.push(COSName.OC.equals(tag) ? Optional.ofNullable(properties) : Optional.empty());
+    marked.push(new Marked(tag, Optional.ofNullable(properties)));
   }
 
   @Override
@@ -85,17 +107,29 @@ final class PageLines extends PDFGraphicsStreamEngine {
   }
 
   private Label label() {
-    return marked.stream()
-        .flatMap(Optional::stream)
+    return shownWith()
         .map(layer -> layer.getString(COSName.NAME))
         .filter(name -> name != null && !name.isBlank())
         .findFirst()
-        .map(name -> layers.computeIfAbsent(name, n -> named(Optional.of(n), page)))
-        .orElse(page);
+        .map(layers::called)
+        .orElse(layers.whole());
   }
 
-  private static Label named(Optional<String> name, Label inside) {
-    return new Label(name, List.of(), Optional.empty(), Optional.of(inside), 0);
+  private Stream<COSDictionary> shownWith() {
+    return marked.stream()
+        .filter(m -> COSName.OC.equals(m.tag))
+        .flatMap(m -> m.properties.stream());
+  }
+
+  /** What the innermost tag that says so calls the lines in it. */
+  private Label tagged() {
+    Label layer = label();
+    return marked.stream()
+        .filter(m -> !COSName.OC.equals(m.tag))
+        .map(m -> Layers.in(layer, Optional.of(m.tag.getName())))
+        .filter(Label::saysWhat)
+        .findFirst()
+        .orElseGet(() -> Layers.in(layer, Optional.empty()));
   }
 
   @Override
@@ -142,16 +176,20 @@ final class PageLines extends PDFGraphicsStreamEngine {
   }
 
   private void draw() {
-    boolean shown = marked.stream().flatMap(Optional::stream).noneMatch(hidden::contains);
+    boolean shown = shownWith().noneMatch(hidden::contains);
     points += path.size();
     if (points > Drawing.MOST_POINTS) {
       throw InputException.of(
           "a page has more than 200,000 points", "Leave out of the file what is no pattern");
     }
     if (shown) {
-      pen = new LineBuilder(lines, frame, named(Optional.empty(), label()));
+      int before = lines.size();
+      pen = new LineBuilder(lines, frame, tagged());
       path.forEach(Runnable::run);
       pen.end();
+      if (marked.stream().anyMatch(Marked::isFurniture)) {
+        furniture.addAll(lines.subList(before, lines.size()));
+      }
     }
     path = new ArrayList<>();
   }
@@ -163,7 +201,21 @@ final class PageLines extends PDFGraphicsStreamEngine {
 
   @Override
   public void fillPath(int windingRule) {
-    draw();
+    if (isWhite(getGraphicsState().getNonStrokingColor())) {
+      // Ground behind words or pieces, which nobody sees on paper.
+      path = new ArrayList<>();
+    } else {
+      draw();
+    }
+  }
+
+  private static boolean isWhite(PDColor colour) {
+    try {
+      return !colour.isPattern() && (colour.toRGB() & 0xFFFFFF) == 0xFFFFFF;
+    } catch (IOException | RuntimeException e) {
+      // A colour that cannot be told may be seen.
+      return false;
+    }
   }
 
   @Override

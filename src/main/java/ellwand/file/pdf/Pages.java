@@ -8,9 +8,9 @@ import ellwand.geometry.Point;
 import ellwand.geometry.Segment;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -32,8 +32,9 @@ final class Pages {
    * A page as read.
    *
    * @param box of the paper, mm
+   * @param marked those of its lines that the file calls furniture
    */
-  record Page(Box box, List<DrawnLine> lines, List<DrawnText> texts) {
+  record Page(Box box, List<DrawnLine> lines, List<DrawnText> texts, Set<DrawnLine> marked) {
 
     private Page without(Optional<Box> frame) {
       return new Page(
@@ -41,13 +42,14 @@ final class Pages {
           lines.stream()
               .filter(l -> !isLike(l, box) && frame.filter(f -> isLike(l, f)).isEmpty())
               .toList(),
-          texts);
+          texts,
+          marked);
     }
   }
 
   private final List<DrawnLine> lines = new ArrayList<>();
   private final List<DrawnText> texts = new ArrayList<>();
-  private final Set<String> known = new HashSet<>();
+  private final SamePlaces<DrawnLine> known = new SamePlaces<>(TWICE_MM);
   private final Furniture furniture;
 
   /**
@@ -106,21 +108,31 @@ final class Pages {
     }
   }
 
-  /** Whether pages that share lines were joined by these; the first lies where it is. */
+  /** Whether pages that share lines were joined by these; those that share none lie apart. */
   private boolean joinedByLines(List<Page> pages, List<String> said) {
-    SharedLines shared = new SharedLines(pages.get(0));
-    List<Point> shifts = new ArrayList<>(List.of(new Point(0, 0)));
-    for (Page page : pages.subList(1, pages.size())) {
-      Optional<Point> shift = shared.shift(page);
-      if (shift.isEmpty()) {
-        return false;
-      }
-      shifts.add(shift.get());
+    List<Map<Integer, Point>> groups = SharedLines.groups(pages, furniture);
+    if (groups.size() == pages.size()) {
+      return false;
     }
-    for (int i = 0; i < pages.size(); i++) {
-      put(pages.get(i), new Motion(false, 0, shifts.get(i).x(), shifts.get(i).y()));
+    double right = 0;
+    int alone = 0;
+    for (Map<Integer, Point> group : groups) {
+      Box all =
+          group.entrySet().stream()
+              .map(e -> pages.get(e.getKey()).box.shifted(e.getValue().x(), e.getValue().y()))
+              .reduce(Box::union)
+              .orElseThrow();
+      double beside = right - all.minX();
+      group.forEach(
+          (number, shift) ->
+              put(pages.get(number), new Motion(false, 0, shift.x() + beside, shift.y())));
+      right += all.length() + APART_MM;
+      alone += group.size() == 1 ? 1 : 0;
     }
-    said.add(pages.size() + " pages are joined by the lines that they share.");
+    said.add(
+        pages.size()
+            + " pages are joined by the lines that they share"
+            + (alone == 0 ? "." : ", but for " + alone + " that have none with others."));
     return true;
   }
 
@@ -128,26 +140,23 @@ final class Pages {
   private void put(Page page, Motion motion) {
     for (DrawnLine line : page.lines) {
       DrawnLine moved = line.moved(motion);
-      if (!furniture.holds(line) && known.add(place(moved))) {
+      List<Point> samples = SamePlaces.samples(moved, new Point(0, 0));
+      int segments = moved.path().segments().size();
+      if (!furniture.holds(line) && known.find(segments, samples).isEmpty()) {
+        known.put(segments, samples, moved);
         lines.add(moved);
       }
     }
     for (DrawnText text : page.texts) {
-      texts.add(new DrawnText(text.words(), motion.apply(text.at()), text.label()));
+      DrawnText moved = new DrawnText(text.words(), motion.apply(text.at()), text.label());
+      if (texts.stream().noneMatch(t -> isTwice(t, moved))) {
+        texts.add(moved);
+      }
     }
   }
 
-  /** Where a line lies, by some of its points: the same for lines at the same place. */
-  static String place(DrawnLine line) {
-    StringBuilder place = new StringBuilder();
-    List<Segment> segments = line.path().segments();
-    place.append(segments.size());
-    for (int i = 0; i < segments.size(); i += Math.max(1, segments.size() / 8)) {
-      Point at = segments.get(i).at(0.5);
-      place.append(' ').append(Math.round(at.x() / TWICE_MM));
-      place.append(',').append(Math.round(at.y() / TWICE_MM));
-    }
-    return place.toString();
+  private static boolean isTwice(DrawnText one, DrawnText other) {
+    return one.words().equals(other.words()) && one.at().distance(other.at()) <= SAME_MM;
   }
 
   /** The largest rectangle that stands on every page in the same size. */
@@ -172,7 +181,10 @@ final class Pages {
         .map(Pages::box)
         .filter(
             box ->
-                box.length() >= FRAME_SHARE * page.box.length()
+                // What runs beyond the paper is a piece that many pages show a part of.
+                page.box.grown(SAME_MM).contains(new Point(box.minX(), box.minY()))
+                    && page.box.grown(SAME_MM).contains(new Point(box.maxX(), box.maxY()))
+                    && box.length() >= FRAME_SHARE * page.box.length()
                     && box.width() >= FRAME_SHARE * page.box.width())
         .toList();
   }

@@ -4,7 +4,6 @@ import ellwand.file.drawn.Affine;
 import ellwand.file.drawn.Drawing;
 import ellwand.file.drawn.DrawnLine;
 import ellwand.file.drawn.DrawnText;
-import ellwand.file.drawn.Label;
 import ellwand.geometry.Box;
 import ellwand.geometry.Point;
 import ellwand.problem.InputException;
@@ -13,13 +12,18 @@ import ellwand.units.Unit;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.zip.DataFormatException;
 import java.util.zip.Inflater;
+import org.apache.pdfbox.contentstream.operator.markedcontent.BeginMarkedContentSequence;
+import org.apache.pdfbox.contentstream.operator.markedcontent.BeginMarkedContentSequenceWithProperties;
+import org.apache.pdfbox.contentstream.operator.markedcontent.EndMarkedContentSequence;
 import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
@@ -47,6 +51,7 @@ public final class PdfReader {
 
   private final String file;
   private final PDDocument document;
+  private final Layers layers = new Layers();
   private final List<String> said = new ArrayList<>();
   private int pictures;
 
@@ -139,7 +144,7 @@ public final class PdfReader {
         Optional.ofNullable(title).filter(t -> !t.isBlank()),
         Unit.CM,
         90,
-        together.lines(),
+        together.lines().stream().map(Rounded::of).toList(),
         together.texts(),
         Optional.empty(),
         said);
@@ -210,8 +215,7 @@ public final class PdfReader {
         Affine.scaled(mm, mm)
             .after(Affine.turned(-page.getRotation()))
             .after(Affine.shifted(-box.getLowerLeftX(), -box.getLowerLeftY()));
-    Label whole = new Label(Optional.empty(), List.of(), Optional.empty(), Optional.empty(), 0);
-    PageLines drawn = new PageLines(page, frame, whole, hidden);
+    PageLines drawn = new PageLines(page, frame, layers, hidden);
     List<DrawnLine> lines = drawn.lines();
     pictures += drawn.pictures();
     List<Point> corners = new ArrayList<>();
@@ -221,13 +225,41 @@ public final class PdfReader {
       }
     }
     Box paper = Box.around(corners);
-    return new Pages.Page(paper, lines, texts(number, paper, mm, whole));
+    return new Pages.Page(paper, lines, texts(number, paper, mm), drawn.furniture());
   }
 
-  private List<DrawnText> texts(int number, Box paper, double mm, Label label) throws IOException {
+  private List<DrawnText> texts(int number, Box paper, double mm) throws IOException {
     List<DrawnText> texts = new ArrayList<>();
     PDFTextStripper stripper =
         new PDFTextStripper() {
+          private final Deque<Boolean> furniture = new ArrayDeque<>();
+
+          {
+            addOperator(new BeginMarkedContentSequence(this));
+            addOperator(new BeginMarkedContentSequenceWithProperties(this));
+            addOperator(new EndMarkedContentSequence(this));
+          }
+
+          @Override
+          public void beginMarkedContentSequence(COSName tag, COSDictionary properties) {
+            super.beginMarkedContentSequence(tag, properties);
+            furniture.push(
+                new PageLines.Marked(tag, Optional.ofNullable(properties)).isFurniture());
+          }
+
+          @Override
+          public void endMarkedContentSequence() {
+            super.endMarkedContentSequence();
+            furniture.poll();
+          }
+
+          @Override
+          protected void processTextPosition(TextPosition text) {
+            if (!furniture.contains(true)) {
+              super.processTextPosition(text);
+            }
+          }
+
           @Override
           protected void writeString(String text, List<TextPosition> positions) {
             if (!positions.isEmpty() && !text.isBlank()) {
@@ -237,7 +269,7 @@ public final class PdfReader {
                       text.strip(),
                       new Point(
                           paper.minX() + at.getXDirAdj() * mm, paper.maxY() - at.getYDirAdj() * mm),
-                      label));
+                      layers.whole()));
             }
           }
         };

@@ -1,65 +1,139 @@
 package ellwand.file.pdf;
 
 import ellwand.file.drawn.DrawnLine;
+import ellwand.geometry.Box;
 import ellwand.geometry.Point;
-import ellwand.geometry.Segment;
-import java.util.HashMap;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import java.util.stream.IntStream;
 
 /**
- * Tells how pages lie that each draw the whole of a pattern and clip it: by the lines that two
- * pages have in common.
+ * Tells how pages lie that each draw all of a line and clip what runs beyond them: by the lines
+ * that they have in common.
  */
 final class SharedLines {
 
-  /** Shorter lines are page furniture, which every page has at the same place, mm. */
+  /** Shorter lines tell too little, mm. */
   private static final double LEAST_MM = 100;
 
-  /** Shapes are alike, and places the same, within this, mm. */
-  private static final double SAME_MM = 0.1;
+  /** Shapes are alike, and shifts the same, within this, mm. */
+  private static final double SAME_MM = 0.2;
 
-  private final Map<String, Point> starts = new HashMap<>();
+  /** A shape that stands at more places tells nothing. */
+  private static final int MOST_ALIKE = 20;
 
-  SharedLines(Pages.Page first) {
-    for (DrawnLine line : first.lines()) {
-      if (line.path().length() >= LEAST_MM) {
-        // Where a shape stands twice it tells nothing.
-        starts.merge(shape(line), line.path().start(), (a, b) -> new Point(Double.NaN, 0));
+  /** Where a line begins that is drawn on a page. */
+  private record Start(Point at, boolean beyond) {}
+
+  /** By how long lines it is told that a page is to be shifted so. */
+  private record Vote(Point shift, double mm) {}
+
+  private final Furniture furniture;
+  private final Map<Integer, Point> shifts = new LinkedHashMap<>();
+  private final SamePlaces<List<Start>> starts = new SamePlaces<>(SAME_MM);
+
+  private SharedLines(Furniture furniture) {
+    this.furniture = furniture;
+  }
+
+  /**
+   * Pages that hang together by what they share: the number of each, and how far it is to be
+   * shifted to lie beside the first of them. What shares nothing is alone.
+   *
+   * @param furniture which tells nothing
+   */
+  static List<Map<Integer, Point>> groups(List<Pages.Page> pages, Furniture furniture) {
+    SortedSet<Integer> left = new TreeSet<>(IntStream.range(0, pages.size()).boxed().toList());
+    List<Map<Integer, Point>> groups = new ArrayList<>();
+    while (!left.isEmpty()) {
+      SharedLines group = new SharedLines(furniture);
+      group.put(left.first(), pages.get(left.first()), new Point(0, 0));
+      left.removeAll(group.shifts.keySet());
+      while (group.grows(pages, left)) {
+        left.removeAll(group.shifts.keySet());
+      }
+      groups.add(group.shifts);
+    }
+    return groups;
+  }
+
+  private boolean grows(List<Pages.Page> pages, SortedSet<Integer> left) {
+    int before = shifts.size();
+    for (int number : left) {
+      shift(pages.get(number)).ifPresent(shift -> put(number, pages.get(number), shift));
+    }
+    return shifts.size() > before;
+  }
+
+  private List<DrawnLine> telling(Pages.Page page) {
+    return page.lines().stream()
+        .filter(line -> !furniture.holds(line) && line.path().length() >= LEAST_MM)
+        .toList();
+  }
+
+  private static List<Point> shape(DrawnLine line) {
+    return SamePlaces.samples(line, line.path().start());
+  }
+
+  private static int segments(DrawnLine line) {
+    return line.path().segments().size();
+  }
+
+  /** Whether a page draws more of a line than it shows. */
+  private static boolean runsBeyond(DrawnLine line, Pages.Page page) {
+    Box paper = page.box().grown(SAME_MM);
+    return line.path().segments().stream().anyMatch(s -> !paper.contains(s.start()));
+  }
+
+  private void put(int number, Pages.Page page, Point shift) {
+    shifts.put(number, shift);
+    for (DrawnLine line : telling(page)) {
+      List<Point> shape = shape(line);
+      Optional<List<Start>> known = starts.find(segments(line), shape);
+      List<Start> alike = known.orElseGet(ArrayList::new);
+      if (known.isEmpty()) {
+        starts.put(segments(line), shape, alike);
+      }
+      Point at = line.path().start().plus(shift);
+      if (alike.stream().noneMatch(s -> s.at.distance(at) <= SAME_MM)) {
+        alike.add(new Start(at, runsBeyond(line, page)));
       }
     }
   }
 
-  private static String shape(DrawnLine line) {
-    StringBuilder shape = new StringBuilder();
-    List<Segment> segments = line.path().segments();
-    shape.append(segments.size());
-    for (int i = 0; i < segments.size(); i += Math.max(1, segments.size() / 8)) {
-      Point at = segments.get(i).at(0.5).minus(line.path().start());
-      shape.append(' ').append(Math.round(at.x() * 2)).append(',').append(Math.round(at.y() * 2));
-    }
-    return shape.toString();
-  }
-
-  /** How far a page is to be shifted to lie beside the first; by the longest lines that agree. */
-  Optional<Point> shift(Pages.Page page) {
-    Map<String, Double> lengths = new HashMap<>();
-    Map<String, Point> shifts = new HashMap<>();
-    for (DrawnLine line : page.lines()) {
-      Point start = starts.get(shape(line));
-      if (start != null && !Double.isNaN(start.x()) && line.path().length() >= LEAST_MM) {
-        Point shift = start.minus(line.path().start());
-        if (shift.norm() > LEAST_MM / 2) {
-          String key = Math.round(shift.x() / SAME_MM) + "," + Math.round(shift.y() / SAME_MM);
-          lengths.merge(key, line.path().length(), Double::sum);
-          shifts.putIfAbsent(key, shift);
-        }
+  /** How far a page is to be shifted, if one place agrees with more of its lines than others. */
+  private Optional<Point> shift(Pages.Page page) {
+    List<Vote> votes = new ArrayList<>();
+    for (DrawnLine line : telling(page)) {
+      List<Start> alike = starts.find(segments(line), shape(line)).orElse(List.of());
+      if (alike.size() <= MOST_ALIKE) {
+        boolean beyond = runsBeyond(line, page);
+        alike.stream()
+            .filter(start -> beyond || start.beyond)
+            .map(start -> start.at.minus(line.path().start()))
+            // What stands at the same place of two pages is none of the pattern's.
+            .filter(shift -> shift.norm() > LEAST_MM / 2)
+            .forEach(shift -> vote(votes, new Vote(shift, line.path().length())));
       }
     }
-    return lengths.entrySet().stream()
-        .max(Map.Entry.comparingByValue())
-        .map(Map.Entry::getKey)
-        .map(shifts::get);
+    votes.sort((a, b) -> Double.compare(b.mm, a.mm));
+    boolean clear = votes.size() == 1 || votes.size() > 1 && votes.get(0).mm > votes.get(1).mm;
+    return clear ? Optional.of(votes.get(0).shift) : Optional.empty();
+  }
+
+  private static void vote(List<Vote> votes, Vote more) {
+    for (int i = 0; i < votes.size(); i++) {
+      Vote vote = votes.get(i);
+      if (vote.shift.distance(more.shift) <= SAME_MM) {
+        votes.set(i, new Vote(vote.shift, vote.mm + more.mm));
+        return;
+      }
+    }
+    votes.add(more);
   }
 }

@@ -1,21 +1,21 @@
 package ellwand.file.pdf;
 
+import static ellwand.file.pdf.DrawnPdf.box;
+import static ellwand.file.pdf.DrawnPdf.pdf;
+import static ellwand.file.pdf.DrawnPdf.pieces;
+import static ellwand.file.pdf.DrawnPdf.read;
+import static ellwand.file.pdf.DrawnPdf.saved;
+import static ellwand.file.pdf.DrawnPdf.words;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import ellwand.app.ConvertRequest;
-import ellwand.app.ConvertRun;
 import ellwand.app.Converted;
 import ellwand.file.drawn.Asked;
-import ellwand.file.drawn.PieceNames;
-import ellwand.file.source.Folder;
 import ellwand.file.svg.Broken;
-import ellwand.geometry.Box;
 import ellwand.pattern.Piece;
 import ellwand.problem.InputException;
 import java.awt.image.BufferedImage;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
@@ -28,65 +28,17 @@ import net.jqwik.api.Property;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
-import org.apache.pdfbox.pdmodel.PDPageContentStream;
-import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.common.PDStream;
 import org.apache.pdfbox.pdmodel.encryption.AccessPermission;
 import org.apache.pdfbox.pdmodel.encryption.StandardProtectionPolicy;
-import org.apache.pdfbox.pdmodel.font.PDType1Font;
-import org.apache.pdfbox.pdmodel.font.Standard14Fonts;
 import org.apache.pdfbox.pdmodel.graphics.image.LosslessFactory;
 import org.apache.pdfbox.pdmodel.graphics.optionalcontent.PDOptionalContentGroup;
 import org.apache.pdfbox.pdmodel.graphics.optionalcontent.PDOptionalContentProperties;
 import org.apache.pdfbox.pdmodel.interactive.action.PDActionJavaScript;
-import org.apache.pdfbox.util.Matrix;
 import org.junit.jupiter.api.Test;
 
 /** Pages of patterns to print at home, made here, are read at true scale and joined. */
 class PdfReaderTest {
-
-  private static final float MM = 72 / 25.4f;
-
-  /** What is drawn on one page; origin at its lower left, mm. */
-  private interface Drawer {
-    void draw(PDPageContentStream on, PDDocument in, int page) throws IOException;
-  }
-
-  private static byte[] pdf(int pages, Drawer drawer) throws IOException {
-    try (PDDocument document = new PDDocument()) {
-      for (int i = 0; i < pages; i++) {
-        PDPage page = new PDPage(PDRectangle.A4);
-        document.addPage(page);
-        try (PDPageContentStream on = new PDPageContentStream(document, page)) {
-          on.transform(Matrix.getScaleInstance(MM, MM));
-          drawer.draw(on, document, i);
-        }
-      }
-      return saved(document);
-    }
-  }
-
-  private static byte[] saved(PDDocument document) throws IOException {
-    ByteArrayOutputStream out = new ByteArrayOutputStream();
-    document.save(out);
-    return out.toByteArray();
-  }
-
-  private static Converted read(byte[] pdf, Asked asked, Optional<Tiling> tiling) {
-    return ConvertRun.style(
-        List.of("a.pdf"),
-        Folder.EMPTY.with("a.pdf", pdf),
-        new ConvertRequest(
-            asked,
-            PieceNames.NONE,
-            OptionalDouble.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            List.of(),
-            tiling,
-            false));
-  }
 
   /** Frame, logo, legend and test squares stand on pages of patterns beside the pieces. */
   @Test
@@ -123,34 +75,6 @@ class PdfReaderTest {
         read.said()::toString);
   }
 
-  private static List<Piece> pieces(Converted read) {
-    return read.file().style().pieces(read.file().design().sizes().base());
-  }
-
-  private static Box box(Piece piece) {
-    return Box.around(
-        piece.edges().stream().flatMap(e -> e.line().flattened(0.01).stream()).toList());
-  }
-
-  /** A leg of trousers without its curves: wider and higher than one page. */
-  private static void outline(PDPageContentStream on) throws IOException {
-    on.moveTo(20, 30);
-    on.lineTo(300, 30);
-    on.lineTo(320, 480);
-    on.curveTo(240, 500, 120, 500, 40, 470);
-    on.closePath();
-    on.stroke();
-  }
-
-  private static void words(PDPageContentStream on, String words, float x, float y)
-      throws IOException {
-    on.beginText();
-    on.setFont(new PDType1Font(Standard14Fonts.FontName.HELVETICA), 6);
-    on.newLineAtOffset(x, y);
-    on.showText(words);
-    on.endText();
-  }
-
   @Test
   void aPageIsReadAtTrueScale() throws IOException {
     byte[] pdf =
@@ -172,81 +96,6 @@ class PdfReaderTest {
     assertEquals(120, box(pocket).width(), 0.01);
     assertEquals(200, box(pocket).length(), 0.01);
     assertEquals(1, pocket.innerLines().size());
-  }
-
-  @Test
-  void pagesThatClipOneDrawingAreJoinedAtTheirFrames() throws IOException {
-    byte[] pdf =
-        pdf(
-            4,
-            (on, in, page) -> {
-              on.addRect(10, 10, 190, 277);
-              on.stroke();
-              on.saveGraphicsState();
-              on.addRect(10, 10, 190, 277);
-              on.clip();
-              on.transform(
-                  Matrix.getTranslateInstance(10 - page % 2 * 190, page / 2 == 0 ? 10 - 277 : 10));
-              outline(on);
-              on.restoreGraphicsState();
-            });
-    Converted read = read(pdf, Asked.NOTHING, Optional.of(Tiling.parse("2x2", 1)));
-    assertEquals(1, pieces(read).size());
-    assertEquals(300, box(pieces(read).get(0)).width(), 0.05);
-    assertTrue(
-        read.said()
-            .contains("4 pages are joined at the frame that each has, 190.0 x 277.0 mm each."),
-        read.said()::toString);
-  }
-
-  @Test
-  void linesThatWereCutAtTheFramesAreJoined() throws IOException {
-    // A rectangle from (20, 30) to (300, 400) in parts, a page each of 190 x 277 mm.
-    float[][][] parts = {
-      {{10, 10}, {30, 10}, {30, 133}, {200, 133}},
-      {{10, 133}, {120, 133}, {120, 10}},
-      {{30, 287}, {30, 40}, {200, 40}},
-      {{10, 40}, {120, 40}, {120, 287}},
-    };
-    byte[] pdf =
-        pdf(
-            4,
-            (on, in, page) -> {
-              on.addRect(10, 10, 190, 277);
-              on.stroke();
-              float[][] part = parts[page];
-              int from = page == 0 ? 1 : 0;
-              on.moveTo(part[from][0], page == 0 ? 10 : part[from][1]);
-              for (int i = from + 1; i < part.length; i++) {
-                on.lineTo(part[i][0], part[i][1]);
-              }
-              on.stroke();
-            });
-    Converted read = read(pdf, Asked.NOTHING, Optional.of(Tiling.parse("2x2", 1)));
-    assertEquals(1, pieces(read).size());
-    assertEquals(280, box(pieces(read).get(0)).width(), 0.05);
-    assertEquals(370, box(pieces(read).get(0)).length(), 0.05);
-  }
-
-  @Test
-  void pagesThatOverlapAreJoinedByTheLinesThatTheyShare() throws IOException {
-    // As our own command print lays pages: no frame, and each overlaps its neighbours.
-    byte[] pdf =
-        pdf(
-            4,
-            (on, in, page) -> {
-              on.addRect(10, 250, 50, 50);
-              on.stroke();
-              on.transform(
-                  Matrix.getTranslateInstance(10 - page % 2 * 187, page / 2 == 0 ? -257 : 10));
-              outline(on);
-            });
-    Converted read = read(pdf, Asked.NOTHING, Optional.of(Tiling.parse("2x2", 1)));
-    Piece leg = pieces(read).get(0);
-    assertEquals(300, box(leg).width(), 0.05);
-    assertTrue(
-        read.said().contains("4 pages are joined by the lines that they share."),
-        read.said()::toString);
   }
 
   @Test
