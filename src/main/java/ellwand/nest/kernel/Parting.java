@@ -20,6 +20,9 @@ final class Parting {
 
   double closestTotal;
 
+  /** Whether the last parting ended because others had done better. */
+  boolean lost;
+
   /**
    * @param anywhere whether copies may jump to any place, or only move nearby
    */
@@ -49,6 +52,7 @@ final class Parting {
    */
   boolean run(int failures, int patience, double hopeless, Race race) {
     arrangement.weights.calm();
+    lost = false;
     closest = arrangement.snapshot();
     closestTotal = arrangement.total();
     if (closestTotal == 0) {
@@ -79,7 +83,8 @@ final class Parting {
             idle = 0;
           }
         }
-        if (race.lost(sweeps, closestTotal)) {
+        lost = race.lost(sweeps, closestTotal);
+        if (lost) {
           return false;
         }
         arrangement.weights.shift(arrangement.depth, arrangement.clashes, arrangement.copies);

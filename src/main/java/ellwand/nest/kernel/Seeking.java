@@ -72,15 +72,21 @@ final class Seeking {
       // At the least step the restarts are the better use of the effort.
       if (part(step > LEAST_STEP ? FAILURES : 1, Race.NONE)) {
         step = Math.min(FIRST_STEP, step * 1.25);
-      } else if (step == LEAST_STEP || !reopen(target)) {
-        if (step > LEAST_STEP) {
-          step = Math.max(LEAST_STEP, step / 2);
-          pool.clear();
-        } else {
-          restart(target);
-          tighten();
-        }
+      } else {
+        pool.add(parting.closest, parting.closestTotal);
+        elsewhere(target);
       }
+    }
+  }
+
+  /** After a failed parting: with less taken away, or at the least step from other arrangements. */
+  private void elsewhere(double target) {
+    if (step == LEAST_STEP) {
+      restart(target);
+      tighten();
+    } else if (!reopen(target)) {
+      step = Math.max(LEAST_STEP, step / 2);
+      pool.clear();
     }
   }
 
@@ -103,7 +109,6 @@ final class Seeking {
       budget.found(arrangement.snapshot().trimmed(plan));
       return true;
     }
-    pool.add(parting.closest, parting.closestTotal);
     return false;
   }
 
@@ -135,6 +140,9 @@ final class Seeking {
       }
       if (part(FAILURES, race)) {
         return;
+      }
+      if (!parting.lost) {
+        pool.replace(parting.closest, parting.closestTotal);
       }
     }
   }
