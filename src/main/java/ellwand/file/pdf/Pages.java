@@ -50,6 +50,7 @@ final class Pages {
   private final List<DrawnLine> lines = new ArrayList<>();
   private final List<DrawnText> texts = new ArrayList<>();
   private final SamePlaces<DrawnLine> known = new SamePlaces<>(TWICE_MM);
+  private final SamePlaces<DrawnText> written = new SamePlaces<>(SAME_MM);
   private final Furniture furniture;
 
   /**
@@ -149,14 +150,12 @@ final class Pages {
     }
     for (DrawnText text : page.texts) {
       DrawnText moved = new DrawnText(text.words(), motion.apply(text.at()), text.label());
-      if (texts.stream().noneMatch(t -> isTwice(t, moved))) {
+      List<Point> at = List.of(moved.at());
+      if (written.find(moved.words().hashCode(), at).isEmpty()) {
+        written.put(moved.words().hashCode(), at, moved);
         texts.add(moved);
       }
     }
-  }
-
-  private static boolean isTwice(DrawnText one, DrawnText other) {
-    return one.words().equals(other.words()) && one.at().distance(other.at()) <= SAME_MM;
   }
 
   /** The largest rectangle that stands on every page in the same size. */

@@ -46,7 +46,7 @@ final class SamePlaces<T> {
   /**
    * What was kept of a line with such points, if there was one.
    *
-   * @param segments of the line
+   * @param segments of the line, or another number in which only the same ones agree
    */
   Optional<T> find(int segments, List<Point> samples) {
     for (int right = -1; right <= 1; right++) {

@@ -4,6 +4,7 @@ import ellwand.file.drawn.DrawnLine;
 import ellwand.geometry.Box;
 import ellwand.geometry.Point;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -24,6 +25,9 @@ final class SharedLines {
   /** Shapes are alike, and shifts the same, within this, mm. */
   private static final double SAME_MM = 0.2;
 
+  /** The longest lines of a page tell enough. */
+  private static final int MOST_TELLING = 300;
+
   /** A shape that stands at more places tells nothing. */
   private static final int MOST_ALIKE = 20;
 
@@ -33,12 +37,16 @@ final class SharedLines {
   /** By how long lines it is told that a page is to be shifted so. */
   private record Vote(Point shift, double mm) {}
 
-  private final Furniture furniture;
+  /** By page: its lines that may tell how it lies. */
+  private final List<List<DrawnLine>> telling;
+
+  private final List<Pages.Page> pages;
   private final Map<Integer, Point> shifts = new LinkedHashMap<>();
   private final SamePlaces<List<Start>> starts = new SamePlaces<>(SAME_MM);
 
-  private SharedLines(Furniture furniture) {
-    this.furniture = furniture;
+  private SharedLines(List<Pages.Page> pages, List<List<DrawnLine>> telling) {
+    this.pages = pages;
+    this.telling = telling;
   }
 
   /**
@@ -48,13 +56,14 @@ final class SharedLines {
    * @param furniture which tells nothing
    */
   static List<Map<Integer, Point>> groups(List<Pages.Page> pages, Furniture furniture) {
+    List<List<DrawnLine>> telling = pages.stream().map(p -> telling(p, furniture)).toList();
     SortedSet<Integer> left = new TreeSet<>(IntStream.range(0, pages.size()).boxed().toList());
     List<Map<Integer, Point>> groups = new ArrayList<>();
     while (!left.isEmpty()) {
-      SharedLines group = new SharedLines(furniture);
-      group.put(left.first(), pages.get(left.first()), new Point(0, 0));
+      SharedLines group = new SharedLines(pages, telling);
+      group.put(left.first(), new Point(0, 0));
       left.removeAll(group.shifts.keySet());
-      while (group.grows(pages, left)) {
+      while (group.grows(left)) {
         left.removeAll(group.shifts.keySet());
       }
       groups.add(group.shifts);
@@ -62,17 +71,19 @@ final class SharedLines {
     return groups;
   }
 
-  private boolean grows(List<Pages.Page> pages, SortedSet<Integer> left) {
+  private boolean grows(SortedSet<Integer> left) {
     int before = shifts.size();
     for (int number : left) {
-      shift(pages.get(number)).ifPresent(shift -> put(number, pages.get(number), shift));
+      shift(number).ifPresent(shift -> put(number, shift));
     }
     return shifts.size() > before;
   }
 
-  private List<DrawnLine> telling(Pages.Page page) {
+  private static List<DrawnLine> telling(Pages.Page page, Furniture furniture) {
     return page.lines().stream()
         .filter(line -> !furniture.holds(line) && line.path().length() >= LEAST_MM)
+        .sorted(Comparator.comparingDouble(line -> -line.path().length()))
+        .limit(MOST_TELLING)
         .toList();
   }
 
@@ -90,9 +101,9 @@ final class SharedLines {
     return line.path().segments().stream().anyMatch(s -> !paper.contains(s.start()));
   }
 
-  private void put(int number, Pages.Page page, Point shift) {
+  private void put(int number, Point shift) {
     shifts.put(number, shift);
-    for (DrawnLine line : telling(page)) {
+    for (DrawnLine line : telling.get(number)) {
       List<Point> shape = shape(line);
       Optional<List<Start>> known = starts.find(segments(line), shape);
       List<Start> alike = known.orElseGet(ArrayList::new);
@@ -101,18 +112,18 @@ final class SharedLines {
       }
       Point at = line.path().start().plus(shift);
       if (alike.stream().noneMatch(s -> s.at.distance(at) <= SAME_MM)) {
-        alike.add(new Start(at, runsBeyond(line, page)));
+        alike.add(new Start(at, runsBeyond(line, pages.get(number))));
       }
     }
   }
 
   /** How far a page is to be shifted, if one place agrees with more of its lines than others. */
-  private Optional<Point> shift(Pages.Page page) {
+  private Optional<Point> shift(int number) {
     List<Vote> votes = new ArrayList<>();
-    for (DrawnLine line : telling(page)) {
+    for (DrawnLine line : telling.get(number)) {
       List<Start> alike = starts.find(segments(line), shape(line)).orElse(List.of());
       if (alike.size() <= MOST_ALIKE) {
-        boolean beyond = runsBeyond(line, page);
+        boolean beyond = runsBeyond(line, pages.get(number));
         alike.stream()
             .filter(start -> beyond || start.beyond)
             .map(start -> start.at.minus(line.path().start()))
