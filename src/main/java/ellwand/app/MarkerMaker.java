@@ -83,12 +83,11 @@ final class MarkerMaker {
         .collect(Collectors.toSet());
   }
 
-  /** What has no room on the cloth, in the first of the sizes in which that is so. */
+  /** What has no room on the cloth, with the width that is enough for all sizes. */
   Optional<Problem> noRoom(List<String> sizes) {
-    return sizes.stream()
-        .map(size -> lay(SizeMix.one(size)))
-        .flatMap(lay -> NoRoom.foreseen(lay, List.of(fold), unit).stream())
-        .findFirst();
+    Map<String, Integer> each = new LinkedHashMap<>();
+    sizes.forEach(size -> each.put(size, 1));
+    return NoRoom.foreseen(lay(new SizeMix(each)), List.of(fold), unit);
   }
 
   /** Whether plies lie in twos that a marker cuts together. */

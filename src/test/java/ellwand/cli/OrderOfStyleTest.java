@@ -194,4 +194,25 @@ class OrderOfStyleTest {
                     + " only 51.0 cm. Use a longer table"),
         refused.err());
   }
+
+  @Test
+  void theWidthThatIsAskedForIsEnoughForAllSizes() throws IOException {
+    String mat =
+        """
+        ellwand: 1
+        unit: cm
+        sizes: {names: [S, M, L], grade: {mat: {right: [0, 8], left: [0, 8]}}}
+        style: {name: Mat, size: S, allowance: 0, pieces: {mat: {cut: {felt: 1}, outline: \
+        [{point: start, at: [0, 0]}, {point: end, at: [50, 0]}, {point: right, at: [50, 60]}, \
+        {point: left, at: [0, 60]}]}}}
+        cloths: {felt: {width: 65, fold: open, direction: one way}}
+        order: {colours: {red: {S: 2, M: 2, L: 2}}, max-plies: 10, max-garments: 2}
+        """;
+    Path job = Files.writeString(folder.resolve("mat.yaml"), mat);
+    Ran refused = Bibs.order(folder, job);
+    assertEquals(2, refused.code());
+    assertTrue(refused.err().contains("Use cloth at least 76.0 cm wide, or split"), refused.err());
+    Files.writeString(job, mat.replace("width: 65", "width: 76"));
+    assertEquals(0, Bibs.order(folder, job).code());
+  }
 }
