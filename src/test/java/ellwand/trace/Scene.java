@@ -1,6 +1,5 @@
 package ellwand.trace;
 
-import ellwand.draw.reference.ReferencePages;
 import ellwand.geometry.Box;
 import ellwand.geometry.Motion;
 import ellwand.geometry.Outline;
@@ -13,19 +12,8 @@ import java.awt.RenderingHints;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Path2D;
 import java.awt.image.BufferedImage;
-import java.awt.image.DataBufferInt;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.ArrayList;
-import java.util.EnumMap;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.Random;
-import org.apache.pdfbox.Loader;
-import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.rendering.ImageType;
-import org.apache.pdfbox.rendering.PDFRenderer;
 
 /**
  * A table with paper pieces and printed reference sheets on it, photographed. Sheets are the raster
@@ -188,7 +176,8 @@ record Scene(Ground ground, List<LaidSheet> sheets, List<PaperPiece> pieces, Fla
     double finest = camera.distanceMm() / camera.focalPx();
     Box extent = extent();
     Table table = new Table(extent, finest * 0.8);
-    List<Texture> printed = sheets.stream().map(s -> new Texture(s, finest * 0.8)).toList();
+    List<SheetTexture> printed =
+        sheets.stream().map(s -> new SheetTexture(s, finest * 0.8)).toList();
     double[] eye = camera.pinhole();
     float[][] light = new float[3][width * height];
     double[] colour = new double[3];
@@ -205,7 +194,7 @@ record Scene(Ground ground, List<LaidSheet> sheets, List<PaperPiece> pieces, Fla
           y = eye[1] - ray[1] * eye[2] / ray[2];
         }
         table.colour(x, y, colour);
-        for (Texture sheet : printed) {
+        for (SheetTexture sheet : printed) {
           sheet.colour(x, y, ray[0] / ray[2], ray[1] / ray[2], colour);
         }
         double lit = shade.at(x, y);
@@ -225,100 +214,6 @@ record Scene(Ground ground, List<LaidSheet> sheets, List<PaperPiece> pieces, Fla
     return Box.around(points).grown(150);
   }
 
-  /** The rays of a camera: worked out at every fourth pixel, straight between (to 0.001 px). */
-  private static final class Rays {
-
-    private static final int CELL = 4;
-
-    private final double[][] known;
-    private final int across;
-
-    Rays(SimulatedCamera camera) {
-      across = camera.widthPx() / CELL + 2;
-      known = new double[across * (camera.heightPx() / CELL + 2)][];
-      for (int i = 0; i < known.length; i++) {
-        known[i] = camera.ray(i % across * CELL, i / across * CELL);
-      }
-    }
-
-    void at(int column, int row, double[] ray) {
-      int i = row / CELL * across + column / CELL;
-      double a = column % CELL / (double) CELL;
-      double b = row % CELL / (double) CELL;
-      for (int c = 0; c < 3; c++) {
-        ray[c] =
-            (1 - b) * ((1 - a) * known[i][c] + a * known[i + 1][c])
-                + b * ((1 - a) * known[i + across][c] + a * known[i + across + 1][c]);
-      }
-    }
-  }
-
-  /** Light that falls off from left to right, a shadow's soft edge, and perhaps a sharp one. */
-  private static final class Shade {
-
-    /** Of the sharp edge, mm: a window's frame throws it. */
-    private static final double SHARP_MM = 1.5;
-
-    private final Flaws flaws;
-    private final Box extent;
-    private final Point middle;
-    private final Point across;
-    private final double off;
-
-    Shade(Flaws flaws, Box extent) {
-      this.flaws = flaws;
-      this.extent = extent;
-      middle = extent.centre();
-      Random random = new Random(flaws.seed);
-      double turn = random.nextDouble() * 2 * Math.PI;
-      across = new Point(Math.cos(turn), Math.sin(turn));
-      off = (random.nextDouble() - 0.5) * 0.4 * Math.min(extent.length(), extent.width());
-    }
-
-    double at(double x, double y) {
-      double side = (x - extent.minX()) / extent.length();
-      double edge = ((x - middle.x()) * 0.8 + (y - middle.y()) * 0.6) / 60;
-      double fall = 1 - flaws.shadow * 0.6 * Math.min(1, Math.max(0, side));
-      if (Double.isNaN(fall)) {
-        return 0.5;
-      }
-      double lit = fall * (1 - flaws.shadow * 0.4 / (1 + Math.exp(-edge)));
-      if (flaws.hardShadow > 0) {
-        double in = (x - middle.x()) * across.x() + (y - middle.y()) * across.y() - off;
-        lit *= 1 - flaws.hardShadow * Math.min(1, Math.max(0, in / SHARP_MM + 0.5));
-      }
-      return lit;
-    }
-  }
-
-  /** Mixes the colours of a raster, in linear light, between the centres of four pixels. */
-  private static boolean sample(int[] pixels, int width, double u, double v, double[] colour) {
-    int height = pixels.length / width;
-    if (!(u >= 0 && v >= 0 && u < width - 1 && v < height - 1)) {
-      return false;
-    }
-    int x = (int) u;
-    int y = (int) v;
-    double a = u - x;
-    double b = v - y;
-    int at = y * width + x;
-    for (int c = 0; c < 3; c++) {
-      int shift = 16 - 8 * c;
-      colour[c] =
-          (1 - b)
-                  * ((1 - a) * Film.LINEAR[pixels[at] >> shift & 255]
-                      + a * Film.LINEAR[pixels[at + 1] >> shift & 255])
-              + b
-                  * ((1 - a) * Film.LINEAR[pixels[at + width] >> shift & 255]
-                      + a * Film.LINEAR[pixels[at + width + 1] >> shift & 255]);
-    }
-    return true;
-  }
-
-  private static int[] pixels(BufferedImage picture) {
-    return ((DataBufferInt) picture.getRaster().getDataBuffer()).getData();
-  }
-
   /** The ground with the pieces on it, from straight above. */
   private final class Table {
 
@@ -335,7 +230,7 @@ record Scene(Ground ground, List<LaidSheet> sheets, List<PaperPiece> pieces, Fla
               (int) Math.ceil(area.length() / mmPerPixel),
               (int) Math.ceil(area.width() / mmPerPixel),
               BufferedImage.TYPE_INT_RGB);
-      pixels = Scene.pixels(raster);
+      pixels = Raster.pixels(raster);
       for (int row = 0; row < raster.getHeight(); row++) {
         for (int column = 0; column < raster.getWidth(); column++) {
           double x = area.minX() + (column + 0.5) * mmPerPixel;
@@ -391,7 +286,7 @@ record Scene(Ground ground, List<LaidSheet> sheets, List<PaperPiece> pieces, Fla
     private void colour(double x, double y, double[] colour) {
       double u = (x - area.minX()) / mmPerPixel - 0.5;
       double v = (area.maxY() - y) / mmPerPixel - 0.5;
-      if (!sample(pixels, raster.getWidth(), u, v, colour)) {
+      if (!Raster.sample(pixels, raster.getWidth(), u, v, colour)) {
         int rgb = Double.isNaN(x) ? 0x808080 : groundAt(x, y);
         for (int c = 0; c < 3; c++) {
           colour[c] = Film.LINEAR[rgb >> (16 - 8 * c) & 255];
@@ -417,111 +312,5 @@ record Scene(Ground ground, List<LaidSheet> sheets, List<PaperPiece> pieces, Fla
       rgb |= Math.min(255, Math.max(0, level)) << (16 - 8 * c);
     }
     return rgb;
-  }
-
-  /** A printed sheet. */
-  private static final class Texture {
-
-    private final LaidSheet laid;
-    private final double perMm;
-    private final int[] pixels;
-    private final int width;
-    private final double cos;
-    private final double sin;
-
-    Texture(LaidSheet laid, double mmPerPixel) {
-      this.laid = laid;
-      // One of few, so that a sheet is printed once for many photos.
-      int dots = Math.max(1, Integer.highestOneBit((int) (mmPerPixel * Printed.DPI / 25.4)));
-      perMm = Printed.DPI / 25.4 / dots;
-      BufferedImage raster = Printed.page(laid.sheet, dots);
-      pixels = Scene.pixels(raster);
-      width = raster.getWidth();
-      double turn = Math.toRadians(laid.where.turnDegrees());
-      cos = Math.cos(turn);
-      sin = Math.sin(turn);
-    }
-
-    /** Paints over the colour where the ray meets the sheet; it goes so far in x and y as in z. */
-    void colour(double x, double y, double slopeX, double slopeY, double[] colour) {
-      double paperWidth = laid.sheet.paper().widthMm();
-      double paperHeight = laid.sheet.paper().heightMm();
-      double height = 0;
-      double u = 0;
-      double v = 0;
-      for (int i = 0; i < (laid.curlMm == 0 ? 1 : 6); i++) {
-        double dx = x + slopeX * height - laid.where.x();
-        double dy = y + slopeY * height - laid.where.y();
-        u = cos * dx + sin * dy;
-        v = -sin * dx + cos * dy;
-        double side = 2 * u / paperWidth - 1;
-        height = laid.curlMm * side * side;
-      }
-      // A sheet printed smaller has more white round the field.
-      double onPageX = paperWidth / 2 + (u - paperWidth / 2) / laid.printedAt;
-      double onPageY = paperHeight / 2 + (v - paperHeight / 2) / laid.printedAt;
-      boolean onPaper = u >= 0 && v >= 0 && u <= paperWidth && v <= paperHeight;
-      if (onPaper
-          && !sample(
-              pixels,
-              width,
-              onPageX * perMm - 0.5,
-              (paperHeight - onPageY) * perMm - 0.5,
-              colour)) {
-        colour[0] = 1;
-        colour[1] = 1;
-        colour[2] = 1;
-      }
-    }
-  }
-
-  /** Pages of the program's own PDF, as a printer of 600 dots to the inch lays them down. */
-  private static final class Printed {
-
-    private static final int DPI = 600;
-
-    private static final Map<ReferenceSheet.Paper, byte[]> PDF =
-        new EnumMap<>(ReferenceSheet.Paper.class);
-
-    private static final Map<String, BufferedImage> KEPT = new HashMap<>();
-
-    /**
-     * @param dots so many dots each way become one pixel
-     */
-    static synchronized BufferedImage page(ReferenceSheet sheet, int dots) {
-      return KEPT.computeIfAbsent(sheet + "/" + dots, key -> fewer(dots(sheet), dots));
-    }
-
-    private static BufferedImage dots(ReferenceSheet sheet) {
-      byte[] pdf =
-          PDF.computeIfAbsent(
-              sheet.paper(), paper -> ReferencePages.pdf(paper, ReferenceSheet.MOST));
-      try (PDDocument document = Loader.loadPDF(pdf)) {
-        int first = document.getNumberOfPages() - ReferenceSheet.MOST;
-        return new PDFRenderer(document)
-            .renderImageWithDPI(first + sheet.number() - 1, DPI, ImageType.GRAY);
-      } catch (IOException e) {
-        throw new UncheckedIOException(e);
-      }
-    }
-
-    private static BufferedImage fewer(BufferedImage page, int dots) {
-      int width = page.getWidth() / dots;
-      int height = page.getHeight() / dots;
-      BufferedImage fewer = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
-      int[] from = new int[width * dots * dots];
-      for (int row = 0; row < height; row++) {
-        page.getRaster().getPixels(0, row * dots, width * dots, dots, from);
-        for (int column = 0; column < width; column++) {
-          double sum = 0;
-          for (int i = 0; i < dots * dots; i++) {
-            sum += Film.LINEAR[from[(i / dots) * width * dots + column * dots + i % dots]];
-          }
-          int grey = Math.round(255 * Film.srgb((float) (sum / (dots * dots))));
-          fewer.setRGB(column, row, grey * 0x10101);
-        }
-      }
-      return fewer;
-    }
   }
 }
