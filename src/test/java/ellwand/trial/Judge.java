@@ -1,7 +1,6 @@
 package ellwand.trial;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import ellwand.trial.Sheets.Sheet;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -16,8 +15,6 @@ import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
-import org.locationtech.jts.geom.prep.PreparedGeometry;
-import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
 import org.locationtech.jts.geom.util.AffineTransformation;
 import org.locationtech.jts.linearref.LengthIndexedLine;
 import org.locationtech.jts.operation.distance.IndexedFacetDistance;
@@ -30,10 +27,7 @@ import org.locationtech.jts.operation.distance.IndexedFacetDistance;
 final class Judge {
 
   /** Files are rounded to a millionth of a mm, lines to a hundredth. */
-  private static final double ROUNDING_MM = 0.011;
-
-  /** An overlap up to this share of the smaller is none; the README promises as much. */
-  private static final double OVERLAP_SHARE = 1.01e-6;
+  static final double ROUNDING_MM = 0.011;
 
   private final JsonNode job;
   private final JsonNode cloth;
@@ -84,7 +78,8 @@ final class Judge {
     headings();
     gaps();
     // Half a width may be cut on either side of the fold: the marker does not say which.
-    List<List<String>> ways = Sheets.of(marker, usable()).stream().map(this::unrolled).toList();
+    OnTheRoll roll = new OnTheRoll(job, cloth, marker, copies, drawings, usable());
+    List<List<String>> ways = Sheets.of(marker, usable()).stream().map(roll::faults).toList();
     faults.addAll(
         ways.stream().min((a, b) -> Integer.compare(a.size(), b.size())).orElse(List.of()));
   }
@@ -429,64 +424,5 @@ final class Judge {
         }
       }
     }
-  }
-
-  /** A ply of a copy on the cloth as it comes off the roll. */
-  private record Taken(Laid copy, Polygon cloth) {}
-
-  private List<String> unrolled(Map<String, List<Sheet>> sheets) {
-    List<String> wrong = new ArrayList<>();
-    List<Taken> taken = new ArrayList<>();
-    for (Laid copy : copies) {
-      for (Sheet sheet : sheets.getOrDefault(copy.zone(), List.of())) {
-        Polygon cloth = sheet.unrolled(copy.outline());
-        Envelope box = cloth.getEnvelopeInternal();
-        if (box.getMinX() < -ROUNDING_MM
-            || box.getMaxX() > marker.get("clothLength").asDouble() + ROUNDING_MM
-            || box.getMinY() < -ROUNDING_MM
-            || box.getMaxY() > usable() + ROUNDING_MM) {
-          wrong.add(copy + " lies beyond the cloth");
-        }
-        taken.add(new Taken(copy, cloth));
-      }
-    }
-    for (int i = 0; i < taken.size(); i++) {
-      PreparedGeometry one = PreparedGeometryFactory.prepare(taken.get(i).cloth);
-      for (int k = i + 1; k < taken.size(); k++) {
-        if (one.intersects(taken.get(k).cloth) && tooMuch(taken.get(i).cloth, taken.get(k).cloth)) {
-          wrong.add(taken.get(i).copy + " takes cloth of " + taken.get(k).copy);
-        }
-      }
-    }
-    for (JsonNode flaw : cloth.path("flaws")) {
-      Polygon barred = flaw(flaw);
-      for (Taken t : taken) {
-        if (tooMuch(t.cloth, barred)) {
-          wrong.add(t.copy + " takes flawed cloth");
-        }
-      }
-    }
-    wrong.addAll(new InStripes(job, cloth, copies, drawings, sheets).faults());
-    return wrong;
-  }
-
-  private static boolean tooMuch(Polygon a, Polygon b) {
-    return a.getEnvelopeInternal().intersects(b.getEnvelopeInternal())
-        && a.intersection(b).getArea() > OVERLAP_SHARE * Math.min(a.getArea(), b.getArea());
-  }
-
-  /** A rectangle, or what surely lies inside a round flaw; x along, y from the first line. */
-  private Polygon flaw(JsonNode flaw) {
-    Coordinate at = Drawing.place(flaw.get("at"));
-    double y = at.y - number(cloth, "selvedge");
-    if (flaw.has("radius")) {
-      return (Polygon)
-          Laid.GEOMETRY
-              .createPoint(new Coordinate(at.x, y))
-              .buffer(flaw.get("radius").asDouble() - ROUNDING_MM);
-    }
-    return (Polygon)
-        Laid.GEOMETRY.toGeometry(
-            new Envelope(at.x, at.x + number(flaw, "length"), y, y + number(flaw, "width")));
   }
 }
