@@ -13,6 +13,7 @@ final class Parting {
   private final ThreadBudget budget;
   private final Dice dice;
   private final Mover mover;
+  private final double until;
   private final int[] order;
 
   /** The arrangement of the least total, and that total, when a parting has failed. */
@@ -25,13 +26,20 @@ final class Parting {
 
   /**
    * @param anywhere whether copies may jump to any place, or only move nearby
+   * @param until share of the budget after which nothing is parted any more, 0 to 1
    */
-  Parting(Arrangement arrangement, ThreadBudget budget, Dice dice, boolean anywhere) {
+  Parting(Arrangement arrangement, ThreadBudget budget, Dice dice, boolean anywhere, double until) {
     this.arrangement = arrangement;
     this.budget = budget;
     this.dice = dice;
+    this.until = until;
     mover = new Mover(arrangement, dice, anywhere);
     order = new int[arrangement.copies];
+  }
+
+  /** Whether its share of the budget is used. */
+  boolean over() {
+    return budget.share() >= until;
   }
 
   /**
@@ -66,7 +74,7 @@ final class Parting {
       int idle = 0;
       while (idle < patience) {
         sweep();
-        if (budget.spent()) {
+        if (over()) {
           return arrangement.total() == 0;
         }
         double total = arrangement.total();

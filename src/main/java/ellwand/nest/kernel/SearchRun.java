@@ -155,7 +155,7 @@ final class SearchRun {
   /** The given layout, made legal if it isn't. */
   private Optional<Snapshot> parted(Snapshot start, Arrangement arrangement, ThreadBudget budget) {
     arrangement.take(start.trimmed(plan));
-    Parting parting = new Parting(arrangement, budget, new Dice(seed), true);
+    Parting parting = new Parting(arrangement, budget, new Dice(seed), true, 1);
     return parting.run(2, 60, Double.POSITIVE_INFINITY)
         ? Optional.of(arrangement.snapshot().trimmed(plan))
         : Optional.empty();
@@ -178,13 +178,13 @@ final class SearchRun {
   private static void tighten(
       Plan plan, boolean anywhere, ThreadBudget budget, Dice dice, double until) {
     Arrangement arrangement = new Arrangement(plan, budget);
-    Parting parting = new Parting(arrangement, budget, dice, anywhere);
+    Parting parting = new Parting(arrangement, budget, dice, anywhere, until);
     Tightening tightening = new Tightening(arrangement, budget, dice, parting);
     boolean goesOn = true;
-    while (goesOn && budget.share() < until && !budget.atLeast(plan)) {
+    while (goesOn && !parting.over() && !budget.atLeast(plan)) {
       double share = budget.share();
       double length = budget.best.length;
-      tightening.pass(until);
+      tightening.pass();
       goesOn = budget.share() > share || budget.best.length < length;
     }
   }

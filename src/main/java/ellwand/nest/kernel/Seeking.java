@@ -51,13 +51,13 @@ final class Seeking {
     this.arrangement = arrangement;
     this.budget = budget;
     this.dice = dice;
-    parting = new Parting(arrangement, budget, dice, true);
+    parting = new Parting(arrangement, budget, dice, true, SOUGHT);
     tightening = new Tightening(arrangement, budget, dice, parting);
   }
 
   /** Searches until most of the budget is used or nothing shorter is possible. */
   void run() {
-    while (budget.share() < SOUGHT && !budget.atLeast(plan)) {
+    while (!parting.over() && !budget.atLeast(plan)) {
       double length = budget.best.length;
       if (length != poolFor) {
         pool.clear();
@@ -93,7 +93,7 @@ final class Seeking {
   /** Once for each layout: a second pass seldom finds more than the first. */
   private void tighten() {
     if (budget.best.length != tightened) {
-      tightening.pass(SOUGHT);
+      tightening.pass();
       tightened = budget.best.length;
     }
   }
@@ -117,7 +117,7 @@ final class Seeking {
     Snapshot closest = pool.pick(dice);
     double from = budget.best.length;
     for (double part : REOPENED) {
-      if (budget.spent()) {
+      if (parting.over()) {
         return false;
       }
       double length = target + part * (from - target);
@@ -133,7 +133,7 @@ final class Seeking {
 
   /** Starts again from failed arrangements, each with two large copies exchanged. */
   private void restart(double target) {
-    for (int i = 0; i < RESTARTS && !budget.spent() && target < budget.best.length; i++) {
+    for (int i = 0; i < RESTARTS && !parting.over() && target < budget.best.length; i++) {
       arrangement.take(pool.pick(dice));
       for (int swaps = 1 + dice.below(2); swaps > 0; swaps--) {
         swapLarge();

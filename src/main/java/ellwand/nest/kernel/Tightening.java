@@ -28,10 +28,10 @@ final class Tightening {
     this.parting = parting;
   }
 
-  /** One pass from large to small steps; ends early when so much of the budget is used. */
-  void pass(double until) {
+  /** One pass from large to small steps; ends when there is no more parting. */
+  void pass() {
     Plan plan = arrangement.plan;
-    for (double part = FIRST; part > LAST && budget.share() < until; ) {
+    for (double part = FIRST; part > LAST && !parting.over(); ) {
       double length = budget.best.length;
       double target = Math.max(plan.least, length * (1 - part));
       if (!(target < length)) {
