@@ -121,7 +121,6 @@ class MarkerMakerTest {
     Path job = Files.writeString(folder.resolve("job.yaml"), tunic.replace("\n  main:\n", wishing));
     MarkerMaker maker = maker(job, Spreading.Faces.ALL_UP);
     SizeMix mix = new SizeMix(Map.of("98", 3));
-    // More than is spent on the wishes, so that nothing shorter is found by the way.
     maker.make(List.of(mix), steps(1500));
     Marker shortest = maker.made().get(mix);
     WishedMarkers wished = new WishedMarkers(maker);
@@ -129,7 +128,8 @@ class MarkerMakerTest {
 
     wished.please(Map.of(mix, 1.0), steps(400), 1.06 * shortest.lengthMm());
     Marker cut = wished.toCut(mix);
-    assertEquals(shortest, maker.made().get(mix));
+    // Something shorter may be found by the way.
+    assertTrue(maker.made().get(mix).lengthMm() <= shortest.lengthMm());
     assertEquals(List.of(), Check.of(cut));
     assertTrue(cut.lengthMm() <= 1.06 * shortest.lengthMm());
     double apart = Rules.amount(Wish.GARMENTS_TOGETHER, cut);
@@ -137,7 +137,7 @@ class MarkerMakerTest {
 
     // On a table that has no room for anything longer they stay as they are, and are told.
     wished.please(Map.of(mix, 1.0), steps(20), shortest.lengthMm() - 50);
-    assertEquals(shortest.copies(), wished.toCut(mix).copies());
+    assertEquals(maker.made().get(mix).copies(), wished.toCut(mix).copies());
     assertTrue(wished.toCut(mix).lay().cloth().wishes().any());
   }
 

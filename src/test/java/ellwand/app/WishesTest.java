@@ -86,10 +86,19 @@ class WishesTest {
     assertImproves(JobLays.of(job, cloth), wish, effort);
   }
 
+  /** On some of them: the shortest marker may serve a wish already as well as any. */
   @ParameterizedTest
   @EnumSource(Wish.class)
-  void eachIsServedOnARandomStyle(Wish wish) {
-    assertImproves(random(7, 2), wish, SHORT);
+  void eachIsServedOnRandomStyles(Wish wish) {
+    int served = 0;
+    for (int seed = 1; seed <= 8; seed++) {
+      Tried tried = nest(wishing(random(seed, 2), List.of(wish)), SHORT);
+      Marker with = tried.pleasing().orElseThrow();
+      assertEquals(List.of(), Check.of(with));
+      double before = Rules.amount(wish, tried.marker().orElseThrow());
+      served += Rules.amount(wish, with) < 0.99 * before ? 1 : 0;
+    }
+    assertTrue(served >= 2, wish + " served on " + served + " of 8");
   }
 
   /** A style of a few pieces, large and small, in several garments. */
