@@ -133,7 +133,11 @@ final class Pages {
     said.add(
         pages.size()
             + " pages are joined by the lines that they share"
-            + (alone == 0 ? "." : ", but for " + alone + " that have none with others."));
+            + (alone == 0
+                ? "."
+                : ", but for %d that %s none and %s apart."
+                    .formatted(
+                        alone, alone == 1 ? "shares" : "share", alone == 1 ? "lies" : "lie")));
     return true;
   }
 

@@ -146,8 +146,8 @@ class TiledPagesTest {
     assertTrue(
         read.said()
             .contains(
-                "4 pages are joined by the lines that they share, but for 1 that have none with"
-                    + " others."),
+                "4 pages are joined by the lines that they share, but for 1 that shares none and"
+                    + " lies apart."),
         read.said()::toString);
   }
 
