@@ -6,8 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CountDownLatch;
-import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
@@ -24,6 +24,7 @@ class SideBySideTest {
   @Test
   void whereOneFailsTheOthersHaveEndedOnceThatIsTold() {
     CountDownLatch begun = new CountDownLatch(1);
+    CompletableFuture<Thread> fails = new CompletableFuture<>();
     AtomicBoolean ended = new AtomicBoolean();
     AtomicBoolean third = new AtomicBoolean();
     IllegalStateException told =
@@ -35,12 +36,13 @@ class SideBySideTest {
                     2,
                     what -> {
                       if (what.equals("fails")) {
-                        pause(begun);
+                        await(begun);
+                        fails.complete(Thread.currentThread());
                         throw new IllegalStateException("a mistake of ours");
                       }
                       third.compareAndSet(false, what.equals("waits"));
                       begun.countDown();
-                      pause(new CountDownLatch(1));
+                      untilIdle(fails.join());
                       ended.set(true);
                       return what;
                     }));
@@ -62,11 +64,21 @@ class SideBySideTest {
                 }));
   }
 
-  /** Until it is counted down, or for long enough that a race would show. */
-  private static void pause(CountDownLatch latch) {
+  private static void await(CountDownLatch latch) {
     try {
-      boolean counted = latch.await(300, TimeUnit.MILLISECONDS);
-      assertTrue(counted || latch.getCount() > 0);
+      latch.await();
+    } catch (InterruptedException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  /** Until it has nothing left to do, and then for long enough that a race would show. */
+  private static void untilIdle(Thread worker) {
+    try {
+      while (worker.isAlive() && worker.getState() != Thread.State.WAITING) {
+        Thread.sleep(10);
+      }
+      Thread.sleep(200);
     } catch (InterruptedException e) {
       throw new IllegalStateException(e);
     }
