@@ -1,5 +1,6 @@
 package ellwand.app;
 
+import ellwand.work.Elsewhere;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -48,10 +49,7 @@ final class SideBySide {
       }
       return results;
     } catch (ExecutionException e) {
-      if (e.getCause() instanceof Error error) {
-        throw error;
-      }
-      throw e.getCause() instanceof RuntimeException known ? known : new CompletionException(e);
+      throw Elsewhere.thrown(e);
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
       throw new CompletionException(e);

@@ -10,6 +10,7 @@ import ellwand.lay.Lay;
 import ellwand.lay.Marker;
 import ellwand.nest.Tried;
 import ellwand.work.Effort;
+import ellwand.work.Elsewhere;
 import ellwand.work.Progress;
 import ellwand.work.Request;
 import ellwand.work.Seed;
@@ -225,10 +226,7 @@ final class TaskHands implements Hands {
       } catch (TimeoutException e) {
         // Not yet.
       } catch (ExecutionException e) {
-        if (e.getCause() instanceof Error error) {
-          throw error;
-        }
-        throw e.getCause() instanceof RuntimeException known ? known : new CompletionException(e);
+        throw Elsewhere.thrown(e);
       } catch (InterruptedException e) {
         Thread.currentThread().interrupt();
         throw new CompletionException(e);

@@ -1,7 +1,6 @@
 package ellwand.work;
 
 import java.util.Optional;
-import java.util.concurrent.CompletionException;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
@@ -45,7 +44,7 @@ public final class Stop {
       } catch (TimeoutException e) {
         // not yet
       } catch (ExecutionException e) {
-        throw e.getCause() instanceof RuntimeException known ? known : new CompletionException(e);
+        throw Elsewhere.thrown(e);
       } catch (InterruptedException e) {
         Thread.currentThread().interrupt();
         return Optional.empty();
