@@ -1,5 +1,8 @@
 package ellwand.pattern.alter;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import ellwand.geometry.Outline;
 import ellwand.geometry.Point;
 import ellwand.pattern.Alteration;
 import ellwand.pattern.Cut;
@@ -21,9 +24,14 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.TreeSet;
 
 /** A half bodice front and back to alter, and what comes of that. */
 final class Bodice {
+
+  /** Within this, mm or mm², nothing was lost but digits. */
+  static final double EXACT = 1e-6;
 
   private Bodice() {}
 
@@ -168,5 +176,27 @@ final class Bodice {
 
   static DrawnLine lineFrom(String from, String to, Redraw.Shape shape) {
     return new DrawnLine(from, to, List.of(), shape, Optional.empty(), Optional.empty());
+  }
+
+  static double length(Workpiece piece, String edge) {
+    return piece.edge(edge).line().length();
+  }
+
+  static double area(Workpiece piece) {
+    return Outline.of(Inside.ring(piece)).area();
+  }
+
+  static void assertAt(double x, double y, Point point) {
+    assertEquals(0, point.distance(new Point(x, y)), EXACT, point::toString);
+  }
+
+  static Workpiece plain(boolean clockwise) {
+    return after(front(clockwise));
+  }
+
+  static Set<String> names(Workpiece piece) {
+    Set<String> names = new TreeSet<>();
+    piece.edges().forEach(e -> names.add(e.name()));
+    return names;
   }
 }
