@@ -1,6 +1,7 @@
 package ellwand.rule;
 
 import static ellwand.rule.Trial.copy;
+import static ellwand.rule.Trial.told;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
@@ -16,7 +17,6 @@ import ellwand.lay.Form;
 import ellwand.lay.Lay;
 import ellwand.lay.Marker;
 import ellwand.problem.Problem;
-import ellwand.units.Unit;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -45,10 +45,6 @@ class FoldRulesTest {
   private static Copy opened(Form form) {
     Copy c = copy(COLLAR, Form.OPENED, "folded", false, 0, 0, 100);
     return Trial.formed(form).apply(c);
-  }
-
-  private static List<String> told(Marker marker) {
-    return Check.of(marker).stream().map(f -> f.sentence(Unit.CM)).toList();
   }
 
   @Test
@@ -118,8 +114,8 @@ class FoldRulesTest {
         told(laid(lay(Direction.ANY_WAY, Fold.CROSSWISE, FRONT), Fold.CROSSWISE, 0, front)));
     assertEquals(
         List.of(
-            "Cloth main cannot lie like this: the cloth is cut one way and one ply would head the other"
-                + " way: cut it across and turn the upper length round (crosswise turned)."),
+            "Cloth main cannot lie like this: the cloth is cut one way and one ply would head the"
+                + " other way: cut it across and turn the upper length round (crosswise turned)."),
         told(laid(lay(Direction.ONE_WAY, Fold.CROSSWISE, FRONT), Fold.CROSSWISE, 0, front)));
   }
 

@@ -24,6 +24,7 @@ import ellwand.pattern.Cut;
 import ellwand.pattern.Edge;
 import ellwand.pattern.Grain;
 import ellwand.pattern.Piece;
+import ellwand.units.Unit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -208,5 +209,15 @@ public final class Trial {
   public static UnaryOperator<Copy> named(String piece, String size, int garment) {
     return c ->
         new Copy(piece, size, garment, c.form(), c.zone(), c.heading(), c.motion(), c.outline());
+  }
+
+  /** The rules that it breaks, each once. */
+  public static List<String> broken(Marker marker) {
+    return Check.of(marker).stream().map(f -> f.rule().id()).distinct().toList();
+  }
+
+  /** What the check says of it, in cm. */
+  public static List<String> told(Marker marker) {
+    return Check.of(marker).stream().map(f -> f.sentence(Unit.CM)).toList();
   }
 }
