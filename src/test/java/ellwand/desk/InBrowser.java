@@ -1,5 +1,7 @@
 package ellwand.desk;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
@@ -10,6 +12,8 @@ import org.openqa.selenium.Keys;
 
 /** A desk on an empty folder in a real browser, and what every journey does there. */
 abstract class InBrowser {
+
+  static final String SIDE = ".edge[aria-label^='back, side seam']";
 
   @TempDir static Path downloads;
   static Browser browser;
@@ -68,5 +72,23 @@ abstract class InBrowser {
           browser.named(words).sendKeys(Keys.ENTER);
           return true;
         });
+  }
+
+  void clickEdge(String edge) {
+    browser.see(edge);
+    browser.script(
+        "const g = document.querySelector(arguments[0]), r = g.getBoundingClientRect();"
+            + "g.dispatchEvent(new MouseEvent('click', {bubbles: true,"
+            + " clientX: r.x + r.width / 2, clientY: r.y + r.height / 2}))",
+        edge);
+  }
+
+  /** What the job holds that {@link #begin} began. */
+  String file() {
+    try {
+      return Files.readString(folder.resolve("weir-jacket.yaml"));
+    } catch (IOException e) {
+      throw new AssertionError(e);
+    }
   }
 }
