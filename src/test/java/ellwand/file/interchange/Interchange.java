@@ -1,16 +1,12 @@
 package ellwand.file.interchange;
 
-import ellwand.app.ConvertRequest;
-import ellwand.app.ConvertRun;
 import ellwand.app.Converted;
+import ellwand.app.Converting;
 import ellwand.file.drawn.Asked;
-import ellwand.file.drawn.PieceNames;
-import ellwand.file.source.Folder;
 import ellwand.pattern.Piece;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /** Reads a file as the command does. */
 final class Interchange {
@@ -35,23 +31,7 @@ final class Interchange {
   }
 
   private static Converted read(Map<String, byte[]> files, Asked asked, List<String> sizes) {
-    Folder folder = Folder.EMPTY;
-    for (Map.Entry<String, byte[]> file : files.entrySet()) {
-      folder = folder.with(file.getKey(), file.getValue());
-    }
-    return ConvertRun.style(
-        files.keySet().stream().sorted().toList(),
-        folder,
-        new ConvertRequest(
-            asked,
-            PieceNames.NONE,
-            OptionalDouble.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            sizes,
-            Optional.empty(),
-            false));
+    return Converting.read(files, asked, sizes, Optional.empty());
   }
 
   static List<Piece> pieces(Converted read) {

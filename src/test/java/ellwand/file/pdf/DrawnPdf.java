@@ -1,18 +1,15 @@
 package ellwand.file.pdf;
 
-import ellwand.app.ConvertRequest;
-import ellwand.app.ConvertRun;
 import ellwand.app.Converted;
+import ellwand.app.Converting;
 import ellwand.file.drawn.Asked;
-import ellwand.file.drawn.PieceNames;
-import ellwand.file.source.Folder;
 import ellwand.geometry.Box;
 import ellwand.pattern.Piece;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
@@ -54,19 +51,7 @@ final class DrawnPdf {
   }
 
   static Converted read(byte[] pdf, Asked asked, Optional<Tiling> tiling) {
-    return ConvertRun.style(
-        List.of("a.pdf"),
-        Folder.EMPTY.with("a.pdf", pdf),
-        new ConvertRequest(
-            asked,
-            PieceNames.NONE,
-            OptionalDouble.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            List.of(),
-            tiling,
-            false));
+    return Converting.read(Map.of("a.pdf", pdf), asked, List.of(), tiling);
   }
 
   static List<Piece> pieces(Converted read) {

@@ -4,19 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import ellwand.app.ConvertRequest;
-import ellwand.app.ConvertRun;
-import ellwand.file.drawn.Asked;
-import ellwand.file.drawn.PieceNames;
-import ellwand.file.source.Folder;
+import ellwand.app.Converting;
 import ellwand.problem.InputException;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Random;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -28,22 +21,7 @@ class HostileSvgTest {
   private static final String OPEN = "<svg xmlns='http://www.w3.org/2000/svg' width='9in'>\n";
 
   private static void convert(byte[] svg) {
-    ConvertRun.style(
-            List.of("a.svg"),
-            Folder.EMPTY.with("a.svg", svg),
-            new ConvertRequest(
-                Asked.NOTHING,
-                PieceNames.NONE,
-                OptionalDouble.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                List.of(),
-                Optional.empty(),
-                false))
-        .outputs("a.yaml", "b.svg")
-        .get(0)
-        .bytes();
+    Converting.read("a.svg", svg).outputs("a.yaml", "b.svg").get(0).bytes();
   }
 
   private static void assertRefused(String svg, String why) {

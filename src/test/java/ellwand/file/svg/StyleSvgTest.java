@@ -3,10 +3,7 @@ package ellwand.file.svg;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import ellwand.app.ConvertRequest;
-import ellwand.app.ConvertRun;
-import ellwand.file.drawn.Asked;
-import ellwand.file.drawn.PieceNames;
+import ellwand.app.Converting;
 import ellwand.file.job.AnyDesign;
 import ellwand.file.job.StyleFile;
 import ellwand.file.job.StyleWriter;
@@ -17,8 +14,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -34,20 +29,7 @@ class StyleSvgTest {
   private static final Path JACKET = Path.of("sample-markers/weir-jacket/job.yaml");
 
   private static StyleFile back(byte[] svg) {
-    return ConvertRun.style(
-            List.of("a.svg"),
-            Folder.EMPTY.with("a.svg", svg),
-            new ConvertRequest(
-                Asked.NOTHING,
-                PieceNames.NONE,
-                OptionalDouble.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                List.of(),
-                Optional.empty(),
-                false))
-        .file();
+    return Converting.read("a.svg", svg).file();
   }
 
   private static String yaml(StyleFile file) {
