@@ -15,9 +15,6 @@ import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
-import org.locationtech.jts.geom.util.AffineTransformation;
-import org.locationtech.jts.linearref.LengthIndexedLine;
-import org.locationtech.jts.operation.distance.IndexedFacetDistance;
 
 /**
  * Says what is wrong with a marker, from the numbers in its file and in its job alone: with plane
@@ -63,7 +60,7 @@ final class Judge {
 
   private void judge() {
     folds();
-    counts();
+    faults.addAll(new Counts(job, marker, copies, drawings, shrunk).faults());
     Map<String, List<Laid>> alike =
         copies.stream()
             .collect(
@@ -127,164 +124,12 @@ final class Judge {
     return copy.outline().getEnvelopeInternal();
   }
 
-  /** How many are wanted by one garment: as drawn only, pairs, on the fold. */
-  private record Wanted(int wholes, int pairs, int halves) {
-
-    static Wanted of(String cut) {
-      String[] words = cut.split(" ");
-      int number = words[0].matches("\\d+") ? Integer.parseInt(words[0]) : 1;
-      if (cut.contains("pair")) {
-        return new Wanted(0, number, 0);
-      }
-      return cut.contains("fold") ? new Wanted(0, 0, number) : new Wanted(number, 0, 0);
-    }
-
-    int all() {
-      return wholes + 2 * pairs + halves;
-    }
-  }
-
-  private void counts() {
-    Map<String, List<Laid>> laid = new HashMap<>();
-    for (Laid copy : copies) {
-      for (String garment : copy.garments()) {
-        laid.computeIfAbsent(copy.piece() + "/" + garment, k -> new ArrayList<>()).add(copy);
-      }
-    }
-    Map<String, Integer> garments = new HashMap<>();
-    JsonNode order = job.path("order").path("garments");
-    if (order.isObject()) {
-      order.fields().forEachRemaining(e -> garments.put(e.getKey(), e.getValue().asInt()));
-    } else {
-      String size =
-          job.get("style").has("size") ? job.get("style").get("size").asText() : onlySize();
-      garments.put(size, order.asInt(1));
-    }
-    Set<Laid> expected = new HashSet<>();
-    for (Map.Entry<String, Drawing> e : drawings.entrySet()) {
-      String cut = e.getValue().piece().get("cut").path(marker.get("cloth").asText()).asText("0");
-      Wanted wanted = Wanted.of(cut);
-      if (wanted.all() == 0) {
-        continue;
-      }
-      for (Map.Entry<String, Integer> size : garments.entrySet()) {
-        List<String> keys =
-            laid.keySet().stream()
-                .filter(k -> k.startsWith(e.getKey() + "/" + size.getKey() + " "))
-                .toList();
-        if (keys.size() != size.getValue()) {
-          fault(
-              "%s is there for %d garments of %s"
-                  .formatted(e.getKey(), keys.size(), size.getKey()));
-        }
-        keys.forEach(k -> oneGarment(k, wanted, laid.get(k)));
-        keys.forEach(k -> expected.addAll(laid.get(k)));
-      }
-    }
-    copies.stream()
-        .filter(c -> drawings.containsKey(c.piece()) && !expected.contains(c))
-        .forEach(c -> fault(c + " is wanted by nobody"));
-  }
-
-  private String onlySize() {
-    return copies.isEmpty() ? "" : copies.get(0).size();
-  }
-
-  private void oneGarment(String name, Wanted wanted, List<Laid> laid) {
-    int drawn = 0;
-    int mirrored = 0;
-    int couples = 0;
-    int either = 0;
-    int shared = 0;
-    for (Laid copy : laid) {
-      boolean half = copy.form().equals("half");
-      boolean opened = copy.form().equals("opened");
-      if (wanted.halves() == 0 && (half || opened)) {
-        fault(name + " lies as a half and is none");
-      }
-      if (wanted.halves() > 0 && copy.form().equals("whole")) {
-        fault(name + " is a half and lies as a whole");
-      }
-      boolean twoPlies = zone(copy).map(z -> z.get("plies").asInt() == 2).orElse(false);
-      if (copy.form().equals("pair") && !twoPlies) {
-        fault(name + " lies as a pair on one ply");
-      }
-      if (copy.secondGarment().isPresent()) {
-        shared++;
-      } else if (copy.form().equals("pair")) {
-        couples++;
-      } else if (twoPlies) {
-        either++;
-      } else if (copy.flipped()) {
-        mirrored++;
-      } else {
-        drawn++;
-      }
-    }
-    int cut = drawn + mirrored + either + shared + 2 * couples;
-    if (cut != wanted.all()) {
-      fault(name + " is cut " + cut + " times, wanted " + wanted.all());
-    }
-    boolean wrongHand =
-        drawn + couples > wanted.wholes() + wanted.pairs()
-            || mirrored + couples > wanted.pairs()
-            // One of the two plies is of the other hand.
-            || shared > 0 && wanted.pairs() == 0;
-    if (wanted.halves() == 0 && wrongHand && handed(laid.get(0))) {
-      fault(name + " has the wrong hand");
-    }
-  }
-
-  private Optional<JsonNode> zone(Laid copy) {
-    for (JsonNode zone : marker.get("zones")) {
-      if (zone.get("id").asText().equals(copy.zone())) {
-        return Optional.of(zone);
-      }
-    }
-    return Optional.empty();
-  }
-
-  /** Whether a piece surely differs from itself turned over about a line along its x axis. */
-  private boolean handed(Laid copy) {
-    Polygon line = copy.drawn();
-    double twiceMiddle = 2 * line.getEnvelopeInternal().centre().y;
-    AffineTransformation over = new AffineTransformation(1, 0, 0, 0, -1, twiceMiddle);
-    double apart = farthest(line, (Polygon) over.transform(line));
-    List<Coordinate> signs = shrunk ? List.of() : drawings.get(copy.piece()).signs();
-    for (Coordinate sign : signs) {
-      Coordinate mirrored = over.transform(sign, new Coordinate());
-      apart =
-          Math.max(
-              apart, signs.stream().mapToDouble(s -> s.distance(mirrored)).min().orElseThrow());
-    }
-    return apart > 0.25;
-  }
-
-  /** How far a place on the one line is from the other line at the most, either way, mm. */
-  private static double farthest(Polygon a, Polygon b) {
-    return Math.max(farthestFrom(a, b), farthestFrom(b, a));
-  }
-
-  private static double farthestFrom(Polygon a, Polygon b) {
-    IndexedFacetDistance other = new IndexedFacetDistance(b.getExteriorRing());
-    LengthIndexedLine line = new LengthIndexedLine(a.getExteriorRing());
-    double worst = 0;
-    for (Coordinate corner : a.getCoordinates()) {
-      worst = Math.max(worst, other.distance(Laid.GEOMETRY.createPoint(corner)));
-    }
-    for (int i = 0; i < 200; i++) {
-      Coordinate at = line.extractPoint(line.getEndIndex() * i / 200);
-      worst = Math.max(worst, other.distance(Laid.GEOMETRY.createPoint(at)));
-    }
-    return worst;
-  }
-
   /** All copies are one drawing, moved as they say, and that drawing is the job's. */
   private void sameDrawing(List<Laid> alike) {
     Laid first = alike.get(0);
     Polygon drawn = first.drawn();
     for (Laid copy : alike) {
-      if (farthest(drawn, copy.drawn()) > 2 * ROUNDING_MM) {
+      if (Laid.farthest(drawn, copy.drawn()) > 2 * ROUNDING_MM) {
         fault(copy + " is not drawn like the others");
       }
     }
@@ -337,7 +182,7 @@ final class Judge {
     if (!copy.form().equals("half") || drawings.get(copy.piece()) == null) {
       return;
     }
-    Optional<JsonNode> zone = zone(copy);
+    Optional<JsonNode> zone = copy.zoneOf(marker);
     LineString fold = drawings.get(copy.piece()).fold().orElseThrow();
     double best = Double.POSITIVE_INFINITY;
     for (JsonNode edge : zone.map(z -> z.get("foldEdges")).orElse(marker.get("keepOuts"))) {
@@ -374,7 +219,7 @@ final class Judge {
   }
 
   private void inZone(Laid copy) {
-    Optional<JsonNode> zone = zone(copy);
+    Optional<JsonNode> zone = copy.zoneOf(marker);
     if (zone.isEmpty()) {
       fault(copy + " lies in no zone");
       return;

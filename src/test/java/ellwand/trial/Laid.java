@@ -2,11 +2,14 @@ package ellwand.trial;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.util.AffineTransformation;
+import org.locationtech.jts.linearref.LengthIndexedLine;
+import org.locationtech.jts.operation.distance.IndexedFacetDistance;
 
 /**
  * A copy as it stands in a marker's file.
@@ -85,5 +88,34 @@ record Laid(
   @Override
   public String toString() {
     return piece + " of garment " + garment + " (" + size + ")";
+  }
+
+  /** The zone of its marker in which it lies. */
+  Optional<JsonNode> zoneOf(JsonNode marker) {
+    for (JsonNode its : marker.get("zones")) {
+      if (its.get("id").asText().equals(zone)) {
+        return Optional.of(its);
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** How far a place on the one line is from the other line at the most, either way, mm. */
+  static double farthest(Polygon a, Polygon b) {
+    return Math.max(farthestFrom(a, b), farthestFrom(b, a));
+  }
+
+  private static double farthestFrom(Polygon a, Polygon b) {
+    IndexedFacetDistance other = new IndexedFacetDistance(b.getExteriorRing());
+    LengthIndexedLine line = new LengthIndexedLine(a.getExteriorRing());
+    double worst = 0;
+    for (Coordinate corner : a.getCoordinates()) {
+      worst = Math.max(worst, other.distance(GEOMETRY.createPoint(corner)));
+    }
+    for (int i = 0; i < 200; i++) {
+      Coordinate at = line.extractPoint(line.getEndIndex() * i / 200);
+      worst = Math.max(worst, other.distance(GEOMETRY.createPoint(at)));
+    }
+    return worst;
   }
 }

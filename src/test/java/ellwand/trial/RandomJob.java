@@ -6,7 +6,6 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.SplittableRandom;
 
 /**
  * A job made at random, as its file has it (JSON is YAML): everything that a job may say of pieces
@@ -25,7 +24,7 @@ final class RandomJob {
           "crosswise fold",
           "crosswise turned");
 
-  private final SplittableRandom dice;
+  private final Dice dice;
   private final ObjectNode job = JSON.createObjectNode();
   private final List<String> pieces = new ArrayList<>();
   private final boolean sizes;
@@ -36,39 +35,21 @@ final class RandomJob {
   private final double scale;
 
   private RandomJob(long number) {
-    dice = new SplittableRandom(number);
-    sizes = chance(6);
-    lining = chance(4);
-    stripes = chance(4);
-    scale = between(30, 300);
+    dice = new Dice(number);
+    sizes = dice.chance(6);
+    lining = dice.chance(4);
+    stripes = dice.chance(4);
+    scale = dice.between(30, 300);
   }
 
   static JsonNode of(long number) {
     return new RandomJob(number).job();
   }
 
-  private boolean chance(int oneIn) {
-    return dice.nextInt(oneIn) == 0;
-  }
-
-  /** To a thousandth of a mm, or round. */
-  private double between(double low, double high) {
-    double mm = low + (high - low) * dice.nextDouble();
-    return chance(2) ? Math.rint(mm) : Math.rint(mm * 1000) / 1000;
-  }
-
-  private double share(double low, double high) {
-    return low + (high - low) * dice.nextDouble();
-  }
-
-  private <T> T any(List<T> of) {
-    return of.get(dice.nextInt(of.size()));
-  }
-
   private JsonNode job() {
     job.put("ellwand", 1).put("unit", "mm");
     ObjectNode style = job.putObject("style");
-    style.put("name", "Tabard").put("allowance", chance(2) ? 0 : between(0, 20));
+    style.put("name", "Tabard").put("allowance", dice.chance(2) ? 0 : dice.between(0, 20));
     if (sizes) {
       style.put("size", "M");
     }
@@ -79,7 +60,7 @@ final class RandomJob {
       pieces.add(name);
       drawn.set(name, piece());
     }
-    if (chance(7)) {
+    if (dice.chance(7)) {
       drawn.set("strip", computed());
     }
     if (stripes && count > 1) {
@@ -97,21 +78,22 @@ final class RandomJob {
     if (sizes) {
       order.putObject("garments").put("S", 1).put("M", 1).put("L", 1);
     } else {
-      order.put("garments", chance(4) ? 2 : 1);
+      order.put("garments", dice.chance(4) ? 2 : 1);
     }
     return job;
   }
 
   private ObjectNode piece() {
     ObjectNode piece = JSON.createObjectNode();
-    boolean half = chance(3);
-    double length = scale * share(0.4, 2);
-    double width = scale * share(0.3, 1.5);
+    boolean half = dice.chance(3);
+    double length = scale * dice.share(0.4, 2);
+    double width = scale * dice.share(0.3, 1.5);
     ArrayNode outline = piece.putArray("outline");
-    double[][] points = half ? halfShape(length, width) : wholeShape(length, width);
-    boolean acrossFold = half && chance(9);
-    double dx = half ? 0 : between(-50, 50);
-    double dy = half ? 0 : between(-50, 50);
+    double[][] points =
+        half ? RandomShape.half(dice, length, width) : RandomShape.whole(dice, length, width);
+    boolean acrossFold = half && dice.chance(9);
+    double dx = half ? 0 : dice.between(-50, 50);
+    double dy = half ? 0 : dice.between(-50, 50);
     int n = points.length;
     for (int i = 0; i < n; i++) {
       ObjectNode at = outline.addObject().put("point", "n" + i);
@@ -119,7 +101,7 @@ final class RandomJob {
       double y = acrossFold ? points[i][0] : points[i][1] + dy;
       place(at.putArray("at"), x, y);
     }
-    if (chance(6)) {
+    if (dice.chance(6)) {
       bow(outline, half ? 2 : 1);
     }
     ObjectNode edges = piece.putObject("edges");
@@ -129,48 +111,49 @@ final class RandomJob {
       piece.put("fold", "centre");
     }
     ObjectNode side = edges.putObject("side").put("from", "n1").put("to", "n2");
-    if (chance(3)) {
-      side.put("allowance", chance(3) ? 0 : between(0, 30));
-      if (chance(2)) {
+    if (dice.chance(3)) {
+      side.put("allowance", dice.chance(3) ? 0 : dice.between(0, 30));
+      if (dice.chance(2)) {
         side.put("turned-back", true);
       }
     }
     ObjectNode cut = piece.putObject("cut");
     cut.put("main", how(half));
-    if (lining && chance(2)) {
+    if (lining && dice.chance(2)) {
       cut.put("lining", how(half));
     }
-    if (chance(4)) {
-      piece.put("allowance", chance(2) ? 0 : between(0, 15));
+    if (dice.chance(4)) {
+      piece.put("allowance", dice.chance(2) ? 0 : dice.between(0, 15));
     }
-    if (chance(4)) {
+    if (dice.chance(4)) {
       piece.put(
-          "grain", any(List.of("along", "across", "either", "bias", "any", "30 deg", "-17.5 deg")));
+          "grain",
+          dice.any(List.of("along", "across", "either", "bias", "any", "30 deg", "-17.5 deg")));
     }
-    if (chance(8)) {
+    if (dice.chance(8)) {
       piece.put("grain-tolerance", (1 + dice.nextInt(10)) + " deg");
     }
-    if (chance(8)) {
-      piece.put("direction", any(List.of("any way", "one way")));
+    if (dice.chance(8)) {
+      piece.put("direction", dice.any(List.of("any way", "one way")));
     }
     double edge = Math.hypot(points[2][0] - points[1][0], points[2][1] - points[1][1]);
-    if (chance(4)) {
+    if (dice.chance(4)) {
       // They need an allowance to be cut into.
       piece.put("allowance", 6);
       side.remove("allowance");
       piece.putArray("notches").addObject().put("edge", "side").put("at", edge * 0.3);
     }
-    if (chance(6)) {
+    if (dice.chance(6)) {
       ArrayNode path = piece.putObject("lines").putObject("dart").putArray("path");
       place(path.addArray(), dx + length * 0.2, dy + width * 0.2);
       place(path.addArray(), dx + length * 0.5, dy + width * 0.3);
     }
-    if (stripes && chance(3)) {
+    if (stripes && dice.chance(3)) {
       ObjectNode at = piece.putObject("place").put("at", mark(edge));
-      if (chance(2)) {
-        at.put("along", between(-20, 20));
+      if (dice.chance(2)) {
+        at.put("along", dice.between(-20, 20));
       }
-      at.put("across", between(-20, 20));
+      at.put("across", dice.between(-20, 20));
     }
     return piece;
   }
@@ -179,7 +162,7 @@ final class RandomJob {
     if (half) {
       return (1 + dice.nextInt(2)) + " on fold";
     }
-    return any(List.of("1", "2", "2", "3", "pair", "pair", "2 pairs"));
+    return dice.any(List.of("1", "2", "2", "3", "pair", "pair", "2 pairs"));
   }
 
   private static String mark(double edge) {
@@ -190,75 +173,13 @@ final class RandomJob {
     at.add(Math.rint(x * 1000) / 1000).add(Math.rint(y * 1000) / 1000);
   }
 
-  /** Above its fold along y = 0, which is its first edge. */
-  private double[][] halfShape(double l, double w) {
-    return switch (dice.nextInt(4)) {
-      case 0 -> new double[][] {{0, 0}, {l, 0}, {l, w}, {0, w}};
-      case 1 -> new double[][] {{0, 0}, {l, 0}, {l * share(0.5, 1), w}, {l * 0.1, w * 0.8}};
-      case 2 -> new double[][] {{0, 0}, {l, 0}, {l * 0.6, w}};
-      default ->
-          new double[][] {{0, 0}, {l, 0}, {l, w}, {l * 0.7, w}, {l * 0.7, w * 0.4}, {0, w * 0.4}};
-    };
-  }
-
-  private double[][] wholeShape(double l, double w) {
-    double slip = any(List.of(0.0, 0.0, 0.01, 0.06, 0.3, 2.0, 8.0));
-    return switch (dice.nextInt(9)) {
-      case 0 -> new double[][] {{0, 0}, {l, 0}, {l, w}, {0, w}};
-      // Its own mirror image, or not quite.
-      case 1 -> new double[][] {{0, 0}, {l, w * 0.2}, {l, w * 0.8 + slip}, {0, w}};
-      case 2 -> new double[][] {{0, 0}, {l, w * 0.3}, {l * 0.5, w}};
-      // All mirrored corners of a U lie on its line.
-      case 3 ->
-          new double[][] {
-            {0, 0},
-            {l, 0},
-            {l, w},
-            {l * 0.7, w},
-            {l * 0.7, w * 0.25},
-            {l * 0.15, w * 0.25},
-            {l * 0.15, w},
-            {0, w}
-          };
-      case 4 ->
-          new double[][] {{0, 0}, {l, 0}, {l, w * 0.3}, {l * 0.4, w * 0.3}, {l * 0.4, w}, {0, w}};
-      case 5 -> {
-        double cut = w * 0.2;
-        yield new double[][] {{0, cut}, {cut, 0}, {l, 0}, {l, w}, {cut + slip, w}, {0, w - cut}};
-      }
-      case 6 ->
-          new double[][] {
-            {0, 0},
-            {l, 0},
-            {l, w},
-            {l * 0.8, w * 0.3},
-            {l * 0.6, w},
-            {l * 0.4, w * 0.3},
-            {l * 0.2, w},
-            {0, w}
-          };
-      case 7 -> star(l, w);
-      default -> new double[][] {{0, 0}, {l, w * 0.1}, {l * 1.1, w * 0.9}, {l * 0.1, w}};
-    };
-  }
-
-  private double[][] star(double l, double w) {
-    double[][] points = new double[5 + dice.nextInt(5)][];
-    for (int i = 0; i < points.length; i++) {
-      double angle = 2 * Math.PI * i / points.length;
-      double far = 0.5 * share(0.4, 1);
-      points[i] = new double[] {l * far * Math.cos(angle), w * far * Math.sin(angle)};
-    }
-    return points;
-  }
-
   /** Bows the edge that leads to a point. */
   private void bow(ArrayNode outline, int to) {
     JsonNode from = outline.get(to - 1).get("at");
     JsonNode at = outline.get(to).get("at");
     double x = at.get(0).asDouble() - from.get(0).asDouble();
     double y = at.get(1).asDouble() - from.get(1).asDouble();
-    double out = share(-0.1, 0.2);
+    double out = dice.share(-0.1, 0.2);
     ArrayNode curve = ((ObjectNode) outline.get(to)).putArray("curve");
     for (double part : new double[] {0.3, 0.7}) {
       place(
@@ -270,16 +191,18 @@ final class RandomJob {
 
   private ObjectNode computed() {
     ObjectNode strip = JSON.createObjectNode();
-    if (chance(2)) {
-      strip.putObject("cut").put("main", any(List.of("1", "2", "1 on fold")));
+    if (dice.chance(2)) {
+      strip.putObject("cut").put("main", dice.any(List.of("1", "2", "1 on fold")));
       ObjectNode gathered = strip.putObject("gathered");
-      gathered.putArray("from").add(any(pieces) + ".side");
-      gathered.put("fullness", 1 + dice.nextInt(3) / 2.0).put("length", between(20, 150));
+      gathered.putArray("from").add(dice.any(pieces) + ".side");
+      gathered.put("fullness", 1 + dice.nextInt(3) / 2.0).put("length", dice.between(20, 150));
     } else {
       strip.putObject("cut").put("main", "1");
       ObjectNode binding = strip.putObject("binding");
-      binding.putArray("from").add(any(pieces) + ".side");
-      binding.put("width", between(15, 45)).put("cut-as", any(List.of("strips", "square")));
+      binding.putArray("from").add(dice.any(pieces) + ".side");
+      binding
+          .put("width", dice.between(15, 45))
+          .put("cut-as", dice.any(List.of("strips", "square")));
     }
     return strip;
   }
@@ -287,8 +210,8 @@ final class RandomJob {
   private void matches(ArrayNode match) {
     JsonNode drawn = job.get("style").get("pieces");
     for (int i = 1; i < pieces.size(); i++) {
-      if (chance(2)) {
-        String bars = any(List.of("across", "across", "along", "both"));
+      if (dice.chance(2)) {
+        String bars = dice.any(List.of("across", "across", "along", "both"));
         ObjectNode at = match.addObject().put("bars", bars);
         ArrayNode points = at.putArray("points");
         for (String piece : List.of(pieces.get(i - 1), pieces.get(i))) {
@@ -308,64 +231,64 @@ final class RandomJob {
     graded.putArray("names").add("S").add("M").add("L");
     ObjectNode grade = graded.putObject("grade");
     for (String piece : pieces) {
-      if (chance(2)) {
+      if (dice.chance(2)) {
         place(
             grade.putObject(piece).putArray("n2"),
-            scale * share(-0.01, 0.05),
-            scale * share(0, 0.04));
+            scale * dice.share(-0.01, 0.05),
+            scale * dice.share(0, 0.04));
       }
     }
   }
 
   private ObjectNode cloth() {
     ObjectNode cloth = JSON.createObjectNode();
-    double width = scale * share(1.5, 7);
+    double width = scale * dice.share(1.5, 7);
     cloth.put("width", Math.rint(width * 1000) / 1000);
-    boolean tube = chance(10);
+    boolean tube = dice.chance(10);
     if (tube) {
       cloth.put("tubular", true);
-    } else if (chance(2)) {
-      cloth.put("selvedge", between(0, 15));
+    } else if (dice.chance(2)) {
+      cloth.put("selvedge", dice.between(0, 15));
     }
-    if (chance(2)) {
-      cloth.put("gap", between(0, 6));
+    if (dice.chance(2)) {
+      cloth.put("gap", dice.between(0, 6));
     }
-    if (chance(2)) {
-      cloth.put("direction", any(List.of("any way", "one way", "one way per garment")));
+    if (dice.chance(2)) {
+      cloth.put("direction", dice.any(List.of("any way", "one way", "one way per garment")));
     }
-    if (tube && chance(2)) {
+    if (tube && dice.chance(2)) {
       cloth.put("fold", "tubular knit");
-    } else if (!tube && !chance(5)) {
+    } else if (!tube && !dice.chance(5)) {
       ArrayNode folds = cloth.putArray("fold");
-      folds.add(any(FOLDS));
-      if (chance(3) && !folds.get(0).asText().equals("open")) {
+      folds.add(dice.any(FOLDS));
+      if (dice.chance(3) && !folds.get(0).asText().equals("open")) {
         folds.add("open");
       }
     }
-    if (chance(6)) {
+    if (dice.chance(6)) {
       cloth.put("grain-tolerance", (1 + dice.nextInt(8)) + " deg");
     }
-    if (chance(3)) {
-      cloth.put("ends", between(0, 60));
+    if (dice.chance(3)) {
+      cloth.put("ends", dice.between(0, 60));
     }
     if (stripes) {
       repeat(cloth.putObject("repeat"));
     }
-    if (chance(5)) {
+    if (dice.chance(5)) {
       flaws(cloth.putArray("flaws"), width);
     }
-    if (chance(8) && !cloth.has("flaws") && !stripes) {
+    if (dice.chance(8) && !cloth.has("flaws") && !stripes) {
       cloth
           .putObject("shrinkage")
           .put("along", dice.nextInt(9) + " %")
           .put("across", dice.nextInt(9) + " %")
-          .put("when", any(List.of("before cutting", "after")));
+          .put("when", dice.any(List.of("before cutting", "after")));
     }
-    if (chance(4)) {
+    if (dice.chance(4)) {
       ArrayNode wishes = cloth.putArray("wishes");
       for (String wish :
           List.of("garments together", "one left-over", "straight cuts", "small off the end")) {
-        if (chance(2)) {
+        if (dice.chance(2)) {
           wishes.add(wish);
         }
       }
@@ -374,26 +297,26 @@ final class RandomJob {
   }
 
   private void repeat(ObjectNode repeat) {
-    boolean checks = chance(2);
-    if (checks || chance(2)) {
-      repeat.put("along", between(20, 100));
+    boolean checks = dice.chance(2);
+    if (checks || dice.chance(2)) {
+      repeat.put("along", dice.between(20, 100));
     }
     if (checks || !repeat.has("along")) {
-      repeat.put("across", between(20, 100));
+      repeat.put("across", dice.between(20, 100));
     }
-    if (checks && chance(4)) {
+    if (checks && dice.chance(4)) {
       repeat.put("half-drop", true);
     }
-    if (chance(4)) {
+    if (dice.chance(4)) {
       repeat.putArray("uneven").add(repeat.has("along") ? "along" : "across");
     }
-    if (chance(2)) {
+    if (dice.chance(2)) {
       ObjectNode start = repeat.putObject("start");
       if (repeat.has("along")) {
-        start.put("along", between(0, 30));
+        start.put("along", dice.between(0, 30));
       }
       if (repeat.has("across")) {
-        start.put("across", between(0, 30));
+        start.put("across", dice.between(0, 30));
       }
     }
   }
@@ -402,11 +325,11 @@ final class RandomJob {
     int count = 1 + dice.nextInt(3);
     for (int i = 0; i < count; i++) {
       ObjectNode flaw = flaws.addObject().put("name", "hole " + i);
-      place(flaw.putArray("at"), between(0, 2 * scale), between(0, width * 0.9));
-      if (chance(2)) {
-        flaw.put("radius", between(1, scale / 4));
+      place(flaw.putArray("at"), dice.between(0, 2 * scale), dice.between(0, width * 0.9));
+      if (dice.chance(2)) {
+        flaw.put("radius", dice.between(1, scale / 4));
       } else {
-        flaw.put("length", between(1, scale / 3)).put("width", between(1, width * 0.1));
+        flaw.put("length", dice.between(1, scale / 3)).put("width", dice.between(1, width * 0.1));
       }
     }
   }
