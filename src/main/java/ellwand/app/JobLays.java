@@ -19,6 +19,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Stream;
 
 /** From a job to what is to be cut from each of its cloths. */
@@ -49,10 +50,15 @@ final class JobLays {
 
   /** The lay of the job's order so many times over. */
   static Lay of(Job job, Cloth cloth, int times) {
+    return of(job, cloth, times, size -> cutPieces(job, size, cloth));
+  }
+
+  /** The same of pieces that are cut already, by size. */
+  static Lay of(Job job, Cloth cloth, int times, Function<String, List<CutPiece>> cutPieces) {
     List<Wanted> wanted = new ArrayList<>();
     int garment = 0;
     for (Map.Entry<String, Integer> size : job.garments().entrySet()) {
-      List<CutPiece> pieces = cutPieces(job, size.getKey(), cloth);
+      List<CutPiece> pieces = cutPieces.apply(size.getKey());
       for (int i = 0; i < times * size.getValue(); i++) {
         garment++;
         for (CutPiece piece : pieces) {

@@ -3,6 +3,7 @@ package ellwand.app;
 import ellwand.cloth.Cloth;
 import ellwand.cloth.Fold;
 import ellwand.cloth.Wishes;
+import ellwand.cutting.CutPiece;
 import ellwand.job.Job;
 import ellwand.lay.Lay;
 import ellwand.lay.Marker;
@@ -29,6 +30,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
@@ -45,6 +47,7 @@ final class MarkerMaker {
   private final Unit unit;
   private final Wishes wishes;
   private final Hands hands;
+  private final Map<String, List<CutPiece>> cutBySize = new ConcurrentHashMap<>();
   private final Map<SizeMix, Marker> made = new LinkedHashMap<>();
 
   MarkerMaker(Job job, Cloth cloth, Spreading spreading, Unit unit, Hands hands) {
@@ -137,7 +140,12 @@ final class MarkerMaker {
 
   private Lay lay(SizeMix mix, Cloth of) {
     Job garments = job.withGarments(mix.garments());
-    return JobLays.of(garments, of).of(new Scope.Garments(mix.garments()));
+    return JobLays.of(garments, of, 1, this::cutPieces).of(new Scope.Garments(mix.garments()));
+  }
+
+  /** Cut once: every mix of an order is laid, joined and compared many times. */
+  private List<CutPiece> cutPieces(String size) {
+    return cutBySize.computeIfAbsent(size, s -> JobLays.cutPieces(job, s, cloth));
   }
 
   /** How bindings become strips, one sentence each. */
@@ -197,7 +205,8 @@ final class MarkerMaker {
 
   /** Makes a marker of those that are made, end to end; false if they do not make it. */
   boolean join(SizeMix mix) {
-    Optional<Marker> row = MixesJoined.of(mix, made, this::lay, this::nextMm);
+    Optional<Marker> row =
+        MixesJoined.of(mix, made, Double.POSITIVE_INFINITY, this::lay, this::nextMm);
     row.ifPresent(marker -> made.put(mix, marker));
     return row.isPresent();
   }

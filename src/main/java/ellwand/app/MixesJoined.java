@@ -34,21 +34,23 @@ final class MixesJoined {
     for (SizeMix mix : smallestFirst) {
       Map<SizeMix, Marker> others = new LinkedHashMap<>(made);
       double now = others.remove(mix).lengthMm();
-      of(mix, others, lays, nextMm)
-          .filter(marker -> marker.lengthMm() < now)
-          .ifPresent(marker -> made.put(mix, marker));
+      of(mix, others, now, lays, nextMm).ifPresent(marker -> made.put(mix, marker));
     }
   }
 
-  /** The shortest row that holds a mix; empty if there is none, or it would break a hard rule. */
+  /**
+   * The shortest row that holds a mix; empty if there is none, it is no shorter, or would break a
+   * hard rule.
+   */
   static Optional<Marker> of(
       SizeMix mix,
       Map<SizeMix, Marker> made,
+      double shorterThanMm,
       Function<SizeMix, Lay> lays,
       DoubleUnaryOperator nextMm) {
     Map<SizeMix, Double> lengths = new LinkedHashMap<>();
     made.forEach((other, marker) -> lengths.put(other, marker.lengthMm()));
     List<Marker> row = new Rows(lengths, nextMm).markers(mix).stream().map(made::get).toList();
-    return row.isEmpty() ? Optional.empty() : EndToEnd.of(lays.apply(mix), row);
+    return row.isEmpty() ? Optional.empty() : EndToEnd.of(lays.apply(mix), row, shorterThanMm);
   }
 }

@@ -204,7 +204,9 @@ public final class MostRun {
   }
 
   private boolean fits(int number, List<Marker> row) {
-    return EndToEnd.of(lay.apply(number), row).filter(FitRun::fits).isPresent();
+    return EndToEnd.of(lay.apply(number), row, Double.POSITIVE_INFINITY)
+        .filter(FitRun::fits)
+        .isPresent();
   }
 
   /** The shortest marker of so many that was found by now. */

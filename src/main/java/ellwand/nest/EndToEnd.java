@@ -41,11 +41,12 @@ public final class EndToEnd {
 
   /**
    * The marker of a lay that others make so; what else they hold is left out. Empty if they lack
-   * something, break a hard rule there, or have more than one zone.
+   * something, break a hard rule there, have more than one zone, or make none that is shorter.
    *
    * @param markers one at least, of the same style on the same cloth, all laid in the same way
+   * @param shorterThanMm that the marker is to be
    */
-  public static Optional<Marker> of(Lay lay, List<Marker> markers) {
+  public static Optional<Marker> of(Lay lay, List<Marker> markers, double shorterThanMm) {
     Marker first = markers.get(0);
     if (markers.stream().anyMatch(m -> m.zones().size() != 1 || m.fold() != first.fold())) {
       return Optional.empty();
@@ -66,7 +67,8 @@ public final class EndToEnd {
                         zone.sideUp())),
                 row.copies,
                 first.search()))
-        .filter(marker -> Check.of(marker).isEmpty());
+        // The check takes far longer than all before it.
+        .filter(marker -> marker.lengthMm() < shorterThanMm && Check.of(marker).isEmpty());
   }
 
   private static Set<Garment> garments(Lay lay) {
