@@ -1,6 +1,5 @@
 package ellwand.app;
 
-import ellwand.cloth.Cloth;
 import ellwand.figures.OrderCloth;
 import ellwand.figures.OrderReckoning;
 import ellwand.lay.Marker;
@@ -27,9 +26,7 @@ record ClothPlan(CutOrderPlan plan, Map<String, Marker> markers, OrderCloth figu
     OrderCloth figures =
         new OrderReckoning("", plan, Map.of(), lengths)
             .figures(
-                1,
-                OrderReckoning.sum(OrderPlanner.oneSizeALay(order, lengths), Optional.empty()),
-                Optional.empty());
+                1, OrderReckoning.sum(OrderPlanner.oneSizeALay(order, lengths)), Optional.empty());
     return new ClothPlan(plan, Map.of(), figures);
   }
 
@@ -44,18 +41,17 @@ record ClothPlan(CutOrderPlan plan, Map<String, Marker> markers, OrderCloth figu
     TrueLengths.Replanned improved = lengths.improve();
     CutOrderPlan plan = improved.last();
     CutOrderPlan plain = lengths.oneSizeALay();
-    Optional<Cloth> goods = Optional.of(maker.cloth());
     OrderReckoning reckoning =
-        new OrderReckoning(maker.cloth(), plan, wished.figures(plan), lengths.estimate());
+        new OrderReckoning(maker.cloth().name(), plan, wished.figures(plan), lengths.estimate());
     OrderCloth figures =
         reckoning.figures(
             firstLay,
-            OrderReckoning.sum(plain, goods),
+            OrderReckoning.sum(plain),
             Optional.of(
                 new OrderCloth.Revision(
                     improved.rounds(),
-                    OrderReckoning.sum(improved.first(), goods),
-                    OrderReckoning.sum(improved.firstTrue(), goods),
+                    OrderReckoning.sum(improved.first()),
+                    OrderReckoning.sum(improved.firstTrue()),
                     lengths.fitsTable(improved.firstTrue()),
                     !sameLays(improved.firstTrue(), plan),
                     1 / lengths.measured().ratio() - 1,

@@ -106,6 +106,20 @@ public record Cloth(String name, Goods goods, Laying laying, Selling selling, Wi
     return selling.widthPrices();
   }
 
+  /**
+   * What is needed of it as bought for so much on the table, ends included, mm: with one repeat,
+   * since the shop cuts anywhere in it, lengthened by 1/(1 - shrinkage) if it is washed before it
+   * is cut.
+   */
+  public double neededMm(double laidMm) {
+    return shrinkage().boughtLength(laidMm + repeat().map(Repeat::alongMm).orElse(0.0));
+  }
+
+  /** The same in the shop's steps; nothing for nothing. */
+  public double boughtMm(double laidMm) {
+    return laidMm == 0 ? 0 : selling.soldMm(neededMm(laidMm));
+  }
+
   /** What may be cut across the open cloth as it comes to the table, mm. */
   public double usableWidthMm() {
     return (tubular() ? 2 : 1) * shrinkage().laidWidth(widthMm()) - 2 * selvedgeMm();
@@ -141,8 +155,8 @@ public record Cloth(String name, Goods goods, Laying laying, Selling selling, Wi
       return Optional.of(
           Problem.of(
               "its folds are not both on mirror lines of its repeat",
-              "Lay the tube so that the middle of a stripe is on a fold (start: {across: 0}), or cut it"
-                  + " open"));
+              "Lay the tube so that the middle of a stripe is on a fold (start: {across: 0}), or"
+                  + " cut it open"));
     }
     return uneven;
   }

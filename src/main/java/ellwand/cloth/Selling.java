@@ -17,6 +17,9 @@ public record Selling(
   /** Shops that think in metres cut to 10 cm; common practice. */
   public static final double USUAL_STEP_MM = 100;
 
+  /** Nobody buys another step of cloth for less than this, mm; floating error is far below it. */
+  private static final double NOT_WORTH_A_STEP_MM = 0.01;
+
   /** In the usual steps, at a price that is not known. */
   public static final Selling USUAL = inSteps(USUAL_STEP_MM);
 
@@ -31,6 +34,12 @@ public record Selling(
   /** At a price that is not known. */
   public static Selling inSteps(double mm) {
     return new Selling(mm, 0, "", Map.of());
+  }
+
+  /** The least that the shop sells for a length, mm; 0 for nothing. */
+  public double soldMm(double neededMm) {
+    double steps = Math.ceil((neededMm - NOT_WORTH_A_STEP_MM) / shopStepMm);
+    return Math.max(0, steps) * shopStepMm;
   }
 
   public Selling at(double metrePrice, String money) {

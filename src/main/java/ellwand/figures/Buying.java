@@ -1,7 +1,6 @@
 package ellwand.figures;
 
 import ellwand.cloth.Cloth;
-import ellwand.cloth.Repeat;
 import ellwand.units.Length;
 import ellwand.units.Unit;
 import java.util.Locale;
@@ -10,14 +9,10 @@ import java.util.Optional;
 /** What to buy for a length on the table. */
 public final class Buying {
 
-  /** Nobody buys another step of cloth for less than this, mm; floating error is far below it. */
-  private static final double NOT_WORTH_A_STEP_MM = 0.01;
-
   private Buying() {}
 
   /**
-   * Cloth length and ends, and one repeat since the shop cuts anywhere in it, lengthened by 1/(1 -
-   * shrinkage) if the cloth is washed before it is cut, rounded up to the shop's step. Nothing is
+   * What is needed for the cloth length and its ends, rounded up to the shop's step. Nothing is
    * bought where a remnant is laid on.
    *
    * @param clothLengthMm 0 or more
@@ -26,29 +21,12 @@ public final class Buying {
     if (cloth.stock().isPresent()) {
       return 0;
     }
-    return inStepsMm(cloth, exactMm(cloth, clothLengthMm));
+    return cloth.selling().soldMm(exactMm(cloth, clothLengthMm));
   }
 
   /** The same where the shop cuts any length. */
   static double exactMm(Cloth cloth, double clothLengthMm) {
-    double repeat = cloth.repeat().map(Repeat::alongMm).orElse(0.0);
-    return cloth.shrinkage().boughtLength(clothLengthMm + cloth.endsMm() + repeat);
-  }
-
-  /**
-   * The same for cloth of an order, ends included: so much on the table, of one colour.
-   *
-   * @param laidMm 0 or more
-   */
-  static double ofOrderMm(Cloth cloth, double laidMm) {
-    double repeat = cloth.repeat().map(Repeat::alongMm).orElse(0.0);
-    double exact = laidMm == 0 ? 0 : cloth.shrinkage().boughtLength(laidMm + repeat);
-    return inStepsMm(cloth, exact);
-  }
-
-  private static double inStepsMm(Cloth cloth, double exactMm) {
-    double step = cloth.shopStepMm();
-    return Math.max(0, Math.ceil((exactMm - NOT_WORTH_A_STEP_MM) / step)) * step;
+    return cloth.neededMm(clothLengthMm + cloth.endsMm());
   }
 
   /** 0 if the price is unknown. */

@@ -45,8 +45,9 @@ public record OrderCloth(
    *
    * @param clothMm that is cut, end loss included
    * @param layCost for making the lays
-   * @param cutCost for the cloth that is cut, which plans are compared by
-   * @param boughtCost for the cloth as bought, which is paid; the same as cut if no cloth is known
+   * @param cutCost what the cloth that is cut comes to
+   * @param boughtCost for the cloth as bought, which is paid and which plans are compared by; the
+   *     same as cut if no cloth is known
    */
   public record Sum(int lays, double clothMm, double layCost, double cutCost, double boughtCost) {
 

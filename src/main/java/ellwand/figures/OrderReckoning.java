@@ -1,6 +1,5 @@
 package ellwand.figures;
 
-import ellwand.cloth.Cloth;
 import ellwand.figures.OrderCloth.OrderMarker;
 import ellwand.figures.OrderCloth.SizeCost;
 import ellwand.figures.OrderCloth.Sum;
@@ -18,7 +17,6 @@ import java.util.Optional;
 public final class OrderReckoning {
 
   private final String cloth;
-  private final Optional<Cloth> goods;
   private final CutOrderPlan plan;
   private final Map<SizeMix, Figures> markers;
   private final MarkerLengths estimate;
@@ -31,54 +29,23 @@ public final class OrderReckoning {
    */
   public OrderReckoning(
       String cloth, CutOrderPlan plan, Map<SizeMix, Figures> markers, MarkerLengths estimate) {
-    this(cloth, Optional.empty(), plan, markers, estimate);
-  }
-
-  /**
-   * Of a cloth that is known, so that what to buy is.
-   *
-   * @param markers figures of those that were made
-   * @param estimate lengths that were first planned with
-   */
-  public OrderReckoning(
-      Cloth cloth, CutOrderPlan plan, Map<SizeMix, Figures> markers, MarkerLengths estimate) {
-    this(cloth.name(), Optional.of(cloth), plan, markers, estimate);
-  }
-
-  private OrderReckoning(
-      String cloth,
-      Optional<Cloth> goods,
-      CutOrderPlan plan,
-      Map<SizeMix, Figures> markers,
-      MarkerLengths estimate) {
     this.cloth = cloth;
-    this.goods = goods;
     this.plan = plan;
     this.markers = Map.copyOf(markers);
     this.estimate = estimate;
     this.mixes = plan.lays().stream().map(PlannedLay::mix).distinct().toList();
   }
 
-  /**
-   * What any plan takes.
-   *
-   * @param goods what it is cut from; empty if that is not known
-   */
-  public static Sum sum(CutOrderPlan plan, Optional<Cloth> goods) {
+  /** What any plan takes. */
+  public static Sum sum(CutOrderPlan plan) {
     double perMetre = plan.order().cost().clothPerMetre();
-    double boughtMm =
-        plan.order().colours().stream().mapToDouble(c -> boughtMm(plan, goods, c)).sum();
+    double boughtMm = plan.order().colours().stream().mapToDouble(plan::boughtMm).sum();
     return new Sum(
         plan.lays().size(),
         plan.clothMm(),
         plan.order().cost().lay() * plan.lays().size(),
         plan.clothMm() / 1000 * perMetre,
         boughtMm / 1000 * perMetre);
-  }
-
-  private static double boughtMm(CutOrderPlan plan, Optional<Cloth> goods, String colour) {
-    double cutMm = plan.clothMm(colour);
-    return goods.map(c -> Buying.ofOrderMm(c, cutMm)).orElse(cutMm);
   }
 
   /** The name of a mix's files. */
@@ -101,8 +68,8 @@ public final class OrderReckoning {
       garments.put(
           colour, plan.order().sizes().stream().mapToInt(size -> plan.cut(colour, size)).sum());
       byColour.put(colour, plan.clothMm(colour));
-      if (goods.isPresent()) {
-        toBuy.put(colour, boughtMm(plan, goods, colour));
+      if (plan.order().cost().goods().isPresent()) {
+        toBuy.put(colour, plan.boughtMm(colour));
       }
     }
     return new OrderCloth(
@@ -114,7 +81,7 @@ public final class OrderReckoning {
         toBuy,
         sizes(),
         utilisation(),
-        sum(plan, goods),
+        sum(plan),
         plan.atLeast().lays(),
         plan.proved(),
         plain,
@@ -177,7 +144,7 @@ public final class OrderReckoning {
       double clothMm = lay.plies().keySet().stream().mapToDouble(c -> plan.clothMm(lay, c)).sum();
       double boughtMm =
           lay.plies().keySet().stream()
-              .mapToDouble(c -> plan.clothMm(lay, c) * boughtMm(plan, goods, c) / plan.clothMm(c))
+              .mapToDouble(c -> plan.clothMm(lay, c) * plan.boughtMm(c) / plan.clothMm(c))
               .sum();
       int times = lay.plies().keySet().stream().mapToInt(c -> times(lay, c)).sum();
       lay.mix()

@@ -158,10 +158,7 @@ public final class OrderText {
   /** What is known of better plans; nothing where just the fewest lays are proved. */
   private static Optional<String> bound(OrderCloth cloth) {
     if (cloth.proved()) {
-      return Optional.of(
-          cloth.toBuyByColour().isEmpty()
-              ? "No plan is better: this is proved."
-              : "No plan is better by the cloth that is cut: this is proved.");
+      return Optional.of("No plan is better: this is proved.");
     }
     int lays = cloth.total().lays();
     return cloth.laysAtLeast() >= lays

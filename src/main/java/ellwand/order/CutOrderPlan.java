@@ -68,9 +68,15 @@ public record CutOrderPlan(
     return order.colours().stream().mapToDouble(this::clothMm).sum();
   }
 
-  /** In the user's money; 0 if no cost was given. */
+  /** What is bought of one colour, mm; what is cut of it if no cloth is known. */
+  public double boughtMm(String colour) {
+    return order.cost().boughtMm(clothMm(colour));
+  }
+
+  /** What is to be paid, in the user's money; 0 if no cost was given. */
   public double cost() {
-    return order.cost().lay() * lays.size() + order.cost().clothPerMetre() * clothMm() / 1000;
+    double boughtMm = order.colours().stream().mapToDouble(this::boughtMm).sum();
+    return order.cost().lay() * lays.size() + order.cost().clothPerMetre() * boughtMm / 1000;
   }
 
   /** How many different markers have to be made. */

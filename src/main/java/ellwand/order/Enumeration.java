@@ -35,6 +35,9 @@ final class Enumeration {
   private int[][] turns;
   private int[] room;
 
+  /** Cloth of the turns by colour, in thousandths of a mm. */
+  private final long[] cloth;
+
   Enumeration(Numbers numbers, LowerBounds bounds, List<Spread> start, PlanningBudget budget) {
     this.numbers = numbers;
     this.bounds = bounds;
@@ -42,6 +45,7 @@ final class Enumeration {
     this.best = start;
     this.bestValue = numbers.value(start);
     this.sets = new int[numbers.colours.size()][numbers.sizes.size()];
+    this.cloth = new long[sets.length];
   }
 
   /** The best plan found, perhaps the one it started with. */
@@ -119,7 +123,7 @@ final class Enumeration {
 
   private void chooseMixes(int lay, int from) {
     if (lay == mix.length) {
-      chooseTurns(0, 0, 0);
+      chooseTurns(0, 0);
       return;
     }
     for (int i = from; i < mixes.size() && look() && promising(mix.length); i++) {
@@ -150,7 +154,7 @@ final class Enumeration {
     return missingSizes <= places && missing <= places * numbers.maxTurns;
   }
 
-  private void chooseTurns(int colour, int lay, long cloth) {
+  private void chooseTurns(int colour, int lay) {
     if (!look()) {
       return;
     }
@@ -159,30 +163,34 @@ final class Enumeration {
       return;
     }
     if (lay == mix.length) {
-      chooseTurns(colour + 1, 0, cloth);
+      chooseTurns(colour + 1, 0);
       return;
     }
-    if (!worthwhile(colour, cloth)) {
+    if (!worthwhile(colour)) {
       return;
     }
     int fewest = fewestTurns(colour, lay);
     int most = mostTurns(colour, lay);
     for (int t = fewest; t <= most && !overdrawn; t++) {
       add(colour, lay, t);
-      chooseTurns(colour, lay + 1, cloth + t * numbers.turnCloth(mix[lay]));
+      chooseTurns(colour, lay + 1);
       add(colour, lay, -t);
     }
   }
 
   /** Whether the cloth used and the least that is still needed may become a better plan. */
-  private boolean worthwhile(int colour, long cloth) {
-    long atLeast = cloth;
-    for (int c = colour; c < sets.length; c++) {
-      for (int s = 0; s < sets[c].length; s++) {
-        atLeast += Math.max(0, numbers.least[c][s] - sets[c][s]) * numbers.leastCloth(s);
+  private boolean worthwhile(int colour) {
+    long atLeast = 0;
+    long bought = 0;
+    for (int c = 0; c < sets.length; c++) {
+      long ofColour = cloth[c];
+      for (int s = 0; c >= colour && s < sets[c].length; s++) {
+        ofColour += Math.max(0, numbers.least[c][s] - sets[c][s]) * numbers.leastCloth(s);
       }
+      atLeast += ofColour;
+      bought += numbers.bought(ofColour);
     }
-    return LowerBounds.best(numbers, mix.length, atLeast).compareTo(bestValue) < 0;
+    return LowerBounds.best(numbers, mix.length, atLeast, bought).compareTo(bestValue) < 0;
   }
 
   /** What the sizes ask for that the later lays can't cut; more than any number if impossible. */
@@ -214,6 +222,7 @@ final class Enumeration {
   private void add(int colour, int lay, int more) {
     turns[lay][colour] += more;
     room[lay] -= more;
+    cloth[colour] += more * numbers.turnCloth(mix[lay]);
     for (int s = 0; s < sets[colour].length; s++) {
       sets[colour][s] += more * mix[lay][s];
     }

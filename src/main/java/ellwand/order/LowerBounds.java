@@ -5,15 +5,17 @@ package ellwand.order;
  *
  * @param lays fewest lays
  * @param clothMm least cloth with end loss, mm
+ * @param boughtMm the same as bought, mm
  * @param cost least cost, in the user's money
  */
-public record LowerBounds(int lays, double clothMm, double cost) {
+public record LowerBounds(int lays, double clothMm, double boughtMm, double cost) {
 
   static LowerBounds of(Numbers numbers) {
     int fullest = fullestMarker(numbers);
     double roomCloth = numbers.clothOnTable();
     long turns = 0;
     long cloth = 0;
+    long bought = 0;
     for (int[] least : numbers.least) {
       long ofColour = 0;
       for (int s = 0; s < least.length; s++) {
@@ -21,18 +23,20 @@ public record LowerBounds(int lays, double clothMm, double cost) {
       }
       // A billionth less, lest rounding make a bound that a plan can undercut.
       int byLength = (int) Math.ceil(ofColour / roomCloth - 1e-9);
-      turns += Math.max(Numbers.ceilDiv(Spread.sum(least), fullest), byLength);
+      long turnsOfColour = Math.max(Numbers.ceilDiv(Spread.sum(least), fullest), byLength);
+      ofColour += turnsOfColour * numbers.endCloth();
+      turns += turnsOfColour;
       cloth += ofColour;
+      bought += numbers.bought(ofColour);
     }
-    cloth += turns * numbers.endCloth();
     int lays =
         Math.max(
             Numbers.ceilDiv(turns, numbers.maxTurns),
             Numbers.ceilDiv(askedSizes(numbers), fullest));
     Cost cost = numbers.order.cost();
-    double clothMm = cloth / 1000.0;
+    double boughtMm = bought / 1000.0;
     return new LowerBounds(
-        lays, clothMm, lays * cost.lay() + clothMm / 1000 * cost.clothPerMetre());
+        lays, cloth / 1000.0, boughtMm, lays * cost.lay() + boughtMm / 1000 * cost.clothPerMetre());
   }
 
   /** Most garments that any marker can hold. */
@@ -59,12 +63,12 @@ public record LowerBounds(int lays, double clothMm, double cost) {
 
   /** The best that a plan of so many lays could be worth; a plan must be better to matter. */
   Value best(Numbers numbers, int lays) {
-    return best(numbers, lays, Math.round(clothMm * 1000));
+    return best(numbers, lays, Math.round(clothMm * 1000), Math.round(boughtMm * 1000));
   }
 
   /** The best that a plan of so many lays and at least so much cloth could be worth. */
-  static Value best(Numbers numbers, int lays, long cloth) {
+  static Value best(Numbers numbers, int lays, long cloth, long bought) {
     // Deviation never decides: plans that differ in it alone count as equally good.
-    return new Value(numbers.cost(cloth, lays), cloth, lays, Long.MAX_VALUE);
+    return new Value(numbers.cost(bought, lays), cloth, lays, Long.MAX_VALUE);
   }
 }

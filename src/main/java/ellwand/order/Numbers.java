@@ -58,7 +58,7 @@ final class Numbers {
     this.longestGarment =
         IntStream.range(0, sizes.size()).mapToDouble(s -> turnCloth(one(s))).max().orElseThrow();
     this.layWeight = reckonedLayWeight();
-    Checks.costs(sets(), layCost + price * longestGarment);
+    Checks.costs(sets(), layCost + (double) price * bought(Math.round(longestGarment)));
   }
 
   private Numbers(Numbers of) {
@@ -151,7 +151,14 @@ final class Numbers {
     return (long) (mm * 1000 * order.spreading().lengthsTogether() + 1e-6);
   }
 
-  /** What a plan of so much cloth and so many lays costs, in {@link Value}'s unit. */
+  /** What is bought for so much cloth of one colour; both in thousandths of a mm. */
+  long bought(long cloth) {
+    return order.cost().goods().isEmpty()
+        ? cloth
+        : Math.round(order.cost().boughtMm(cloth / 1000.0) * 1000);
+  }
+
+  /** What so much cloth that is paid and so many lays cost, in {@link Value}'s unit. */
   long cost(long cloth, long lays) {
     return cloth * price + lays * layCost;
   }
@@ -251,16 +258,31 @@ final class Numbers {
 
   /** Cloth of a plan with end loss, in thousandths of a mm. */
   long cloth(List<Spread> plan) {
-    long cloth = 0;
+    return Arrays.stream(clothByColour(plan)).sum();
+  }
+
+  private long[] clothByColour(List<Spread> plan) {
+    long[] cloth = new long[colours.size()];
     for (Spread spread : plan) {
-      cloth += spread.empty() ? 0 : spread.totalTurns() * turnCloth(spread.mix());
+      long turn = spread.empty() ? 0 : turnCloth(spread.mix());
+      for (int c = 0; c < cloth.length; c++) {
+        cloth[c] += spread.turns()[c] * turn;
+      }
     }
     return cloth;
   }
 
-  /** The value of a plan whose spreads all cut something. */
+  /** The value of a plan whose spreads all cut something, by the cloth that is bought for it. */
   Value value(List<Spread> plan) {
-    long cloth = cloth(plan);
+    return value(plan, Arrays.stream(clothByColour(plan)).map(this::bought).sum());
+  }
+
+  /** The same by the cloth that is cut, for parts of a plan: only the whole is rounded up. */
+  Value valueAsCut(List<Spread> plan) {
+    return value(plan, cloth(plan));
+  }
+
+  private Value value(List<Spread> plan, long paid) {
     int[][] sets = sets(plan);
     long deviation = 0;
     for (int c = 0; c < colours.size(); c++) {
@@ -268,7 +290,7 @@ final class Numbers {
         deviation += deviation(c, s, sets[c][s]);
       }
     }
-    return new Value(cost(cloth, plan.size()), cloth, plan.size(), deviation);
+    return new Value(cost(paid, plan.size()), cloth(plan), plan.size(), deviation);
   }
 
   static int ceilDiv(long amount, long by) {

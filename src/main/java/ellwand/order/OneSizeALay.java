@@ -41,7 +41,8 @@ final class OneSizeALay {
                   size,
                   IntStream.of(counts.get(i), counts.get(j), counts.get(k)).distinct().toArray());
           if (plan != null
-              && (best == null || numbers.value(plan).compareTo(numbers.value(best)) < 0)) {
+              && (best == null
+                  || numbers.valueAsCut(plan).compareTo(numbers.valueAsCut(best)) < 0)) {
             best = plan;
           }
         }

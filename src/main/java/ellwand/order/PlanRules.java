@@ -14,6 +14,9 @@ import org.optaplanner.core.api.score.stream.tri.TriConstraintStream;
 
 /**
  * The rules of a cut-order plan. One hard level; four soft ones in the sequence of {@link Value}.
+ *
+ * <p>Here the cloth that is cut is what costs: bought in the shop's steps, most moves would make no
+ * difference, and none would lead to the next step. {@link OrderPlanner} keeps what is paid least.
  */
 public class PlanRules implements ConstraintProvider {
 

@@ -5,8 +5,9 @@ import java.util.Comparator;
 /**
  * What a plan is judged by, most important first.
  *
- * @param cost in ten-thousand-millionths of the user's money, 0 if no cost was given
- * @param cloth in thousandths of a mm
+ * @param cost what is to be paid, in ten-thousand-millionths of the user's money, 0 if no cost was
+ *     given
+ * @param cloth that is cut, in thousandths of a mm
  * @param lays how many
  * @param deviation garments away from those wanted
  */

@@ -87,7 +87,7 @@ public interface Progress {
    * A cut-order plan that costs less, or how far planning has come with the best so far.
    *
    * @param lays how many it has
-   * @param cost of cloth and lays, in the order's currency
+   * @param cost of lays and cloth as bought, in the order's currency
    * @param clothMm length of cloth that all plies take, mm
    */
   record Cheaper(String cloth, double seconds, double share, int lays, double cost, double clothMm)

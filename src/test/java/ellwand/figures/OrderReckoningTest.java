@@ -144,11 +144,13 @@ class OrderReckoningTest {
   @Test
   void whatIsPaidIsForClothAsBought() {
     // The same lay, of cloth that is sold by the half metre: 14.5 m at 5, and 7 for the lay.
-    Order order = order(Map.of("red", Map.of("S", 5, "M", 10)), Spreading.PLAIN);
     Cloth plain = Trial.cloth(1400, 0, Direction.ANY_WAY, Fold.OPEN);
     Cloth serge = new Cloth("serge", plain.goods(), plain.laying(), Selling.inSteps(500));
+    Order cut = order(Map.of("red", Map.of("S", 5, "M", 10)), Spreading.PLAIN);
+    Cost cost = new Cost(7, 5, Optional.of(serge));
+    Order order = new Order(cut.wanted(), cut.limits(), cut.tolerance(), cost, cut.spreading());
     OrderCloth cloth =
-        new OrderReckoning(serge, plan(order), Map.of(), LENGTHS)
+        new OrderReckoning("serge", plan(order), Map.of(), LENGTHS)
             .figures(1, Sum.NOTHING, Optional.empty());
     assertEquals(new Sum(1, 14200, 7, 71, 72.5), cloth.total());
     assertEquals(79.5, cloth.total().cost(), 1e-9);

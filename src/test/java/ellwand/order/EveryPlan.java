@@ -5,7 +5,8 @@ import java.util.List;
 
 /**
  * The cheapest plan of a very small order by trying lays one after another, every mix with every
- * number of plies; plain and slow, to judge the planner by. Lengths add up; faces lie up.
+ * number of plies; plain and slow, to judge the planner by. Lengths add up; faces lie up. Paid is
+ * what is bought, which is never less than what is cut.
  */
 final class EveryPlan {
 
@@ -15,6 +16,7 @@ final class EveryPlan {
   private final List<String> colours;
   private final List<int[]> mixes = new ArrayList<>();
   private final int[][] cut;
+  private final double[] clothMm;
   private double cheapest = Double.POSITIVE_INFINITY;
 
   private EveryPlan(Order order, MarkerLengths lengths) {
@@ -23,6 +25,7 @@ final class EveryPlan {
     this.sizes = order.sizes();
     this.colours = order.colours();
     this.cut = new int[colours.size()][sizes.size()];
+    this.clothMm = new double[colours.size()];
   }
 
   /** The cost of the cheapest plan. */
@@ -57,11 +60,12 @@ final class EveryPlan {
   }
 
   private void addLays(int from, double cost) {
-    if (cost + missingCloth() >= cheapest) {
+    double atLeast = cost + restOfCloth();
+    if (atLeast >= cheapest) {
       return;
     }
     if (allCut()) {
-      cheapest = Math.min(cheapest, cost);
+      cheapest = atLeast;
     }
     // Lays are tried in the sequence of their mixes, since which comes first makes no difference.
     for (int m = from; m < mixes.size(); m++) {
@@ -90,6 +94,7 @@ final class EveryPlan {
   }
 
   private void change(int m, int colour, int plies) {
+    clothMm[colour] += plies * lengthMm(mixes.get(m));
     for (int s = 0; s < sizes.size(); s++) {
       cut[colour][s] += plies * mixes.get(m)[s];
     }
@@ -105,16 +110,20 @@ final class EveryPlan {
     return true;
   }
 
-  /** What the cloth of the missing garments costs at least. */
-  private double missingCloth() {
-    double missingMm = 0;
+  /**
+   * What the cloth that is bought, and not in the cost yet, costs at least: for what is missing.
+   */
+  private double restOfCloth() {
+    double mm = 0;
     for (int c = 0; c < colours.size(); c++) {
+      double colourMm = clothMm[c];
       for (int s = 0; s < sizes.size(); s++) {
         int least = order.wanted(colours.get(c), sizes.get(s)) - order.tolerance().under();
-        missingMm += Math.max(0, least - cut[c][s]) * lengths.lengthMm(SizeMix.one(sizes.get(s)));
+        colourMm += Math.max(0, least - cut[c][s]) * lengths.lengthMm(SizeMix.one(sizes.get(s)));
       }
+      mm += order.cost().boughtMm(colourMm) - clothMm[c];
     }
-    return missingMm / 1000 * order.cost().clothPerMetre();
+    return mm / 1000 * order.cost().clothPerMetre();
   }
 
   private boolean allCut() {

@@ -1,5 +1,11 @@
 package ellwand.order;
 
+import ellwand.cloth.Cloth;
+import ellwand.cloth.Direction;
+import ellwand.cloth.Fold;
+import ellwand.cloth.Selling;
+import ellwand.cloth.Shrinkage;
+import ellwand.rule.Trial;
 import ellwand.work.Effort;
 import ellwand.work.Request;
 import ellwand.work.Seed;
@@ -36,6 +42,16 @@ final class Orders {
         tolerance,
         Cost.NONE,
         spreading);
+  }
+
+  /** Cloth that the shop sells in such steps, and that shrinks so much along before it is cut. */
+  static Cloth sold(double stepMm, double shrinkage) {
+    Cloth plain = Trial.cloth(1400, 0, Direction.ANY_WAY, Fold.OPEN);
+    return new Cloth(
+        "serge",
+        plain.goods().shrinking(new Shrinkage(shrinkage, 0, Shrinkage.When.BEFORE_CUTTING)),
+        plain.laying(),
+        Selling.inSteps(stepMm));
   }
 
   /** A metre for each garment of any size of the order. */

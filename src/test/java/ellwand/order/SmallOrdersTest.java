@@ -3,22 +3,41 @@ package ellwand.order;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import ellwand.cloth.Cloth;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.SplittableRandom;
+import java.util.function.Function;
 import org.junit.jupiter.api.Test;
 
 /** The planner against {@link EveryPlan}. */
 class SmallOrdersTest {
 
-  private static final int ORDERS = 200;
-
   @Test
   void smallOrdersAreAsCheapAsCanBe() {
-    SplittableRandom random = new SplittableRandom(20);
-    for (int i = 0; i < ORDERS; i++) {
+    asCheapAsCanBe(200, 20, random -> Optional.empty());
+  }
+
+  /** Sold by a step of a tenth of a metre to two metres, some of it washed first. */
+  @Test
+  void smallOrdersAreAsCheapAsCanBeByWhatIsBought() {
+    asCheapAsCanBe(
+        100,
+        21,
+        random ->
+            Optional.of(
+                Orders.sold(
+                    100 + random.nextInt(20) * 100,
+                    random.nextInt(2) * random.nextInt(8) / 100.0)));
+  }
+
+  private static void asCheapAsCanBe(
+      int orders, long seed, Function<SplittableRandom, Optional<Cloth>> goods) {
+    SplittableRandom random = new SplittableRandom(seed);
+    for (int i = 0; i < orders; i++) {
       int sizes = 1 + random.nextInt(3);
-      Order order = order(random, sizes);
+      Order order = order(random, sizes, goods.apply(random));
       MarkerLengths lengths = lengths(random, sizes);
       double cheapest = EveryPlan.cheapest(order, lengths);
 
@@ -30,7 +49,7 @@ class SmallOrdersTest {
     }
   }
 
-  private static Order order(SplittableRandom random, int sizes) {
+  private static Order order(SplittableRandom random, int sizes, Optional<Cloth> goods) {
     Map<String, Map<String, Integer>> wanted = new LinkedHashMap<>();
     int colours = 1 + random.nextInt(2);
     for (int c = 0; c < colours; c++) {
@@ -44,7 +63,7 @@ class SmallOrdersTest {
         wanted,
         new Limits(2 + random.nextInt(5), 1 + random.nextInt(3), 1500 + random.nextInt(3000), 30),
         new Tolerance(random.nextInt(2), random.nextInt(2)),
-        new Cost(random.nextInt(20), 1 + random.nextInt(10)),
+        new Cost(random.nextInt(20), 1 + random.nextInt(10), goods),
         Spreading.PLAIN);
   }
 

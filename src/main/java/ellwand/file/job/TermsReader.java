@@ -98,7 +98,7 @@ final class TermsReader {
         lay.present()
             ? lay.attempt(() -> LayCost.parse(lay.node().asText()).money(perMinute))
             : Optional.of(0.0);
-    return perLay.flatMap(l -> order.attempt(() -> new Cost(l, price.perMetre())));
+    return perLay.flatMap(l -> order.attempt(() -> new Cost(l, price.perMetre(), cloth)));
   }
 
   /** The cloth's colour by that of the garment, where it is another. */
