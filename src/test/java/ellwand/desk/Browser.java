@@ -30,7 +30,9 @@ final class Browser implements AutoCloseable {
   private static final List<Path> BROWSERS =
       List.of(Path.of("/usr/bin/chromium"), Path.of("/usr/bin/chromium-browser"));
   private static final Path DRIVER = Path.of("/usr/bin/chromedriver");
-  private static final Duration PATIENCE = Duration.ofSeconds(60);
+
+  /** Long enough on a machine that has much else to do. */
+  private static final Duration PATIENCE = Duration.ofMinutes(4);
 
   private final ChromeDriver driver;
   private final Path downloads;
@@ -181,7 +183,7 @@ final class Browser implements AutoCloseable {
       pause();
     }
     shot("failed");
-    throw new AssertionError("not within a minute: " + what, last);
+    throw new AssertionError("not within four minutes: " + what, last);
   }
 
   private static void pause() {

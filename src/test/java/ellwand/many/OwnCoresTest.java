@@ -15,7 +15,6 @@ import java.util.Collections;
 import java.util.List;
 import java.util.concurrent.CompletionException;
 import java.util.concurrent.CountDownLatch;
-import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Consumer;
 import java.util.stream.IntStream;
@@ -117,7 +116,7 @@ class OwnCoresTest {
     try (Workshop own = new OwnCores(counted, 1)) {
       Errand running = own.give(task("a", 1), n -> {});
       Errand waiting = own.give(task("b", 1), n -> {});
-      assertTrue(first.await(10, TimeUnit.SECONDS));
+      first.await();
       waiting.withdraw();
       running.withdraw();
       assertTrue(running.done().isCancelled() && waiting.done().isCancelled());
