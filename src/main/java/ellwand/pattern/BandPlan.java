@@ -22,9 +22,6 @@ public record BandPlan(
     List<Notch> notches)
     implements Computed {
 
-  /** To try the rest with; whether notches stand within their edges is seen in each size. */
-  private static final double ANY_MM = 1_000;
-
   /**
    * Plans a band.
    *

@@ -20,9 +20,6 @@ public record BindingPlan(
     List<Cut> cuts)
     implements Computed {
 
-  /** To try the rest with. */
-  private static final double ANY_MM = 1_000;
-
   /**
    * Plans a binding.
    *

@@ -5,6 +5,9 @@ import ellwand.problem.InputException;
 /** A piece that nobody draws: its size follows from a few lengths and from the edges it joins. */
 public sealed interface Computed permits BindingPlan, GatheredPlan, PleatedPlan, BandPlan {
 
+  /** For lengths that are not known yet, to try all else that is asked with, mm. */
+  double ANY_MM = 1_000;
+
   String name();
 
   /**

@@ -32,9 +32,6 @@ public record PleatedPlan(
     List<Notch> notches)
     implements Computed {
 
-  /** To try the rest with; whether notches stand within their edges is seen in each size. */
-  private static final double ANY_MM = 1_000;
-
   /**
    * Plans a rectangle.
    *
