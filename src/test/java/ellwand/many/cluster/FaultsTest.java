@@ -10,6 +10,7 @@ import ellwand.many.Errand;
 import ellwand.many.Task;
 import ellwand.many.TaskFailed;
 import ellwand.work.Stop;
+import java.io.IOException;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -77,10 +78,11 @@ class FaultsTest {
     Errand cutOff = takes(Duration.ofSeconds(3), "cut off");
     at("begun killed").kill();
     ToyProcess far = at("begun cut off");
+    long since = System.nanoTime();
     far.signal("STOP");
-    CompletableFuture<Void> tenSeconds =
-        CompletableFuture.runAsync(
-            () -> {}, CompletableFuture.delayedExecutor(10, TimeUnit.SECONDS));
+    CompletableFuture<Duration> cut =
+        CompletableFuture.supplyAsync(
+            () -> goesOn(far, since), CompletableFuture.delayedExecutor(10, TimeUnit.SECONDS));
     helper(Toy.there(said::add));
     Errand hanging = workshop.give(Toy.hangs(Duration.ofSeconds(4)), news -> {});
     said("begun hanging", 1);
@@ -90,16 +92,27 @@ class FaultsTest {
     // Whatever is begun anew is begun here.
     held.withdraw();
     end.request();
-    tenSeconds.join();
-    far.signal("CONT");
+    // A busy machine may be late to end it.
+    boolean forTenSeconds = cut.join().compareTo(HelpedWorkshop.SILENT) < 0;
     assertEquals(Toy.made("ended"), result(ended));
     assertEquals(Toy.made("hanging"), result(hanging));
     assertEquals(Toy.made("killed"), result(killed));
     assertEquals(Toy.made("cut off"), result(cutOff));
     assertEquals(1, said("helps no more", 1));
-    assertEquals(1, said("is lost", 1), said::toString);
+    long lost = said("is lost", 1);
+    assertTrue(lost == 1 || lost == 2 && !forTenSeconds, () -> cut.join() + " " + said);
     assertTrue(said("is late", 1) >= 1);
     assertEquals(Toy.made("back"), backFrom(far));
+  }
+
+  /** How long it was stopped at the most. */
+  private static Duration goesOn(ToyProcess far, long since) {
+    try {
+      far.signal("CONT");
+    } catch (IOException | InterruptedException e) {
+      throw new IllegalStateException(e);
+    }
+    return Duration.ofNanos(System.nanoTime() - since);
   }
 
   private String backFrom(ToyProcess far) throws Exception {
