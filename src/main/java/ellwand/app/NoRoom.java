@@ -2,9 +2,11 @@ package ellwand.app;
 
 import ellwand.cloth.Fold;
 import ellwand.lay.Lay;
+import ellwand.lay.Wanted;
 import ellwand.nest.Tried;
 import ellwand.nest.WidthEnough;
 import ellwand.nest.pose.NoRoomException;
+import ellwand.pattern.Sizes;
 import ellwand.problem.Problem;
 import ellwand.units.Length;
 import ellwand.units.Unit;
@@ -56,7 +58,40 @@ final class NoRoom {
       }
       noRoom.add(here.get());
     }
-    return widest(noRoom.stream()).map(least -> problem(lay, folds, least, unit));
+    return widest(noRoom.stream())
+        .map(least -> problem(lay, folds, neediest(lay, folds, least), unit));
+  }
+
+  /** What needs most room of all sizes: of the whole lay only the first that has none is known. */
+  private static NoRoomException neediest(Lay lay, List<Fold> folds, NoRoomException first) {
+    return sizes(lay).stream()
+        .flatMap(
+            size -> folds.stream().flatMap(f -> WidthEnough.noRoom(only(lay, size), f).stream()))
+        .filter(e -> e.widestMm() == first.widestMm() && !first.offRepeat())
+        .max(Comparator.comparingDouble(NoRoomException::neededMm))
+        .orElse(first);
+  }
+
+  private static List<String> sizes(Lay lay) {
+    return lay.wanted().stream().map(Wanted::size).distinct().toList();
+  }
+
+  private static Lay only(Lay lay, String size) {
+    return lay.part(lay.wanted().stream().filter(w -> w.size().equals(size)).toList());
+  }
+
+  /** Which other sizes have no room in any fold. */
+  private static String others(Lay lay, List<Fold> folds, String named) {
+    List<String> others =
+        sizes(lay).stream()
+            .filter(size -> !size.equals(named))
+            .filter(s -> folds.stream().noneMatch(f -> WidthEnough.hasRoom(only(lay, s), f)))
+            .toList();
+    return switch (others.size()) {
+      case 0 -> "";
+      case 1 -> ", and size " + others.get(0) + " has no room either";
+      default -> ", and sizes " + String.join(", ", others) + " have no room either";
+    };
   }
 
   private static Optional<NoRoomException> widest(Stream<NoRoomException> noRoom) {
@@ -88,13 +123,15 @@ final class NoRoom {
     ways.add("split the piece with a join");
     return Problem.inPiece(
         least.piece(),
-        "it lies "
+        (sizes(lay).size() > 1 ? "in " + Sizes.words(least.size()) + " " : "")
+            + "it lies "
             + show(least.neededMm(), unit)
             + " across, but cloth "
             + cloth
             + " has only "
             + show(least.widestMm(), unit)
-            + " for it",
+            + " for it"
+            + others(lay, folds, least.size()),
         oneOf(ways));
   }
 

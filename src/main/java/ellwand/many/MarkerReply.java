@@ -43,6 +43,7 @@ final class MarkerReply {
               why ->
                   node.putObject("noRoom")
                       .put("piece", why.piece())
+                      .put("size", why.size())
                       .put("cloth", why.cloth())
                       .put("neededMm", why.neededMm())
                       .put("widestMm", why.widestMm())
@@ -134,6 +135,7 @@ final class MarkerReply {
   private static NoRoomException noRoom(JsonNode node) {
     return new NoRoomException(
         node.required("piece").asText(),
+        node.required("size").asText(),
         node.required("cloth").asText(),
         node.required("neededMm").doubleValue(),
         node.required("widestMm").doubleValue(),

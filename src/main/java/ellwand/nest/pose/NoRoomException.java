@@ -14,6 +14,7 @@ import java.util.List;
 public final class NoRoomException extends RuntimeException {
 
   private final String piece;
+  private final String size;
   private final String cloth;
   private final double neededMm;
   private final double widestMm;
@@ -21,8 +22,14 @@ public final class NoRoomException extends RuntimeException {
 
   /** As it was told from elsewhere. */
   public NoRoomException(
-      String piece, String cloth, double neededMm, double widestMm, boolean offRepeat) {
+      String piece,
+      String size,
+      String cloth,
+      double neededMm,
+      double widestMm,
+      boolean offRepeat) {
     super("piece " + piece + " has no room on cloth " + cloth);
+    this.size = size;
     this.offRepeat = offRepeat;
     this.piece = piece;
     this.cloth = cloth;
@@ -58,11 +65,16 @@ public final class NoRoomException extends RuntimeException {
             .min()
             .orElseThrow();
     double widest = laid.bands().stream().mapToDouble(Band::widthMm).max().orElse(0);
-    return new NoRoomException(wanted.cut().name(), cloth.name(), needed, widest, offRepeat);
+    return new NoRoomException(
+        wanted.cut().name(), wanted.size(), cloth.name(), needed, widest, offRepeat);
   }
 
   public String piece() {
     return piece;
+  }
+
+  public String size() {
+    return size;
   }
 
   /** Whether it would fit if it did not ask for its place in the cloth's repeat. */
