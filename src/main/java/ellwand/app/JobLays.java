@@ -16,6 +16,7 @@ import ellwand.pattern.Style;
 import ellwand.units.Length;
 import ellwand.units.Unit;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -104,14 +105,18 @@ final class JobLays {
   /** What of the pieces cut from a cloth their maker may not have meant, one sentence each. */
   static List<String> doubts(Job job, Cloth cloth, Unit unit) {
     List<String> doubts = new ArrayList<>();
+    Map<String, List<String>> ofPieces = new LinkedHashMap<>();
     for (String size : job.garments().keySet()) {
       job.style()
           .cautions(size, cloth.name(), unit)
           .forEach(s -> doubts.add(inSize(job, size) + s));
       job.style().pieces(size, cloth.name(), panelRoomMm(cloth)).stream()
           .flatMap(piece -> Cautions.of(piece, unit).stream())
-          .forEach(caution -> doubts.add(caution.toString()));
+          .map(Object::toString)
+          .distinct()
+          .forEach(c -> ofPieces.computeIfAbsent(c, said -> new ArrayList<>()).add(size));
     }
+    ofPieces.forEach((caution, sizes) -> doubts.add(inSizes(job, sizes) + caution));
     doubts.addAll(seams(job, unit));
     doubts.addAll(outsize(cloth, unit));
     ungraded(job.style().design()).ifPresent(doubts::add);
@@ -163,6 +168,13 @@ final class JobLays {
 
   private static String inSize(Job job, String size) {
     return job.garments().size() > 1 ? "size " + size + ", " : "";
+  }
+
+  /** Nothing where it is so in all sizes that are wanted. */
+  private static String inSizes(Job job, List<String> sizes) {
+    return sizes.size() == job.garments().size()
+        ? ""
+        : (sizes.size() == 1 ? "size " : "sizes ") + String.join(", ", sizes) + ", ";
   }
 
   /** Which seams do not match in the sizes wanted. */

@@ -79,6 +79,27 @@ class CheckJobTest {
             .startsWith("Nothing wrong"));
   }
 
+  /** The bib is 18 by 30 cm in S, 20 in M, and 22 in L, where all is well. */
+  @Test
+  void whatIsSoInSomeSizesSaysInWhich() throws IOException {
+    String graded =
+        JOB.replace("{from: b, to: a}", "{from: b, to: a, allowance: 21}")
+            .replace("[20, 0], [20, 30]", "{point: c, at: [20, 0]}, {point: d, at: [20, 30]}")
+            .replace(
+                "cloths:",
+                "sizes: {names: [S, M, L], grade: {bib: {a: [-2, 0], b: [-2, 0]}}}\n"
+                    + "order: {garments: {S: 1, M: 1, L: 1}}\ncloths:");
+    Ran ran = Ran.of("check", Files.writeString(folder.resolve("job.yaml"), graded));
+    assertEquals(0, ran.code(), ran.err());
+    String wider = "bib, edge bottom: its allowance of 21.0 cm is wider than the finished piece,";
+    assertTrue(
+        ran.out()
+            .startsWith(
+                "size S, %1$s which is 18.0 cm.\nsize M, %1$s which is 20.0 cm.\n"
+                    .formatted(wider)),
+        ran.out());
+  }
+
   @Test
   void aSlipOfTheUnitIsAThingToLookAt() throws IOException {
     looks(
