@@ -1,6 +1,7 @@
 package ellwand.app;
 
 import ellwand.cloth.Cloth;
+import ellwand.cloth.Fold;
 import ellwand.draw.marker.MarkerPlot;
 import ellwand.draw.piece.PaperPiece;
 import ellwand.draw.sheet.Drawing;
@@ -19,7 +20,10 @@ import ellwand.nest.EmptyCloth;
 import ellwand.pattern.Sizes;
 import ellwand.units.Unit;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 
 /** Prints full size. */
 public final class PrintRun {
@@ -82,22 +86,51 @@ public final class PrintRun {
   }
 
   /**
-   * Refuses before they are made markers that will be wider than the roll.
+   * The job with cloths that lie only so that their markers have room on the paper, before any is
+   * made. How deep a part fold will be is not known yet: it counts by its narrowest.
    *
-   * @throws ellwand.problem.InputException if one will be
+   * @throws ellwand.problem.InputException if a marker will be wider than the roll in every way in
+   *     which its cloth may lie
    */
-  public static void refuseTooWide(Job job, PrintPaper paper, Unit unit) {
-    if (!paper.isRoll()) {
-      return;
+  public static Job fitting(Job job, PrintPaper paper, Unit unit) {
+    return paper.isRoll()
+        ? job.withCloths(job.cloths().stream().map(c -> fitting(job, c, paper, unit)).toList())
+        : job;
+  }
+
+  private static Cloth fitting(Job job, Cloth cloth, PrintPaper roll, Unit unit) {
+    PrintHead head = head(job, cloth.name(), roll);
+    Map<Fold, List<Drawing>> empty = new LinkedHashMap<>();
+    for (Marker marker : EmptyCloth.of(JobLays.of(job, cloth))) {
+      empty
+          .computeIfAbsent(marker.fold(), fold -> new ArrayList<>())
+          .add(MarkerPlot.unheaded(marker, job.heading()).drawing());
     }
-    for (Cloth cloth : job.cloths()) {
-      List<Drawing> empty =
-          EmptyCloth.of(JobLays.of(job, cloth)).stream()
-              .map(marker -> MarkerPlot.unheaded(marker, job.heading()).drawing())
-              .toList();
-      PrintHead head = head(job, cloth.name(), paper);
-      MarkerLayout.refuseTooWide(empty, head, paper, cloth.name(), unit);
+    List<Drawing> all = empty.values().stream().flatMap(List::stream).toList();
+    MarkerLayout.refuseTooWide(all, head, roll, cloth.name(), unit);
+    List<Fold> tooWide =
+        empty.keySet().stream()
+            .filter(f -> empty.get(f).stream().noneMatch(d -> MarkerLayout.fits(d, head, roll)))
+            .toList();
+    return cloth.lying(cloth.folds().stream().filter(fold -> !tooWide.contains(fold)).toList());
+  }
+
+  /** What is left out to have room on the paper, a sentence for each cloth. */
+  public static List<String> leftOut(Job job, Job fitting, PrintPaper paper) {
+    List<String> sentences = new ArrayList<>();
+    for (int i = 0; i < job.cloths().size(); i++) {
+      List<Fold> left = new ArrayList<>(job.cloths().get(i).folds());
+      left.removeAll(fitting.cloths().get(i).folds());
+      if (!left.isEmpty()) {
+        sentences.add(
+            "Cloth %s is not laid %s: so its marker is wider than %s prints."
+                .formatted(
+                    job.cloths().get(i).name(),
+                    left.stream().map(Fold::words).collect(Collectors.joining(" or ")),
+                    paper.name()));
+      }
     }
+    return sentences;
   }
 
   private static PrintHead head(Job job, String marker, PrintPaper paper) {

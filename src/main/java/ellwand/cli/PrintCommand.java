@@ -9,6 +9,7 @@ import ellwand.app.PrintRun;
 import ellwand.app.PrintedPages;
 import ellwand.app.Printing;
 import ellwand.app.RebuiltMarker;
+import ellwand.draw.tiles.PrintPaper;
 import ellwand.file.job.JobReader;
 import ellwand.file.source.Folder;
 import ellwand.file.source.WholeFile;
@@ -142,16 +143,21 @@ final class PrintCommand implements Callable<Integer> {
               .formatted(job.cloths().size(), plot.get().word()));
     }
     Unit shown = UnitMixin.atTable(units.unit().orElse(job.unit()));
-    if (plot.isEmpty()) {
-      PrintRun.refuseTooWide(job, how.paper().orElseThrow(), shown);
-    }
+    Job fitting = plot.isEmpty() ? fitting(job, how.paper().orElseThrow(), shown) : job;
     Request request = search.request(main.stop());
     LaidJob laid;
     try (Console console = Console.open(spec.commandLine().getErr(), request.effort(), shown);
         Workshop workshop = new OwnCores(new MarkerCraft(read), search.cores())) {
-      laid = LayRun.make(job, shown, request.with(console), read.hands(workshop, search.seeds()));
+      laid =
+          LayRun.make(fitting, shown, request.with(console), read.hands(workshop, search.seeds()));
     }
     return write(laid, plot, how, shown);
+  }
+
+  private Job fitting(Job job, PrintPaper paper, Unit unit) {
+    Job fitting = PrintRun.fitting(job, paper, unit);
+    PrintRun.leftOut(job, fitting, paper).forEach(spec.commandLine().getErr()::println);
+    return fitting;
   }
 
   private Integer pieces() {

@@ -56,6 +56,12 @@ public record Job(
     return garments.values().stream().mapToInt(Integer::intValue).sum();
   }
 
+  /** The same job cut from other cloths. */
+  public Job withCloths(List<Cloth> other) {
+    return new Job(
+        origin, title, notes, wear, unit, style, other, remnants, severalBolts, garments);
+  }
+
   /** The same job with other garments wanted. */
   public Job withGarments(Map<String, Integer> other) {
     return new Job(origin, title, notes, wear, unit, style, cloths, remnants, severalBolts, other);

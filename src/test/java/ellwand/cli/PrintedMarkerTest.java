@@ -13,6 +13,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -100,6 +101,32 @@ class PrintedMarkerTest {
         "--out",
         "x.dxf");
     refused("must end with .pdf", JOB, "--out", "x.dxf");
+  }
+
+  /** Open it takes less cloth, and folded it is 45 cm wide where open it is 90. */
+  @Test
+  void onANarrowRollClothLiesOnlyAsHasRoom() throws IOException {
+    Path both = folder.resolve("both.yaml");
+    String bib = Files.readString(JOB);
+    Files.writeString(
+        both,
+        bib.replace("fold: lengthwise fold", "fold: [open, lengthwise fold]")
+            .replace("width: 70", "width: 40"));
+    Path out = folder.resolve("narrow.pdf");
+    Object[] print = {"print", both, "--of", "marker", "--effort", "20steps", "--out", out};
+    Ran narrow = Ran.of(with(print, "--paper", "roll:60cm"));
+    assertEquals(0, narrow.code(), narrow.err());
+    assertTrue(
+        narrow.err().contains("Cloth main is not laid open: so its marker is wider than roll:60"),
+        narrow.err());
+    assertTrue(Files.exists(out));
+    Ran wide = Ran.of(with(print, "--paper", "roll:110cm"));
+    assertEquals(0, wide.code(), wide.err());
+    assertFalse(wide.err().contains("is not laid"), wide.err());
+  }
+
+  private static Object[] with(Object[] args, Object... more) {
+    return Stream.of(args, more).flatMap(Stream::of).toArray();
   }
 
   private void refused(String message, Object... args) {
