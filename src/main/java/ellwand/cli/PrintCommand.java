@@ -9,7 +9,6 @@ import ellwand.app.PrintRun;
 import ellwand.app.PrintedPages;
 import ellwand.app.Printing;
 import ellwand.app.RebuiltMarker;
-import ellwand.draw.tiles.PrintPaper;
 import ellwand.file.job.JobReader;
 import ellwand.file.source.Folder;
 import ellwand.file.source.WholeFile;
@@ -143,7 +142,7 @@ final class PrintCommand implements Callable<Integer> {
               .formatted(job.cloths().size(), plot.get().word()));
     }
     Unit shown = UnitMixin.atTable(units.unit().orElse(job.unit()));
-    Job fitting = plot.isEmpty() ? fitting(job, how.paper().orElseThrow(), shown) : job;
+    Job fitting = plot.isEmpty() ? fitting(job, how, shown) : job;
     Request request = search.request(main.stop());
     LaidJob laid;
     try (Console console = Console.open(spec.commandLine().getErr(), request.effort(), shown);
@@ -154,9 +153,9 @@ final class PrintCommand implements Callable<Integer> {
     return write(laid, plot, how, shown);
   }
 
-  private Job fitting(Job job, PrintPaper paper, Unit unit) {
-    Job fitting = PrintRun.fitting(job, paper, unit);
-    PrintRun.leftOut(job, fitting, paper).forEach(spec.commandLine().getErr()::println);
+  private Job fitting(Job job, Printing how, Unit unit) {
+    Job fitting = PrintRun.fitting(job, how.paper().orElseThrow(), unit);
+    PrintRun.leftOut(job, fitting, how.paper().orElseThrow()).forEach(spec.commandLine().getErr()::println);
     return fitting;
   }
 
