@@ -4,7 +4,6 @@ import ellwand.draw.sheet.Colour;
 import ellwand.draw.sheet.Drawing;
 import ellwand.draw.sheet.Ink;
 import ellwand.draw.sheet.Item;
-import ellwand.draw.sheet.Lettering;
 import ellwand.draw.sheet.Paper;
 import ellwand.draw.sheet.PdfWriter;
 import ellwand.draw.sheet.PdfWriter.OnPaper;
@@ -24,9 +23,6 @@ import java.util.List;
  */
 public record FullSize(
     Drawing drawing, PrintHead head, List<List<Point>> outlines, PagePlan plan, Ground ground) {
-
-  private static final double NAME_POINTS = 18;
-  private static final double NAME_INSET = 3;
 
   /** What the page itself looks like. */
   public enum Ground {
@@ -76,30 +72,24 @@ public record FullSize(
     if (ground == Ground.DARK) {
       placed.add(ground(sheet));
     }
-    placed.add(new OnPaper(Clipped.to(shown, all), 1, low).clipped());
+    Drawing near = Clipped.to(shown, all);
+    placed.add(new OnPaper(near, 1, low).clipped());
     if (plan.tiles().size() > 1) {
       List<Item> marks = new ArrayList<>(new JoinMarks(plan, tile, new Reading(1)).items());
-      marks.addAll(name(tile, shown));
+      marks.addAll(name(tile, near, marks));
       List<Item> furniture = List.of(Item.Group.furniture("page-marks", marks));
       placed.add(new OnPaper(new Drawing(all.title(), shown, furniture), 1, low));
     }
     pdf.page(sheet, placed);
   }
 
-  /** The name of a page, where no diamond comes. */
-  private List<Item> name(Tile tile, Box shown) {
-    double size = new Reading(1).points(NAME_POINTS);
-    Point at = new Point(shown.minX() + NAME_INSET, shown.minY() + NAME_INSET + Tiling.OVERLAP_MM);
-    double small = new Reading(1).points(Reading.SMALL);
+  private List<Item> name(Tile tile, Drawing near, List<Item> marks) {
+    List<Item> taken = new ArrayList<>(near.items());
+    taken.addAll(marks);
     int number = plan.tiles().indexOf(tile) + 1;
-    String about = "page " + number + " of " + plan.tiles().size() + " · " + drawing.title();
-    double right = Lettering.width(tile.name(), size) + size * 0.3;
-    return List.of(
-        Item.Text.of("page-name", tile.name(), at, size, Item.Anchor.START)
-            .strongly()
-            .in(Colour.GREY),
-        Item.Text.of("page-about", about, at.plus(new Point(right, 0)), small, Item.Anchor.START)
-            .in(Colour.GREY));
+    String ofHowMany = "page " + number + " of " + plan.tiles().size();
+    return new PageName(tile.name(), ofHowMany, drawing.title())
+        .items(plan.tiling().seen(tile), new Inked(taken));
   }
 
   private static OnPaper ground(Paper sheet) {

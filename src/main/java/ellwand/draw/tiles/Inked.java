@@ -21,16 +21,17 @@ final class Inked {
   private record Part(Box box, Path2D area, List<Point> line) {
 
     boolean touches(Box other) {
-      if (!box.touches(other)) {
-        return false;
-      }
-      if (area != null) {
-        return area.intersects(other.minX(), other.minY(), other.length(), other.width());
-      }
-      return line.isEmpty() || crosses(other);
+      return area == null
+          ? crosses(other)
+          : area.intersects(other.minX(), other.minY(), other.length(), other.width());
     }
 
-    private boolean crosses(Box other) {
+    /** The same, but that what it fills counts for nothing. */
+    boolean crosses(Box other) {
+      return box.touches(other) && (line.isEmpty() || runsThrough(other));
+    }
+
+    private boolean runsThrough(Box other) {
       Rectangle2D room =
           new Rectangle2D.Double(other.minX(), other.minY(), other.length(), other.width());
       for (int i = 1; i < line.size(); i++) {
@@ -51,6 +52,11 @@ final class Inked {
   /** Whether something of it lies in a box, or runs through it. */
   boolean touches(Box box) {
     return parts.stream().anyMatch(p -> p.touches(box));
+  }
+
+  /** The same of its lines and words alone, whatever they fill. */
+  boolean crosses(Box box) {
+    return parts.stream().anyMatch(p -> p.crosses(box));
   }
 
   private void add(Item item) {
