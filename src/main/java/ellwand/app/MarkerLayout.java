@@ -12,6 +12,7 @@ import ellwand.units.Length;
 import ellwand.units.Unit;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Function;
 import java.util.stream.Stream;
 
 /** A marker on the paper that it is printed on, beside the head. */
@@ -25,26 +26,30 @@ final class MarkerLayout {
   private MarkerLayout() {}
 
   /**
-   * @param drawing of the marker full size
+   * @param drawings of the marker full size, with words beside the given lines
    * @param outlines of its copies
    * @param name of the marker
    * @throws InputException if it is wider than a roll
    */
   static FullSize of(
-      Drawing drawing,
+      Function<List<List<Point>>, Drawing> drawings,
       PrintHead head,
       List<List<Point>> outlines,
       PrintPaper paper,
       String name,
       Unit unit) {
+    Drawing drawing = drawings.apply(List.of());
     if (paper.isRoll()) {
       refuseTooWide(across(drawing, head), "", paper, name, unit);
       return printed(drawing, head, outlines, paper);
     }
-    return Stream.of(paper, paper.onItsSide())
-        .map(turned -> printed(drawing, head, outlines, turned))
-        .min(Comparator.comparingInt(print -> print.plan().tiles().size()))
-        .orElseThrow();
+    Tiling fewest =
+        Stream.of(paper, paper.onItsSide())
+            .map(turned -> printed(drawing, head, outlines, turned).plan())
+            .min(Comparator.comparingInt(plan -> plan.tiles().size()))
+            .orElseThrow()
+            .tiling();
+    return printed(drawings.apply(fewest.joins()), head, outlines, fewest.paper());
   }
 
   /**

@@ -70,12 +70,12 @@ public final class PrintRun {
     List<FullSize> parts = new ArrayList<>();
     for (Marker marker : laid.markers()) {
       String name = laid.name(marker);
-      // Lines only: fills would take much ink, and figures are on the cut sheet.
-      Drawing drawing = MarkerPlot.unheaded(marker, laid.job().heading()).drawing();
+      String title = laid.job().heading();
       PrintHead head = head(laid.job(), name, paper);
       parts.add(
           MarkerLayout.of(
-              drawing,
+              // Lines only: fills would take much ink, and figures are on the cut sheet.
+              joins -> MarkerPlot.unheaded(marker, title, joins).drawing(),
               head,
               marker.copies().stream().map(c -> c.outline().points()).toList(),
               paper,
@@ -104,7 +104,7 @@ public final class PrintRun {
     for (Marker marker : EmptyCloth.of(JobLays.of(job, cloth))) {
       empty
           .computeIfAbsent(marker.fold(), fold -> new ArrayList<>())
-          .add(MarkerPlot.unheaded(marker, job.heading()).drawing());
+          .add(MarkerPlot.unheaded(marker, job.heading(), List.of()).drawing());
     }
     List<Drawing> all = empty.values().stream().flatMap(List::stream).toList();
     MarkerLayout.refuseTooWide(all, head, roll, cloth.name(), unit);

@@ -1,6 +1,5 @@
 package ellwand.draw.marker;
 
-import ellwand.cutting.CutPiece;
 import ellwand.draw.piece.Labelling;
 import ellwand.draw.piece.Wording;
 import ellwand.draw.sheet.Reading;
@@ -8,16 +7,22 @@ import ellwand.geometry.Outline;
 import ellwand.geometry.Point;
 import ellwand.lay.Marker;
 import ellwand.pattern.Edge;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** What stands on the copies of a marker: number, name, size, form and grain. */
-record CopyLettering(Marker marker, List<Laid> laid) {
+/**
+ * What stands on the copies of a marker: number, name, size, form and grain.
+ *
+ * @param joins lines along which pages are joined, across which no words stand if there is room
+ */
+record CopyLettering(Marker marker, List<Laid> laid, List<List<Point>> joins) {
 
   /** What has room on a copy: as many words as can be, inside its sewing line if that can be. */
   Labelling.Lettered on(Laid copy, Reading reading) {
     Outline cutting = copy.copy().outline();
-    List<List<Point>> avoid = copy.cut().innerLines().stream().map(CutPiece.Drawn::points).toList();
+    List<List<Point>> avoid = new ArrayList<>(joins);
+    copy.cut().innerLines().forEach(line -> avoid.add(line.points()));
     List<Wording> choices = wordings(copy);
     Labelling.Lettered found =
         new Labelling(reading, copy.cut().sewing(), copy.grain(), avoid).place(choices);

@@ -48,7 +48,7 @@ final class MarkerPicture {
     this.palette = palette;
     this.reading = reading;
     this.lines = new PieceLines(reading);
-    this.labels = new CopyLettering(marker, laid);
+    this.labels = new CopyLettering(marker, laid, List.of());
     ShownCloth seen = new ShownCloth(marker);
     this.cloth = new ClothPicture(seen, reading, shown);
     this.surround = new ClothSurround(seen, reading, shown);

@@ -37,13 +37,15 @@ public final class MarkerPlot {
   private static final double HEAD_MM = 8;
 
   private final Marker marker;
+  private final List<List<Point>> joins;
   private final List<Item.Text> words = new ArrayList<>();
   private final List<Stroke> drawn = new ArrayList<>();
   private final List<Stroke> notches = new ArrayList<>();
   private final List<Stroke> cut = new ArrayList<>();
 
-  private MarkerPlot(Marker marker) {
+  private MarkerPlot(Marker marker, List<List<Point>> joins) {
     this.marker = marker;
+    this.joins = joins;
   }
 
   /**
@@ -52,18 +54,22 @@ public final class MarkerPlot {
    * @param title stands over it
    */
   public static Plot of(Marker marker, String title) {
-    return new MarkerPlot(marker).plot(title, true);
+    return new MarkerPlot(marker, List.of()).plot(title, true);
   }
 
-  /** The same without words over it, for where they stand elsewhere. */
-  public static Plot unheaded(Marker marker, String title) {
-    return new MarkerPlot(marker).plot(title, false);
+  /**
+   * The same without words over it, for where they stand elsewhere.
+   *
+   * @param joins lines along which pages are joined, across which no words stand if there is room
+   */
+  public static Plot unheaded(Marker marker, String title, List<List<Point>> joins) {
+    return new MarkerPlot(marker, joins).plot(title, false);
   }
 
   private Plot plot(String title, boolean headed) {
     new ShownCloth(marker).zones().forEach(this::zone);
     List<Laid> laid = Laid.of(marker);
-    CopyLettering lettering = new CopyLettering(marker, laid);
+    CopyLettering lettering = new CopyLettering(marker, laid, joins);
     laid.forEach(copy -> add(copy, lettering));
     String head = title + ", " + marker.lay().cloth().name() + ", " + marker.fold().words();
     if (headed) {

@@ -16,8 +16,8 @@ import java.util.List;
  */
 record JoinMarks(PagePlan plan, Tile tile, Reading reading) {
 
-  /** Half of a diamond on paper, mm. */
-  private static final double HALF = 6;
+  /** Half of a diamond on paper, mm; no less than neighbours show both. */
+  static final double HALF = 6;
 
   private static final double POINTS = 8;
   private static final Ink CUT = Ink.line(Colour.GREY, 0.2);

@@ -70,18 +70,18 @@ public record Tiling(PrintPaper paper, Box frame) {
         shown.maxY());
   }
 
-  /** Lines along which pages are cut and laid on one another, right across the drawing. */
+  /** Lines along which pages are joined, and beside which the marks for that end, right across. */
   public List<List<Point>> joins() {
     List<List<Point>> joins = new ArrayList<>();
     for (int column = 1; column < columns(); column++) {
       double x = frame.minX() + column * stepX();
-      for (double edge : new double[] {x, x + OVERLAP_MM}) {
+      for (double edge : new double[] {x - JoinMarks.HALF, x, x + JoinMarks.HALF}) {
         joins.add(List.of(new Point(edge, frame.minY()), new Point(edge, frame.maxY())));
       }
     }
     for (int row = 1; row < rows(); row++) {
       double y = frame.maxY() - row * stepY();
-      for (double edge : new double[] {y, y - OVERLAP_MM}) {
+      for (double edge : new double[] {y - JoinMarks.HALF, y, y + JoinMarks.HALF}) {
         joins.add(List.of(new Point(frame.minX(), edge), new Point(frame.maxX(), edge)));
       }
     }

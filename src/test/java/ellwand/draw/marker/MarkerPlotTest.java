@@ -53,6 +53,32 @@ class MarkerPlotTest {
     assertTrue(words.contains("Weir jacket, main, lengthwise fold"));
   }
 
+  /** Through the words that would stand on the first piece. */
+  @Test
+  void wordsStandBesideAJoin() {
+    Item.Text name = first(PLOT);
+    double y = name.at().y();
+    List<Point> join = List.of(new Point(-100, y), new Point(5000, y));
+    Plot joined = MarkerPlot.unheaded(JACKET, "Weir jacket", List.of(join));
+    assertTrue(acrossJoin(PLOT, y) > 0);
+    assertEquals(0, acrossJoin(joined, y));
+    assertEquals(name.words(), first(joined).words());
+  }
+
+  private static Item.Text first(Plot plot) {
+    return plot.words().stream()
+        .filter(text -> text.words().startsWith("1 "))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static long acrossJoin(Plot plot, double y) {
+    return plot.words().stream()
+        .map(Item.Text::box)
+        .filter(box -> box.minY() < y && y < box.maxY())
+        .count();
+  }
+
   @Test
   void theMachineDrawsEveryOutlineWhereItWasChecked() {
     Plot plot = PLOT.shortened();

@@ -91,7 +91,7 @@ class PagePlanTest {
     Reading reading = new Reading(1.3);
     Box across = ground(piece.items(Motion.NONE, reading, List.of()));
     Box beside = ground(piece.items(Motion.NONE, reading, tiling.joins()));
-    assertEquals(4, tiling.joins().size());
+    assertEquals(6, tiling.joins().size());
     assertTrue(pages(tiling, across) == 0, across::toString);
     assertTrue(pages(tiling, beside) >= 1, beside::toString);
   }
