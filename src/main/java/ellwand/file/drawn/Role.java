@@ -22,8 +22,8 @@ enum Role {
   ORIGIN("origin"),
   INNER("inner( lines?)?|internal( lines?)?|inside|darts?|pleats?|drill holes?|cut ?outs?"),
   LEFT_OUT(
-      "(grain|arrow) ?heads?|guide("
-          + " ?lines?)?|guides|frame|border|page|paper|text|labels?|notes?|ruler|legend");
+      "(grain|arrow) ?heads?|guide( ?lines?)?|guides"
+          + "|frame|border|page|paper|text|labels?|notes?|ruler|legend");
 
   private final Pattern words;
 

@@ -155,8 +155,8 @@ final class Pages {
     for (DrawnText text : page.texts) {
       DrawnText moved = new DrawnText(text.words(), motion.apply(text.at()), text.label());
       List<Point> at = List.of(moved.at());
-      if (written.find(moved.words().hashCode(), at).isEmpty()) {
-        written.put(moved.words().hashCode(), at, moved);
+      if (written.find(moved.words(), at).isEmpty()) {
+        written.put(moved.words(), at, moved);
         texts.add(moved);
       }
     }

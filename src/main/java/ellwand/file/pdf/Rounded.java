@@ -19,6 +19,9 @@ final class Rounded {
   /** Fewer stretches after one another are meant as they are. */
   private static final int LEAST = 4;
 
+  /** A long straight stretch beside a bend stays straight: so many times the other at most. */
+  private static final double MOST_LONGER = 4;
+
   /** How near the curve comes to their ends, mm. */
   private static final double TRUE_MM = 0.02;
 
@@ -63,8 +66,7 @@ final class Rounded {
     double longer = Math.max(length(one), length(next));
     return Math.toDegrees(turn) <= MOST_TURN_DEGREES
         && longer * Math.tan(turn / 4) / 2 <= OFF_MM
-        // A long straight stretch beside a bend stays straight.
-        && longer <= LEAST * Math.min(length(one), length(next));
+        && longer <= MOST_LONGER * Math.min(length(one), length(next));
   }
 
   private static double length(Segment line) {

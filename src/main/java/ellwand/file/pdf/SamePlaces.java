@@ -19,7 +19,7 @@ final class SamePlaces<T> {
   /** Points of a line that are held against those of another. */
   private static final int SAMPLES = 8;
 
-  private record Cell(int segments, long x, long y) {}
+  private record Cell(Object shape, long x, long y) {}
 
   private record Known<T>(List<Point> samples, T what) {}
 
@@ -46,13 +46,13 @@ final class SamePlaces<T> {
   /**
    * What was kept of a line with such points, if there was one.
    *
-   * @param segments of the line, or another number in which only the same ones agree
+   * @param shape what lines of one shape have alike, such as how many segments
    */
-  Optional<T> find(int segments, List<Point> samples) {
+  Optional<T> find(Object shape, List<Point> samples) {
     for (int right = -1; right <= 1; right++) {
       for (int up = -1; up <= 1; up++) {
         for (Known<T> known :
-            cells.getOrDefault(cell(segments, samples.get(0), right, up), List.of())) {
+            cells.getOrDefault(cell(shape, samples.get(0), right, up), List.of())) {
           if (same(known.samples, samples)) {
             return Optional.of(known.what);
           }
@@ -62,9 +62,9 @@ final class SamePlaces<T> {
     return Optional.empty();
   }
 
-  void put(int segments, List<Point> samples, T what) {
+  void put(Object shape, List<Point> samples, T what) {
     cells
-        .computeIfAbsent(cell(segments, samples.get(0), 0, 0), c -> new ArrayList<>())
+        .computeIfAbsent(cell(shape, samples.get(0), 0, 0), c -> new ArrayList<>())
         .add(new Known<>(samples, what));
   }
 
@@ -77,9 +77,9 @@ final class SamePlaces<T> {
     return true;
   }
 
-  private Cell cell(int segments, Point at, int right, int up) {
+  private Cell cell(Object shape, Point at, int right, int up) {
     return new Cell(
-        segments,
+        shape,
         (long) Math.floor(at.x() / withinMm) + right,
         (long) Math.floor(at.y() / withinMm) + up);
   }
