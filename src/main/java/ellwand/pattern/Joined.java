@@ -56,13 +56,7 @@ record Joined(List<Part> parts) {
       Named named = Named.of(text, pieces);
       Optional<Piece> piece = named.owner(pieces);
       if (piece.isEmpty()) {
-        boolean known = pieces.stream().anyMatch(p -> named.edge.startsWith(p.name() + "."));
-        problems.add(
-            Problem.of(
-                "no edge is called " + named.edge,
-                "Write piece.edge, for example "
-                    + example(pieces)
-                    + (known ? "" : "; a computed piece stands above those that join it")));
+        problems.add(Problem.of("no edge is called " + named.edge, there(named.edge, pieces)));
       } else if (!seen.add(named.edge)) {
         problems.add(
             Problem.of(
@@ -202,9 +196,19 @@ record Joined(List<Part> parts) {
         .collect(Collectors.joining(" + "));
   }
 
-  private static String example(List<Piece> pieces) {
-    return pieces.isEmpty()
-        ? "front.waist"
-        : pieces.get(0).name() + "." + pieces.get(0).edges().get(0).name();
+  /** What to write in place of an edge that is not there: those of its piece, if that is. */
+  private static String there(String edge, List<Piece> pieces) {
+    return pieces.stream()
+        .filter(piece -> edge.startsWith(piece.name() + "."))
+        .findFirst()
+        .map(piece -> "Use one of " + String.join(", ", edges(piece)))
+        .orElse(
+            "Write piece.edge, for example "
+                + (pieces.isEmpty() ? "front.waist" : edges(pieces.get(0)).get(0))
+                + "; a computed piece stands above those that join it");
+  }
+
+  private static List<String> edges(Piece piece) {
+    return piece.edges().stream().map(edge -> piece.name() + "." + edge.name()).toList();
   }
 }

@@ -214,7 +214,7 @@ class JoinedTest {
   void edgesThatAreNotThereOrThereTwiceAreNamed() {
     List<Piece> pieces = List.of(part("end", 140, "1 on fold"));
     assertEquals(
-        "no edge is called end.rum. Write piece.edge, for example end.middle.\n"
+        "no edge is called end.rum. Use one of end.middle, end.upper, end.side, end.hem.\n"
             + "no edge is called side.rim. Write piece.edge, for example end.middle; a computed"
             + " piece stands above those that join it.\n"
             + "end.upper stands there twice. It counts as often as it is cut; say otherwise with a"
