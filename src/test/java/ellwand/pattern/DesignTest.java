@@ -127,8 +127,8 @@ class DesignTest {
                 frill("ruche", "flap.lower", new Extent.BySize(Map.of("M", 30.0)))),
             List.of());
     assertEquals(
-        "piece frill: no edge is called flap.upper. Use one of flap.lower, flap.d to c, flap.c to b,"
-            + " flap.b to a.\n"
+        "piece frill: no edge is called flap.upper. Use one of flap.lower, flap.d to c, flap.c to"
+            + " b, flap.b to a.\n"
             + "piece ruche: no length is given for size L. Give one for each size.",
         assertThrows(InputException.class, () -> unknown.in("L")).getMessage());
   }
