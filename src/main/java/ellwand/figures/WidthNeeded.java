@@ -167,7 +167,8 @@ final class WidthNeeded {
     return period == 0
         ? DoubleStream.of(Math.max(ZoneLoad.HAIR_MM, near.deepMm(0)))
         : DoubleStream.iterate(
-            cloth.mirrorFromMm(ZoneLoad.HAIR_MM),
+            // A line on the edge itself, where one may be by rounding, is no fold.
+            cloth.mirrorFromMm(2 * ZoneLoad.HAIR_MM),
             mm -> mm < cloth.usableWidthMm(),
             mm -> mm + step());
   }

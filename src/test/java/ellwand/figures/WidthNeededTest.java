@@ -108,6 +108,13 @@ class WidthNeededTest {
     theMarkerCanBeHadOnTheWidthNeededAndOnNoLess(-124557);
   }
 
+  /** A mirror line on the edge is none to fold at, though nothing lies on what is folded. */
+  @Test
+  void noFoldIsOnTheEdge() {
+    theMarkerCanBeHadOnTheWidthNeededAndOnNoLess(681);
+    theMarkerCanBeHadOnTheWidthNeededAndOnNoLess(3335);
+  }
+
   /** By trying every fold and every shift. */
   @Property(tries = 60)
   void theMarkerCanBeHadOnTheWidthNeededAndOnNoLess(@ForAll long seed) {
