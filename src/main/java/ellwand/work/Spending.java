@@ -118,6 +118,19 @@ public final class Spending {
     return used;
   }
 
+  /**
+   * The steps that all of it comes to: of a time, those that it would at the pace so far, for which
+   * a patient one waits.
+   */
+  public double stepsInAll() {
+    if (effort.repeats()) {
+      return effort.steps();
+    }
+    double seconds = seconds();
+    double pace = seconds > 0 ? used / seconds : 0;
+    return effort.seconds() * (patient ? Math.max(STEPS_A_SECOND, pace) : pace);
+  }
+
   public Effort effort() {
     return effort;
   }

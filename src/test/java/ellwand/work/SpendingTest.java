@@ -164,4 +164,22 @@ class SpendingTest {
     pass(0.5);
     assertTrue(effort.over());
   }
+
+  /** A patient one of 8 s waits for 8,000 steps at the least. */
+  @Test
+  void thePaceTellsTheStepsOfATime() {
+    assertEquals(700, of(Effort.ofSteps(700)).stepsInAll());
+    Spending effort = of(Effort.ofSeconds(8));
+    assertEquals(0, effort.stepsInAll());
+    pass(2);
+    effort.use(3000);
+    assertEquals(12_000, effort.stepsInAll(), 1e-6);
+    Spending patient = Spending.patient(Effort.ofSeconds(8), () -> nanos);
+    assertEquals(8000, patient.stepsInAll(), 1e-6);
+    pass(2);
+    patient.use(100);
+    assertEquals(8000, patient.stepsInAll(), 1e-6);
+    patient.use(5900);
+    assertEquals(24_000, patient.stepsInAll(), 1e-6);
+  }
 }

@@ -14,23 +14,34 @@ import java.util.Set;
 
 /**
  * Tries choices without a solver: lays many roughly, those first that are expected to take least,
- * goes on beside whatever takes less cloth, and searches the few that came out shortest. What was
- * looked at once is not looked at again.
+ * goes on beside whatever takes less cloth, and searches those that came out shortest, the better
+ * half of them ever longer. What was looked at once is not looked at again.
  */
 public final class Glances {
 
   /** So many decisions are listed one and all; where there are more, those near the best. */
   private static final int LISTED = 1_000;
 
-  /** Decisions laid roughly at the most, and the part of the effort that all of them may take. */
+  /**
+   * Decisions laid roughly, and the part of the effort that all of them may take; more of them as
+   * long as that is little.
+   */
   private static final int GLANCES = 80;
 
   private static final double GLANCING = 0.15;
 
-  /** Decisions searched, and the part of the effort for each. */
-  private static final int TRIES = 8;
+  private static final double LITTLE = 0.03;
 
-  private static final double TRYING = 0.03;
+  /** The part of the effort for all that are searched; each round of them takes as much. */
+  private static final double TRYING = 0.25;
+
+  /** Decisions searched at least, and at the most. */
+  private static final int FEWEST = 4;
+
+  private static final int MOST = 80;
+
+  /** Steps for each in the first round, but where there are the fewest; measured. */
+  private static final double FIRST_STEPS = 15;
 
   private final LayPlan plan;
   private final Placing placing;
@@ -70,7 +81,7 @@ public final class Glances {
     }
     putFirst(Choices.neighbours(plan, best.decision()));
     waiting.addAll(0, first);
-    for (int glances = 0; glances < GLANCES && !waiting.isEmpty() && goesOn(); ) {
+    for (int glances = 0; !waiting.isEmpty() && goesOn(glances); ) {
       Decision next = waiting.removeFirst();
       if (seen.add(next) && placing.possible(next)) {
         Optional<Found> laid = placing.construct(next);
@@ -96,23 +107,60 @@ public final class Glances {
             .toList());
   }
 
-  /** Searches the shortest of those that were only looked at. */
+  /**
+   * Searches the shortest of those that were only looked at, in rounds: after each the better half
+   * goes on.
+   */
   public void tryShortest() {
     rough.sort(Comparator.comparingDouble(Found::clothMm));
-    List<Found> shortest = rough.subList(0, Math.min(TRIES, rough.size()));
-    if (choices) {
-      shortest.forEach(
-          found -> {
-            if (!placing.stopWanted()) {
-              placing.search(found, TRYING);
-            }
-          });
+    int number = choices ? entrants() : 0;
+    List<Found> going = List.copyOf(rough.subList(0, number));
+    rough.subList(0, number).clear();
+    double round = TRYING / rounds(going.size());
+    while (going.size() > 1) {
+      going = betterHalf(searched(going, round / going.size()));
     }
-    shortest.clear();
   }
 
-  private boolean goesOn() {
-    return !placing.stopWanted() && placing.spent() < GLANCING;
+  /** As many as can have the steps that it takes to tell them apart. */
+  private int entrants() {
+    int number = Math.min(MOST, rough.size());
+    double steps = TRYING * placing.stepsInAll();
+    while (number > FEWEST && steps / rounds(number) / number < FIRST_STEPS) {
+      number--;
+    }
+    return number;
+  }
+
+  /** How often half of them goes on until one is left. */
+  private static int rounds(int number) {
+    return number < 2 ? 0 : 1 + rounds(half(number));
+  }
+
+  private static int half(int number) {
+    return (number + 1) / 2;
+  }
+
+  private List<Found> searched(List<Found> going, double share) {
+    List<Found> searched = new ArrayList<>();
+    for (Found found : going) {
+      if (!placing.stopWanted()) {
+        searched.add(placing.search(found, share));
+      }
+    }
+    return searched;
+  }
+
+  private static List<Found> betterHalf(List<Found> searched) {
+    return searched.stream()
+        .sorted(Comparator.comparingDouble(Found::clothMm))
+        .limit(half(searched.size()))
+        .toList();
+  }
+
+  private boolean goesOn(int glances) {
+    double spent = placing.spent();
+    return !placing.stopWanted() && spent < (glances < GLANCES ? GLANCING : LITTLE);
   }
 
   private void putFirst(List<Decision> decisions) {

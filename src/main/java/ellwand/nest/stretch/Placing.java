@@ -344,6 +344,11 @@ public final class Placing {
     return spending.used();
   }
 
+  /** The steps that the whole effort comes to, by those that it took so far. */
+  public double stepsInAll() {
+    return spending.stepsInAll();
+  }
+
   /** The part of the effort that is used up, 0 to 1 or a little more. */
   public double spent() {
     return spending.spent();

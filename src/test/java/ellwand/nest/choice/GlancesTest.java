@@ -34,6 +34,8 @@ import java.util.SplittableRandom;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Choices tried one and all, held against every decision that there is. */
 class GlancesTest {
@@ -43,6 +45,10 @@ class GlancesTest {
   private record Trials(LayPlan plan, Placing placing) {}
 
   private static Trials of(Lay lay) {
+    return of(lay, PLENTY);
+  }
+
+  private static Trials of(Lay lay, Effort effort) {
     LaidCloth cloth = LaidCloth.of(lay.cloth(), lay.cloth().folds().get(0));
     Phases repeat = new Phases(lay, cloth);
     return new Trials(
@@ -52,7 +58,7 @@ class GlancesTest {
             cloth,
             repeat,
             new KnownNoFits(NoFitUnion::rings),
-            Request.of(PLENTY, new Seed(1)),
+            Request.of(effort, new Seed(1)),
             (news, maker) -> {}));
   }
 
@@ -145,5 +151,21 @@ class GlancesTest {
     double spent = trials.placing.spent();
     glances.look();
     assertEquals(spent, trials.placing.spent());
+  }
+
+  /** Few steps tell few choices apart, more tell more; they take no more of the effort for that. */
+  @ParameterizedTest
+  @ValueSource(longs = {20, 400, 4_000})
+  void searchesTakeTheirShareOfTheEffort(long steps) {
+    Trials trials = of(folded(new SplittableRandom(7)), Effort.ofSteps(steps));
+    trials.placing.construct(trials.plan.decision());
+    Glances glances = new Glances(trials.plan, trials.placing);
+    glances.look();
+    double looked = trials.placing.spent();
+    double rough = trials.placing.best().clothMm();
+    glances.tryShortest();
+    assertTrue(trials.placing.spent() > looked);
+    assertEquals(looked + 0.25, trials.placing.spent(), 0.02 + 10.0 / steps);
+    assertTrue(trials.placing.best().clothMm() <= rough);
   }
 }
