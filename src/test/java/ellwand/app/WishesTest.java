@@ -151,12 +151,12 @@ class WishesTest {
   @Test
   void thePriceIsWhatTheSameJobTakesLessWithoutWishes() throws IOException {
     Figures without = figures("");
-    Figures with = figures("    wishes: [straight cuts]\n    wish-price: 15 cm\n");
+    Figures with = figures("    wishes: [straight cuts]\n    wish-price: 25 cm\n");
     Served served = with.wishes();
     assertEquals(List.of(Wish.STRAIGHT_CUTS), served.asked());
     assertEquals(without.lengths().clothMm(), served.clothLengthWithoutMm());
     assertEquals(without.handling(), served.without());
-    assertTrue(served.priceMm() > 0 && served.priceMm() <= 150, "" + served.priceMm());
+    assertTrue(served.priceMm() > 0 && served.priceMm() <= 250, "" + served.priceMm());
     assertEquals(with.lengths().clothMm() - without.lengths().clothMm(), served.priceMm(), 1e-9);
     assertEquals(
         with.lengths().toBuyMm() - without.lengths().toBuyMm(), served.priceToBuyMm(), 1e-9);
