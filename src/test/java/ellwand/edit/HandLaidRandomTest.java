@@ -71,8 +71,7 @@ class HandLaidRandomTest {
     Marker marker = Shelves.random(seed);
     int copy = random.nextInt(marker.copies().size());
     boolean level = random.nextInt(3) == 0;
-    Point way =
-        new Point(600 * (random.nextDouble() - 0.4), level ? 0 : 600 * (random.nextDouble() - 0.5));
+    Point way = new Point(far(random), level ? 0 : far(random));
     HandLaid laid = HandLaid.of(marker);
     HandLaid dropped = laid.slide(Set.of(copy), way.x(), way.y());
     assertTrue(passes(dropped, copy), () -> words(dropped.findings()).toString());
@@ -93,6 +92,11 @@ class HandLaidRandomTest {
     if (reached + 0.01 < length) {
       assertTrue(!legal(marker, copy, unit.times(reached + 0.01)), () -> "short: " + slid);
     }
+  }
+
+  /** A mm at least: who grazes a side at a ten-thousandth runs in too little for it to be told. */
+  private static double far(Random random) {
+    return (random.nextInt(5) < 2 ? -1 : 1) * (1 + 300 * random.nextDouble());
   }
 
   private static Point by(Marker before, Marker after, int copy) {
