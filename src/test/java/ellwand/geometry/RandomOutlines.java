@@ -11,8 +11,10 @@ public final class RandomOutlines {
   /** A star round the origin; the deeper the bays, the less convex. */
   public static double[] star(SplittableRandom random, int points, double radius, double bays) {
     double[] ring = new double[2 * points];
+    // Less than half a turn from one to the next, or three points would run the other way round.
+    double uneven = Math.min(0.8, 0.49 * points - 1);
     for (int i = 0; i < points; i++) {
-      double angle = 2 * Math.PI * (i + 0.8 * random.nextDouble()) / points;
+      double angle = 2 * Math.PI * (i + uneven * random.nextDouble()) / points;
       double r = radius * (1 - bays * random.nextDouble());
       ring[2 * i] = r * Math.cos(angle);
       ring[2 * i + 1] = r * Math.sin(angle);
