@@ -129,6 +129,12 @@ class OwnGrainTest {
     }
   }
 
+  /** This one is so by the last bit of its length, and was tightened for ever. */
+  @Test
+  void whatIsLongerThanTheLeastByRoundingOnlyIsDone() {
+    everyMarkerIsLegalAndNoLongerThanARow(3512252444414834596L);
+  }
+
   /** Legal on every cloth, and never longer than the copies in a row as they may lie. */
   @Property(tries = 30)
   void everyMarkerIsLegalAndNoLongerThanARow(@ForAll long seed) {

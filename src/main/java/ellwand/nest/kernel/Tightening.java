@@ -31,12 +31,10 @@ final class Tightening {
   /** One pass from large to small steps; ends when there is no more parting. */
   void pass() {
     Plan plan = arrangement.plan;
-    for (double part = FIRST; part > LAST && !parting.over(); ) {
+    // Nothing is evaluated where nothing overlaps, so that the budget alone would not end it.
+    for (double part = FIRST; part > LAST && !parting.over() && !budget.atLeast(plan); ) {
       double length = budget.best.length;
       double target = Math.max(plan.least, length * (1 - part));
-      if (!(target < length)) {
-        return;
-      }
       arrangement.take(budget.best);
       arrangement.resize(target, dice.between(0, length));
       if (parting.run(FAILURES, PATIENCE, Double.POSITIVE_INFINITY)) {
