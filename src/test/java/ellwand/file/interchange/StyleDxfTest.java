@@ -34,8 +34,8 @@ class StyleDxfTest {
   private static final double SAME_MM = 0.01;
 
   /**
-   * A curve comes back as many short ones, and grade rules move each of them by itself, mm. Of 3,000
-   * random styles 6 strayed by more than 0.05, none by 0.06.
+   * A curve comes back as many short ones, and grade rules move each of them by itself, mm. Of
+   * 3,000 random styles 6 strayed by more than 0.05, none by 0.06.
    */
   private static final double RULED_MM = 0.1;
 
