@@ -94,7 +94,9 @@ final class JobLays {
       job.style().panels(size, cloth.name(), panelRoomMm(cloth)).stream()
           .flatMap(panels -> panels.sentences(unit).stream())
           .forEach(notes::add);
-      job.style().notes(size, cloth.name(), unit).forEach(s -> notes.add(inSize(job, size) + s));
+      job.style()
+          .notes(size, cloth.name(), unit)
+          .forEach(s -> notes.add(inSizes(job, List.of(size)) + s));
     }
     if (job.style().design().drafted()) {
       notes.add(TOILE);
@@ -109,7 +111,7 @@ final class JobLays {
     for (String size : job.garments().keySet()) {
       job.style()
           .cautions(size, cloth.name(), unit)
-          .forEach(s -> doubts.add(inSize(job, size) + s));
+          .forEach(s -> doubts.add(inSizes(job, List.of(size)) + s));
       job.style().pieces(size, cloth.name(), panelRoomMm(cloth)).stream()
           .flatMap(piece -> Cautions.of(piece, unit).stream())
           .map(Object::toString)
@@ -144,8 +146,7 @@ final class JobLays {
     boolean drawn = design.outlined().stream().anyMatch(p -> p.start().draft().isPresent());
     return sizes.names().size() > 1 && drawn && !design.sized()
         ? Optional.of(
-            "sizes "
-                + String.join(", ", sizes.names())
+            Sizes.words(sizes.names())
                 + " are all drawn alike, as in "
                 + sizes.base()
                 + ": write under grade: of sizes: how points move between them")
@@ -162,19 +163,13 @@ final class JobLays {
         .flatMap(
             size ->
                 job.style().bindings(size, cloth.name()).stream()
-                    .map(b -> inSize(job, size) + b.sentence(unit) + "."))
+                    .map(b -> inSizes(job, List.of(size)) + b.sentence(unit) + "."))
         .toList();
-  }
-
-  private static String inSize(Job job, String size) {
-    return job.garments().size() > 1 ? "size " + size + ", " : "";
   }
 
   /** Nothing where it is so in all sizes that are wanted. */
   private static String inSizes(Job job, List<String> sizes) {
-    return sizes.size() == job.garments().size()
-        ? ""
-        : (sizes.size() == 1 ? "size " : "sizes ") + String.join(", ", sizes) + ", ";
+    return sizes.size() == job.garments().size() ? "" : Sizes.words(sizes) + ", ";
   }
 
   /** Which seams do not match in the sizes wanted. */

@@ -80,13 +80,13 @@ final class MarkerLayout {
       double needed = across + roll.widthMm() - roll.innerWidthMm();
       double shown = Math.ceil(needed / unit.stepMm()) * unit.stepMm();
       throw InputException.of(
-          "the marker of %s is %s%s wide with its words, and %s of %s are printed"
+          "the marker of %s is %s%s wide with its words, and of %s %s are printed"
               .formatted(
                   name,
                   atLeast,
                   new Length(across).show(unit),
-                  new Length(roll.innerWidthMm()).show(unit),
-                  roll.name()),
+                  roll.name(),
+                  new Length(roll.innerWidthMm()).show(unit)),
           "Take a roll at least "
               + new Length(shown).show(unit)
               + " wide, or pages that are joined: A0, A3, A4 or Letter (--paper)");

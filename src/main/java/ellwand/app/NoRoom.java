@@ -87,11 +87,10 @@ final class NoRoom {
             .filter(size -> !size.equals(named))
             .filter(s -> folds.stream().noneMatch(f -> WidthEnough.hasRoom(only(lay, s), f)))
             .toList();
-    return switch (others.size()) {
-      case 0 -> "";
-      case 1 -> ", and size " + others.get(0) + " has no room either";
-      default -> ", and sizes " + String.join(", ", others) + " have no room either";
-    };
+    return others.isEmpty()
+        ? ""
+        : ", and %s %s no room either"
+            .formatted(Sizes.words(others), others.size() == 1 ? "has" : "have");
   }
 
   private static Optional<NoRoomException> widest(Stream<NoRoomException> noRoom) {

@@ -123,7 +123,7 @@ public final class PrintRun {
       left.removeAll(fitting.cloths().get(i).folds());
       if (!left.isEmpty()) {
         sentences.add(
-            "Cloth %s is not laid %s: so its marker is wider than %s prints."
+            "Cloth %s is not laid %s, for which %s is too narrow."
                 .formatted(
                     job.cloths().get(i).name(),
                     left.stream().map(Fold::words).collect(Collectors.joining(" or ")),
@@ -187,7 +187,7 @@ public final class PrintRun {
                         + ", for cloth that shrinks once it is cut."));
     sentences.addAll(Safety.of(job.wear()));
     String about =
-        (sizes.size() == 1 ? Sizes.words(sizes.get(0)) : "sizes " + String.join(", ", sizes))
+        Sizes.words(sizes)
             + ", "
             + pieces.size()
             + " pieces full size, "

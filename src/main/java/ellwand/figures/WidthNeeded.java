@@ -167,10 +167,9 @@ final class WidthNeeded {
     return period == 0
         ? DoubleStream.of(Math.max(ZoneLoad.HAIR_MM, near.deepMm(0)))
         : DoubleStream.iterate(
-            // A line on the edge itself, where one may be by rounding, is no fold.
-            cloth.mirrorFromMm(2 * ZoneLoad.HAIR_MM),
-            mm -> mm < cloth.usableWidthMm(),
-            mm -> mm + step());
+                cloth.mirrorFromMm(0), mm -> mm < cloth.usableWidthMm(), mm -> mm + step())
+            // One on the edge itself is no fold.
+            .filter(mm -> mm > ZoneLoad.HAIR_MM);
   }
 
   private double step() {

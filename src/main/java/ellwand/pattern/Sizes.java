@@ -44,6 +44,11 @@ public record Sizes(
     return size.endsWith("size") ? size : "size " + size;
   }
 
+  /** Several in words, one at least. */
+  public static String words(List<String> sizes) {
+    return sizes.size() == 1 ? words(sizes.get(0)) : "sizes " + String.join(", ", sizes);
+  }
+
   /** A style in the one size that it is drawn in. */
   public static Sizes only(String size) {
     return new Sizes(List.of(size), size, Map.of());

@@ -158,8 +158,8 @@ class PrintCommandTest {
         "--paper B9 | 'B9' is no paper that is known here",
         "--paper roll:0cm | a roll is 30 cm to 10 m wide, not 0.0 cm",
         "--paper roll:wide | 'wide' cannot be read as a length",
-        "--paper roll:40cm | gore, one size does not fit on roll:40.0cm, of which 38.0 cm are"
-            + " printed",
+        "--paper roll:40cm | gore, one size does not fit on a roll 40cm wide, of which 38.0 cm"
+            + " are printed",
         "--lines all | 'all' is not known here",
         "--sizes 98 | style Wedge has no size '98'",
         "--projector --paper A4 | a projector shows one unbroken page, and A4 would be several",

@@ -86,7 +86,7 @@ class PrintedMarkerTest {
   @Test
   void refusals() throws IOException {
     refused("there is no such file", folder.resolve("none.marker.json"));
-    refused("with its words, and 28.0 cm", marker(), "--paper", "roll:30cm");
+    refused("with its words, and of a roll 30cm wide 28.0 cm", marker(), "--paper", "roll:30cm");
     refused("a marker.json holds no pieces", marker(), "--of", "pieces");
     refused("go with pieces, not with a marker", marker(), "--lines", "sewing");
     refused("'dwg' is no kind of file for a plotter", marker(), "--out", "x.dwg");
@@ -117,7 +117,9 @@ class PrintedMarkerTest {
     Ran narrow = Ran.of(with(print, "--paper", "roll:60cm"));
     assertEquals(0, narrow.code(), narrow.err());
     assertTrue(
-        narrow.err().contains("Cloth main is not laid open: so its marker is wider than roll:60"),
+        narrow
+            .err()
+            .contains("Cloth main is not laid open, for which a roll 60cm wide is too narrow."),
         narrow.err());
     assertTrue(Files.exists(out));
     Ran wide = Ran.of(with(print, "--paper", "roll:110cm"));

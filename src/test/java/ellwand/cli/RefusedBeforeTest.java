@@ -87,7 +87,7 @@ class RefusedBeforeTest {
   @Test
   void aRollOnWhichTheClothHasNoRoom() {
     refused(
-        "at least 45.2 cm wide with its words, and 28.0 cm of roll:30.0cm are printed",
+        "at least 45.2 cm wide with its words, and of a roll 30cm wide 28.0 cm are printed",
         "print",
         BIB,
         "--of",

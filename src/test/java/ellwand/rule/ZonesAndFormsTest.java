@@ -36,16 +36,19 @@ class ZonesAndFormsTest {
         List.of("Yoke juts out over the end of zone open by 1.0 mm near x = 80.1 cm."), told(past));
   }
 
+  /** One back on cloth folded lengthwise. */
+  private static Marker back(double usableMm, double gapMm, Form form) {
+    CutPiece back = LegalMarkers.BACK;
+    return Trial.folded(
+        Trial.lay(Trial.cloth(usableMm, gapMm, Direction.ANY_WAY, Fold.LENGTHWISE), back),
+        300,
+        300,
+        copy(back, form, "folded", false, 0, 0, 0));
+  }
+
   @Test
   void noGapIsAskedAtCutEndSelvedgeAndFold() {
-    CutPiece half = LegalMarkers.BACK;
-    Marker marker =
-        Trial.folded(
-            Trial.lay(Trial.cloth(300, 25, Direction.ANY_WAY, Fold.LENGTHWISE), half),
-            300,
-            300,
-            copy(half, Form.HALF, "folded", false, 0, 0, 0));
-    assertEquals(List.of(), told(marker));
+    assertEquals(List.of(), told(back(300, 25, Form.HALF)));
   }
 
   @Test
@@ -82,13 +85,6 @@ class ZonesAndFormsTest {
 
   @Test
   void anOpenedHalfInADoubleZoneWastesItsTwin() {
-    CutPiece back = LegalMarkers.BACK;
-    Marker marker =
-        Trial.folded(
-            Trial.lay(Trial.cloth(1000, 0, Direction.ANY_WAY, Fold.LENGTHWISE), back),
-            300,
-            300,
-            copy(back, Form.OPENED, "folded", false, 0, 0, 0));
-    assertEquals(List.of(), told(marker));
+    assertEquals(List.of(), told(back(1000, 0, Form.OPENED)));
   }
 }

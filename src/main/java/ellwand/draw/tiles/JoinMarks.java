@@ -16,7 +16,7 @@ import java.util.List;
  */
 record JoinMarks(PagePlan plan, Tile tile, Reading reading) {
 
-  /** Half of a diamond on paper, mm; no less than neighbours show both. */
+  /** Half of a diamond on paper, mm; at least as much as neighbours both show. */
   static final double HALF = 6;
 
   private static final double POINTS = 8;

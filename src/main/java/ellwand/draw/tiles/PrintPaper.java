@@ -10,7 +10,7 @@ import java.util.Locale;
 /**
  * Paper that is printed on: pages, or a roll.
  *
- * @param name as the user writes it
+ * @param name as users call it; of a roll its width as it was written
  * @param widthMm of a page or the roll
  * @param heightMm of a page; infinite for a roll
  * @param sideMm left white at the left and right of a page, and along both edges of a roll
@@ -51,7 +51,7 @@ public record PrintPaper(
   public static PrintPaper parse(String text) {
     String plain = text.strip();
     if (plain.toLowerCase(Locale.ROOT).startsWith(ROLL)) {
-      return roll(Length.parse(plain.substring(ROLL.length()), Unit.CM).mm());
+      return roll(plain.substring(ROLL.length()).strip());
     }
     return PAGES.stream()
         .filter(p -> p.name.equalsIgnoreCase(plain))
@@ -65,13 +65,14 @@ public record PrintPaper(
                         + ", or a roll of any width, such as roll:91cm"));
   }
 
-  private static PrintPaper roll(double widthMm) {
+  private static PrintPaper roll(String width) {
+    double widthMm = Length.parse(width, Unit.CM).mm();
     InputException.unless(
         widthMm >= NARROWEST_ROLL_MM && widthMm <= WIDEST_ROLL_MM,
         "a roll is 30 cm to 10 m wide, not " + new Length(widthMm).show(Unit.CM),
         "Write the width of the paper, such as roll:91cm or roll:36in");
     return new PrintPaper(
-        ROLL + new Length(widthMm).show(Unit.CM).replace(" ", ""),
+        "a roll " + width + " wide",
         widthMm,
         Double.POSITIVE_INFINITY,
         Paper.MARGIN_MM,

@@ -116,7 +116,7 @@ public final class Glances {
     int number = choices ? entrants() : 0;
     List<Found> going = List.copyOf(rough.subList(0, number));
     rough.subList(0, number).clear();
-    double round = TRYING / rounds(going.size());
+    double round = TRYING / Math.max(1, rounds(going.size()));
     while (going.size() > 1) {
       going = betterHalf(searched(going, round / going.size()));
     }
