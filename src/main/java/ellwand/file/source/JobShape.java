@@ -3,6 +3,7 @@ package ellwand.file.source;
 import com.fasterxml.jackson.core.JsonPointer;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.MissingNode;
 import com.networknt.schema.JsonNodePath;
 import com.networknt.schema.JsonSchema;
 import com.networknt.schema.JsonSchemaFactory;
@@ -55,7 +56,9 @@ public record JobShape(List<JsonPointer> wrong, List<Problem> problems) {
               : at;
       problems.add(
           JobWords.named(
-              ShapeWords.problem(message, at, rule(message), sheet.root()), sheet, line));
+              ShapeWords.problem(message, at, rule(message), listRule(message), sheet.root()),
+              sheet,
+              line));
     }
     problems.sort(Comparator.comparingInt(Problem::line));
     return new JobShape(wrong, problems);
@@ -64,6 +67,14 @@ public record JobShape(List<JsonPointer> wrong, List<Problem> problems) {
   /** The part of the schema with the keyword by which a message complains. */
   private static JsonNode rule(ValidationMessage message) {
     return SCHEMA_TEXT.at(pointer(message.getSchemaLocation().getFragment().getParent()));
+  }
+
+  /** The part that holds this one as what stands in a list; missing if none does. */
+  private static JsonNode listRule(ValidationMessage message) {
+    JsonNodePath rule = message.getSchemaLocation().getFragment().getParent();
+    return "items".equals(rule.getElement(-1))
+        ? SCHEMA_TEXT.at(pointer(rule.getParent()))
+        : MissingNode.getInstance();
   }
 
   /** Whether the entry and all in it are as they should be. */

@@ -16,7 +16,7 @@ final class ShapeWords {
 
   private static final Map<String, String> KINDS =
       Map.of(
-          "string", "text",
+          "string", "one name",
           "number", "a number",
           "integer", "a whole number",
           "boolean", "true or false",
@@ -34,18 +34,26 @@ final class ShapeWords {
    *
    * @param at the entry concerned
    * @param rule the part of the schema that the entry does not keep to
+   * @param list the part that is about the list which the entry is a line of; missing if none is
    * @param root of the job
    */
-  static Problem problem(ValidationMessage message, JsonPointer at, JsonNode rule, JsonNode root) {
+  static Problem problem(
+      ValidationMessage message, JsonPointer at, JsonNode rule, JsonNode list, JsonNode root) {
     JsonNode schema = message.getSchemaNode();
     String entry = entry(at, root);
     return switch (message.getType()) {
       case "additionalProperties" -> unknown(message, entry, keys(rule));
       case "required" -> missing(entry, message.getProperty(), rule);
-      case "type" ->
-          Problem.of(
-              entry + " cannot be " + found(message.getInstanceNode()),
-              example(rule).orElseGet(() -> "Write " + kinds(schema)));
+      case "type" -> {
+        JsonNode node = message.getInstanceNode();
+        yield example(rule).isEmpty() && example(list).isPresent() && !node.isBoolean()
+            ? Problem.of(
+                entry(at.head(), root) + " cannot be a list with " + found(node) + " in it",
+                example(list).orElseThrow())
+            : Problem.of(
+                entry + " cannot be " + found(node),
+                example(rule).orElseGet(() -> otherwise(node, schema)));
+      }
       case "enum" -> notAmong(message, entry, texts(schema));
       case "const" ->
           Problem.of(
@@ -147,6 +155,14 @@ final class ShapeWords {
 
   private static List<String> texts(JsonNode list) {
     return StreamSupport.stream(list.spliterator(), false).map(JsonNode::asText).toList();
+  }
+
+  /** What to write where the schema has no example. */
+  private static String otherwise(JsonNode node, JsonNode types) {
+    boolean names = types.asText().equals("string") || texts(types).contains("string");
+    return names && (node.isBoolean() || node.isNumber())
+        ? "Put it in quotes if it is a name"
+        : "Write " + kinds(types);
   }
 
   private static String kinds(JsonNode types) {
