@@ -122,6 +122,7 @@ final class JobLays {
     doubts.addAll(seams(job, unit));
     doubts.addAll(outsize(cloth, unit));
     ungraded(job.style().design()).ifPresent(doubts::add);
+    doubts.addAll(shifted(job.style()));
     return sentences(doubts);
   }
 
@@ -151,6 +152,16 @@ final class JobLays {
                 + sizes.base()
                 + ": write under grade: of sizes: how points move between them")
         : Optional.empty();
+  }
+
+  private static List<String> shifted(Style style) {
+    return style.shifted().stream()
+        .map(
+            piece ->
+                ("%1$s: its grade moves every point alike, so that it is the same in %2$s: name the"
+                        + " points that stay or move otherwise, or take %1$s out of grade:")
+                    .formatted(piece, Sizes.words(style.sizes())))
+        .toList();
   }
 
   private static List<String> sentences(List<String> said) {

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
@@ -92,13 +93,37 @@ public record Piece(
   }
 
   private static boolean near(Path line) {
+    return points(line)
+        .allMatch(p -> Math.abs(p.x()) <= FARTHEST_MM && Math.abs(p.y()) <= FARTHEST_MM);
+  }
+
+  /** Ends and handles. */
+  private static Stream<Point> points(Path line) {
     return line.segments().stream()
         .flatMap(
             s ->
                 s instanceof Segment.Cubic c
                     ? Stream.of(c.start(), c.control1(), c.control2(), c.end())
-                    : Stream.of(s.start(), s.end()))
-        .allMatch(p -> Math.abs(p.x()) <= FARTHEST_MM && Math.abs(p.y()) <= FARTHEST_MM);
+                    : Stream.of(s.start(), s.end()));
+  }
+
+  /** How far from this another lies that has its lines, mm; nothing if it has others. */
+  Optional<Point> shiftTo(Piece other) {
+    List<Point> from = points();
+    List<Point> to = other.points();
+    Point by = to.get(0).minus(from.get(0));
+    return from.size() == to.size()
+            && IntStream.range(0, from.size())
+                .allMatch(i -> to.get(i).minus(from.get(i)).distance(by) < Draft.SAME_MM)
+        ? Optional.of(by)
+        : Optional.empty();
+  }
+
+  private List<Point> points() {
+    return Stream.concat(
+            edges.stream().flatMap(edge -> points(edge.line())),
+            innerLines.stream().flatMap(inner -> points(inner.line())))
+        .toList();
   }
 
   private static void checkOutline(String name, List<Edge> edges, List<Problem> problems) {

@@ -1,5 +1,6 @@
 package ellwand.pattern;
 
+import ellwand.geometry.Point;
 import ellwand.problem.InputException;
 import ellwand.problem.Problem;
 import ellwand.units.Unit;
@@ -110,6 +111,25 @@ public record Style(Design design, Map<String, PieceSet> bySize) {
             pieces.bindings().stream().flatMap(b -> b.note(cloth, unit).stream()),
             pieces.rectangles().stream().flatMap(r -> r.notes(cloth, unit).stream()))
         .toList();
+  }
+
+  /** Names of the pieces that their grade moves as they are: to no size they grow. */
+  public List<String> shifted() {
+    return design.sizes().rules().keySet().stream().filter(this::shifted).toList();
+  }
+
+  private boolean shifted(String name) {
+    Optional<Piece> drawn = drawn(name, design.sizes().base());
+    List<Optional<Point>> shifts =
+        sizes().stream()
+            .map(size -> drawn.flatMap(d -> drawn(name, size).flatMap(d::shiftTo)))
+            .toList();
+    return shifts.stream().allMatch(Optional::isPresent)
+        && shifts.stream().flatMap(Optional::stream).anyMatch(by -> by.norm() > Draft.SAME_MM);
+  }
+
+  private Optional<Piece> drawn(String name, String size) {
+    return in(size).drawn().stream().filter(p -> p.name().equals(name)).findFirst();
   }
 
   private PieceSet in(String size) {

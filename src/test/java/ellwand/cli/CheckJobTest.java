@@ -1,11 +1,13 @@
 package ellwand.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -127,6 +129,26 @@ class CheckJobTest {
         "sizes: {names: [S, M, L]}\ncloths:",
         "sizes S, M, L are all drawn alike, as in M: write under grade: of sizes: how points move"
             + " between them.");
+  }
+
+  /** Points a and b of the bib are all that it has with a name, so that the others go with them. */
+  @Test
+  void aGradeThatOnlyShiftsAPieceIsAThingToLookAt() throws IOException {
+    String alike =
+        "bib: its grade moves every point alike, so that it is the same in sizes S, M, L: name the"
+            + " points that stay or move otherwise, or take bib out of grade:.";
+    String sizes = "sizes: {names: [S, M, L], grade: {bib: {a: %s, b: %s}}}\ncloths:";
+    looks("cloths:", sizes.formatted("[0.1, 2]", "[0.1, 2]"), alike);
+    looks("cloths:", sizes.formatted("[0, 1]", "{S: [0, -1], L: [0, 1]}"), alike);
+    for (String b : List.of("[0, 1.9]", "{S: [0, -1.9], L: [0, 2]}")) {
+      String out = check("cloths:", sizes.formatted("[0, 2]", b)).out();
+      assertFalse(out.contains("alike"), out);
+    }
+    String still = check("cloths:", sizes.formatted("[0, 0]", "[0, 0]")).out();
+    assertTrue(still.startsWith("Nothing wrong"), still);
+    String pocket = "[0.1, 2], pocket: [0, 0]";
+    assertTrue(
+        check("cloths:", sizes.formatted("[0.1, 2]", pocket)).out().startsWith("Nothing wrong"));
   }
 
   /** With their allowances both are 32 cm wide, and the bib is named first. */
