@@ -108,11 +108,13 @@ final class NoRoom {
     }
     WidthEnough.mm(lay, folds, wholeSteps(unit))
         .ifPresent(mm -> ways.add("use cloth at least " + show(mm, unit) + " wide"));
+    String inSize =
+        least.size().equals(Sizes.ONE_SIZE) ? "" : "in " + Sizes.words(least.size()) + " ";
     if (least.offRepeat()) {
       ways.add("change what is asked for under place: and match:");
       return Problem.inPiece(
           least.piece(),
-          "it has no room where place: and match: put it in the repeat of cloth " + cloth,
+          inSize + "it has no room where place: and match: put it in the repeat of cloth " + cloth,
           oneOf(ways));
     }
     if (least.widestMm() == 0) {
@@ -122,7 +124,7 @@ final class NoRoom {
     ways.add("split the piece with a join");
     return Problem.inPiece(
         least.piece(),
-        (sizes(lay).size() > 1 ? "in " + Sizes.words(least.size()) + " " : "")
+        inSize
             + "it lies "
             + show(least.neededMm(), unit)
             + " across, but cloth "

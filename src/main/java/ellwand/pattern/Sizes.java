@@ -20,6 +20,9 @@ import java.util.Map;
 public record Sizes(
     List<String> names, String base, Map<String, Map<String, GradeRule>> rules, Body body) {
 
+  /** What the only size of a style is called where its maker gives it no name. */
+  public static final String ONE_SIZE = "one size";
+
   public Sizes {
     names = List.copyOf(names);
     Map<String, Map<String, GradeRule>> copy = new LinkedHashMap<>();

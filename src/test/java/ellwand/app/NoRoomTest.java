@@ -17,6 +17,10 @@ import org.junit.jupiter.api.Test;
 class NoRoomTest {
 
   private static String refused(int widthCm) {
+    return refused(widthCm, "{S: 1, M: 1, L: 1}");
+  }
+
+  private static String refused(int widthCm, String red) {
     String yaml =
         """
         ellwand: 1
@@ -32,9 +36,9 @@ class NoRoomTest {
         {point: a, at: [30, 50]}, \
         {point: b, at: [0, 50]}]}
         cloths: {felt: {width: %d, fold: open}}
-        order: {colours: {red: {S: 1, M: 1, L: 1}}, max-plies: 9, max-garments: 2}
+        order: {colours: {red: %s}, max-plies: 9, max-garments: 2}
         """
-            .formatted(widthCm);
+            .formatted(widthCm, red);
     Folder folder = Folder.DISK.with("order.yaml", yaml.getBytes(StandardCharsets.UTF_8));
     OrderJob job = OrderJobReader.read("order.yaml", folder);
     Request request = Request.of(Effort.ofSteps(20), new Seed(1));
@@ -66,5 +70,13 @@ class NoRoomTest {
             + " for it, and sizes S, M have no room either. Use cloth at least 60.0 cm wide, or"
             + " split the piece with a join.",
         refused(30));
+  }
+
+  @Test
+  void theOnlySizeOfAnOrderIsNamedToo() {
+    assertEquals(
+        "order.yaml: piece mat: in size M it lies 50.0 cm across, but cloth felt has only 45.0 cm"
+            + " for it. Use cloth at least 50.0 cm wide, or split the piece with a join.",
+        refused(45, "{M: 1}"));
   }
 }

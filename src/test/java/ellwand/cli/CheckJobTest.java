@@ -158,7 +158,9 @@ class CheckJobTest {
     assertEquals(2, ran.code());
     assertEquals("", ran.out());
     assertTrue(
-        ran.err().contains("piece bib: it lies 32.0 cm across, but cloth main has only 30.0 cm"),
+        ran.err()
+            .contains(
+                "piece bib: in size M it lies 32.0 cm across, but cloth main has only 30.0 cm"),
         ran.err());
     assertEquals(0, check("{width: 140}", "{width: 32, fold: [open, lengthwise fold]}").code());
   }
@@ -176,7 +178,9 @@ class CheckJobTest {
                 JOB.replace("edges: {waist: {from: a, to: b}}", place)
                     .replace("main: {width: 140}", cloth.replace("START", "20"))));
     assertEquals(2, ran.code(), ran.out());
-    assertTrue(ran.err().contains("piece leg: it has no room where place: and match:"), ran.err());
+    assertTrue(
+        ran.err().contains("piece leg: in size M it has no room where place: and match:"),
+        ran.err());
     Ran room =
         Ran.of(
             "check",

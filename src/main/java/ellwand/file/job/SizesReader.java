@@ -17,8 +17,6 @@ import java.util.Set;
 /** Reads {@code sizes:}: the names of the sizes, body measures, and how points move. */
 final class SizesReader {
 
-  private static final String ONLY_SIZE = "one size";
-
   private static final Set<String> AXES = Set.of("x", "y");
 
   private final Spot sizes;
@@ -39,7 +37,7 @@ final class SizesReader {
       return Optional.empty();
     }
     if (!sizes.present()) {
-      return Optional.of(Sizes.only(drawnIn.text().orElse(ONLY_SIZE)));
+      return Optional.of(Sizes.only(drawnIn.text().orElse(Sizes.ONE_SIZE)));
     }
     int before = sizes.problems().size();
     Set<String> names = new LinkedHashSet<>();
