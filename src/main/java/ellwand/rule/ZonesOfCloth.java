@@ -8,10 +8,12 @@ import ellwand.cloth.Repeat;
 import ellwand.cloth.Zone;
 import ellwand.geometry.Box;
 import ellwand.lay.Marker;
+import ellwand.units.Unit;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 
 /** The zones are what the cloth becomes when it is laid so. */
@@ -58,18 +60,7 @@ final class ZonesOfCloth {
     List<Zone> zones = of.marker().zones();
     Optional<LaidCloth> like = LaidCloth.like(cloth, of.marker().fold(), zones);
     if (like.isEmpty()) {
-      findings.add(
-          finding(
-              rule,
-              unit ->
-                  "Cloth "
-                      + cloth.name()
-                      + " cannot be folded over as far as the zones of this "
-                      + of.marker().fold().words()
-                      + " ask"
-                      + (cloth.repeat().isPresent()
-                          ? ", or not on a mirror line of its repeat."
-                          : ".")));
+      findings.add(finding(rule, unit -> unfoldable(of.marker(), unit)));
       return findings;
     }
     LaidCloth laid = like.get();
@@ -129,6 +120,33 @@ final class ZonesOfCloth {
       }
     }
     return findings;
+  }
+
+  private static String unfoldable(Marker marker, Unit unit) {
+    Cloth cloth = marker.lay().cloth();
+    Fold fold = marker.fold();
+    double most = LaidCloth.mostBorderMm(cloth, fold);
+    OptionalDouble depth =
+        marker.zones().stream()
+            .filter(zone -> fold.hasBorder() && zone.foldEdges().equals(Set.of(Zone.Side.LOW_Y)))
+            .mapToDouble(zone -> zone.box().maxY())
+            .filter(deep -> deep >= most)
+            .findFirst();
+    if (depth.isPresent()) {
+      return "Cloth %s, %s wide, can be folded over by less than %s, not by %s as this %s asks: make"
+              .formatted(
+                  cloth.name(),
+                  Say.length(cloth.widthMm(), unit),
+                  Say.length(most, unit),
+                  Say.length(depth.getAsDouble(), unit),
+                  fold.words())
+          + " the marker anew for this width.";
+    }
+    return "Cloth %s cannot be folded over as far as the zones of this %s ask%s."
+        .formatted(
+            cloth.name(),
+            fold.words(),
+            cloth.repeat().isPresent() ? ", or not on a mirror line of its repeat" : "");
   }
 
   /**

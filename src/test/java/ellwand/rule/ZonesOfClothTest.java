@@ -101,9 +101,28 @@ class ZonesOfClothTest {
     assertEquals(List.of(), told(Trial.marker(lay, Fold.TURNED, List.of(band.zone(0, 490)), pair)));
     assertEquals(
         List.of(
-            "Cloth main is folded or cut across 10.0 mm off the place where its stripes would lie on"
-                + " stripes."),
+            "Cloth main is folded or cut across 10.0 mm off the place where its stripes would lie"
+                + " on stripes."),
         told(Trial.marker(lay, Fold.TURNED, List.of(band.zone(0, 500)), pair)));
+  }
+
+  /** Usable are 600 mm of it, and a selvedge of 10 mm lies on the lower ply beyond the fold. */
+  @Test
+  void noPartFoldIsDeeperThanItsClothAllows() {
+    CutPiece front = Trial.sloped("front", "1 on fold", 300, 200);
+    Cloth wide = Trial.cloth(900, 0, Direction.ANY_WAY, Fold.PART);
+    Lay lay = Trial.lay(wide, front);
+    List<Zone> zones =
+        LaidCloth.of(wide, Fold.PART, 300).stretches().get(0).stream()
+            .map(band -> band.zone(0, 300))
+            .toList();
+    assertEquals(List.of(), told(new Marker(lay, Fold.PART, zones, List.of())));
+    Lay narrow = lay.on(Trial.cloth(600, 0, Direction.ANY_WAY, Fold.PART));
+    assertEquals(
+        List.of(
+            "Cloth main, 62.0 cm wide, can be folded over by less than 29.5 cm, not by 30.0 cm as"
+                + " this part fold asks: make the marker anew for this width."),
+        told(new Marker(narrow, Fold.PART, zones, List.of())));
   }
 
   @Test
