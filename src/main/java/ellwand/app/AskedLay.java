@@ -23,6 +23,7 @@ import java.util.Optional;
  *     length
  * @param widthMm of the cloth as it is laid
  * @param folds that it may lie in
+ * @param withinMm how wide it may lie
  * @param flawed whether its flaws count
  * @param price of the job's wishes; empty where these are left aside
  * @param garments whose pieces it is made of, by size
@@ -35,6 +36,7 @@ public record AskedLay(
     Optional<String> remnant,
     double widthMm,
     List<Fold> folds,
+    double withinMm,
     boolean flawed,
     Optional<Wishes.Price> price,
     Map<String, Integer> garments,
@@ -59,6 +61,7 @@ public record AskedLay(
             cloth.stock().map(Stock::name),
             cloth.widthMm(),
             cloth.folds(),
+            cloth.withinMm(),
             !cloth.flaws().isEmpty(),
             cloth.wishes().any() ? Optional.of(cloth.wishes().price()) : Optional.empty(),
             garments,
@@ -77,7 +80,8 @@ public record AskedLay(
   }
 
   private AskedLay with(boolean bolt, Optional<List<Integer>> some) {
-    return new AskedLay(cloth, remnant, widthMm, folds, flawed, price, garments, scope, bolt, some);
+    return new AskedLay(
+        cloth, remnant, widthMm, folds, withinMm, flawed, price, garments, scope, bolt, some);
   }
 
   /** Where all hold what is wanted of them; empty if they do not. */
@@ -119,6 +123,7 @@ public record AskedLay(
             .map(on -> Shelf.remnant(job, on, Optional.of(cloth)).laidAs(bolt))
             .orElseGet(() -> widthMm == bolt.widthMm() ? bolt : bolt.wide(widthMm));
     return laid.lying(folds)
+        .within(withinMm)
         .flawed(flawed ? laid.flaws() : List.of())
         .wishing(price.map(p -> new Wishes(bolt.wishes().asked(), p)).orElse(Wishes.NONE));
   }

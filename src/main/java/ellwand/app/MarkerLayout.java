@@ -65,11 +65,6 @@ final class MarkerLayout {
         .ifPresent(across -> refuseTooWide(across, "at least ", roll, name, unit));
   }
 
-  /** Whether a marker with this drawing has room on a roll. */
-  static boolean fits(Drawing drawing, PrintHead head, PrintPaper roll) {
-    return across(drawing, head) <= roll.innerWidthMm();
-  }
-
   private static double across(Drawing drawing, PrintHead head) {
     return Math.max(drawing.frame().width(), head.box().width());
   }

@@ -18,11 +18,11 @@ import ellwand.job.Job;
 import ellwand.lay.Marker;
 import ellwand.nest.EmptyCloth;
 import ellwand.pattern.Sizes;
+import ellwand.units.Length;
 import ellwand.units.Unit;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /** Prints full size. */
@@ -86,8 +86,8 @@ public final class PrintRun {
   }
 
   /**
-   * The job with cloths that lie only so that their markers have room on the paper, before any is
-   * made. How deep a part fold will be is not known yet: it counts by its narrowest.
+   * The job with cloths that lie only so, and no wider than, that their markers have room on the
+   * paper, before any is made.
    *
    * @throws ellwand.problem.InputException if a marker will be wider than the roll in every way in
    *     which its cloth may lie
@@ -99,35 +99,49 @@ public final class PrintRun {
   }
 
   private static Cloth fitting(Job job, Cloth cloth, PrintPaper roll, Unit unit) {
-    PrintHead head = head(job, cloth.name(), roll);
-    Map<Fold, List<Drawing>> empty = new LinkedHashMap<>();
-    for (Marker marker : EmptyCloth.of(JobLays.of(job, cloth))) {
-      empty
-          .computeIfAbsent(marker.fold(), fold -> new ArrayList<>())
-          .add(MarkerPlot.unheaded(marker, job.heading(), List.of()).drawing());
+    List<Marker> empty = EmptyCloth.of(JobLays.of(job, cloth));
+    if (empty.isEmpty()) {
+      return cloth;
     }
-    List<Drawing> all = empty.values().stream().flatMap(List::stream).toList();
-    MarkerLayout.refuseTooWide(all, head, roll, cloth.name(), unit);
-    List<Fold> tooWide =
-        empty.keySet().stream()
-            .filter(f -> empty.get(f).stream().noneMatch(d -> MarkerLayout.fits(d, head, roll)))
+    List<Drawing> drawn =
+        empty.stream()
+            .map(marker -> MarkerPlot.unheaded(marker, job.heading(), List.of()).drawing())
             .toList();
-    return cloth.lying(cloth.folds().stream().filter(fold -> !tooWide.contains(fold)).toList());
+    MarkerLayout.refuseTooWide(drawn, head(job, cloth.name(), roll), roll, cloth.name(), unit);
+    double words = drawn.get(0).frame().width() - empty.get(0).markerWidthMm();
+    double within = roll.innerWidthMm() - words;
+    Set<Fold> tooWide = empty.stream().map(Marker::fold).collect(Collectors.toSet());
+    empty.stream()
+        .filter(marker -> marker.markerWidthMm() <= within)
+        .forEach(marker -> tooWide.remove(marker.fold()));
+    return cloth
+        .lying(cloth.folds().stream().filter(fold -> !tooWide.contains(fold)).toList())
+        .within(within);
   }
 
-  /** What is left out to have room on the paper, a sentence for each cloth. */
-  public static List<String> leftOut(Job job, Job fitting, PrintPaper paper) {
+  /**
+   * What is left out to have room on the paper, sentences for each cloth.
+   *
+   * @param unit that lengths are told in
+   */
+  public static List<String> leftOut(Job job, Job fitting, PrintPaper paper, Unit unit) {
     List<String> sentences = new ArrayList<>();
     for (int i = 0; i < job.cloths().size(); i++) {
+      Cloth cloth = fitting.cloths().get(i);
       List<Fold> left = new ArrayList<>(job.cloths().get(i).folds());
-      left.removeAll(fitting.cloths().get(i).folds());
+      left.removeAll(cloth.folds());
       if (!left.isEmpty()) {
         sentences.add(
             "Cloth %s is not laid %s, for which %s is too narrow."
                 .formatted(
-                    job.cloths().get(i).name(),
+                    cloth.name(),
                     left.stream().map(Fold::words).collect(Collectors.joining(" or ")),
                     paper.name()));
+      }
+      if (cloth.withinMm() < cloth.usableWidthMm()) {
+        sentences.add(
+            "Cloth %s is folded to %s or narrower, for which %s has room."
+                .formatted(cloth.name(), new Length(cloth.withinMm()).show(unit), paper.name()));
       }
     }
     return sentences;

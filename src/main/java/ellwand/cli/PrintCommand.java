@@ -155,7 +155,7 @@ final class PrintCommand implements Callable<Integer> {
 
   private Job fitting(Job job, Printing how, Unit unit) {
     Job fitting = PrintRun.fitting(job, how.paper().orElseThrow(), unit);
-    PrintRun.leftOut(job, fitting, how.paper().orElseThrow())
+    PrintRun.leftOut(job, fitting, how.paper().orElseThrow(), unit)
         .forEach(spec.commandLine().getErr()::println);
     return fitting;
   }

@@ -90,6 +90,11 @@ public record Cloth(String name, Goods goods, Laying laying, Selling selling, Wi
     return laying.fusingMarginMm();
   }
 
+  /** How wide it may lie on the table, mm; infinite where there is room enough. */
+  public double withinMm() {
+    return laying.withinMm();
+  }
+
   public double shopStepMm() {
     return selling.shopStepMm();
   }
@@ -211,6 +216,11 @@ public record Cloth(String name, Goods goods, Laying laying, Selling selling, Wi
   /** The same, to lie only so. */
   public Cloth lying(List<Fold> ways) {
     return new Cloth(name, goods, laying.folded(ways), selling, wishes);
+  }
+
+  /** The same, to lie no wider than that. */
+  public Cloth within(double mm) {
+    return new Cloth(name, goods, laying.within(mm), selling, wishes);
   }
 
   /** The same with these flaws. */

@@ -227,6 +227,15 @@ public record LaidCloth(Fold fold, List<List<Band>> stretches) {
     return fold.doublesLength() && stretches.get(stretch).get(0).plies() == 2 ? 2 : 1;
   }
 
+  /** The same without what is wider than its cloth may lie; empty if nothing is left. */
+  public Optional<LaidCloth> within(Cloth cloth) {
+    List<List<Band>> narrow =
+        stretches.stream()
+            .takeWhile(bands -> bands.stream().allMatch(b -> b.highY() <= cloth.withinMm()))
+            .toList();
+    return narrow.isEmpty() ? Optional.empty() : Optional.of(new LaidCloth(fold, narrow));
+  }
+
   /** Every band, stretch by stretch. */
   public List<Band> bands() {
     return stretches.stream().flatMap(List::stream).toList();

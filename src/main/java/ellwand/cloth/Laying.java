@@ -12,6 +12,8 @@ import java.util.List;
  * @param grainToleranceDegrees how far a piece may turn off its grain
  * @param fusingMarginMm what is kept free round each piece; gap, selvedges and ends allow for it
  *     already
+ * @param withinMm how wide the cloth may lie on the table, between its selvedges; infinite where
+ *     there is room enough
  */
 public record Laying(
     List<Fold> folds,
@@ -19,7 +21,8 @@ public record Laying(
     double gapMm,
     double endsMm,
     double grainToleranceDegrees,
-    double fusingMarginMm) {
+    double fusingMarginMm,
+    double withinMm) {
 
   /** Farther off it is another grain. */
   public static final double MOST_TOLERANCE_DEGREES = 10;
@@ -42,7 +45,7 @@ public record Laying(
 
   /** In these ways, pieces heading any way on their grain, with no gap between them. */
   public static Laying in(List<Fold> folds) {
-    return new Laying(folds, Direction.ANY_WAY, 0, 0, 0, 0);
+    return new Laying(folds, Direction.ANY_WAY, 0, 0, 0, 0, Double.POSITIVE_INFINITY);
   }
 
   public static Laying in(Fold... folds) {
@@ -51,28 +54,41 @@ public record Laying(
 
   /** To lie only so. */
   public Laying folded(List<Fold> ways) {
-    return new Laying(ways, direction, gapMm, endsMm, grainToleranceDegrees, fusingMarginMm);
+    return new Laying(
+        ways, direction, gapMm, endsMm, grainToleranceDegrees, fusingMarginMm, withinMm);
   }
 
   public Laying heading(Direction way) {
-    return new Laying(folds, way, gapMm, endsMm, grainToleranceDegrees, fusingMarginMm);
+    return new Laying(folds, way, gapMm, endsMm, grainToleranceDegrees, fusingMarginMm, withinMm);
   }
 
   public Laying gap(double mm) {
-    return new Laying(folds, direction, mm, endsMm, grainToleranceDegrees, fusingMarginMm);
+    return new Laying(
+        folds, direction, mm, endsMm, grainToleranceDegrees, fusingMarginMm, withinMm);
   }
 
   public Laying ends(double mm) {
-    return new Laying(folds, direction, gapMm, mm, grainToleranceDegrees, fusingMarginMm);
+    return new Laying(folds, direction, gapMm, mm, grainToleranceDegrees, fusingMarginMm, withinMm);
   }
 
   public Laying offGrain(double degrees) {
-    return new Laying(folds, direction, gapMm, endsMm, degrees, fusingMarginMm);
+    return new Laying(folds, direction, gapMm, endsMm, degrees, fusingMarginMm, withinMm);
   }
 
   /** So much kept free all round each piece: twice as much between two, once at each end. */
   Laying fusingMargin(double mm) {
     return new Laying(
-        folds, direction, Math.max(2 * mm, gapMm), endsMm + 2 * mm, grainToleranceDegrees, mm);
+        folds,
+        direction,
+        Math.max(2 * mm, gapMm),
+        endsMm + 2 * mm,
+        grainToleranceDegrees,
+        mm,
+        withinMm);
+  }
+
+  /** To lie no wider than that. */
+  Laying within(double mm) {
+    return new Laying(folds, direction, gapMm, endsMm, grainToleranceDegrees, fusingMarginMm, mm);
   }
 }

@@ -110,6 +110,9 @@ record MarkerTask(
     lay.remnant().ifPresent(on -> node.put("remnant", on));
     node.put("widthMm", lay.widthMm());
     put(node.putArray("folds"), lay.folds());
+    if (Double.isFinite(lay.withinMm())) {
+      node.put("withinMm", lay.withinMm());
+    }
     node.put("flawed", lay.flawed());
     lay.price().ifPresent(p -> node.putObject("price").put("share", p.share()).put("mm", p.mm()));
     // A list, since its order counts.
@@ -176,6 +179,7 @@ record MarkerTask(
         Optional.ofNullable(node.path("remnant").textValue()),
         node.required("widthMm").doubleValue(),
         folds(node.required("folds")),
+        node.path("withinMm").asDouble(Double.POSITIVE_INFINITY),
         node.required("flawed").booleanValue(),
         Optional.ofNullable(node.get("price"))
             .map(

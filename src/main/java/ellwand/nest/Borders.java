@@ -30,8 +30,15 @@ final class Borders {
 
   private Borders() {}
 
-  /** The ways to lie the cloth of a lay in one kind of fold; none where nothing asks for it. */
+  /**
+   * The ways to lie the cloth of a lay in one kind of fold, no wider than it may lie; none where
+   * nothing asks for it.
+   */
   static List<LaidCloth> of(Lay lay, Fold fold) {
+    return all(lay, fold).stream().flatMap(way -> way.within(lay.cloth()).stream()).toList();
+  }
+
+  private static List<LaidCloth> all(Lay lay, Fold fold) {
     Cloth cloth = lay.cloth();
     if (fold.alongMiddle()) {
       return lengthwise(cloth, fold);

@@ -78,7 +78,9 @@ public final class Nester {
   public static Optional<Marker> goOn(Marker from, Request request) {
     Lay lay = from.lay();
     Clock clock = new Clock(request, Optional.empty());
-    Optional<LaidCloth> laid = LaidCloth.like(lay.cloth(), from.fold(), from.zones());
+    Optional<LaidCloth> laid =
+        LaidCloth.like(lay.cloth(), from.fold(), from.zones())
+            .flatMap(like -> like.within(lay.cloth()));
     if (laid.isEmpty()) {
       return Optional.empty();
     }

@@ -16,6 +16,8 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Markers printed full size, from their files. */
 class PrintedMarkerTest {
@@ -125,6 +127,54 @@ class PrintedMarkerTest {
     Ran wide = Ran.of(with(print, "--paper", "roll:110cm"));
     assertEquals(0, wide.code(), wide.err());
     assertFalse(wide.err().contains("is not laid"), wide.err());
+  }
+
+  /**
+   * Folded over by 10 cm the cloth has room for back and side abreast, and is 138 cm wide; folded
+   * over by 30 cm it is 118 cm wide, and opened 148.
+   */
+  @ParameterizedTest
+  @ValueSource(ints = {1, 2})
+  void onANarrowRollAPartFoldIsDeepEnough(int seeds) throws IOException {
+    Path panels = folder.resolve("panels.yaml");
+    Files.writeString(
+        panels,
+        """
+        ellwand: 1
+        unit: cm
+        style:
+          name: panels
+          allowance: 0
+          pieces:
+            long:
+              cut: {main: 1 on fold}
+              fold: centre
+              outline: [{point: a, at: [0, 0]}, [0, 10], [100, 10], {point: b, at: [100, 0]}]
+              edges: {centre: {from: b, to: a}}
+            wide:
+              cut: {main: 1 on fold}
+              fold: centre
+              outline: [{point: a, at: [0, 0]}, [0, 30], [10, 30], {point: b, at: [10, 0]}]
+              edges: {centre: {from: b, to: a}}
+            back: {cut: {main: 1}, outline: [[0, 0], [0, 80], [100, 80], [100, 0]]}
+            side: {cut: {main: 1}, outline: [[0, 0], [0, 45], [100, 45], [100, 0]]}
+        cloths: {main: {width: 150, selvedge: 1, fold: part fold}}
+        """);
+    Path out = folder.resolve("panels.pdf");
+    Object[] print = {
+      "print", panels, "--of", "marker", "--effort", "50steps", "--seeds", seeds, "--out", out
+    };
+    Ran narrow = Ran.of(with(print, "--paper", "roll:130cm"));
+    assertEquals(0, narrow.code(), narrow.err());
+    assertTrue(
+        narrow
+            .err()
+            .contains("Cloth main is folded to 126.8 cm or narrower, for which a roll 130cm"),
+        narrow.err());
+    assertTrue(Files.exists(out));
+    Ran wide = Ran.of(with(print, "--paper", "roll:160cm"));
+    assertEquals(0, wide.code(), wide.err());
+    assertFalse(wide.err().contains("narrower"), wide.err());
   }
 
   private static Object[] with(Object[] args, Object... more) {
