@@ -163,12 +163,15 @@ final class SearchRun {
 
   private void seek(int thread) {
     ThreadBudget budget = budgets.get(thread);
-    budget.best = first.join();
-    if (budget.best == null) {
+    Snapshot start = first.join();
+    if (start == null) {
       return;
     }
     Dice dice = new Dice(seed.child(thread));
-    new Seeking(new Arrangement(plan, budget), budget, dice).run();
+    Arrangement arrangement = new Arrangement(plan, budget);
+    new Beginnings(budget, plan.copies, () -> new Seeking(arrangement, budget, dice, start))
+        .farthest()
+        .run(Seeking.SOUGHT);
     tighten(plan, true, budget, dice, plan == exact ? 1 : REFINED_FROM);
     if (plan != exact) {
       tighten(exact, false, budget, dice, 1);

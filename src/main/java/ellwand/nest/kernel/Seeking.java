@@ -1,10 +1,13 @@
 package ellwand.nest.kernel;
 
-/** One thread's search: shorten, part what overlaps, and when that fails try from elsewhere. */
+/**
+ * A search for ever shorter layouts: shorten, part what overlaps, and when that fails try from
+ * elsewhere. It can be left and gone on with.
+ */
 final class Seeking {
 
   /** Share of the budget after which the best is only tightened; ours. */
-  private static final double SOUGHT = 0.85;
+  static final double SOUGHT = 0.85;
 
   /**
    * Share of the length that is taken away at first, and at least; measured, 0.002 is no better.
@@ -39,6 +42,13 @@ final class Seeking {
   private final Pool pool = new Pool();
   private final Race race = new Race();
   private double step = FIRST_STEP;
+  private Weights.Growth growth = Weights.Growth.GENTLE;
+
+  /** The shortest that it has come to when it was left. */
+  private Snapshot best;
+
+  /** Share of the budget after which it is left. */
+  private double until;
 
   /** Length of the best that was tightened last. */
   private double tightened;
@@ -46,7 +56,12 @@ final class Seeking {
   /** Length of the best when the pool was begun. */
   private double poolFor;
 
-  Seeking(Arrangement arrangement, ThreadBudget budget, Dice dice) {
+  /**
+   * @param arrangement to work with; others may do so while this one is left
+   * @param start legal
+   */
+  Seeking(Arrangement arrangement, ThreadBudget budget, Dice dice, Snapshot start) {
+    best = start;
     this.plan = arrangement.plan;
     this.arrangement = arrangement;
     this.budget = budget;
@@ -55,9 +70,22 @@ final class Seeking {
     tightening = new Tightening(arrangement, budget, dice, parting);
   }
 
-  /** Searches until most of the budget is used or nothing shorter is possible. */
-  void run() {
-    while (!parting.over() && !budget.atLeast(plan)) {
+  /** Length of the shortest layout that it has come to. */
+  double length() {
+    return best.length;
+  }
+
+  /**
+   * Searches on from its own best until so much of the budget is used or nothing shorter is
+   * possible. What it has come to is then the budget's best.
+   *
+   * @param share at most {@link #SOUGHT}
+   */
+  void run(double share) {
+    until = share;
+    budget.best = best;
+    arrangement.weights.grow(growth);
+    while (!over() && !budget.atLeast(plan)) {
       double length = budget.best.length;
       if (length != poolFor) {
         pool.clear();
@@ -67,7 +95,8 @@ final class Seeking {
       arrangement.take(budget.best);
       arrangement.resize(target, dice.between(0, length));
       if (step == LEAST_STEP) {
-        arrangement.weights.grow(Weights.Growth.STEEP);
+        growth = Weights.Growth.STEEP;
+        arrangement.weights.grow(growth);
       }
       // At the least step the restarts are the better use of the effort.
       if (part(step > LEAST_STEP ? FAILURES : 1, Race.NONE)) {
@@ -77,6 +106,11 @@ final class Seeking {
         elsewhere(target);
       }
     }
+    best = budget.best;
+  }
+
+  private boolean over() {
+    return budget.share() >= until;
   }
 
   /** After a failed parting: with less taken away, or at the least step from other arrangements. */
@@ -133,7 +167,7 @@ final class Seeking {
 
   /** Starts again from failed arrangements, each with two large copies exchanged. */
   private void restart(double target) {
-    for (int i = 0; i < RESTARTS && !parting.over() && target < budget.best.length; i++) {
+    for (int i = 0; i < RESTARTS && !over() && target < budget.best.length; i++) {
       arrangement.take(pool.pick(dice));
       for (int swaps = 1 + dice.below(2); swaps > 0; swaps--) {
         swapLarge();

@@ -27,6 +27,7 @@ final class ThreadBudget {
 
   private long nextMeeting = BETWEEN_MEETINGS;
   private boolean over;
+  private boolean apart;
 
   /** Poses evaluated by this thread. */
   long evaluations;
@@ -50,7 +51,10 @@ final class ThreadBudget {
     }
     if (evaluations >= nextMeeting && meeting.threads() > 1) {
       nextMeeting += BETWEEN_MEETINGS;
-      adopt(meeting.exchange(thread, best));
+      Snapshot shortest = meeting.exchange(thread, best);
+      if (!apart) {
+        adopt(shortest);
+      }
     }
     meeting.count(thread, evaluations);
     spending.reach(evaluations / (double) STEP);
@@ -63,6 +67,16 @@ final class ThreadBudget {
     if (spending.spent() >= TOGETHER || shortest.length < best.length * (1 - BEHIND)) {
       best = shortest;
     }
+  }
+
+  /** Whether the others' best is left to them from now on. */
+  void apart(boolean apart) {
+    this.apart = apart;
+  }
+
+  /** The steps that all of the budget comes to, of a time at the pace so far. */
+  double stepsInAll() {
+    return spending.stepsInAll();
   }
 
   /** Whether somebody wants the search to end, whatever is left of the budget. */

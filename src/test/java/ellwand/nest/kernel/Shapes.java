@@ -1,7 +1,10 @@
 package ellwand.nest.kernel;
 
+import ellwand.geometry.RandomOutlines;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import java.util.SplittableRandom;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
@@ -21,6 +24,23 @@ final class Shapes {
 
   static Shape turned(Shape shape) {
     return new Shape(Rings.turned(shape.coordinates()));
+  }
+
+  /** Stars in two orientations, a few of each kind, on a strip of width 60. */
+  static Strip stars(int kinds, int each, int points) {
+    SplittableRandom random = new SplittableRandom(5);
+    List<Shape> shapes = new ArrayList<>();
+    List<List<StripForm>> copies = new ArrayList<>();
+    for (int i = 0; i < kinds; i++) {
+      Shape shape = new Shape(RandomOutlines.star(random, points, 8 + 2 * i, 0.5));
+      Shape turned = turned(shape);
+      shapes.add(shape);
+      shapes.add(turned);
+      List<StripForm> forms =
+          List.of(StripForm.within(60, 2 * i, shape), StripForm.within(60, 2 * i + 1, turned));
+      copies.addAll(Collections.nCopies(each, forms));
+    }
+    return Strip.open(shapes, copies);
   }
 
   static Polygon polygon(double[] ring, double x, double y) {

@@ -27,26 +27,9 @@ class StripSearchTest {
             Listener.NONE);
   }
 
-  /** Stars in two orientations, a few of each kind, on a strip of width 60. */
-  private static Strip stars(int kinds, int each, int points) {
-    SplittableRandom random = new SplittableRandom(5);
-    List<Shape> shapes = new ArrayList<>();
-    List<List<StripForm>> copies = new ArrayList<>();
-    for (int i = 0; i < kinds; i++) {
-      Shape shape = new Shape(RandomOutlines.star(random, points, 8 + 2 * i, 0.5));
-      Shape turned = Shapes.turned(shape);
-      shapes.add(shape);
-      shapes.add(turned);
-      List<StripForm> forms =
-          List.of(StripForm.within(60, 2 * i, shape), StripForm.within(60, 2 * i + 1, turned));
-      copies.addAll(Collections.nCopies(each, forms));
-    }
-    return Strip.open(shapes, copies);
-  }
-
   @Test
   void layoutsAreLegalAndEachIsShorterThanTheLast() {
-    Strip strip = stars(4, 4, 9);
+    Strip strip = Shapes.stars(4, 4, 9);
     List<Layout> heard = new ArrayList<>();
     List<Long> counts = new ArrayList<>();
     Outcome outcome =
@@ -70,7 +53,7 @@ class StripSearchTest {
 
   @Test
   void blocksOfEqualCopiesAreRepeated() {
-    Strip equal = stars(4, 83, 9);
+    Strip equal = Shapes.stars(4, 83, 9);
     List<List<StripForm>> unlike = new ArrayList<>();
     equal.copies().forEach(forms -> unlike.add(new ArrayList<>(forms)));
     Strip apart = new Strip(equal.shapes(), unlike, List.of(), Double.POSITIVE_INFINITY);
@@ -110,7 +93,7 @@ class StripSearchTest {
 
   @Test
   void stepsRepeatForOneThreadAndForTwo() {
-    Strip strip = stars(3, 4, 8);
+    Strip strip = Shapes.stars(3, 4, 8);
     assertEquals(run(strip, 1, 600), run(strip, 1, 600));
     Outcome two = run(strip, 2, 2400);
     assertEquals(two.layout(), run(strip, 2, 2400).layout());
@@ -204,7 +187,7 @@ class StripSearchTest {
 
   @Test
   void aStartIsNeverMadeWorse() {
-    Strip strip = stars(3, 4, 8);
+    Strip strip = Shapes.stars(3, 4, 8);
     Layout start = run(strip, 1, 1500).layout().orElseThrow();
     Outcome outcome =
         new StripSearch(strip, NoFitUnion::rings)
@@ -215,7 +198,7 @@ class StripSearchTest {
 
   @Test
   void aStopEndsTheSearchWithTheBestSoFar() {
-    Strip strip = stars(4, 6, 9);
+    Strip strip = Shapes.stars(4, 6, 9);
     Stop stop = new Stop();
     Outcome outcome =
         new StripSearch(strip, NoFitUnion::rings)
@@ -231,7 +214,7 @@ class StripSearchTest {
     Stop stop = new Stop();
     stop.request();
     Outcome outcome =
-        new StripSearch(stars(2, 2, 7), NoFitUnion::rings)
+        new StripSearch(Shapes.stars(2, 2, 7), NoFitUnion::rings)
             .run(
                 Optional.empty(),
                 Request.of(Effort.ofSteps(10), new Seed(1)).with(stop),
