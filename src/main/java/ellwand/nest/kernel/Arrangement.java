@@ -30,6 +30,9 @@ final class Arrangement {
 
   final Neighbours neighbours;
 
+  /** A body that other poses are reckoned without; -1 for none. */
+  int leftOut = -1;
+
   private final ThreadBudget budget;
   private double length;
 
@@ -213,6 +216,9 @@ final class Arrangement {
       if (copy >> 6 == w) {
         near &= ~(1L << copy);
       }
+      if (leftOut >> 6 == w) {
+        near &= ~(1L << leftOut);
+      }
       while (near != 0) {
         int k = (w << 6) + Long.numberOfTrailingZeros(near);
         near &= near - 1;
@@ -247,6 +253,12 @@ final class Arrangement {
       sum += depth[k] * weights.now[k];
     }
     return sum;
+  }
+
+  /** What all overlaps of two copies cost where they lie. */
+  double cost(int copy, int other) {
+    int pair = copy * bodies + other;
+    return cost(copy) + cost(other) - depth[pair] * weights.now[pair];
   }
 
   /** The copy that overlaps most with others that are not left out; -1 if none does. */

@@ -112,6 +112,9 @@ final class Descent {
       if (copy >> 6 == w) {
         bits &= ~(1L << copy);
       }
+      if (a.leftOut >> 6 == w) {
+        bits &= ~(1L << a.leftOut);
+      }
       while (bits != 0) {
         int k = (w << 6) + Long.numberOfTrailingZeros(bits);
         bits &= bits - 1;

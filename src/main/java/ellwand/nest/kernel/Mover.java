@@ -1,6 +1,9 @@
 package ellwand.nest.kernel;
 
-/** Seeks a cheaper pose for one copy: random poses, poses near its own, the best brought down. */
+/**
+ * Seeks a cheaper pose for one copy: random poses, poses near its own, the best brought down; where
+ * there is none, one in exchange for another copy's.
+ */
 final class Mover {
 
   /** Poses tried anywhere and near its own; measured, 10 and 6 are no better. */
@@ -18,6 +21,7 @@ final class Mover {
   private final Dice dice;
   private final int jumps;
   private final Descent descent;
+  private final Exchange exchange;
 
   private int kept;
   private double apart;
@@ -31,9 +35,10 @@ final class Mover {
     this.arrangement = arrangement;
     this.dice = dice;
     descent = new Descent(arrangement);
+    exchange = new Exchange(arrangement, dice, descent);
   }
 
-  /** Moves the copy if a cheaper pose is found. */
+  /** Moves the copy if a cheaper pose is found, or two where together they cost less then. */
   void improve(int copy) {
     Arrangement a = arrangement;
     Kind kind = a.kind(copy);
@@ -70,6 +75,8 @@ final class Mover {
     }
     if (best < now) {
       a.move(copy, bestForm, bestX, bestY);
+    } else if (jumps > 0) {
+      exchange.attempt(copy);
     }
   }
 
