@@ -29,17 +29,16 @@ final class Beginnings {
   /** Share of the budget after which the steps that a time comes to are told; ours. */
   private static final double PACE_KNOWN = 0.005;
 
+  private final Plan plan;
   private final ThreadBudget budget;
-  private final int copies;
   private final Supplier<Seeking> begun;
 
   /**
-   * @param copies how many are laid
    * @param begun searches that have not begun, all from one layout
    */
-  Beginnings(ThreadBudget budget, int copies, Supplier<Seeking> begun) {
+  Beginnings(Plan plan, ThreadBudget budget, Supplier<Seeking> begun) {
+    this.plan = plan;
     this.budget = budget;
-    this.copies = copies;
     this.begun = begun;
   }
 
@@ -47,10 +46,10 @@ final class Beginnings {
   Seeking farthest() {
     Seeking first = begun.get();
     first.run(PACE_KNOWN);
-    return farthest(first, rounds(budget.stepsInAll(), copies));
+    return farthest(first, rounds(budget.stepsInAll(), plan.copies));
   }
 
-  /** The same in so many rounds. */
+  /** The same in so many rounds, unless nothing shorter is possible before they are over. */
   Seeking farthest(Seeking first, int rounds) {
     List<Seeking> going = new ArrayList<>(List.of(first));
     while (going.size() < 1 << rounds) {
@@ -63,7 +62,9 @@ final class Beginnings {
       double turn = round / going.size();
       for (Seeking seeking : going) {
         until += turn;
-        seeking.run(until);
+        if (!budget.atLeast(plan)) {
+          seeking.run(until);
+        }
       }
       going.sort(Comparator.comparingDouble(Seeking::length));
       going.subList(going.size() / 2, going.size()).clear();

@@ -169,7 +169,7 @@ final class SearchRun {
     }
     Dice dice = new Dice(seed.child(thread));
     Arrangement arrangement = new Arrangement(plan, budget);
-    new Beginnings(budget, plan.copies, () -> new Seeking(arrangement, budget, dice, start))
+    new Beginnings(plan, budget, () -> new Seeking(arrangement, budget, dice, start))
         .farthest()
         .run(Seeking.SOUGHT);
     tighten(plan, true, budget, dice, plan == exact ? 1 : REFINED_FROM);
