@@ -44,7 +44,7 @@ public record Converted(
 
   /** All pieces in the size that is drawn, to be held against the drawing. */
   byte[] control() {
-    String size = file.design().sizes().base();
+    String size = file.style().drawnSize();
     return PieceDrawing.of(
             "Pieces of " + file.design().name(),
             file.design().name(),
@@ -59,7 +59,7 @@ public record Converted(
   }
 
   private List<Piece> pieces() {
-    return file.style().pieces(file.design().sizes().base());
+    return file.style().pieces(file.style().drawnSize());
   }
 
   /**

@@ -116,10 +116,10 @@ record Newcomer(String name, ObjectNode entries, Job job, List<String> said) {
       root.putObject("sizes").put("file", file);
     }
     ObjectNode cloths = root.putObject("cloths");
-    style.style().pieces(style.style().sizes().get(0)).stream()
+    style.style().pieces(style.style().drawnSize()).stream()
         .flatMap(piece -> piece.cuts().stream())
         .forEach(cut -> cloths.putObject(cut.cloth()).put("width", "140 cm"));
-    root.putObject("order").putObject("garments").put(style.style().sizes().get(0), 1);
+    root.putObject("order").putObject("garments").put(style.style().drawnSize(), 1);
     return Yaml.bytes(root);
   }
 
@@ -142,7 +142,7 @@ record Newcomer(String name, ObjectNode entries, Job job, List<String> said) {
 
   /** What a page needs to show it before it is kept. */
   ObjectNode json() {
-    ObjectNode json = PiecesJson.of(job, job.style().sizes().get(0));
+    ObjectNode json = PiecesJson.of(job, job.style().drawnSize());
     json.put("name", name);
     json.set("entries", entries);
     said.stream().map(Asides::without).forEach(json.putArray("said")::add);

@@ -144,7 +144,7 @@ final class Workroom {
     try {
       String name = SAMPLES.get(0) + ".yaml";
       Job job = JobReader.read(name, Folder.EMPTY.with(name, sample(SAMPLES.get(0))));
-      PiecesJson.of(job, job.style().sizes().get(0)).toString();
+      PiecesJson.of(job, job.style().drawnSize()).toString();
     } catch (RuntimeException e) {
       // See above.
     }

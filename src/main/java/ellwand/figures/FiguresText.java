@@ -19,6 +19,9 @@ public final class FiguresText {
   /** Nearer to the start it is said to lie at it. */
   private static final double AT_START_MM = 0.5;
 
+  /** The only size of a style that gives it no name, which then is not told. */
+  private static final List<String> ONE_SIZE = List.of(Sizes.ONE_SIZE);
+
   private final Unit unit;
   private final StringBuilder text = new StringBuilder();
 
@@ -49,7 +52,14 @@ public final class FiguresText {
   }
 
   private void head(JobFigures job) {
+    List<String> sizes =
+        job.cloths().stream()
+            .flatMap(f -> f.onCloth().pieces().stream())
+            .map(PieceFigures::size)
+            .distinct()
+            .toList();
     text.append(job.style())
+        .append(sizes.equals(ONE_SIZE) ? "" : ", " + Sizes.words(sizes))
         .append(": ")
         .append(job.garments())
         .append(job.garments() == 1 ? " garment" : " garments");

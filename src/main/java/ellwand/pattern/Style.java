@@ -43,6 +43,11 @@ public record Style(Design design, Map<String, PieceSet> bySize) {
     return List.copyOf(bySize.keySet());
   }
 
+  /** The size that it is drawn in, which is laid where no other is asked for. */
+  public String drawnSize() {
+    return design.sizes().base();
+  }
+
   public List<Seam> seams() {
     return design.seams();
   }
@@ -119,7 +124,7 @@ public record Style(Design design, Map<String, PieceSet> bySize) {
   }
 
   private boolean shifted(String name) {
-    Optional<Piece> drawn = drawn(name, design.sizes().base());
+    Optional<Piece> drawn = drawn(name, drawnSize());
     List<Optional<Point>> shifts =
         sizes().stream()
             .map(size -> drawn.flatMap(d -> drawn(name, size).flatMap(d::shiftTo)))

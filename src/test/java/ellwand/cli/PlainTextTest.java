@@ -54,7 +54,7 @@ class PlainTextTest {
     Ran ran = lay();
     assertPlain(ran.out());
     assertPlain(ran.err());
-    assertTrue(ran.out().startsWith("bag ?[31m??5m: 1 garment"), ran.out());
+    assertTrue(ran.out().startsWith("bag ?[31m??5m, size large ?[5m: 1 garment"), ran.out());
     assertTrue(ran.out().contains("\n! one Length to buy nothing\n"), ran.out());
     assertTrue(ran.out().contains("\n! turned ?dlrow\n"), ran.out());
   }

@@ -7,10 +7,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
+import ellwand.file.job.JobReader;
 import ellwand.problem.InputException;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
@@ -214,6 +216,16 @@ class DeskTest extends AtDesk {
     refused = maker.ask("POST", "/jobs/photo?file=a.jpg&lot=" + lot, new byte[9]);
     assertTrue(refused.text().contains("other photos"), refused.text());
     assertEquals(422, maker.post("/jobs/photos/style?lot=" + (lot + 1), "{\"number\":1}").status());
+  }
+
+  @Test
+  void aJobBegunWithAStyleLaysTheSizeThatIsDrawn() throws IOException {
+    Files.copy(Path.of("sample-markers/beck-tunic/job.yaml"), folder.resolve("tunic.yaml"));
+    Visitor.Reply begun = maker.post("/jobs", "{\"style\":\"tunic.yaml\"}");
+    assertEquals(200, begun.status(), begun.text());
+    assertEquals(
+        Map.of("104", 1),
+        JobReader.read(folder.resolve(begun.json().path("name").asText())).garments());
   }
 
   @Test

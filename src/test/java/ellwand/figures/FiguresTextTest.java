@@ -25,7 +25,7 @@ class FiguresTextTest {
   void readsAtAGlance() {
     assertEquals(
         """
-        Tabard: 1 garment, cloth for 6.80 EUR
+        Tabard, size 110: 1 garment, cloth for 6.80 EUR
 
         main: lengthwise fold, any way
           Length to buy              0.85 m: 6.80 EUR at 8.00 EUR a metre

@@ -20,7 +20,7 @@ final class OrderReader {
   }
 
   /**
-   * How many garments of each size; one of the first size if nothing is said.
+   * How many garments of each size; one of the drawn size if nothing is said.
    *
    * @param style empty if it could not be read: then its sizes are not checked
    */
@@ -35,7 +35,7 @@ final class OrderReader {
       wanted.holds(
           !wanted.entries().isEmpty(), "no garment is wanted", "Write for example garments: 1");
     } else {
-      String size = style.map(s -> s.sizes().get(0)).orElse("");
+      String size = style.map(Style::drawnSize).orElse("");
       if (wanted.present()) {
         add(garments, size, wanted, style);
       } else {

@@ -108,7 +108,7 @@ final class StyleReader {
 
   private static Optional<Style> sewn(Style bare, Spot spot) {
     int before = spot.problems().size();
-    List<Seam> seams = SeamsReader.read(spot, bare.pieces(bare.design().sizes().base()));
+    List<Seam> seams = SeamsReader.read(spot, bare.pieces(bare.drawnSize()));
     return spot.problems().size() > before
         ? Optional.empty()
         : Optional.of(new Style(bare.design().sewn(seams), bare.bySize()));

@@ -88,7 +88,7 @@ public final class StyleSvg {
         words.remove("notches");
       }
       cut =
-          file.style().pieces(file.design().sizes().base()).stream()
+          file.style().pieces(file.style().drawnSize()).stream()
               .filter(p -> p.name().equals(draft.name()))
               .findFirst()
               .map(p -> Cutter.cut(p, 1, 1));

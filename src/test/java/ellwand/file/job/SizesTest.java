@@ -13,6 +13,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -72,6 +73,13 @@ class SizesTest {
     assertTrue(
         refusal("length: 3  ", "length: {" + sizes + "} ")
             .contains("piece neck band: no length is given for size 134. Give one for each size."));
+  }
+
+  @Test
+  void theDrawnSizeIsLaidWhereNoOtherIsAskedFor() throws IOException {
+    String wanted = "order:\n  garments: {\"98\": 2, \"104\": 1, \"116\": 1}\n";
+    assertEquals(Map.of("104", 3), changed(wanted, "order: {garments: 3}\n").garments());
+    assertEquals(Map.of("104", 1), changed(wanted, "").garments());
   }
 
   @Test
