@@ -101,6 +101,11 @@ final class Plan {
     return new Plan(strip, outlines.boxed());
   }
 
+  /** Whether nothing shorter is possible, but for rounding. */
+  boolean atLeast(double length) {
+    return length <= least * (1 + 1e-9);
+  }
+
   /** The longest of the copies, each in its shortest form. */
   private double longest() {
     double longest = 0;

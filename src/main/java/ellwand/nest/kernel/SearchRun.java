@@ -66,7 +66,7 @@ final class SearchRun {
       int thread = t;
       CompletableFuture<Void> done = new CompletableFuture<>();
       helpers.add(done);
-      new Thread(() -> end(done, () -> help(thread)), "search-" + t).start();
+      new Thread(() -> end(thread, done), "search-" + t).start();
     }
     try {
       first.complete(begin.get());
@@ -76,7 +76,7 @@ final class SearchRun {
       first.completeExceptionally(failure);
       throw failure;
     } finally {
-      meeting.leave();
+      leave(0);
       helpers.forEach(h -> h.handle((done, failure) -> null).join());
     }
     helpers.forEach(CompletableFuture::join);
@@ -89,16 +89,20 @@ final class SearchRun {
         kept ? Optional.of(best.layout(plan)) : Optional.empty(), meeting.evaluations());
   }
 
-  private void end(CompletableFuture<Void> done, Runnable work) {
+  private void end(int thread, CompletableFuture<Void> done) {
     try {
-      work.run();
+      help(thread);
       done.complete(null);
     } catch (RuntimeException | Error failure) {
       stop.request();
       done.completeExceptionally(failure);
     } finally {
-      meeting.leave();
+      leave(thread);
     }
+  }
+
+  private void leave(int thread) {
+    meeting.leave(thread, budgets.get(thread).best);
   }
 
   /** Builds tables until there is a first layout to search from. */
@@ -167,6 +171,7 @@ final class SearchRun {
     if (start == null) {
       return;
     }
+    budget.meet();
     Dice dice = new Dice(seed.child(thread));
     Arrangement arrangement = new Arrangement(plan, budget);
     new Beginnings(plan, budget, () -> new Seeking(arrangement, budget, dice, start))

@@ -25,7 +25,7 @@ final class ThreadBudget {
   private final ThreadMeeting meeting;
   private final int thread;
 
-  private long nextMeeting = BETWEEN_MEETINGS;
+  private long nextMeeting = Long.MAX_VALUE;
   private boolean over;
   private boolean apart;
 
@@ -51,10 +51,7 @@ final class ThreadBudget {
     }
     if (evaluations >= nextMeeting && meeting.threads() > 1) {
       nextMeeting += BETWEEN_MEETINGS;
-      Snapshot shortest = meeting.exchange(thread, best);
-      if (!apart) {
-        adopt(shortest);
-      }
+      adopt(meeting.exchange(thread, best));
     }
     meeting.count(thread, evaluations);
     spending.reach(evaluations / (double) STEP);
@@ -62,11 +59,24 @@ final class ThreadBudget {
     return over;
   }
 
-  /** Threads search apart, each from its own best, unless one is far behind; they end together. */
+  /**
+   * The thread meets the others from now on. Before, the first layout is the work of one of them,
+   * and the others wait for it.
+   */
+  void meet() {
+    nextMeeting = (evaluations / BETWEEN_MEETINGS + 1) * BETWEEN_MEETINGS;
+  }
+
+  /** Where one can find nothing shorter, all end. */
   private void adopt(Snapshot shortest) {
-    if (spending.spent() >= TOGETHER || shortest.length < best.length * (1 - BEHIND)) {
+    if (meeting.atLeast(shortest) || !apart && outdone(shortest)) {
       best = shortest;
     }
+  }
+
+  /** Threads search apart, each from its own best, unless one is far behind; they end together. */
+  private boolean outdone(Snapshot shortest) {
+    return spending.spent() >= TOGETHER || shortest.length < best.length * (1 - BEHIND);
   }
 
   /** Whether the others' best is left to them from now on. */
@@ -96,7 +106,7 @@ final class ThreadBudget {
 
   /** Whether the best is as short as any layout can be. */
   boolean atLeast(Plan plan) {
-    return best.length <= plan.least * (1 + 1e-9);
+    return plan.atLeast(best.length);
   }
 
   /** Keeps a legal layout that is shorter than the best. */

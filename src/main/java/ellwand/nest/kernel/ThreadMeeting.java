@@ -1,5 +1,8 @@
 package ellwand.nest.kernel;
 
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.Objects;
 import java.util.concurrent.Phaser;
 import java.util.concurrent.atomic.AtomicLongArray;
 
@@ -13,16 +16,24 @@ final class ThreadMeeting {
   private final Listener listener;
   private final int threads;
   private final Phaser phaser;
-  private final Snapshot[][] shown;
+  private final Snapshot[] shown;
   private final AtomicLongArray counts;
-  private double reported = Double.POSITIVE_INFINITY;
+  private Snapshot shortest;
+  private double reported;
 
   ThreadMeeting(Plan plan, Listener listener, int threads) {
     this.plan = plan;
     this.listener = listener;
     this.threads = threads;
-    phaser = new Phaser(threads);
-    shown = new Snapshot[2][threads];
+    phaser =
+        new Phaser(threads) {
+          @Override
+          protected boolean onAdvance(int phase, int left) {
+            shortest = shortest();
+            return super.onAdvance(phase, left);
+          }
+        };
+    shown = new Snapshot[threads];
     counts = new AtomicLongArray(threads);
     reported = Math.nextUp(plan.strip.maxLength() * (1 + 1e-12));
   }
@@ -33,22 +44,28 @@ final class ThreadMeeting {
 
   /** Waits for the others; the shortest of all their layouts, the first thread's among equals. */
   Snapshot exchange(int thread, Snapshot best) {
-    // two sets by turns: nobody writes to one that a slower thread may still be reading
-    Snapshot[] table = shown[phaser.getPhase() & 1];
-    table[thread] = best;
+    shown[thread] = best;
     phaser.arriveAndAwaitAdvance();
-    Snapshot shortest = null;
-    for (Snapshot s : table) {
-      if (s != null && (shortest == null || s.length < shortest.length)) {
-        shortest = s;
-      }
-    }
     return shortest;
   }
 
-  /** A thread that has ended is no longer waited for. */
-  void leave() {
+  /** Asked while all wait: nobody writes to what they have shown. */
+  private Snapshot shortest() {
+    return Arrays.stream(shown)
+        .filter(Objects::nonNull)
+        .min(Comparator.comparingDouble(s -> s.length))
+        .orElse(null);
+  }
+
+  /** A thread that has ended is no longer waited for, but what it came to is still heard of. */
+  void leave(int thread, Snapshot best) {
+    shown[thread] = best;
     phaser.arriveAndDeregister();
+  }
+
+  /** Whether no layout can be shorter. */
+  boolean atLeast(Snapshot legal) {
+    return plan.atLeast(legal.length);
   }
 
   void count(int thread, long evaluations) {
