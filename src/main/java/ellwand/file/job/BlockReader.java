@@ -203,8 +203,8 @@ final class BlockReader {
               missing.isEmpty(),
               "no "
                   + measure
-                  + " is given for size "
-                  + String.join(", ", missing)
+                  + " is given for "
+                  + Sizes.words(missing)
                   + ", which a "
                   + block.words()
                   + " is drafted from",

@@ -3,10 +3,12 @@ package ellwand.file.job;
 import ellwand.file.source.Names;
 import ellwand.file.source.Spot;
 import ellwand.pattern.Body;
+import ellwand.pattern.Sizes;
 import ellwand.problem.InputException;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -29,18 +31,26 @@ final class BodyReader {
         .entries()
         .forEach(
             (size, row) -> {
-              row.holds(
+              if (row.holds(
                   sizes.contains(size),
                   "there is no size " + Names.shown(size),
-                  "Use " + String.join(", ", sizes));
-              Map<String, Double> ofSize = new LinkedHashMap<>();
-              row.entries()
-                  .forEach(
-                      (measure, spot) ->
-                          spot.lengthAbove0().ifPresent(mm -> ofSize.put(measure, mm)));
-              measures.put(size, ofSize);
+                  remedy(size, row))) {
+                Map<String, Double> ofSize = new LinkedHashMap<>();
+                row.entries()
+                    .forEach(
+                        (measure, spot) ->
+                            spot.lengthAbove0().ifPresent(mm -> ofSize.put(measure, mm)));
+                measures.put(size, ofSize);
+              }
             });
     this.body = new Body(measures);
+  }
+
+  private String remedy(String size, Spot row) {
+    Set<String> columns = row.entries().keySet();
+    return !columns.isEmpty() && sizes.containsAll(columns)
+        ? "Put the size first: '%s': {%s: ..}".formatted(sizes.get(0), Names.shown(size))
+        : "Use " + String.join(", ", sizes);
   }
 
   /** The table as it was read. */
@@ -81,7 +91,7 @@ final class BodyReader {
     List<String> missing = body.without(measure, sizes);
     if (!missing.isEmpty()) {
       throw InputException.of(
-          "no " + Names.shown(measure) + " is given for size " + String.join(", ", missing),
+          "no " + Names.shown(measure) + " is given for " + Sizes.words(missing),
           "Add it to body:"
               + (body.measures().isEmpty()
                   ? ""
