@@ -13,6 +13,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class BadOptionsTest {
 
   private static final String BIB = "src/test/resources/ellwand/cli/bib.yaml";
+  private static final String MARKER = "sample-markers/weir-jacket/marker/main.marker.json";
   private static final String WAISTCOAT = "sample-markers/tarn-waistcoat/job.yaml";
 
   @TempDir private Path folder;
@@ -36,6 +37,10 @@ class BadOptionsTest {
         "lay BIB --units ell|Invalid value for option '--units': 'ell' is not a unit of length. Use"
             + " mm, cm, m, in, yd.",
         "lay none.yaml|none.yaml: there is no such file. See that its path is right.",
+        "lay MARKER|MARKER:1: this is a marker, not a job. Name the job that it was made from;"
+            + " check and print take markers.",
+        "order MARKER|MARKER:1: this is a marker, not a job. Name the job that it was made from;"
+            + " check and print take markers.",
         "compare BIB --widths wide|--widths: 'wide' cannot be read as a length. Write for example"
             + " 2 cm, 12 mm, 5/8 in, 1 1/2 yd.",
         "compare BIB --widths 0|--widths: the width of cloth main is 0 or less. Give it more than"
@@ -69,6 +74,6 @@ class BadOptionsTest {
   }
 
   private static String named(String text) {
-    return text.replace("BIB", BIB).replace("WAISTCOAT", WAISTCOAT);
+    return text.replace("BIB", BIB).replace("WAISTCOAT", WAISTCOAT).replace("MARKER", MARKER);
   }
 }

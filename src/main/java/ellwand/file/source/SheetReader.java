@@ -55,6 +55,13 @@ public final class SheetReader {
   private Sheet sheet(String job) {
     Tree tree = tree(job);
     ObjectNode root = (ObjectNode) tree.root();
+    if (root.has("job") && root.has("copies")) {
+      throw new InputException(
+          Problem.of(
+                  "this is a marker, not a job",
+                  "Name the job that it was made from; check and print take markers")
+              .at(job, 1));
+    }
     places.putAll(tree.places());
     for (String section : SECTIONS) {
       if (root.has(section)) {
