@@ -99,7 +99,7 @@ class SizesTest {
             + "piece front: no point or line of it is called nick. Use one of hem centre, hem side",
         "sleeve:\\n      underarm|slave:\\n      underarm|"
             + "piece slave: no piece called slave is drawn. Perhaps sleeve is meant.",
-        "x: 0.49 height|x: 0.49 girth|no girth is given for size 92",
+        "x: 0.49 height|x: 0.49 girth|no girth is given for sizes 92",
         "x: 0.49 height|x: half the height|'half the height' is not a share of a body measure."
             + " Write for example 1/4 chest.",
         "{x: 0.49 height}|{\"92\": [1, 2], \"97\": [1, 2]}|there is no size 97",
